@@ -1,0 +1,45 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { cruise, type ICruiseResult } from 'dependency-cruiser';
+import extractTsConfig from 'dependency-cruiser/config-utl/extract-ts-config';
+import configuration from '../.dependency-cruiser.mjs';
+import { fromRoot } from './root.mjs';
+
+/**
+ * Checks the import graph against the rules in .dependency-cruiser.mjs, and that every source file was
+ * seen: with a compiler it cannot use, dependency-cruiser finds no modules and so no faults.
+ */
+process.chdir(fromRoot());
+const folders = ['core', 'lexicon', 'web', 'cli', 'print', 'bench', 'house', 'test'].filter(
+  (folder) => existsSync(folder),
+);
+const { modules, summary } = await importGraph();
+const seen = new Set(modules.map(({ source }) => source));
+const reasons = new Map(configuration.forbidden?.map(({ name, comment }) => [name, comment]));
+const broken = summary.violations.map(
+  ({ rule, from, to }) => `${rule.name}: ${from} → ${to}\n    ${reasons.get(rule.name)}`,
+);
+const unseen = folders
+  .flatMap(sourcesIn)
+  .filter((file) => !seen.has(file))
+  .map((file) => `not seen by this check: ${file}`);
+const faults = [...broken, ...unseen];
+process.stdout.write(
+  [...faults, `${seen.size} modules seen, ${faults.length} faults.\n`].join('\n'),
+);
+process.exitCode = faults.length > 0 || seen.size === 0 ? 1 : 0;
+
+async function importGraph(): Promise<ICruiseResult> {
+  const { options, forbidden } = configuration;
+  const rules = { ...options, ruleSet: { forbidden, options }, validate: true };
+  const { output } = await cruise(folders, rules, options?.enhancedResolveOptions, {
+    tsConfig: extractTsConfig('tsconfig.json'),
+  });
+  if (typeof output === 'string') throw new Error('The import graph came as text.');
+  return output;
+}
+
+function sourcesIn(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => /(?<![.]d)[.](tsx?|mjs)$/.test(name) && !/(^|\/)(dist|fixtures)\//.test(name))
+    .map((name) => `${folder}/${name}`);
+}

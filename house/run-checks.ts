@@ -1,0 +1,105 @@
+import { readFileSync, rmSync } from 'node:fs';
+import { ensureApp } from './app.mjs';
+import { ensureLexicon } from './lexicon.mjs';
+import { fromRoot } from './root.mjs';
+import { run } from './run.mjs';
+
+/**
+ * `npm test`: every check there is, one after the other and all of them even when one fails. Each
+ * reading of the code (types, lint, boundaries, unused) counts as one test; the unit tests and the
+ * browser journeys count as many as ran. The last line gives the true totals.
+ */
+interface Outcome {
+  readonly passed: number;
+  readonly failed: number;
+}
+
+interface Phase {
+  readonly name: string;
+  readonly check: () => Promise<Outcome>;
+}
+
+const phases: readonly Phase[] = [
+  { name: 'types', check: () => reading([tool('tsc', '-p', '.'), tool('tsc', '-p', 'core')]) },
+  { name: 'lint', check: () => reading([tool('biome', 'check', '--error-on-warnings')]) },
+  { name: 'boundaries', check: () => reading([tool('tsx', 'house/check-boundaries.ts')]) },
+  { name: 'unused code', check: () => reading([tool('knip')]) },
+  { name: 'unit tests', check: () => tests('unit', ensureLexicon, []) },
+  {
+    name: 'browser journeys',
+    check: () => tests('journeys', ensureApp, ['--config', 'test/browser/vitest.config.ts']),
+  },
+];
+
+const lines: string[] = [];
+let passed = 0;
+let failed = 0;
+for (const { name, check } of phases) {
+  process.stdout.write(`\n── ${name} ──\n`);
+  const started = performance.now();
+  const outcome = await check();
+  passed += outcome.passed;
+  failed += outcome.failed;
+  const seconds = ((performance.now() - started) / 1000).toFixed(1);
+  const word = outcome.failed > 0 ? 'FAILED' : 'ok';
+  lines.push(
+    `${name.padEnd(18)}${word.padEnd(8)}${outcome.passed} passed, ${outcome.failed} failed (${seconds} s)`,
+  );
+}
+process.stdout.write(`\n${lines.join('\n')}\n\n${passed} passed, ${failed} failed\n`);
+process.exitCode = failed > 0 ? 1 : 0;
+
+/** A command as its program and arguments. */
+type Command = readonly [program: string, ...args: string[]];
+
+function tool(name: string, ...args: string[]): Command {
+  return [fromRoot('node_modules/.bin', name), ...args];
+}
+
+/** Runs all the commands; together they are one test. */
+async function reading(commands: readonly Command[]): Promise<Outcome> {
+  let failed = 0;
+  for (const [program, ...args] of commands) {
+    if ((await run(program, args)) !== 0) failed = 1;
+  }
+  return { passed: 1 - failed, failed };
+}
+
+/**
+ * Runs tests with vitest, after what they need was made. A test file that does not load, an error
+ * outside any test, and a run without a single test each count as a failure.
+ */
+async function tests(
+  name: string,
+  prepare: () => Promise<void>,
+  args: readonly string[],
+): Promise<Outcome> {
+  const report = fromRoot('node_modules/.cache/sweepline', `${name}.json`);
+  rmSync(report, { force: true });
+  try {
+    await prepare();
+  } catch (error) {
+    process.stdout.write(`${error instanceof Error ? error.message : error}\n`);
+  }
+  const [vitest, ...first] = tool('vitest', 'run', '--reporter=default', '--reporter=json');
+  const code = await run(vitest, [...first, `--outputFile.json=${report}`, ...args]);
+  const { passed, failed } = counted(report);
+  const wrong = failed === 0 && (code !== 0 || passed === 0);
+  return { passed, failed: wrong ? 1 : failed };
+}
+
+/** The totals of vitest's JSON report; none when it wrote no report. */
+function counted(report: string): Outcome {
+  let text: string;
+  try {
+    text = readFileSync(report, 'utf8');
+  } catch {
+    return { passed: 0, failed: 0 };
+  }
+  const { numPassedTests, numFailedTests, testResults } = JSON.parse(text);
+  const unloaded = testResults.filter(
+    (file: { status: string; assertionResults: readonly unknown[] }) =>
+      file.status === 'failed' && file.assertionResults.length === 0,
+  ).length;
+  return { passed: numPassedTests, failed: numFailedTests + unloaded };
+}

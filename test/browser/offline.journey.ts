@@ -1,0 +1,119 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit | undefined;
+
+afterEach(async () => {
+  await current?.end();
+  current = undefined;
+});
+
+async function arrive(): Promise<Visit> {
+  current = await visit();
+  await current.page.waitForFunction(() => document.body.textContent.trim() !== '');
+  return current;
+}
+
+/** Waits until the service worker holds everything and answers for the page. */
+function putAside({ page }: Visit): Promise<unknown> {
+  return page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+    );
+  });
+}
+
+describe('without a network', () => {
+  it('opens as before when the server is gone after one visit', async () => {
+    const visited = await arrive();
+    const { page, stopServer, url } = visited;
+    await putAside(visited);
+    const before = await page.locator('body').textContent();
+    await stopServer();
+    await expect(fetch(url)).rejects.toThrow();
+
+    await page.reload({ waitUntil: 'load' });
+    await page.waitForFunction((text) => document.body.textContent === text, before);
+    expect(await page.evaluate(() => document.fonts.check('16px Andika'))).toBe(true);
+  });
+
+  it('has every built file at hand, the word list included', async () => {
+    const visited = await arrive();
+    const { page, stopServer } = visited;
+    await putAside(visited);
+    const kept = await page.evaluate(async () => {
+      const names = await caches.keys();
+      const stores = await Promise.all(names.map((name) => caches.open(name)));
+      const held = await Promise.all(stores.map((store) => store.keys()));
+      return held.flat().map(({ url }) => new URL(url).pathname);
+    });
+    await stopServer();
+    const statuses = await page.evaluate(
+      (paths) => Promise.all(paths.map(async (path) => (await fetch(path)).status)),
+      kept,
+    );
+    expect(new Set(statuses)).toEqual(new Set([200]));
+    for (const kind of [
+      /\.html$/,
+      /\.js$/,
+      /\.css$/,
+      /\.woff2$/,
+      /words.*\.bin$/,
+      /meanings.*\.json$/,
+    ]) {
+      expect(
+        kept.some((path) => kind.test(path)),
+        `a file like ${kind}`,
+      ).toBe(true);
+    }
+  });
+});
+
+describe('the strict policy', () => {
+  it('is kept by the app itself: nothing is refused and nothing goes wrong on arrival', async () => {
+    const visited = await arrive();
+    await putAside(visited);
+    expect(visited.errors).toEqual([]);
+  });
+
+  it('lets no request go to any other origin', async () => {
+    const visited = await arrive();
+    await putAside(visited);
+    const { origin } = new URL(visited.url);
+    const origins = new Set(visited.requests.map((address) => new URL(address).origin));
+    expect(origins).toEqual(new Set([origin]));
+  });
+
+  it('refuses inline scripts, and pictures and data from elsewhere', async () => {
+    const { page } = await arrive();
+    const refused = await page.evaluate(async () => {
+      const broken: string[] = [];
+      document.addEventListener('securitypolicyviolation', ({ effectiveDirective }) =>
+        broken.push(effectiveDirective),
+      );
+      const script = document.createElement('script');
+      script.textContent = 'document.title = "taken over"';
+      document.head.append(script);
+      const picture = document.createElement('img');
+      picture.src = 'https://example.org/x.png';
+      document.body.append(picture);
+      await fetch('https://example.org/').catch(() => {});
+      await new Promise((resolve) => setTimeout(resolve, 100));
+      return { broken, title: document.title };
+    });
+    expect(refused.title).not.toBe('taken over');
+    expect(refused.broken).toEqual(
+      expect.arrayContaining(['script-src-elem', 'img-src', 'connect-src']),
+    );
+  });
+
+  it('stands in the page too, for the day it is served by another server', async () => {
+    const { page } = await arrive();
+    const policy = await page
+      .locator('meta[http-equiv="Content-Security-Policy"]')
+      .getAttribute('content');
+    expect(policy).toContain("script-src 'self';");
+  });
+});

@@ -1,0 +1,91 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { findChromium } from '../../house/chromium.mjs';
+import { fromRoot } from '../../house/root.mjs';
+import { serve } from '../../house/serve.ts';
+
+/** Someone opening the built app in a browser of her own that has never seen it. */
+export interface Visit {
+  /** The app's page, loaded. */
+  readonly page: Page;
+  /** The app's address, such as `http://127.0.0.1:40123/`. */
+  readonly url: string;
+  /** The addresses of all requests so far, by pages and service workers, in order. */
+  readonly requests: readonly string[];
+  /** What went wrong in the page so far: console errors, uncaught errors, broken policy. */
+  readonly errors: readonly string[];
+  /** Stops the server, as if the network were gone; the page lives on. */
+  stopServer(): Promise<void>;
+  /** Closes the browser and the server and forgets the browser's folder. */
+  end(): Promise<void>;
+}
+
+/** How the visitor comes: the size of her screen in CSS pixels, the address below the app's. */
+export interface VisitSpec {
+  readonly width?: number;
+  readonly height?: number;
+  readonly path?: string;
+}
+
+const found = findChromium();
+
+const flags = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
+];
+
+/** Serves the built app (`dist/`) on a free port of this computer and opens it. */
+export async function visit({
+  width = 1366,
+  height = 768,
+  path = '',
+}: VisitSpec = {}): Promise<Visit> {
+  const serving = await serve({ folder: fromRoot('dist'), port: 0 });
+  const folder = mkdtempSync(join(tmpdir(), 'visit-'));
+  let context: BrowserContext | undefined;
+  const end = async () => {
+    await context?.close();
+    await serving.stop();
+    rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+  };
+  try {
+    context = await browser(folder, width, height);
+    const requests: string[] = [];
+    const errors: string[] = [];
+    watch(context, requests, errors);
+    const page = context.pages()[0] ?? (await context.newPage());
+    await page.goto(new URL(path, serving.url).href, { waitUntil: 'load' });
+    return { page, url: serving.url, requests, errors, stopServer: serving.stop, end };
+  } catch (error) {
+    await end();
+    throw error;
+  }
+}
+
+async function browser(folder: string, width: number, height: number): Promise<BrowserContext> {
+  if (!found) throw new Error('No Chromium. Run: node house/ensure.mjs chromium');
+  return chromium.launchPersistentContext(folder, {
+    executablePath: found.path,
+    env: { ...process.env, ...found.environment },
+    args: flags,
+    viewport: { width, height },
+    deviceScaleFactor: 1,
+  });
+}
+
+function watch(context: BrowserContext, requests: string[], errors: string[]): void {
+  context.on('request', (request) => requests.push(request.url()));
+  context.on('console', (message) => {
+    if (message.type() === 'error') errors.push(message.text());
+  });
+  context.on('weberror', (error) => errors.push(String(error.error())));
+}

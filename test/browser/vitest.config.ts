@@ -1,0 +1,13 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+/** Browser journeys: the built app in a real Chromium, one journey file at a time. */
+export default defineConfig({
+  test: {
+    root: fileURLToPath(new URL('../..', import.meta.url)),
+    include: ['test/browser/**/*.journey.ts'],
+    fileParallelism: false,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+  },
+});

@@ -1,0 +1,66 @@
+import preact from '@preact/preset-vite';
+import type { Plugin } from 'vite';
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { pagePolicy } from './house/headers.ts';
+
+/** The built page states its own policy; the development server's reloading would break under it. */
+const policyInPage: Plugin = {
+  name: 'policy-in-page',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: pagePolicy },
+      injectTo: 'head-prepend',
+    },
+  ],
+};
+
+/**
+ * Everything the app ever asks for is put aside at the first load (docs/decisions/0002). A new version
+ * waits until no Sweepline window is open: it never changes a page under a running drill.
+ */
+const offline = VitePWA({
+  strategies: 'generateSW',
+  registerType: 'prompt',
+  injectRegister: 'script-defer',
+  workbox: {
+    globPatterns: ['**/*.{html,js,css,woff2,bin,json,svg,png,webmanifest}'],
+    maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
+    clientsClaim: true,
+    skipWaiting: false,
+    cleanupOutdatedCaches: true,
+    navigateFallback: 'index.html',
+  },
+  manifest: {
+    name: 'Sweepline',
+    short_name: 'Sweepline',
+    description: 'Plan and run a daily phonics warm-up.',
+    lang: 'en-US',
+    start_url: './',
+    scope: './',
+    display: 'standalone',
+    background_color: '#faf6ee',
+    theme_color: '#faf6ee',
+    icons: [
+      { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+      { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+      { src: 'icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any maskable' },
+    ],
+  },
+});
+
+export default defineConfig({
+  root: 'web',
+  base: './',
+  plugins: [preact(), policyInPage, offline],
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  server: { host: '127.0.0.1', fs: { allow: ['..'] } },
+});
