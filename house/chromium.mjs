@@ -68,7 +68,14 @@ async function installFromDebian() {
   const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
   const wait = ['-o', 'DPkg::Lock::Timeout=600'];
   await run('apt-get', [...wait, '-qq', 'update'], quiet);
-  const chosen = ['install', '-y', '-qq', '--no-install-recommends', 'chromium'];
+  const chosen = [
+    'install',
+    '-y',
+    '-qq',
+    '--no-install-recommends',
+    'chromium',
+    'fonts-liberation',
+  ];
   await run('apt-get', [...wait, ...chosen], quiet);
 }
 

@@ -8,11 +8,19 @@ try {
   await ensureApp();
   const { url, stop } = await serveOn(process.env.PORT);
   process.stdout.write(`\nSweepline is ready: ${url}\n(Ctrl+C stops it.)\n`);
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) {
-    process.once(signal, () => stop().then(() => process.exit(0)));
-  }
+  const end = () => stop().then(() => process.exit(0));
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, end);
+  if (process.env.npm_lifecycle_event) endWithParent(end);
 } catch (error) {
   giveUp(error);
+}
+
+/** When npm is ended from outside, it leaves what it started running, unseen, on its port. */
+function endWithParent(end: () => void): void {
+  const parent = process.ppid;
+  setInterval(() => {
+    if (process.ppid !== parent) end();
+  }, 500);
 }
 
 /** The port asked for and no other; without one, the first free of a hundred from 4173. */
