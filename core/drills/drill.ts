@@ -1,0 +1,24 @@
+import type { Board, Flip } from '../boards/board.ts';
+import type { Phoneme } from '../language/phonemes.ts';
+
+/** A sound said in the auditory drill and every taught spelling of it, commonest first. */
+export interface AuditorySound {
+  readonly phonemes: readonly Phoneme[];
+  readonly spellings: readonly string[];
+}
+
+/** Why a drill is shorter than asked, in a teacher's words, and what was done instead. */
+export interface Shortfall {
+  readonly code: 'no-vowel' | 'few-letters' | 'few-words';
+  readonly message: string;
+}
+
+/** Today's three parts. The same taught set, settings and seed give the same drill. */
+export interface Drill {
+  readonly seed: number;
+  readonly visual: readonly string[];
+  readonly auditory: readonly AuditorySound[];
+  readonly board: Board;
+  readonly run: readonly Flip[];
+  readonly shortfall: Shortfall | null;
+}

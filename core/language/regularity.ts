@@ -1,0 +1,53 @@
+/**
+ * Whether a card says, where it stands, what the rules give. A row of tier 4
+ * never does; a row with a context does where the context holds; a long vowel
+ * does in an open syllable and before the few pairs that keep it long.
+ */
+import { rowById } from './correspondences.ts';
+import { isNucleus, type LaidCard } from './syllables.ts';
+
+/** Judges card `index` of a word whose syllables begin at 0 and at `breaks`. */
+export function isRegular(
+  word: string,
+  placed: readonly LaidCard[],
+  index: number,
+  breaks: readonly number[],
+): boolean {
+  const { card, letters } = placed[index] as LaidCard;
+  if (card.tier === 4) return false;
+  const row = rowById.get(card.id);
+  const first = letters[0] as number;
+  const next = card.kind === 'silent-e' ? first + 1 : (letters.at(-1) as number) + 1;
+  const left = word.slice(0, first);
+  const right = word.slice(next);
+  if (row?.context.before && !row.context.before.test(left)) return false;
+  if (row?.context.after && !row.context.after.test(right)) return false;
+  if (card.phonemes.includes('AX') && card.kind === 'other-vowel') {
+    return placed.filter(({ card }) => isNucleus(card)).length > 1;
+  }
+  if (card.kind === 'long-vowel') {
+    const open = breaks.includes(next) || placed[index + 1]?.card.kind === 'silent';
+    return isLongByRule(card.id, right, open);
+  }
+  if (card.kind === 'consonant-e' && first > 0 && card.tier === 3) {
+    return !isShortStressedWord(placed, index);
+  }
+  return true;
+}
+
+/** Open syllables, a vowel after it, VCV with an ending, and old, most, kind, range. */
+function isLongByRule(id: string, right: string, open: boolean): boolean {
+  if (open || right === '' || /^[aeiouy]/.test(right)) return true;
+  if (id === 'y=IY' || id === 'i=IY') return id === 'y=IY';
+  if (/^([^aeiouy]|[bcdfgpt][lr]|th|ch|sh|ph|st|qu)[eiyao]/.test(right)) return true;
+  if (id === 'i=AY') return /^(ld|nd|gn|gh)/.test(right);
+  if (id === 'o=OW') return /^(ld|st|lt|ll|lk)/.test(right);
+  return id === 'a=EY' && /^n?g[ei]/.test(right);
+}
+
+/** gone: where nothing else is irregular, the final e without its work is. */
+function isShortStressedWord(placed: readonly LaidCard[], index: number): boolean {
+  const vowel = placed[index - 1]?.card;
+  const one = placed.filter(({ card }) => isNucleus(card)).length === 1;
+  return one && vowel?.kind === 'short-vowel';
+}

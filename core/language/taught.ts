@@ -1,0 +1,32 @@
+/**
+ * Spelling habits: what a child must have met to read a word besides its
+ * cards. `schwa`: the vowel of an unstressed syllable may fade. `long-words`:
+ * words of two or more syllables are read syllable by syllable. The cluster
+ * habits: several consonants in a row, each keeping its own sound.
+ */
+export const HABITS = [
+  'ending-clusters',
+  's-clusters',
+  'l-clusters',
+  'r-clusters',
+  'three-clusters',
+  'long-words',
+  'schwa',
+] as const;
+export type Habit = (typeof HABITS)[number];
+
+/**
+ * What a group has been taught: correspondence ids (cluster and welded cards
+ * among them), habits, and irregular words known by heart. Everything shown to
+ * children is checked against it.
+ */
+export interface Taught {
+  readonly correspondences: ReadonlySet<string>;
+  readonly habits: ReadonlySet<Habit>;
+  readonly irregularWords: ReadonlySet<string>;
+}
+
+/** Whether a string names a habit. */
+export function isHabit(text: string): text is Habit {
+  return (HABITS as readonly string[]).includes(text);
+}

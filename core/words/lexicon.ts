@@ -1,0 +1,24 @@
+import type { Reading } from '../language/reading.ts';
+
+/**
+ * How common a word is, in coarse bands: 1 the commonest few hundred words to
+ * 7 the rarest in the list. Bands only order and filter; they are no norm.
+ */
+export type Band = 1 | 2 | 3 | 4 | 5 | 6 | 7;
+
+/**
+ * The word list in memory. Words are addressed by index, 0 to `size - 1`,
+ * commonest first. Readings are made on demand; the first is the ordinary one.
+ */
+export interface Lexicon {
+  readonly size: number;
+  /** The spelling of word `index`, lower case. */
+  word(index: number): string;
+  band(index: number): Band;
+  /** The index of a word as spelled, or -1. Safe for any string. */
+  indexOf(word: string): number;
+  /** All readings, ordinary one first. Never empty. */
+  readings(index: number): readonly Reading[];
+  /** Words whose ordinary or other reading has these sounds (ids joined by a space, AX for schwa). */
+  saidAs(sounds: string): readonly number[];
+}
