@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['**/*.test.{ts,tsx}'],
+    testTimeout: 20_000,
     exclude: ['**/node_modules/**', '**/dist/**', 'test/fixtures/**'],
   },
 });
