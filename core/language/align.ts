@@ -4,10 +4,10 @@
  * Method: the cheapest path through (letters × sounds), by dynamic programming.
  * A step is one row of the table; a split a_e is one step together with the
  * consonant it encloses. Costs are set by hand: a row's tier, more where its
- * context fails, far more for a letter that no row explains, so that *said*
- * costs an irregular row and never a guess. Morpheme edges are given: only
+ * context fails. A letter that no row explains is guessed only when there is no
+ * other path, so that *said* costs an irregular row and never a guess. Morpheme edges are given: only
  * there may a final e belong to its consonant, or an ending begin.
- * O(letters × sounds × rows per grapheme); about 40 µs a word.
+ * O(letters × sounds × rows per grapheme); rows are tried once per letter.
  *
  * Re-estimating the costs from data (EM over the dictionary) was tried and
  * rejected: it learns the dictionary's habits, among them that *said* is fine.
@@ -18,7 +18,7 @@ import { ROWS } from './correspondences.ts';
 import type { Phoneme } from './phonemes.ts';
 import { type Morphemes, ONE_PART, type Pronunciation, type Stress } from './pronunciation.ts';
 import type { Reading } from './reading.ts';
-import type { Row } from './row.ts';
+import type { Row, Variant } from './row.ts';
 import { type PlacedCard, syllableBreaks } from './syllables.ts';
 
 const TIER_COST = [0, 1, 2, 4, 8] as const;
@@ -29,6 +29,7 @@ const EDGE_COST = 5;
 const SILENT_COST = 2;
 const UNMARKED_ENDING_COST = 3;
 const FALLBACK_COST = 60;
+const FALLBACK_SOUND_COST = 10;
 
 /**
  * The reading of `word` (lower-case a–z) under `pronunciation`. Always
@@ -39,10 +40,9 @@ export function align(
   pronunciation: Pronunciation,
   morphemes: Morphemes = ONE_PART,
 ): Reading {
-  const steps = cheapestPath(word, pronunciation, morphemes);
-  const placed = steps.map(
-    ({ row, letters, stress }): PlacedCard => ({ card: row, letters, stress }),
-  );
+  const placed =
+    cheapestPath(word, pronunciation, morphemes, false) ??
+    (cheapestPath(word, pronunciation, morphemes, true) as PlacedCard[]);
   const breaks = syllableBreaks(word, placed, morphemes);
   return assembleReading(
     word,
@@ -51,151 +51,122 @@ export function align(
   );
 }
 
-interface Step {
+/** A row that fits the letters at one position, with what it costs there. */
+interface Candidate {
   readonly row: Row;
-  readonly letters: readonly number[];
-  readonly stress: Stress;
+  readonly letter: number;
+  readonly next: number;
+  readonly cost: number;
+  readonly split: boolean;
+}
+
+/** A candidate with the sounds it takes. */
+interface Step {
+  readonly candidate: Candidate;
+  readonly from: number;
+  readonly to: number;
+  readonly cost: number;
 }
 
 interface Node {
-  cost: number;
+  readonly cost: number;
   readonly from: number;
   readonly steps: readonly Step[];
+  readonly splitE: number;
 }
 
-function cheapestPath(word: string, spoken: Pronunciation, morphemes: Morphemes): Step[] {
+/** The path, or null when there is none without `guessing` what a letter stands for. */
+function cheapestPath(
+  word: string,
+  spoken: Pronunciation,
+  morphemes: Morphemes,
+  guessing: boolean,
+): PlacedCard[] | null {
   const width = spoken.sounds.length + 1;
-  const nodes: (Node | undefined)[] = [];
-  nodes[0] = { cost: 0, from: -1, steps: [] };
+  const nodes: (Node | undefined)[] = new Array(word.length * width + width);
+  nodes[0] = { cost: 0, from: -1, steps: [], splitE: -1 };
+  const candidates = Array.from({ length: word.length }, (_, letter) =>
+    candidatesAt(word, morphemes, letter),
+  );
+  const take = (at: number, letter: number, sound: number, steps: readonly Step[], splitE = -1) => {
+    const to = letter * width + sound;
+    let cost = (nodes[at] as Node).cost;
+    for (const step of steps) cost += step.cost;
+    const known = nodes[to];
+    if (!known || cost < known.cost) nodes[to] = { cost, from: at, steps, splitE };
+  };
+  const context: Search = { word, spoken, morphemes, candidates };
   const goal = word.length * width + width - 1;
-  for (let at = 0; at < goal; at++) {
-    const node = nodes[at];
-    if (!node) continue;
+  for (let at = 0; at < word.length * width; at++) {
+    if (!nodes[at]) continue;
     const letter = Math.floor(at / width);
     const sound = at % width;
-    for (const move of moves(word, spoken, morphemes, letter, sound)) {
-      const to = move.letter * width + move.sound;
-      const cost = node.cost + move.cost;
-      const known = nodes[to];
-      if (!known || cost < known.cost) nodes[to] = { cost, from: at, steps: move.steps };
+    for (const candidate of candidates[letter] as readonly Candidate[]) {
+      const step = hear(candidate, context, sound);
+      if (!step) continue;
+      if (candidate.split)
+        closeSplits(context, step, (steps, e, to) => take(at, e + 1, to, steps, e));
+      else take(at, candidate.next, step.to, [step]);
     }
+    if (!guessing) continue;
+    for (const step of guesses(context, letter, sound)) take(at, letter + 1, step.to, [step]);
   }
-  const path: Step[][] = [];
-  for (let at = goal; at > 0; at = (nodes[at] as Node).from)
-    path.push([...(nodes[at] as Node).steps]);
+  if (!nodes[goal]) return null;
+  const path: PlacedCard[][] = [];
+  for (let at = goal; at > 0; ) {
+    const node = nodes[at] as Node;
+    path.push(node.steps.map((step) => placedCard(step, node.splitE, spoken)));
+    at = node.from;
+  }
   return path.reverse().flat();
 }
 
-interface Move {
-  readonly letter: number;
-  readonly sound: number;
-  readonly cost: number;
-  readonly steps: readonly Step[];
+interface Search {
+  readonly word: string;
+  readonly spoken: Pronunciation;
+  readonly morphemes: Morphemes;
+  readonly candidates: readonly (readonly Candidate[])[];
 }
 
-function* moves(
-  word: string,
+function placedCard(
+  { candidate, from, to }: Step,
+  splitE: number,
   spoken: Pronunciation,
-  morphemes: Morphemes,
-  letter: number,
-  sound: number,
-): Generator<Move> {
-  for (const found of rowsAt(word, spoken, morphemes, letter, sound)) {
-    if (found.row.grapheme.includes('_')) yield* splitMoves(word, spoken, morphemes, found);
-    else
-      yield {
-        letter: found.nextLetter,
-        sound: found.nextSound,
-        cost: found.cost,
-        steps: [found.step],
-      };
-  }
-  yield* fallbackMoves(word, spoken, letter, sound);
+): PlacedCard {
+  const { row, letter, next, split } = candidate;
+  const letters = split
+    ? [letter, splitE]
+    : Array.from({ length: next - letter }, (_, offset) => letter + offset);
+  const stress: Stress = spoken.stress.slice(from, to).find((value) => value >= 0) ?? -1;
+  return { card: row, letters, stress };
 }
 
-interface Found {
-  readonly row: Row;
-  readonly step: Step;
-  readonly nextLetter: number;
-  readonly nextSound: number;
-  readonly cost: number;
-}
-
-function* rowsAt(
-  word: string,
-  spoken: Pronunciation,
-  morphemes: Morphemes,
-  letter: number,
-  sound: number,
-): Generator<Found> {
-  for (let length = 1; length <= LONGEST && letter + length <= word.length; length++) {
-    const rows = rowsByLetters.get(word.slice(letter, letter + length));
-    if (!rows) continue;
-    for (const row of rows) {
-      const heard = soundsHeard(row, spoken, word, letter, length, sound);
-      if (heard < 0) continue;
-      const nextSound = sound + heard;
-      const cost = rowCost(row, word, spoken, morphemes, letter, length, nextSound);
-      if (cost === Infinity) continue;
-      const letters = Array.from({ length }, (_, offset) => letter + offset);
-      const stress = strongest(spoken.stress.slice(sound, nextSound));
-      yield {
-        row,
-        step: { row, letters, stress },
-        nextLetter: letter + length,
-        nextSound,
-        cost,
-      };
+function candidatesAt(word: string, morphemes: Morphemes, letter: number): Candidate[] {
+  const found: Candidate[] = [];
+  for (let next = letter + 1; next <= Math.min(word.length, letter + LONGEST); next++) {
+    for (const row of rowsByLetters.get(word.slice(letter, next)) ?? []) {
+      const cost = costOfPlace(row, word, morphemes, letter, next);
+      if (cost < Infinity) {
+        found.push({ row, letter, next, cost, split: row.grapheme.includes('_') });
+      }
     }
   }
+  return found;
 }
 
-/** The stress of the card's vowel; -1 when it has none. */
-function strongest(stresses: readonly Stress[]): Stress {
-  return stresses.find((stress) => stress >= 0) ?? -1;
-}
-
-/** How many sounds from `sound` on the row takes, or -1 if it says something else. */
-function soundsHeard(
-  row: Row,
-  spoken: Pronunciation,
-  word: string,
-  letter: number,
-  length: number,
-  sound: number,
-): number {
-  for (const phonemes of row.accepts) {
-    if (matches(phonemes, spoken.sounds, sound)) return phonemes.length;
-  }
-  const { weak } = row.context;
-  if (weak && spoken.sounds[sound] === weak.sounds && spoken.stress[sound] === 0) {
-    const before = weak.before?.test(word.slice(0, letter)) ?? true;
-    const after = weak.after?.test(word.slice(letter + length)) ?? true;
-    if (before && after) return 1;
-  }
-  return -1;
-}
-
-function matches(wanted: readonly Phoneme[], sounds: readonly Phoneme[], at: number): boolean {
-  return wanted.every((phoneme, offset) => sounds[at + offset] === phoneme);
-}
-
-function rowCost(
+/** What a row costs over these letters, before its sounds are heard. */
+function costOfPlace(
   row: Row,
   word: string,
-  spoken: Pronunciation,
   morphemes: Morphemes,
   letter: number,
-  length: number,
-  nextSound: number,
+  next: number,
 ): number {
-  const next = letter + length;
-  let cost: number = row.kind === 'r-vowel' ? R_TIER_COST[row.tier] : TIER_COST[row.tier];
-  if (row.phonemes.length === 0) cost += SILENT_COST;
-  if (row.kind === 'consonant-e' && !isBaseEnd(word, morphemes, next)) {
-    if (!row.context.inside?.test(word.slice(next))) return Infinity;
+  let cost: number = (row.kind === 'r-vowel' ? R_TIER_COST : TIER_COST)[row.tier];
+  const { before, after, only, inside } = row.context;
+  if (row.kind === 'consonant-e' || row.grapheme === 'le') {
+    if (!isBaseEnd(word, morphemes, next) && !inside?.test(word.slice(next))) return Infinity;
   }
-  if (row.grapheme === 'le' && !isBaseEnd(word, morphemes, next)) return Infinity;
   if (row.kind === 'ending') {
     if (next !== word.length) return Infinity;
     if (morphemes.suffixAt !== letter) {
@@ -203,99 +174,102 @@ function rowCost(
       cost += UNMARKED_ENDING_COST;
     }
   }
-  const { before, after, only } = row.context;
-  const fits =
-    (before?.test(word.slice(0, letter)) ?? true) && (after?.test(word.slice(next)) ?? true);
-  if (!fits) {
+  if (row.phonemes.length === 0) cost += SILENT_COST;
+  if (before?.test(word.slice(0, letter)) === false || after?.test(word.slice(next)) === false) {
     if (only) return Infinity;
     cost += CONTEXT_COST;
   }
   if (row.kind === 'r-vowel' || row.kind === 'double') {
-    if (crossesEdge(morphemes, letter, next)) cost += EDGE_COST;
-  }
-  if (
-    row.kind === 'r-vowel' &&
-    (spoken.stress[nextSound] ?? -1) > 0 &&
-    !morphemes.breaks.includes(next)
-  ) {
-    cost += EDGE_COST;
+    if (morphemes.breaks.some((at) => at > letter && at < next)) cost += EDGE_COST;
   }
   return cost;
-}
-
-function crossesEdge({ breaks }: Morphemes, from: number, to: number): boolean {
-  return breaks.some((at) => at > from && at < to);
 }
 
 function isBaseEnd(word: string, { breaks }: Morphemes, at: number): boolean {
   return at === word.length || breaks.includes(at);
 }
 
-/** A split vowel, the one consonant (or s-t) it encloses, and its e at the end of a base. */
-function* splitMoves(
-  word: string,
-  spoken: Pronunciation,
-  morphemes: Morphemes,
-  vowel: Found,
-): Generator<Move> {
-  for (const first of rowsAt(word, spoken, morphemes, vowel.nextLetter, vowel.nextSound)) {
-    if (!isEnclosed(first.row)) continue;
-    yield* closeSplit(word, morphemes, vowel, [first]);
-    if (first.row.grapheme !== 's') continue;
-    for (const second of rowsAt(word, spoken, morphemes, first.nextLetter, first.nextSound)) {
-      if (second.row.id === 't=T') yield* closeSplit(word, morphemes, vowel, [first, second]);
+/** The candidate with the sounds from `sound` on that it says, or null if it says others. */
+function hear(candidate: Candidate, search: Search, sound: number): Step | null {
+  const { row, next } = candidate;
+  const { spoken, morphemes } = search;
+  const heard = soundsHeard(candidate, search, sound);
+  if (heard < 0) return null;
+  const to = sound + heard;
+  const opensStressed =
+    row.kind === 'r-vowel' && (spoken.stress[to] ?? -1) > 0 && !morphemes.breaks.includes(next);
+  return { candidate, from: sound, to, cost: candidate.cost + (opensStressed ? EDGE_COST : 0) };
+}
+
+function soundsHeard({ row, letter, next }: Candidate, search: Search, sound: number): number {
+  const { spoken, word } = search;
+  for (const phonemes of row.accepts) {
+    if (matches(phonemes, spoken.sounds, sound)) return phonemes.length;
+  }
+  for (const variant of row.context.variants ?? []) {
+    if (spoken.sounds[sound] !== variant.sounds) continue;
+    if (variant.unstressed && spoken.stress[sound] === 1) continue;
+    if (fitsVariant(variant, word, letter, next)) return 1;
+  }
+  return -1;
+}
+
+function fitsVariant({ before, after }: Variant, word: string, letter: number, next: number) {
+  return before?.test(word.slice(0, letter)) !== false && after?.test(word.slice(next)) !== false;
+}
+
+function matches(wanted: readonly Phoneme[], sounds: readonly Phoneme[], at: number): boolean {
+  for (let offset = 0; offset < wanted.length; offset++) {
+    if (sounds[at + offset] !== wanted[offset]) return false;
+  }
+  return true;
+}
+
+/** Calls back for each way to end a split vowel: one consonant (or s-t), then e at a base's end. */
+function closeSplits(
+  search: Search,
+  vowel: Step,
+  found: (steps: readonly Step[], e: number, sound: number) => void,
+): void {
+  const { word, morphemes, candidates } = search;
+  const close = (steps: readonly Step[], last: Step) => {
+    const e = last.candidate.next;
+    if (word[e] === 'e' && isBaseEnd(word, morphemes, e + 1)) found(steps, e, last.to);
+  };
+  for (const inside of candidates[vowel.candidate.next] ?? []) {
+    if (!isEnclosed(inside.row)) continue;
+    const first = hear(inside, search, vowel.to);
+    if (!first) continue;
+    close([vowel, first], first);
+    if (inside.row.grapheme !== 's') continue;
+    for (const other of candidates[inside.next] ?? []) {
+      const second = other.row.id === 't=T' ? hear(other, search, first.to) : null;
+      if (second) close([vowel, first, second], second);
     }
   }
 }
 
-function isEnclosed(row: Row): boolean {
-  if (row.kind === 'consonant') return row.grapheme !== 'u' && row.grapheme !== 'i';
-  return row.grapheme === 'th' || row.grapheme === 'ch' || row.grapheme === 'ph';
+function isEnclosed({ kind, grapheme }: Row): boolean {
+  if (kind === 'consonant') return !/[ui]/.test(grapheme);
+  return grapheme === 'th' || grapheme === 'ch' || grapheme === 'ph';
 }
 
-function* closeSplit(
-  word: string,
-  morphemes: Morphemes,
-  vowel: Found,
-  inside: readonly Found[],
-): Generator<Move> {
-  const last = inside[inside.length - 1] as Found;
-  const e = last.nextLetter;
-  if (word[e] !== 'e' || !isBaseEnd(word, morphemes, e + 1)) return;
-  const split: Step = { ...vowel.step, letters: [...vowel.step.letters, e] };
-  yield {
-    letter: e + 1,
-    sound: last.nextSound,
-    cost: vowel.cost + inside.reduce((sum, found) => sum + found.cost, 0),
-    steps: [split, ...inside.map((found) => found.step)],
-  };
-}
-
-/** A letter that no row explains, taking none, one or two sounds. */
-function* fallbackMoves(
-  word: string,
-  spoken: Pronunciation,
-  letter: number,
-  sound: number,
-): Generator<Move> {
-  if (letter >= word.length) return;
-  const last = letter === word.length - 1;
-  const most = last ? spoken.sounds.length - sound : Math.min(2, spoken.sounds.length - sound);
+/** A letter that no row explains, taking none, one or two sounds; the last takes all that are left. */
+function* guesses({ word, spoken }: Search, letter: number, sound: number): Generator<Step> {
+  const left = spoken.sounds.length - sound;
+  const most = letter === word.length - 1 ? left : Math.min(2, left);
   for (let count = 0; count <= most; count++) {
     const phonemes = spoken.sounds.slice(sound, sound + count);
-    yield {
-      letter: letter + 1,
-      sound: sound + count,
-      cost: FALLBACK_COST + 10 * count,
-      steps: [guess(word[letter] as string, letter, phonemes)],
-    };
+    const row = guessedRow(word[letter] as string, phonemes);
+    const cost = FALLBACK_COST + FALLBACK_SOUND_COST * count;
+    const candidate: Candidate = { row, letter, next: letter + 1, cost, split: false };
+    yield { candidate, from: sound, to: sound + count, cost };
   }
 }
 
-function guess(grapheme: string, letter: number, phonemes: readonly Phoneme[]): Step {
-  const id = `${grapheme}=?${makeId('', phonemes).slice(1).replace('-', '')}`;
-  const row: Row = {
-    id,
+function guessedRow(grapheme: string, phonemes: readonly Phoneme[]): Row {
+  return {
+    id: `${grapheme}=?${phonemes.length === 0 ? '' : makeId('', phonemes).slice(1)}`,
     grapheme,
     phonemes,
     kind: 'other-vowel',
@@ -306,13 +280,13 @@ function guess(grapheme: string, letter: number, phonemes: readonly Phoneme[]): 
     context: {},
     accepts: [phonemes],
   };
-  return { row, letters: [letter], stress: 0 };
 }
 
-const rowsByLetters: ReadonlyMap<string, readonly Row[]> = groupByFirstLetters();
-const LONGEST = Math.max(...ROWS.map(({ grapheme }) => grapheme.replace('_e', '').length));
+const rowsByLetters: ReadonlyMap<string, readonly Row[]> = groupByLetters();
+const LONGEST = Math.max(...[...rowsByLetters.keys()].map((letters) => letters.length));
 
-function groupByFirstLetters(): Map<string, Row[]> {
+/** Rows by the letters they begin with; a split a_e is found under a. */
+function groupByLetters(): Map<string, Row[]> {
   const groups = new Map<string, Row[]>();
   for (const row of ROWS) {
     const letters = row.grapheme.replace('_e', '');

@@ -35,7 +35,7 @@ export const R_VOWEL_ROWS: readonly RowSpec[] = [
   ['ere', 'IH R', 'r-vowel', 3, '', 'sphere', { also: ['IY R', 'IH ER'] }],
   ['ier', 'IH R', 'r-vowel', 3, '', 'pier', { also: ['IY R', 'IH ER'] }],
   // unstressed, or after w
-  ['or', 'ER', 'r-vowel', 2, '', 'worm', { also: ['AX R'], before: /w$|[aeiouy].*$/ }],
+  ['or', 'ER', 'r-vowel', 2, '', 'worm', { also: ['AX R'], before: /w$|[aeiouy]|^f$/ }],
   ['ar', 'ER', 'r-vowel', 2, '', 'dollar', { also: ['AX R'], before: /[aeiouy]/ }],
   ['ar', 'AO R', 'r-vowel', 2, '', 'wart', { before: afterW }],
   // between vowels

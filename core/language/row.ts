@@ -4,11 +4,10 @@ import type { Phoneme } from './phonemes.ts';
 /**
  * Where a row of the table applies. `before` and `after` test the letters to
  * its left and right; a row used where they fail is irregular there, or not
- * used at all when `only` is set. `also` lists sounds that the source
- * dictionary writes for the same thing (its AA and AO are mixed). `weak` is a
- * sound that the row accepts in an unstressed syllable, in the context given:
- * the dictionary's AH0 and IH0 are one vowel in most American speech. `inside`
- * lets a consonant-e card stand before these letters too.
+ * used at all when `only` is set. `inside` lets a consonant-e card stand before
+ * these letters too. `also` lists sounds that the source dictionary writes for
+ * the same thing (its AA and AO are mixed); `variants` are such sounds that
+ * hold only in a context.
  */
 export interface RowContext {
   readonly before?: RegExp;
@@ -16,8 +15,19 @@ export interface RowContext {
   readonly only?: true;
   readonly inside?: RegExp;
   readonly also?: readonly string[];
-  readonly weak?: { readonly sounds: string; readonly before?: RegExp; readonly after?: RegExp };
+  readonly variants?: readonly Variant[];
   readonly parts?: readonly string[];
+}
+
+/**
+ * Another sound for the same card: in an unstressed syllable, where CMUdict's
+ * AH0 and IH0 are one vowel in most American speech, or beside these letters.
+ */
+export interface Variant {
+  readonly sounds: string;
+  readonly unstressed?: true;
+  readonly before?: RegExp;
+  readonly after?: RegExp;
 }
 
 /** `b`, `m`, `e`: may stand at a short word's beginning, middle, ending. */
@@ -37,7 +47,7 @@ export type RowSpec = readonly [
 /** A correspondence with the context that the aligner checks. */
 export interface Row extends Correspondence {
   readonly context: RowContext;
-  /** Every sound sequence the row accepts; the first is its own. */
+  /** Every sound sequence the row accepts, longest first. */
   readonly accepts: readonly (readonly Phoneme[])[];
 }
 
@@ -57,7 +67,7 @@ export function makeRow(spec: RowSpec): Row {
     keyword,
     parts: context.parts ?? [],
     context,
-    accepts: [phonemes, ...(context.also ?? []).map(soundsOf)],
+    accepts: [phonemes, ...(context.also ?? []).map(soundsOf)].sort((a, b) => b.length - a.length),
   };
 }
 

@@ -74,6 +74,10 @@ function divide(
   }
   if (after.card.kind === 'consonant-le') return beforeConsonantLe(last);
   if (isDoubled(first)) return firstLetter(first) + 1;
+  const opener = placed[left - 1];
+  if (opener && STABLE_FINALS.has(opener.card.grapheme) && first.card.grapheme === 'n') {
+    return lastLetter(first) + 1;
+  }
   const closes = isShort(before.card) && before.stress > 0;
   if (between.length === 1) {
     if (ENDS_ONLY.has(first.card.grapheme)) return lastLetter(first) + 1;

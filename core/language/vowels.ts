@@ -7,11 +7,11 @@ import type { RowSpec } from './row.ts';
  */
 const afterW = /(^|[^aeo])(w|wh|qu|squ)$/;
 const last = /^$/;
-const openBeforeStress = /^([^aeiouyx]|[bcdfgpt][lr]|qu|ch|sh|th)[aeiouy]/;
+const openBeforeStress = /^([^aeiouyx]|[bcdfgpt][lr]|tw|qu|ch|sh|th)[aeiouy]/;
 
 export const VOWEL_ROWS: readonly RowSpec[] = [
   // short
-  ['a', 'AE', 'short-vowel', 1, 'm', 'ant'],
+  ['a', 'AE', 'short-vowel', 1, 'm', 'ant', { variants: [{ sounds: 'EH', after: /^rr/ }] }],
   [
     'e',
     'EH',
@@ -19,27 +19,48 @@ export const VOWEL_ROWS: readonly RowSpec[] = [
     1,
     'm',
     'egg',
-    { weak: { sounds: 'IH', before: /^$/, after: /^(x|[nm][^aeiouynm])/ } },
+    { variants: [{ sounds: 'IH', unstressed: true, before: /^$/, after: /^(x|[nm][^aeiouynm])/ }] },
   ],
-  ['i', 'IH', 'short-vowel', 1, 'm', 'igloo', { weak: { sounds: 'AX' } }],
+  ['i', 'IH', 'short-vowel', 1, 'm', 'igloo', { variants: [{ sounds: 'AX', unstressed: true }] }],
   ['o', 'AA', 'short-vowel', 1, 'm', 'octopus', { also: ['AO'] }],
   ['u', 'AH', 'short-vowel', 1, 'm', 'umbrella'],
-  ['y', 'IH', 'short-vowel', 3, '', 'gym', { weak: { sounds: 'AX' } }],
+  ['y', 'IH', 'short-vowel', 3, '', 'gym', { variants: [{ sounds: 'AX', unstressed: true }] }],
   // long, in open syllables and before a few pairs
   ['a', 'EY', 'long-vowel', 2, '', 'acorn'],
-  ['e', 'IY', 'long-vowel', 2, '', 'emu', { weak: { sounds: 'IH', after: openBeforeStress } }],
+  [
+    'e',
+    'IY',
+    'long-vowel',
+    2,
+    '',
+    'emu',
+    { variants: [{ sounds: 'IH', unstressed: true, after: openBeforeStress }] },
+  ],
   ['i', 'AY', 'long-vowel', 2, '', 'iris'],
   ['o', 'OW', 'long-vowel', 2, '', 'ocean'],
-  ['u', 'Y UW', 'long-vowel', 2, '', 'unicorn', { also: ['Y UH'] }],
-  ['u', 'UW', 'long-vowel', 2, '', 'tuba', { before: /[^aeio]$/ }],
+  ['u', 'Y UW', 'long-vowel', 2, '', 'unicorn', { also: ['Y UH', 'Y AX W', 'Y UW W'] }],
+  ['u', 'UW', 'long-vowel', 2, '', 'tuba', { before: /[^aeio]$/, also: ['AX W', 'UW W'] }],
   ['y', 'AY', 'long-vowel', 2, '', 'fly'],
   ['y', 'IY', 'long-vowel', 2, '', 'puppy'],
   ['i', 'IY', 'long-vowel', 3, '', 'radio'],
   // the unstressed vowel
-  ['a', 'AX', 'other-vowel', 2, '', null, { weak: { sounds: 'IH' } }],
-  ['e', 'AX', 'other-vowel', 2, '', null, { weak: { sounds: 'IH' } }],
-  ['o', 'AX', 'other-vowel', 2, '', null, { weak: { sounds: 'IH' } }],
-  ['u', 'AX', 'other-vowel', 2, '', null, { weak: { sounds: 'IH' } }],
+  ['a', 'AX', 'other-vowel', 2, '', null, { variants: [{ sounds: 'IH', unstressed: true }] }],
+  [
+    'e',
+    'AX',
+    'other-vowel',
+    2,
+    '',
+    null,
+    {
+      variants: [
+        { sounds: 'IH', unstressed: true },
+        { sounds: 'IY', unstressed: true, after: /^s[ptc]/ },
+      ],
+    },
+  ],
+  ['o', 'AX', 'other-vowel', 2, '', null, { variants: [{ sounds: 'IH', unstressed: true }] }],
+  ['u', 'AX', 'other-vowel', 2, '', null, { variants: [{ sounds: 'IH', unstressed: true }] }],
   ['u', 'Y AX', 'other-vowel', 3, '', null],
   // silent e
   ['a_e', 'EY', 'silent-e', 1, 'm', 'cake'],

@@ -8,7 +8,9 @@ export type Band = 1 | 2 | 3 | 4 | 5 | 6 | 7;
 
 /**
  * The word list in memory. Words are addressed by index, 0 to `size - 1`,
- * commonest first. Readings are made on demand; the first is the ordinary one.
+ * commonest first. Whole readings are made on demand; `cardIds`, `isRegular`
+ * and `syllableCount` are stored for the ordinary one, so that all words can be
+ * filtered without making any.
  */
 export interface Lexicon {
   readonly size: number;
@@ -19,6 +21,12 @@ export interface Lexicon {
   indexOf(word: string): number;
   /** All readings, ordinary one first. Never empty. */
   readings(index: number): readonly Reading[];
-  /** Words whose ordinary or other reading has these sounds (ids joined by a space, AX for schwa). */
+  /** Card ids of the ordinary reading, in order. */
+  cardIds(index: number): readonly string[];
+  /** Whether every card of the ordinary reading is regular where it stands. */
+  isRegular(index: number): boolean;
+  /** How many syllables the ordinary reading has. */
+  syllableCount(index: number): number;
+  /** Words with a reading of these sounds (phonemes joined by a space, AX for schwa). */
   saidAs(sounds: string): readonly number[];
 }

@@ -1,0 +1,41 @@
+/** The terminal program: picks the command, prints its answer, turns failures into exit codes. */
+import { drill } from './drill.ts';
+import { Failure } from './failure.ts';
+import { screen } from './screen.ts';
+import { spell } from './spell.ts';
+import { words } from './words.ts';
+
+const commands = new Map<string, (args: readonly string[]) => string>([
+  ['spell', spell],
+  ['words', words],
+  ['screen', screen],
+  ['drill', drill],
+]);
+
+const USAGE = `sweepline — cards, words and drills in the terminal
+
+  spell WORD…                      how words fall into cards and syllables
+  words --taught T                 words that can be read   [--shape cvc] [--limit N]
+  screen < LINES                   judges lines of cards<TAB>sounds
+  drill --taught T --seed N        a three-part drill   [--flips 30] [--real 0.5]
+
+T is step:24, a list such as a,m,s,t,sh,ea=EH, or @file.json.
+--json prints machine-readable output; docs/cli.md describes it.`;
+
+const [name, ...args] = process.argv.slice(2);
+const command = commands.get(name ?? '');
+if (name === undefined || name === 'help' || name === '--help') {
+  process.stdout.write(`${USAGE}\n`);
+} else if (!command) {
+  process.stderr.write(`There is no command “${name}”.\n\n${USAGE}\n`);
+  process.exitCode = 2;
+} else {
+  try {
+    const answer = command(args);
+    if (answer !== '') process.stdout.write(`${answer}\n`);
+  } catch (error) {
+    if (!(error instanceof Failure)) throw error;
+    process.stderr.write(`${error.message}\n`);
+    process.exitCode = 2;
+  }
+}

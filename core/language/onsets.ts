@@ -1,0 +1,46 @@
+import type { Phoneme } from './phonemes.ts';
+
+/**
+ * The consonants that may begin an English syllable. Single ones: all but ŋ
+ * and, at a word's beginning, ʒ. Clusters: the onsets of two and three sounds
+ * that Hayes & Wilson (2008) count in the CMU dictionary, without those that
+ * only names and loans have (G W, S K L, TH W, D W).
+ */
+export function isLegalOnset(sounds: readonly Phoneme[]): boolean {
+  if (sounds.length === 0) return true;
+  if (sounds.length === 1) return sounds[0] !== 'NG' && sounds[0] !== 'ZH';
+  return LEGAL_CLUSTERS.has(sounds.join(' '));
+}
+
+/** Legal onsets of two and three sounds, joined by spaces. */
+export const LEGAL_CLUSTERS: ReadonlySet<string> = new Set([
+  'B L',
+  'B R',
+  'D R',
+  'F L',
+  'F R',
+  'G L',
+  'G R',
+  'HH W',
+  'K L',
+  'K R',
+  'K W',
+  'P L',
+  'P R',
+  'S K',
+  'S K R',
+  'S K W',
+  'S L',
+  'S M',
+  'S N',
+  'S P',
+  'S P L',
+  'S P R',
+  'S T',
+  'S T R',
+  'S W',
+  'SH R',
+  'T R',
+  'T W',
+  'TH R',
+]);

@@ -1,0 +1,70 @@
+/** What a word asks of a child before it can be read: cards and habits. */
+import { CLUSTER_FAMILIES } from '../language/clusters.ts';
+import type { Correspondence } from '../language/correspondence.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import { isNucleus } from '../language/syllables.ts';
+import type { Habit } from '../language/taught.ts';
+
+/** Card ids and habits, each once, in the order of the word. */
+export interface Needs {
+  readonly ids: readonly string[];
+  readonly habits: readonly Habit[];
+}
+
+/** The needs of a word with these cards and this many syllables. */
+export function needsOf(cardIds: readonly string[], syllables: number): Needs {
+  const ids = new Set<string>();
+  const habits = new Set<Habit>();
+  const cards: Correspondence[] = [];
+  for (const id of cardIds) {
+    const card = correspondenceById.get(id);
+    if (card && isSchwaCard(card)) habits.add('schwa');
+    else ids.add(id);
+    if (card) cards.push(card);
+  }
+  if (syllables > 1) habits.add('long-words');
+  for (const habit of clusterHabits(cards)) habits.add(habit);
+  return { ids: [...ids], habits: [...habits] };
+}
+
+/** A single vowel letter that has faded to the schwa: read by habit, not by a card of its own. */
+export function isSchwaCard(card: Correspondence): boolean {
+  return card.kind === 'other-vowel' && card.phonemes.includes('AX');
+}
+
+/** The habits that the consonants before the first vowel and after the last one ask for. */
+function clusterHabits(all: readonly Correspondence[]): Habit[] {
+  const cards = all.filter(({ kind }) => kind !== 'ending');
+  const first = cards.findIndex(isNucleus);
+  const last = cards.findLastIndex(isNucleus);
+  if (first < 0) return [];
+  const habits: Habit[] = [];
+  const onset = cards.slice(0, first).filter(isSaid);
+  if (onset.length > 1) habits.push(habitOfOnset(onset));
+  if (withoutEnding(cards.slice(last + 1)).filter(isSaid).length > 1) {
+    habits.push('ending-clusters');
+  }
+  return habits;
+}
+
+function isSaid({ phonemes }: Correspondence): boolean {
+  return phonemes.length > 0;
+}
+
+/** cats, dogs: the s of an ending makes no cluster; in bank, n and k are one welded card. */
+function withoutEnding(coda: readonly Correspondence[]): readonly Correspondence[] {
+  const bare = coda.length > 1 && coda.at(-1)?.grapheme === 's' ? coda.slice(0, -1) : coda;
+  return bare[0]?.id === 'n=NG' ? bare.slice(1) : bare;
+}
+
+function habitOfOnset(onset: readonly Correspondence[]): Habit {
+  if (onset.length > 2) return 'three-clusters';
+  const letters = onset.map(({ grapheme }) => grapheme).join('');
+  return habitByOnset.get(letters) ?? 'three-clusters';
+}
+
+const habitByOnset: ReadonlyMap<string, Habit> = new Map(
+  CLUSTER_FAMILIES.filter(({ place }) => place === 'beginning').flatMap(({ habit, letters }) =>
+    letters.map((cluster) => [cluster, habit] as const),
+  ),
+);
