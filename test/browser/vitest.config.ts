@@ -7,7 +7,7 @@ export default defineConfig({
     root: fileURLToPath(new URL('../..', import.meta.url)),
     include: ['test/browser/**/*.journey.ts'],
     fileParallelism: false,
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     hookTimeout: 60_000,
   },
 });
