@@ -4,11 +4,19 @@ import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { parseTaught, parseTaughtJson } from '../core/sequence/taught-text.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { decodeLexicon } from '../core/words/lexicon-format.ts';
+import type { WordScreen } from '../core/words/screen.ts';
+import { SCREEN_DATA } from '../core/words/screen-data.ts';
+import { createWordScreen } from '../core/words/word-screen.ts';
 import { fail } from './failure.ts';
 
 /** The word list that the build step made. */
 export function loadLexicon(): Lexicon {
   return decodeLexicon(readFileSync(new URL('../lexicon/dist/words.bin', import.meta.url)));
+}
+
+/** The word screen, from its reviewed and hashed list. */
+export function loadScreen(): WordScreen {
+  return createWordScreen(SCREEN_DATA);
 }
 
 /**
@@ -23,6 +31,21 @@ export function readTaught(text: string | null): Taught {
     ? parseTaughtJson(readTextFile(text.slice(1)), SEQUENCE)
     : parseTaught(text, SEQUENCE);
   return 'taught' in parsed ? parsed.taught : fail(parsed.error.message);
+}
+
+/** The cards of the step that `step:24` names, as the newest; none for a list or a file. */
+export function readNewest(text: string | null): readonly string[] {
+  const number = Number(/^step\s*[:=]\s*(\d+)$/i.exec(text?.trim() ?? '')?.[1] ?? 0);
+  const items = SEQUENCE.steps[number - 1]?.items ?? [];
+  return items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
+}
+
+/** The id of a card as typed: `sh`, `ea=EH`. Ends the command when it is unknown. */
+export function readCard(text: string): string {
+  const parsed = parseTaught(text, SEQUENCE);
+  if ('error' in parsed) return fail(parsed.error.message);
+  const [id] = parsed.taught.correspondences;
+  return id ?? fail(`“${text}” is not a card.`);
 }
 
 /** The text of a file that the person named. */

@@ -1,6 +1,7 @@
 /** The terminal program: picks the command, prints its answer, turns failures into exit codes. */
 import { drill } from './drill.ts';
 import { Failure } from './failure.ts';
+import { passage } from './passage.ts';
 import { screen } from './screen.ts';
 import { spell } from './spell.ts';
 import { words } from './words.ts';
@@ -9,6 +10,7 @@ const commands = new Map<string, (args: readonly string[]) => string>([
   ['spell', spell],
   ['words', words],
   ['screen', screen],
+  ['passage', passage],
   ['drill', drill],
 ]);
 
@@ -16,6 +18,7 @@ const USAGE = `sweepline — cards, words and drills in the terminal
 
   spell WORD…                      how words fall into cards and syllables
   words --taught T                 words that can be read   [--shape cvc] [--limit N]
+  passage FILE --taught T          how much of a text can be read, and why not
   screen < LINES                   judges lines of cards<TAB>sounds
   drill --taught T --seed N        a three-part drill   [--flips 30] [--real 0.5]
 

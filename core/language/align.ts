@@ -192,12 +192,15 @@ function isBaseEnd(word: string, { breaks }: Morphemes, at: number): boolean {
 /** The candidate with the sounds from `sound` on that it says, or null if it says others. */
 function hear(candidate: Candidate, search: Search, sound: number): Step | null {
   const { row, next } = candidate;
-  const { spoken, morphemes } = search;
+  const { word, spoken, morphemes } = search;
   const heard = soundsHeard(candidate, search, sound);
   if (heard < 0) return null;
   const to = sound + heard;
   const opensStressed =
-    row.kind === 'r-vowel' && (spoken.stress[to] ?? -1) > 0 && !morphemes.breaks.includes(next);
+    row.kind === 'r-vowel' &&
+    (spoken.stress[to] ?? -1) > 0 &&
+    !morphemes.breaks.includes(next) &&
+    !/^at(e|ion|ing)/.test(word.slice(next));
   return { candidate, from: sound, to, cost: candidate.cost + (opensStressed ? EDGE_COST : 0) };
 }
 
@@ -206,10 +209,10 @@ function soundsHeard({ row, letter, next }: Candidate, search: Search, sound: nu
   for (const phonemes of row.accepts) {
     if (matches(phonemes, spoken.sounds, sound)) return phonemes.length;
   }
-  for (const variant of row.context.variants ?? []) {
-    if (spoken.sounds[sound] !== variant.sounds) continue;
+  for (const variant of row.variants) {
+    if (!matches(variant.phonemes, spoken.sounds, sound)) continue;
     if (variant.unstressed && spoken.stress[sound] === 1) continue;
-    if (fitsVariant(variant, word, letter, next)) return 1;
+    if (fitsVariant(variant, word, letter, next)) return variant.phonemes.length;
   }
   return -1;
 }
@@ -279,6 +282,7 @@ function guessedRow(grapheme: string, phonemes: readonly Phoneme[]): Row {
     parts: [],
     context: {},
     accepts: [phonemes],
+    variants: [],
   };
 }
 

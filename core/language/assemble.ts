@@ -6,6 +6,7 @@
 
 import type { Correspondence } from './correspondence.ts';
 import { correspondenceById } from './correspondences.ts';
+import type { Phoneme } from './phonemes.ts';
 import type { CardReading, Reading, Syllable, SyllableType } from './reading.ts';
 import { isRegular } from './regularity.ts';
 import { isNucleus, type LaidCard } from './syllables.ts';
@@ -115,15 +116,22 @@ function syllableType(
   if (card.kind === 'r-vowel') return word.slice(letters[0], to).includes('r') ? 'r' : 'open';
   if (card.kind === 'silent-e') return 'vce';
   if (card.kind === 'vowel-team' || card.kind === 'diphthong') return 'team';
-  if (inside.some(({ card }) => STABLE.test(card.id)) || straddles(placed, from)) return 'other';
+  const opener = inside[inside.indexOf(nucleus) - 1]?.card.id ?? '';
+  if (STABLE.test(opener) || straddles(placed, from)) return 'other';
   const last = letters[letters.length - 1] as number;
   if (last + 1 >= to) return card.kind === 'ending' ? 'closed' : 'open';
-  const closing = inside.find(({ letters }) => (letters[0] as number) > last);
-  if (card.kind === 'long-vowel' && to < word.length && closing && /^[eiy]/.test(word.slice(to))) {
-    return 'vce';
-  }
-  if (closing?.card.kind === 'consonant-e' && card.phonemes[0] === 'AX') return 'other';
+  const coda = inside.slice(inside.indexOf(nucleus) + 1);
+  if (LONG.has(card.phonemes.at(-1) as Phoneme) && hasDroppedE(coda, word.slice(to))) return 'vce';
+  if (coda[0]?.card.kind === 'consonant-e' && card.phonemes[0] === 'AX') return 'other';
   return 'closed';
+}
+
+const LONG: ReadonlySet<Phoneme> = new Set(['EY', 'IY', 'AY', 'OW', 'UW']);
+
+/** hoped, hik·ing, bak·er: one consonant between the long vowel and the ending that took its e. */
+function hasDroppedE(coda: readonly LaidCard[], rest: string): boolean {
+  if (coda.length === 2) return coda[1]?.card.kind === 'ending';
+  return coda.length === 1 && coda[0]?.card.kind !== 'ending' && /^[eiy]/.test(rest);
 }
 
 function straddles(placed: readonly LaidCard[], from: number): boolean {

@@ -24,7 +24,7 @@ export const ENDING_RULES: readonly SpellingRule[] = [
     source: NATIONAL_CURRICULUM,
     exceptions: ['sign'],
     reads: 'ending',
-    breaks: (s) => s.coda.some((card) => /^(kn|wr|gn|wh|rh|gh)=[A-Z]/.test(card.id)),
+    breaks: (s) => s.coda.some((card) => /^(kn|wr|gn|wh|rh)=|^gh=G$/.test(card.id)),
   },
   {
     id: 'ck-after-short',
@@ -50,7 +50,7 @@ export const ENDING_RULES: readonly SpellingRule[] = [
     title: 'ck, ff, ll, ss and zz follow one short vowel',
     why: 'Doubled endings stand straight after one short vowel; after a long vowel one letter is enough.',
     source: NATIONAL_CURRICULUM,
-    exceptions: ['odd'],
+    exceptions: [],
     reads: 'ending',
     breaks: (s) =>
       s.coda.some(
@@ -90,7 +90,7 @@ export const ENDING_RULES: readonly SpellingRule[] = [
     title: 'ce, ge, se and ze follow a team, an r-vowel or a consonant',
     why: 'After one vowel letter the e would make the vowel long: then it is a silent-e word.',
     source: COMMON_PRACTICE,
-    exceptions: ['give', 'glove', 'have', 'live', 'love'],
+    exceptions: ['give', 'glove', 'have', 'love'],
     reads: 'ending',
     breaks: (s) =>
       s.coda.some(
@@ -104,7 +104,7 @@ export const ENDING_RULES: readonly SpellingRule[] = [
     title: 'ng, nk and x follow one short vowel',
     why: 'ng, nk and x stand straight after one short vowel.',
     source: COMMON_PRACTICE,
-    exceptions: ['coax', 'hoax'],
+    exceptions: ['coax', 'hoax', 'young'],
     reads: 'ending',
     breaks: (s) => /^(ng|n|x)=(NG|K\+S)$/.test(s.coda[0]?.id ?? '') && !isOneShortVowel(s.vowel),
   },
@@ -160,15 +160,28 @@ export const ENDING_RULES: readonly SpellingRule[] = [
     title: 'After a long vowel only a few clusters stand',
     why: 'After a vowel team the ending is one consonant, or nt, nd, st, ld, lt: paint, field, toast.',
     source: COMMON_PRACTICE,
-    exceptions: ['launch', 'lounge'],
+    exceptions: ['doubt', 'launch'],
     reads: 'ending',
     breaks: (s) =>
       s.coda.length > 1 &&
       (s.vowel.kind === 'vowel-team' || s.vowel.kind === 'diphthong') &&
       !AFTER_LONG.test(lettersOf(s.coda)),
   },
+  {
+    id: 'few-after-long-r-vowel',
+    title: 'Few endings follow air, ear, eer, oar and our',
+    why: 'After these stand d, t, th, n, ce or se, or nothing: beard, court, fierce.',
+    source: COMMON_PRACTICE,
+    exceptions: [],
+    reads: 'ending',
+    breaks: (s) =>
+      s.coda.length > 0 &&
+      LONG_R_VOWEL.test(s.vowel.id) &&
+      !/^(d|t|th|n|ce|se|ch)$/.test(lettersOf(s.coda)),
+  },
 ];
 
+const LONG_R_VOWEL = /^(air|ear|eer|oar|oor|our|ier|are|ere)=(?!ER)/;
 const NEVER_IN_CODA: ReadonlySet<string> = new Set([
   'h=HH',
   'j=JH',

@@ -8,7 +8,7 @@ import type { RowSpec } from './row.ts';
  */
 export const ENDING_ROWS: readonly RowSpec[] = [
   ['le', 'AX L', 'consonant-le', 1, '', 'table', { before: /[^aeiouyrlwmnh]$|[^aeiou]h$/ }],
-  ['l', 'AX L', 'consonant-le', 2, '', null, { after: /^(ed|ing|er|est|y)/, only: true }],
+  ['l', 'AX L', 'consonant-le', 2, '', null, { after: /^ed$/, only: true }],
   ['ed', 'T', 'ending', 1, '', 'jumped'],
   ['ed', 'D', 'ending', 1, '', 'filled'],
   ['ed', 'IH D', 'ending', 1, '', 'landed', { also: ['AX D'] }],

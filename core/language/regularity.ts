@@ -22,14 +22,11 @@ export function isRegular(
   const right = word.slice(next);
   if (row?.context.before && !row.context.before.test(left)) return false;
   if (row?.context.after && !row.context.after.test(right)) return false;
-  if (card.phonemes.includes('AX') && card.kind === 'other-vowel') {
-    return placed.filter(({ card }) => isNucleus(card)).length > 1;
-  }
   if (card.kind === 'long-vowel') {
     const open = breaks.includes(next) || placed[index + 1]?.card.kind === 'silent';
     return isLongByRule(card.id, right, open);
   }
-  if (card.kind === 'consonant-e' && first > 0 && card.tier === 3) {
+  if (card.kind === 'consonant-e' && card.grapheme.length === 2 && card.tier === 3) {
     return !isShortStressedWord(placed, index);
   }
   return true;
@@ -37,7 +34,7 @@ export function isRegular(
 
 /** Open syllables, a vowel after it, VCV with an ending, and old, most, kind, range. */
 function isLongByRule(id: string, right: string, open: boolean): boolean {
-  if (open || right === '' || /^[aeiouy]/.test(right)) return true;
+  if (open || right === '' || right === 's' || /^[aeiouy]/.test(right)) return true;
   if (id === 'y=IY' || id === 'i=IY') return id === 'y=IY';
   if (/^([^aeiouy]|[bcdfgpt][lr]|th|ch|sh|ph|st|qu)[eiyao]/.test(right)) return true;
   if (id === 'i=AY') return /^(ld|nd|gn|gh)/.test(right);

@@ -49,6 +49,7 @@ export interface Row extends Correspondence {
   readonly context: RowContext;
   /** Every sound sequence the row accepts, longest first. */
   readonly accepts: readonly (readonly Phoneme[])[];
+  readonly variants: readonly (Variant & { readonly phonemes: readonly Phoneme[] })[];
 }
 
 const placeNames: Readonly<Record<string, Place>> = { b: 'beginning', m: 'middle', e: 'ending' };
@@ -68,6 +69,10 @@ export function makeRow(spec: RowSpec): Row {
     parts: context.parts ?? [],
     context,
     accepts: [phonemes, ...(context.also ?? []).map(soundsOf)].sort((a, b) => b.length - a.length),
+    variants: (context.variants ?? []).map((variant) => ({
+      ...variant,
+      phonemes: soundsOf(variant.sounds),
+    })),
   };
 }
 

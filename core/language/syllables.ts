@@ -61,9 +61,9 @@ function divide(
   const between = placed.slice(left + 1, right);
   const start = (before.letters[0] as number) + 1;
   const end = after.letters[0] as number;
-  const edge = morphemes.breaks.find((at) => at >= start && at <= end);
-  if (edge !== undefined && (between.length > 0 || edge >= end)) {
-    return moveOffDouble(word, between, edge, morphemes);
+  const edge = morphemes.breaks.findLast((at) => at >= start && at <= end);
+  if (edge !== undefined && (between.length > 0 || edge >= end) && !keepsLWithBase(between, edge)) {
+    return moveOffDouble(word, between, edge);
   }
   if (between.length === 0) return end - (sharesItsR(before.card) ? 1 : 0);
   const first = between[0] as PlacedCard;
@@ -73,12 +73,12 @@ function divide(
     return stable.card.grapheme === 'ssi' ? (stable.letters[1] as number) : firstLetter(stable);
   }
   if (after.card.kind === 'consonant-le') return beforeConsonantLe(last);
-  if (isDoubled(first)) return firstLetter(first) + 1;
+  if (isDoubled(first) || SPLIT_PAIRS.has(first.card.grapheme)) return firstLetter(first) + 1;
   const opener = placed[left - 1];
   if (opener && STABLE_FINALS.has(opener.card.grapheme) && first.card.grapheme === 'n') {
     return lastLetter(first) + 1;
   }
-  const closes = isShort(before.card) && before.stress > 0;
+  const closes = isShort(before.card, placed[left - 1]?.card) && before.stress > 0;
   if (between.length === 1) {
     if (ENDS_ONLY.has(first.card.grapheme)) return lastLetter(first) + 1;
     if (!closes) return firstLetter(first);
@@ -93,16 +93,17 @@ function divide(
 }
 
 /** run·ning splits the doubled letter; buzz·ing keeps the base's own pair together. */
-function moveOffDouble(
-  word: string,
-  between: readonly PlacedCard[],
-  edge: number,
-  morphemes: Morphemes,
-): number {
-  if (edge !== morphemes.suffixAt) return edge;
+function moveOffDouble(word: string, between: readonly PlacedCard[], edge: number): number {
   const last = between.at(-1);
   if (!last || !isDoubled(last) || lastLetter(last) !== edge - 1) return edge;
+  if (!/[aeiouy]/.test(word[edge] ?? '')) return edge;
   return /[lsfz]/.test(word[edge - 1] as string) ? edge : edge - 1;
+}
+
+/** daw·dling, jug·glers: the l of a consonant-le base goes on with the ending. */
+function keepsLWithBase(between: readonly PlacedCard[], edge: number): boolean {
+  const last = between.at(-1);
+  return between.length > 1 && last?.card.grapheme === 'l' && lastLetter(last) === edge - 1;
 }
 
 /** hur·ry splits its pair; he·ro and pi·rate keep their long vowel open. */
@@ -114,8 +115,12 @@ const LONG_R: ReadonlySet<string> = new Set(['er=IH+R', 'ir=AY+R', 'ur=UH+R', 'u
 
 function beforeConsonantLe(last: PlacedCard): number {
   if (last.card.grapheme === 'ck') return lastLetter(last) + 1;
-  return isDoubled(last) || last.card.grapheme === 'sc' ? firstLetter(last) + 1 : firstLetter(last);
+  const split = isDoubled(last) || SPLIT_PAIRS.has(last.card.grapheme);
+  return split ? firstLetter(last) + 1 : firstLetter(last);
 }
+
+/** Pairs with one sound that divide like two letters: mus·cle, as·cend, ex·cite. */
+const SPLIT_PAIRS: ReadonlySet<string> = new Set(['sc', 'xc']);
 
 /** Cards that begin a final syllable such as -tion, -cial, -sion. */
 const STABLE_FINALS: ReadonlySet<string> = new Set([
@@ -156,10 +161,11 @@ function isDoubled({ card }: PlacedCard): boolean {
 const SHORT_SOUNDS: ReadonlySet<Phoneme> = new Set(['AE', 'EH', 'IH', 'AH', 'UH']);
 
 /** Whether a vowel card says a short sound, so that a stressed one closes its syllable. */
-function isShort(card: Correspondence): boolean {
+function isShort(card: Correspondence, previous: Correspondence | undefined): boolean {
   if (card.kind === 'r-vowel') return false;
   const sound = card.phonemes[0] as Phoneme;
-  return SHORT_SOUNDS.has(sound) || (sound === 'AA' && card.grapheme === 'o');
+  if (SHORT_SOUNDS.has(sound)) return true;
+  return sound === 'AA' && (card.grapheme === 'o' || previous?.grapheme === 'qu');
 }
 
 function firstLetter({ letters }: PlacedCard): number {

@@ -62,7 +62,7 @@ export const VOWEL_RULES: readonly SpellingRule[] = [
     title: 'i is long in ild and ind',
     why: 'Before ld and nd i is often long: wild, child, kind, find.',
     source: COMMON_PRACTICE,
-    exceptions: ['gild', 'wind'],
+    exceptions: ['gild'],
     reads: 'ending',
     breaks: (s) => s.vowel.id === 'i=IH' && /^(ld|nd)$/.test(lettersOf(s.coda)),
   },
@@ -71,7 +71,7 @@ export const VOWEL_RULES: readonly SpellingRule[] = [
     title: 'A single long vowel ends its syllable',
     why: 'One vowel letter is long where nothing follows it (me, go, fly), and in old, most, wild and kind.',
     source: COMMON_PRACTICE,
-    exceptions: [],
+    exceptions: ['change', 'range', 'sign', 'strange'],
     reads: 'ending',
     breaks: (s) => s.vowel.kind === 'long-vowel' && s.coda.length > 0 && !isLongAnyway(s),
   },
@@ -98,7 +98,7 @@ export const VOWEL_RULES: readonly SpellingRule[] = [
     title: 'ay, oy, ew, ue, oe and ie end a word',
     why: 'These teams stand at the end; inside a word write ai, oi, oo, oa or igh.',
     source: NATIONAL_CURRICULUM,
-    exceptions: ['cried', 'news', 'tried'],
+    exceptions: ['cried', 'dried', 'goes', 'news', 'tried'],
     reads: 'ending',
     breaks: (s) => s.coda.length > 0 && AT_END.test(s.vowel.id),
   },
@@ -116,12 +116,12 @@ export const VOWEL_RULES: readonly SpellingRule[] = [
     title: 'igh, eigh, augh and ough stand at the end or before t',
     why: 'After igh and its kin comes t or nothing: night, high, eight, taught.',
     source: COMMON_PRACTICE,
-    exceptions: ['eighth', 'neighs', 'sleighs'],
+    exceptions: ['eighth'],
     reads: 'ending',
     breaks: (s) => {
       if (!/gh=/.test(s.vowel.id)) return false;
       const after = lettersOf(s.coda);
-      return after !== 't' && (after !== '' || /^[ao]ugh/.test(s.vowel.id));
+      return after !== 't' && (after !== '' || /^(augh|ough=AO)/.test(s.vowel.id));
     },
   },
   {

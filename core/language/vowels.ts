@@ -78,7 +78,7 @@ export const VOWEL_ROWS: readonly RowSpec[] = [
   ['al', 'AO', 'other-vowel', 2, '', 'chalk', { after: /^k/, also: ['AA'] }],
   ['al', 'AA', 'other-vowel', 3, '', 'palm', { after: /^m/, also: ['AO', 'AA L'] }],
   ['al', 'AE', 'other-vowel', 4, '', 'calf', { after: /^[fv]/ }],
-  ['o', 'AH', 'other-vowel', 3, '', 'monkey', { after: /^(n(?!e$)|m(?!e$)|v(?!e$)|th|z)/ }],
+  ['o', 'AH', 'other-vowel', 3, '', 'monkey', { after: /^(n(?!e$)|m(?![ei])|v(?!e$)|th|z)/ }],
   // vowel teams
   ['ai', 'EY', 'vowel-team', 1, 'm', 'rain'],
   ['ay', 'EY', 'vowel-team', 1, '', 'tray'],
@@ -99,7 +99,7 @@ export const VOWEL_ROWS: readonly RowSpec[] = [
   ['oo', 'UW', 'vowel-team', 1, 'm', 'spoon'],
   ['oo', 'UH', 'vowel-team', 1, 'm', 'book'],
   ['ou', 'UW', 'vowel-team', 3, 'm', 'soup', { after: /./ }],
-  ['ou', 'AH', 'vowel-team', 3, '', 'double', { after: /^[a-z]/ }],
+  ['ou', 'AH', 'vowel-team', 3, '', 'double', { after: /^(?!gh)[a-z]/ }],
   ['ou', 'AX', 'vowel-team', 3, '', 'famous', { after: /^s/ }],
   ['ue', 'UW', 'vowel-team', 2, '', 'glue'],
   ['ue', 'Y UW', 'vowel-team', 2, '', 'rescue'],
@@ -115,7 +115,7 @@ export const VOWEL_ROWS: readonly RowSpec[] = [
   ['ye', 'AY', 'vowel-team', 3, '', 'rye', { after: last, only: true }],
   ['ai', 'AX', 'vowel-team', 3, '', 'mountain', { after: /^n/, also: ['IH'] }],
   ['ah', 'AA', 'vowel-team', 3, '', null],
-  ['oh', 'OW', 'vowel-team', 3, '', null],
+  ['oh', 'OW', 'vowel-team', 4, '', null],
   ['uh', 'AH', 'vowel-team', 3, '', null],
   // diphthongs
   ['oi', 'OY', 'diphthong', 1, 'm', 'coin'],

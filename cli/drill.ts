@@ -1,0 +1,62 @@
+import { buildDrill } from '../core/drills/build-drill.ts';
+import type { Drill } from '../core/drills/drill.ts';
+import { makeSounds } from '../core/language/phonemes.ts';
+import { loadLexicon, loadScreen, readNewest, readTaught } from './engine.ts';
+import { fail } from './failure.ts';
+import { readOptions } from './options.ts';
+
+/** The longest run that may be asked for. */
+const MOST_FLIPS = 500;
+
+/** `drill --taught T --seed N`: today's three parts. */
+export function drill(args: readonly string[]): string {
+  const typed = readOptions(args, { taught: 'text', seed: 'text', flips: 'text', real: 'text' });
+  if (typed.words.length > 0) fail(`drill takes options only; “${typed.words[0]}” is none.`);
+  const taught = readTaught(typed.text('taught'));
+  if (typed.text('seed') === null)
+    fail('Give a seed: --seed 7. The same seed gives the same drill.');
+  const made = buildDrill(
+    {
+      taught,
+      newest: readNewest(typed.text('taught')),
+      seed: typed.whole('seed', 0, 0, Number.MAX_SAFE_INTEGER),
+      flips: typed.whole('flips', 30, 1, MOST_FLIPS),
+      realShare: typed.share('real', 0.5),
+    },
+    { lexicon: loadLexicon(), screen: loadScreen() },
+  );
+  return typed.flag('json') ? JSON.stringify(drillJson(made)) : drillText(made);
+}
+
+function drillJson({ seed, visual, auditory, board, run, shortfall }: Drill) {
+  return {
+    seed,
+    visual,
+    auditory: auditory.map(({ phonemes, spellings }) => ({
+      phoneme: makeSounds(phonemes),
+      spellings,
+    })),
+    board: { shape: board.shape, piles: board.piles },
+    run: run.map(({ cards, sounds, word, kind }) => ({
+      cards,
+      sounds: makeSounds(sounds),
+      word,
+      kind,
+    })),
+    ...(shortfall ? { shortfall: shortfall.message } : {}),
+  };
+}
+
+function drillText({ visual, auditory, board, run, shortfall }: Drill): string {
+  const graphemes = (ids: readonly string[]) => ids.map((id) => id.slice(0, id.indexOf('=')));
+  return [
+    `visual    ${graphemes(visual).join(' ')}`,
+    ...auditory.map(
+      ({ phonemes, spellings }) =>
+        `auditory  ${makeSounds(phonemes)}: ${graphemes(spellings).join(' ')}`,
+    ),
+    ...board.piles.map((pile) => `pile      ${graphemes(pile).join(' ')}`),
+    ...run.map(({ word, kind }) => `blend     ${word}${kind === 'real' ? '' : ' *'}`),
+    ...(shortfall ? ['', shortfall.message] : ['', '* nonsense']),
+  ].join('\n');
+}

@@ -1,0 +1,43 @@
+import { SEQUENCE } from '../core/sequence/built-in.ts';
+import { judgePassage, type Passage, stepForShare } from '../core/texts/passage.ts';
+import { loadLexicon, readTaught, readTextFile } from './engine.ts';
+import { fail } from './failure.ts';
+import { readOptions } from './options.ts';
+
+/** `passage FILE --taught T`: how much of a text can be read, and what stands in the way. */
+export function passage(args: readonly string[]): string {
+  const typed = readOptions(args, { taught: 'text' });
+  const [file, ...more] = typed.words;
+  if (file === undefined || more.length > 0) {
+    return fail('Name one text file: sweepline passage story.txt --taught step:24');
+  }
+  const taught = readTaught(typed.text('taught'));
+  const judged = judgePassage(readTextFile(file), taught, loadLexicon(), SEQUENCE);
+  return typed.flag('json') ? JSON.stringify(passageJson(judged)) : passageText(judged);
+}
+
+function passageJson(judged: Passage) {
+  const { words, distinct, decodable, share, irregular, blocked, unknown, shareByStep } = judged;
+  return {
+    words,
+    distinct,
+    decodable,
+    share,
+    irregular,
+    blocked: blocked.map(({ word, count, because, step }) => ({ word, count, because, step })),
+    unknown: unknown.map(({ word }) => word),
+    shareByStep,
+    stepFor95: stepForShare(judged, 0.95),
+    stepFor98: stepForShare(judged, 0.98),
+  };
+}
+
+function passageText(judged: Passage): string {
+  const { words, decodable, share, blocked } = judged;
+  const step95 = stepForShare(judged, 0.95);
+  return [
+    `${decodable} of ${words} words can be read (${(share * 100).toFixed(1)}%).`,
+    step95 === null ? 'No step makes it 95%.' : `Step ${step95} makes it 95%.`,
+    ...blocked.map(({ word, count, because }) => `  ${word} ×${count}  ${because.join(', ')}`),
+  ].join('\n');
+}

@@ -1,0 +1,3 @@
+export function screen(_args: readonly string[]): string {
+  return '';
+}

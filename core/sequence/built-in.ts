@@ -1,0 +1,25 @@
+import { parseItem, splitItems } from './item.ts';
+import type { Item, Sequence } from './sequence.ts';
+import { STEP_ROWS } from './steps.ts';
+
+/**
+ * Our own order of teaching, kindergarten to grade 3. How it was found, and
+ * why each step stands where it does: docs/sequence.md and each step's `why`.
+ */
+export const SEQUENCE: Sequence = {
+  name: 'Sweepline order',
+  steps: STEP_ROWS.map(([stage, grade, title, items, why], place) => ({
+    number: place + 1,
+    stage,
+    grade,
+    title,
+    items: splitItems(items).map(itemOf),
+    why,
+  })),
+};
+
+function itemOf(text: string): Item {
+  const read = parseItem(text);
+  if ('error' in read) throw new Error(read.error.message);
+  return read.item;
+}

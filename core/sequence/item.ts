@@ -1,0 +1,107 @@
+import { correspondenceById, correspondencesByGrapheme } from '../language/correspondences.ts';
+import { isHabit } from '../language/taught.ts';
+import { nearMisses } from './near-misses.ts';
+import type { Item } from './sequence.ts';
+
+/** Why a text names no item: the item as it was written, what may have been meant, a sentence. */
+export interface ItemError {
+  readonly code: 'unknown-card' | 'unknown-habit' | 'not-a-word';
+  readonly item: string;
+  readonly nearMisses: readonly string[];
+  readonly message: string;
+}
+
+/**
+ * Reads the text form of an item: a card by its grapheme (`sh`: its first
+ * sound) or id (`ea=EH`), `word:said`, `habit:schwa` or a habit's bare name.
+ * Forgives capitals, spaces around the sign, `a-e` for `a_e`, and the hyphens
+ * of `-ck` and `bl-`.
+ */
+export function parseItem(text: string): { readonly item: Item } | { readonly error: ItemError } {
+  const asked = text.trim();
+  const prefixed = /^(word|habit)\s*:\s*(.*)$/i.exec(asked);
+  if (prefixed) {
+    const rest = (prefixed[2] as string).trim().toLowerCase();
+    return prefixed[1]?.toLowerCase() === 'word' ? wordItem(rest, asked) : habitItem(rest, asked);
+  }
+  const bare = asked.toLowerCase();
+  if (isHabit(bare)) return { item: { kind: 'habit', habit: bare } };
+  const id = cardId(asked);
+  if (id !== null) return { item: { kind: 'card', id } };
+  return failure('unknown-card', asked, `We know no card “${asked}”.`);
+}
+
+/** The text form of an item; the shortest that `parseItem` reads back. */
+export function makeItem(item: Item): string {
+  if (item.kind === 'word') return `word:${item.word}`;
+  if (item.kind === 'habit') return `habit:${item.habit}`;
+  const grapheme = item.id.slice(0, item.id.indexOf('='));
+  return correspondencesByGrapheme.get(grapheme)?.[0]?.id === item.id ? grapheme : item.id;
+}
+
+/** Items as one text, separated by spaces. */
+export function makeItems(items: readonly Item[]): string {
+  return items.map(makeItem).join(' ');
+}
+
+/**
+ * Splits a list as people type it, at spaces, commas or semicolons. Spaces
+ * beside the signs of one item (`ea = EH`, `word: said`) hold it together.
+ */
+export function splitItems(text: string): readonly string[] {
+  return text
+    .replace(/\s*([=+:])\s*/g, '$1')
+    .split(/[\s,;]+/)
+    .filter((part) => part !== '');
+}
+
+/** Whether two items are the same thing to teach. */
+export function sameItem(left: Item, right: Item): boolean {
+  return itemKey(left) === itemKey(right);
+}
+
+/** A string that is equal for equal items: the full text form. */
+export function itemKey(item: Item): string {
+  if (item.kind === 'card') return `card:${item.id}`;
+  return item.kind === 'word' ? `word:${item.word}` : `habit:${item.habit}`;
+}
+
+function cardId(asked: string): string | null {
+  const sign = asked.indexOf('=');
+  const written = (sign < 0 ? asked : asked.slice(0, sign)).trim().toLowerCase();
+  const grapheme = written.replace(/^([aeiouy])[-–—]e$/, '$1_e').replace(/^-+|-+$/g, '');
+  if (sign < 0) return correspondencesByGrapheme.get(grapheme)?.[0]?.id ?? null;
+  const sounds = asked
+    .slice(sign + 1)
+    .trim()
+    .toUpperCase();
+  const id = `${grapheme}=${sounds}`;
+  return correspondenceById.has(id) ? id : null;
+}
+
+function wordItem(word: string, asked: string): ReturnType<typeof parseItem> {
+  const straight = word.replaceAll('’', "'");
+  if (/^[a-z]+(?:'[a-z]+)*$/.test(straight)) return { item: { kind: 'word', word: straight } };
+  return failure('not-a-word', asked, `“${asked}” holds no single word after “word:”.`);
+}
+
+function habitItem(habit: string, asked: string): ReturnType<typeof parseItem> {
+  if (isHabit(habit)) return { item: { kind: 'habit', habit } };
+  return failure('unknown-habit', asked, `We know no spelling habit “${habit}”.`);
+}
+
+function failure(
+  code: ItemError['code'],
+  item: string,
+  complaint: string,
+): { readonly error: ItemError } {
+  const near = nearMisses(item);
+  return { error: { code, item, nearMisses: near, message: `${complaint}${askFor(near)}` } };
+}
+
+function askFor(near: readonly string[]): string {
+  if (near.length === 0) return '';
+  const last = near.at(-1) as string;
+  const list = near.length === 1 ? last : `${near.slice(0, -1).join(', ')} or ${last}`;
+  return ` Did you mean ${list}?`;
+}

@@ -1,0 +1,222 @@
+import { type CsvRecord, findDelimiter, readCsv, writeCsv } from './csv-records.ts';
+import { makeItem, makeItems, parseItem, sameItem, splitItems } from './item.ts';
+import { parseGrade } from './parse-grade.ts';
+import { numberSteps } from './progress.ts';
+import type { Grade, Item, Sequence, Step } from './sequence.ts';
+
+/** What is wrong with one line (numbered from 1 as an editor shows it), and how to mend it. */
+export interface CsvProblem {
+  readonly line: number;
+  /** The line as it was given. */
+  readonly text: string;
+  readonly code:
+    | 'unknown-item'
+    | 'no-items'
+    | 'unknown-grade'
+    | 'steps-out-of-order'
+    | 'open-quote'
+    | 'no-items-column';
+  readonly message: string;
+  readonly mend: string;
+}
+
+const SEQUENCE_COLUMNS = ['step', 'stage', 'grade', 'title', 'items', 'why'] as const;
+type Column = (typeof SEQUENCE_COLUMNS)[number];
+
+/** Writes an order as CSV that a spreadsheet opens and `parseSequenceCsv` reads back. */
+export function makeSequenceCsv(sequence: Sequence): string {
+  const rows = sequence.steps.map((step) => [
+    String(step.number),
+    step.stage,
+    step.grade,
+    step.title,
+    makeItems(step.items),
+    step.why,
+  ]);
+  return writeCsv([SEQUENCE_COLUMNS, ...rows]);
+}
+
+/**
+ * Reads an order that a teacher pasted or imported. Forgives commas, tabs or
+ * semicolons between cells, quotes, a byte-order mark, any line ends, a missing
+ * header, missing columns, and a bare column or list of items. Lines keep their
+ * order; lines in a row with one step number are one step. Every good item is
+ * kept; each problem says where it is and what to write instead.
+ */
+export function parseSequenceCsv(
+  text: string,
+  name = 'Our own order',
+): { readonly sequence: Sequence; readonly problems: readonly CsvProblem[] } {
+  const records = readCsv(text, findDelimiter(text) ?? ',');
+  const header = records[0] ? headerOf(records[0]) : null;
+  const problems: CsvProblem[] = [];
+  if (header && !header.includes('items')) {
+    problems.push(problem(records[0] as CsvRecord, 'no-items-column'));
+    return { sequence: { name, steps: [] }, problems };
+  }
+  const steps: Step[] = [];
+  let written: number | null = null;
+  for (const record of header ? records.slice(1) : records) {
+    if (record.openQuote) problems.push(problem(record, 'open-quote'));
+    const row = header ? byHeader(record, header) : byPosition(record);
+    const items = readItems(record, row.items ?? '', problems);
+    if (items.length === 0) continue;
+    const last = steps.at(-1);
+    const number = /^\d+$/.test(row.step ?? '') ? Number(row.step) : null;
+    if (last && number !== null && number === written) {
+      steps[steps.length - 1] = { ...last, items: union(last.items, items) };
+      continue;
+    }
+    if (number !== null && written !== null && number < written) {
+      problems.push(problem(record, 'steps-out-of-order', String(number), String(written)));
+    }
+    written = number;
+    steps.push({
+      number: steps.length + 1,
+      stage: row.stage || last?.stage || '',
+      grade: readGrade(record, row.grade ?? '', last?.grade ?? 'K', problems),
+      title: row.title || items.map(makeItem).join(', '),
+      items,
+      why: row.why ?? '',
+    });
+  }
+  return { sequence: { name, steps: numberSteps(steps) }, problems };
+}
+
+type Row = Partial<Record<Column, string>>;
+
+/** Other names that people give to our columns. */
+const columnNames: ReadonlyMap<string, Column> = new Map([
+  ...SEQUENCE_COLUMNS.map((column): [string, Column] => [column, column]),
+  ['#', 'step'],
+  ['no', 'step'],
+  ['number', 'step'],
+  ['lesson', 'step'],
+  ['week', 'step'],
+  ['unit', 'stage'],
+  ['phase', 'stage'],
+  ['level', 'stage'],
+  ['year', 'grade'],
+  ['name', 'title'],
+  ['focus', 'title'],
+  ['skill', 'title'],
+  ['item', 'items'],
+  ['card', 'items'],
+  ['cards', 'items'],
+  ['spelling', 'items'],
+  ['spellings', 'items'],
+  ['grapheme', 'items'],
+  ['graphemes', 'items'],
+  ['letters', 'items'],
+  ['sounds', 'items'],
+  ['reason', 'why'],
+  ['notes', 'why'],
+]);
+
+function headerOf(record: CsvRecord): readonly (Column | null)[] | null {
+  const columns = record.cells.map((cell) => columnNames.get(cell.trim().toLowerCase()) ?? null);
+  const named = columns.filter((column) => column !== null).length;
+  return named > 0 && !record.cells.some((cell) => 'item' in parseItem(cell)) ? columns : null;
+}
+
+function byHeader(record: CsvRecord, header: readonly (Column | null)[]): Row {
+  const row: Row = {};
+  for (const [place, cell] of record.cells.entries()) {
+    const column = header[place];
+    if (column) row[column] = row[column] ? `${row[column]} ${cell.trim()}` : cell.trim();
+  }
+  return row;
+}
+
+/** Without a header: all cells are items; or the columns in their order; or number, title, items. */
+function byPosition(record: CsvRecord): Row {
+  const cells = record.cells.map((cell) => cell.trim());
+  const filled = cells.filter((cell) => cell !== '');
+  if (filled.length === 1 || filled.every(isItemList)) return { items: filled.join(' ') };
+  if (cells.length >= 5) {
+    const [step = '', stage = '', grade = '', title = '', items = '', why = ''] = cells;
+    return { step, stage, grade, title, items, why };
+  }
+  const numbered = /^\d+$/.test(filled[0] as string);
+  const titles = filled.slice(numbered ? 1 : 0, -1);
+  return {
+    step: numbered ? (filled[0] as string) : '',
+    title: titles.join(' '),
+    items: filled.at(-1) as string,
+  };
+}
+
+function isItemList(cell: string): boolean {
+  return splitItems(cell).every((part) => 'item' in parseItem(part));
+}
+
+function readItems(record: CsvRecord, cell: string, problems: CsvProblem[]): readonly Item[] {
+  const parts = splitItems(cell);
+  if (parts.length === 0) problems.push(problem(record, 'no-items'));
+  let items: readonly Item[] = [];
+  for (const part of parts) {
+    const read = parseItem(part);
+    if ('item' in read) items = union(items, [read.item]);
+    else {
+      const { nearMisses, item } = read.error;
+      problems.push(problem(record, 'unknown-item', item, nearMisses.join(', ')));
+    }
+  }
+  return items;
+}
+
+function readGrade(
+  record: CsvRecord,
+  cell: string,
+  otherwise: Grade,
+  problems: CsvProblem[],
+): Grade {
+  if (cell === '') return otherwise;
+  const grade = parseGrade(cell);
+  if (grade === null) problems.push(problem(record, 'unknown-grade', cell, otherwise));
+  return grade ?? otherwise;
+}
+
+function union(items: readonly Item[], more: readonly Item[]): readonly Item[] {
+  const fresh = more.filter((item, place) => {
+    const earlier = [...items, ...more.slice(0, place)];
+    return !earlier.some((other) => sameItem(other, item));
+  });
+  return [...items, ...fresh];
+}
+
+function problem(record: CsvRecord, code: CsvProblem['code'], said = '', instead = ''): CsvProblem {
+  return { line: record.line, text: record.text, code, ...sentences[code](said, instead) };
+}
+
+const itemForms =
+  'Write cards by their letters (sh) or letters and sound (ea=EH), words as word:said, habits as habit:schwa, with spaces between.';
+
+const sentences: Readonly<
+  Record<CsvProblem['code'], (said: string, instead: string) => { message: string; mend: string }>
+> = {
+  'unknown-item': (said, near) => ({
+    message: `We know no item “${said}”. The rest of the line was kept.`,
+    mend: near === '' ? itemForms : `Did you mean one of these: ${near}? ${itemForms}`,
+  }),
+  'no-items': () => ({
+    message: 'This line teaches nothing, so it was left out.',
+    mend: itemForms,
+  }),
+  'unknown-grade': (said, otherwise) => ({
+    message: `“${said}” is no grade from K to 3. The step was kept under ${otherwise}.`,
+    mend: 'Write K, 1, 2 or 3.',
+  }),
+  'steps-out-of-order': (said, before) => ({
+    message: `Step ${said} stands after step ${before}. The lines were kept in their own order.`,
+    mend: 'To go by the numbers, sort the lines by step and import again.',
+  }),
+  'open-quote': () => ({
+    message: 'A quotation mark was opened and not closed. The line was read without it.',
+    mend: 'Close the quotation mark, or take it out.',
+  }),
+  'no-items-column': () => ({
+    message: 'The first line names columns, but none of them holds the items.',
+    mend: `Name one column “items”. ${itemForms}`,
+  }),
+};

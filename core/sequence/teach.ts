@@ -1,0 +1,24 @@
+import { correspondenceById } from '../language/correspondences.ts';
+import type { Habit, Taught } from '../language/taught.ts';
+import type { Item, Sequence } from './sequence.ts';
+
+/** What is known once these items were taught. A cluster or welded card brings its parts. */
+export function teach(items: Iterable<Item>): Taught {
+  const correspondences = new Set<string>();
+  const habits = new Set<Habit>();
+  const irregularWords = new Set<string>();
+  for (const item of items) {
+    if (item.kind === 'habit') habits.add(item.habit);
+    else if (item.kind === 'word') irregularWords.add(item.word);
+    else {
+      correspondences.add(item.id);
+      for (const part of correspondenceById.get(item.id)?.parts ?? []) correspondences.add(part);
+    }
+  }
+  return { correspondences, habits, irregularWords };
+}
+
+/** Everything taught in steps 1 to `upTo`; 0 is nothing, past the end is all. */
+export function taughtUpTo(sequence: Sequence, upTo: number): Taught {
+  return teach(sequence.steps.filter((step) => step.number <= upTo).flatMap((step) => step.items));
+}
