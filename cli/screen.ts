@@ -1,3 +1,25 @@
-export function screen(_args: readonly string[]): string {
-  return '';
+import { readFileSync } from 'node:fs';
+import { screenLine } from '../core/words/screen-line.ts';
+import { loadScreen } from './engine.ts';
+import { readOptions } from './options.ts';
+
+/**
+ * `screen < LINES`: one JSON object for each line `cards<TAB>sounds`. A line that
+ * cannot be read is reported with its number, and the others are judged.
+ */
+export function screen(args: readonly string[]): string {
+  readOptions(args, {});
+  const wordScreen = loadScreen();
+  const answers: string[] = [];
+  for (const [index, line] of readFileSync(0, 'utf8').split(/\r?\n/).entries()) {
+    if (line.trim() === '') continue;
+    const judged = screenLine(wordScreen, line);
+    if ('error' in judged) {
+      process.stderr.write(`Line ${index + 1}: ${judged.error.message}\n`);
+      process.exitCode = 2;
+    } else {
+      answers.push(JSON.stringify(judged));
+    }
+  }
+  return answers.join('\n');
 }
