@@ -13,7 +13,7 @@ export function isLegalOnset(sounds: readonly Phoneme[]): boolean {
 }
 
 /** Legal onsets of two and three sounds, joined by spaces. */
-export const LEGAL_CLUSTERS: ReadonlySet<string> = new Set([
+const LEGAL_CLUSTERS: ReadonlySet<string> = new Set([
   'B L',
   'B R',
   'D R',

@@ -1,0 +1,84 @@
+import { candidates, SHAPES } from '../boards/shapes.ts';
+import { isVowelCard } from '../language/correspondence.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import { makeRandom } from '../random.ts';
+import { chooseAuditory } from './auditory.ts';
+import { commonnessIn } from './commonness.ts';
+import { type DrawnBoard, drawBoard } from './draw-board.ts';
+import type { Drill, Shortfall } from './drill.ts';
+import { DRILL_DEFAULTS, type DrillEngine, type DrillSpec } from './drill-spec.ts';
+import { chooseVisual } from './visual.ts';
+
+/** Fewer letters than this seldom make a board worth it (common practice, no source). */
+const ENOUGH_LETTERS = 10;
+
+/**
+ * Today's drill: visual cards, sounds with all their taught spellings, a board
+ * and a run over it. Everything in it was taught, the newest cards come first
+ * and lie on the board where they fit. The same spec and engine give the same
+ * drill. Where too little was taught, `shortfall` says so, and the rest is given.
+ */
+export function buildDrill(spec: DrillSpec, engine: DrillEngine): Drill {
+  const taught = spec.taught.correspondences;
+  const newest = spec.newest ?? [];
+  const visual = chooseVisual(
+    taught,
+    newest,
+    spec.visualCount ?? DRILL_DEFAULTS.visualCount,
+    makeRandom(spec.seed + 2),
+  );
+  const auditory = chooseAuditory(
+    taught,
+    newest,
+    spec.auditoryCount ?? DRILL_DEFAULTS.auditoryCount,
+    commonnessIn(engine.lexicon),
+    makeRandom(spec.seed + 3),
+  );
+  const drawn = drawBoard(spec, engine);
+  return {
+    seed: spec.seed,
+    visual,
+    auditory,
+    board: drawn?.board ?? { shape: spec.shape ?? 'syllable', piles: [[], [], []] },
+    run: drawn?.run.flips ?? [],
+    shortfall: shortfallOf(spec, drawn),
+  };
+}
+
+function shortfallOf(spec: DrillSpec, drawn: DrawnBoard | null): Shortfall | null {
+  const flips = spec.flips ?? DRILL_DEFAULTS.flips;
+  const had = drawn?.run.flips.length ?? 0;
+  const missingReal = drawn?.run.missing.real ?? 0;
+  if (had >= flips && missingReal === 0) return null;
+  const cards = [...spec.taught.correspondences].flatMap((id) => correspondenceById.get(id) ?? []);
+  const usable = SHAPES.some((shape) => candidates(shape, cards).every((pile) => pile.length > 0));
+  if (!cards.some(isVowelCard)) {
+    return {
+      code: 'no-vowel',
+      message:
+        'No vowel was taught yet, and every word needs one. The cards and sounds are ready; ' +
+        'the blending drill begins with the first vowel.',
+    };
+  }
+  const instead = had === 0 ? 'no words yet' : had === 1 ? 'one word' : `${had} words`;
+  const letters = new Set(cards.flatMap(({ grapheme }) => [...grapheme.replace('_', '')])).size;
+  if (letters < ENOUGH_LETTERS || !usable) {
+    return {
+      code: 'few-letters',
+      message:
+        `With ${letters} ${letters === 1 ? 'letter' : 'letters'} the board makes ${instead}. ` +
+        `About ten letters, some of them vowels, are enough for ${flips}.`,
+    };
+  }
+  if (had < flips) {
+    return {
+      code: 'few-words',
+      message: `These cards make ${instead} of the ${flips} asked for. More endings or vowels will help.`,
+    };
+  }
+  const real = drawn?.run.flips.filter(({ kind }) => kind === 'real').length ?? 0;
+  return {
+    code: 'few-words',
+    message: `All ${flips} flips are here, ${real} of them real words: as near to the share you set as these cards come.`,
+  };
+}

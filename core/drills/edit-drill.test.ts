@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest';
+import { builtLexicon } from '../../test/built-lexicon.ts';
+import { makePlainScreen } from '../../test/plain-screen.ts';
+import { correspondencesByGrapheme } from '../language/correspondences.ts';
+import type { Taught } from '../language/taught.ts';
+import { buildDrill } from './build-drill.ts';
+import type { Drill } from './drill.ts';
+import {
+  dropFlip,
+  type Edited,
+  flipChoices,
+  isOneCardAway,
+  replaceFlip,
+  reshuffleRun,
+  swapAuditory,
+  swapVisual,
+} from './edit-drill.ts';
+
+const engine = { lexicon: builtLexicon, screen: makePlainScreen() };
+const cards = 'm a s t p i n d o c e f g h b l r u sh ch th ck ff ll ss'.split(' ');
+const taught: Taught = {
+  correspondences: new Set(
+    cards.map((card) => correspondencesByGrapheme.get(card)?.[0]?.id as string),
+  ),
+  habits: new Set(),
+  irregularWords: new Set(),
+};
+const drill = buildDrill({ taught, seed: 1 }, engine);
+
+function changed(edited: Edited): Drill {
+  if (edited.kind === 'refused') throw new Error(edited.message);
+  return edited.drill;
+}
+
+function keepsTheLaw({ run }: Drill): boolean {
+  const apart = run.every((flip, at) => at === 0 || isOneCardAway(flip, run[at - 1]!));
+  return apart && new Set(run.map(({ word }) => word)).size === run.length;
+}
+
+describe('changing a drill', () => {
+  test('a swapped card is another taught one that was not there', () => {
+    for (let index = 0; index < drill.visual.length; index++) {
+      const next = changed(swapVisual(drill, index, taught, index));
+      expect(drill.visual).not.toContain(next.visual[index]);
+      expect(taught.correspondences.has(next.visual[index] as string)).toBe(true);
+      expect(next.visual.filter((_, at) => at !== index)).toEqual(
+        drill.visual.filter((_, at) => at !== index),
+      );
+    }
+  });
+
+  test('when all cards are there already, it says so', () => {
+    const whole = buildDrill({ taught, seed: 1, visualCount: 99, auditoryCount: 99 }, engine);
+    expect(swapVisual(whole, 0, taught, 1).kind).toBe('refused');
+    expect(swapAuditory(whole, 0, taught, engine, 1).kind).toBe('refused');
+  });
+
+  test('a swapped sound is another with all its spellings', () => {
+    const next = changed(swapAuditory(drill, 2, taught, engine, 3));
+    const said = drill.auditory.map(({ phonemes }) => phonemes.join(' '));
+    expect(said).not.toContain(next.auditory[2]?.phonemes.join(' '));
+  });
+
+  test('another flip stays one card away from both neighbors and repeats no word', () => {
+    let replaced = 0;
+    for (let index = 0; index < drill.run.length; index++) {
+      const edited = replaceFlip(drill, index, taught, engine, index);
+      if (edited.kind === 'refused') {
+        expect(flipChoices(drill, index, taught, engine)).toEqual([]);
+        expect(edited.message).toMatch(/one card away/);
+        continue;
+      }
+      replaced++;
+      expect(keepsTheLaw(edited.drill)).toBe(true);
+      expect(edited.drill.run[index]?.word).not.toBe(drill.run[index]?.word);
+    }
+    expect(replaced).toBeGreaterThan(5);
+  });
+
+  test('choices of the same kind come first', () => {
+    for (let index = 0; index < drill.run.length; index++) {
+      const kinds = flipChoices(drill, index, taught, engine).map(
+        ({ kind }) => kind === drill.run[index]?.kind,
+      );
+      expect(kinds).toEqual([...kinds].sort((one, other) => Number(other) - Number(one)));
+    }
+  });
+
+  test('a flip can be left out only where one card still changes at a time', () => {
+    for (let index = 0; index < drill.run.length; index++) {
+      const edited = dropFlip(drill, index);
+      const before = drill.run[index - 1];
+      const after = drill.run[index + 1];
+      const may = !before || !after || isOneCardAway(before, after);
+      expect(edited.kind).toBe(may ? 'changed' : 'refused');
+      if (edited.kind === 'changed') {
+        expect(keepsTheLaw(edited.drill)).toBe(true);
+        expect(edited.drill.run).toHaveLength(29);
+      }
+    }
+  });
+
+  test('reshuffled, the board stays and the order is new', () => {
+    const next = changed(reshuffleRun(drill, taught, engine, { seed: 77 }));
+    expect(next.board).toEqual(drill.board);
+    expect(next.run).not.toEqual(drill.run);
+    expect(next.run).toHaveLength(30);
+    expect(next.run.filter(({ kind }) => kind === 'real')).toHaveLength(15);
+    expect(keepsTheLaw(next)).toBe(true);
+  });
+
+  test('a place that the drill does not have is refused', () => {
+    expect(replaceFlip(drill, 99, taught, engine, 1).kind).toBe('refused');
+    expect(dropFlip(drill, 99).kind).toBe('refused');
+    expect(swapVisual(drill, 99, taught, 1).kind).toBe('refused');
+  });
+});
