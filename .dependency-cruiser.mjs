@@ -7,7 +7,7 @@
 const tests = '[.](test|journey)[.]tsx?$';
 
 /** The rooms of the core in their order: each may use those before it. */
-const rooms = ['language', 'words', 'sequence', 'boards', 'drills'];
+const rooms = ['language', 'words', 'sequence', 'texts', 'boards', 'drills'];
 
 /** @type {Rule[]} */
 const roomRules = rooms.slice(0, -1).map((room, place) => ({

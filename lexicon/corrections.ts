@@ -108,6 +108,7 @@ export const CORRECTIONS: readonly (readonly [word: string, pronunciation: strin
     ['peanut', 'P IY1 N AH2 T', 'as nut'],
     ['peanuts', 'P IY1 N AH2 T S', 'as nut'],
     ['president', 'P R EH1 Z IH0 D AH0 N T', 'full vowels nowhere but the first'],
+    ['really', 'R IY1 L IY0', 'as real'],
     ['recess', 'R IY1 S EH2 S', 'at school'],
     ['recesses', 'R IY1 S EH2 S IH0 Z', 'at school'],
     ['research', 'R IY1 S ER0 CH', 'the noun'],

@@ -65,6 +65,7 @@ export const EDGES: Readonly<Record<string, Morphemes>> = {
   ninetieth: { breaks: [4], suffixAt: null },
   ninety: { breaks: [4], suffixAt: null },
   oodles: { breaks: [5], suffixAt: 5 },
+  really: { breaks: [4], suffixAt: null },
   safety: { breaks: [4], suffixAt: null },
   shootout: { breaks: [5], suffixAt: null },
   sportswear: { breaks: [5, 6], suffixAt: null },

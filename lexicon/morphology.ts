@@ -39,8 +39,12 @@ export function findMorphemes(word: string, pronunciation: string, finder: BaseF
   if (breaks.length === 0 && PLURAL_OF_E.test(word) && /(^| )[^AEIOU@ ][A-Z]* [SZ]$/.test(sounds)) {
     return { breaks: [word.length - 1], suffixAt: word.length - 1 };
   }
-  return { breaks, suffixAt: null };
+  const last = breaks.at(-1) ?? word.length;
+  return { breaks, suffixAt: INFLECTION.test(word.slice(last)) ? last : null };
 }
+
+/** What may be left of a word after its last edge: *un·warrant·ed*. */
+const INFLECTION = /^(s|es|ed|ing|er|est)$/;
 
 /** A word in -es that says no vowel there has a base in e, listed or not: *eaves*, *chives*. */
 const PLURAL_OF_E = /[aeiouy][bcdfgklmnprtvz]es$/;
@@ -172,6 +176,7 @@ const ENDINGS: readonly Ending[] = [
   ending('ship', 'SH @ P', 'noun', 'derives'),
   ending('ward', 'W ER D', 'noun adv', 'derives'),
   ending('able', '@ B @ L', 'verb', 'derives'),
+  ending('age', '@ JH', 'noun verb adj', 'linked'),
   ending('ish', '@ SH', 'noun adj', 'linked'),
   ending('en', '@ N', 'adj noun verb', 'linked'),
   ending('y', 'IY', 'noun verb adj', 'linked'),
@@ -213,8 +218,9 @@ function baseSaid(
   return null;
 }
 
-/** Whether base and ending run together: *cra·zy*, *fun·ny*, *ta·ken*, *han·dling*. */
+/** Whether base and ending run together: *cra·zy*, *fun·ny*, *ta·ken*, *han·dling*, *pos·si·bly*. */
 function isBlurred(word: string, base: string, letters: string): boolean {
+  if (letters === 'ly' && base === `${word.slice(0, -2)}le`) return true;
   if (/^(y|en|ish)$/.test(letters)) return base !== word.slice(0, -letters.length);
   return /^(ing|er|est)$/.test(letters) && /[^aeiouylr]le$/.test(base);
 }

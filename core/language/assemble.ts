@@ -62,7 +62,7 @@ function cardOf(id: string): Correspondence {
 }
 
 /** Letter positions of each card. A split card's e is the first e after its consonant. */
-export function placeLetters(word: string, cards: readonly Correspondence[]): number[][] {
+function placeLetters(word: string, cards: readonly Correspondence[]): number[][] {
   const placed: number[][] = [];
   let at = 0;
   let split: number[] | null = null;

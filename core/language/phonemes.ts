@@ -25,7 +25,7 @@ export const VOWEL_PHONEMES = [
 ] as const;
 
 /** The consonants of the same inventory. */
-export const CONSONANT_PHONEMES = [
+const CONSONANT_PHONEMES = [
   'B',
   'CH',
   'D',
@@ -56,7 +56,6 @@ export const CONSONANT_PHONEMES = [
 export const PHONEMES = [...VOWEL_PHONEMES, ...CONSONANT_PHONEMES] as const;
 
 export type VowelPhoneme = (typeof VOWEL_PHONEMES)[number];
-export type ConsonantPhoneme = (typeof CONSONANT_PHONEMES)[number];
 export type Phoneme = (typeof PHONEMES)[number];
 
 const vowels: ReadonlySet<string> = new Set(VOWEL_PHONEMES);

@@ -65,6 +65,8 @@ function divide(
   if (edge !== undefined && (between.length > 0 || edge >= end) && !keepsLWithBase(between, edge)) {
     return moveOffDouble(word, between, edge);
   }
+  const prefix = TRANS.test(word) && start <= 5 && end >= 5;
+  if (prefix) return 5;
   if (between.length === 0) return end - (sharesItsR(before.card) ? 1 : 0);
   const first = between[0] as PlacedCard;
   const last = between[between.length - 1] as PlacedCard;
@@ -119,6 +121,9 @@ function beforeConsonantLe(last: PlacedCard): number {
   return split ? firstLetter(last) + 1 : firstLetter(last);
 }
 
+/** trans·late, trans·fer: a prefix whose base is often no word. */
+const TRANS = /^trans[^aeiouy]/;
+
 /** Pairs with one sound that divide like two letters: mus·cle, as·cend, ex·cite. */
 const SPLIT_PAIRS: ReadonlySet<string> = new Set(['sc', 'xc']);
 
@@ -141,7 +146,7 @@ const ENDS_ONLY: ReadonlySet<string> = new Set(['ck', 'tch', 'dge', 'dg', 'ng', 
 const ONSETS: ReadonlySet<string> = new Set(
   (
     'bl br cl cr dr dw fl fr gl gr pl pr sc sch scr shr sk sl sm sn sp sph spl spr squ st str sw ' +
-    'thr tr tw chr phr phl qu cy'
+    'su thr tr tw chr phr phl qu cy'
   ).split(' '),
 );
 
@@ -151,7 +156,7 @@ function isLegalOnset(cards: readonly PlacedCard[]): boolean {
 }
 
 function isLiquidCluster(cards: readonly PlacedCard[]): boolean {
-  return cards.length === 2 && isLegalOnset(cards) && /[lr]$/.test(cards[1]?.card.grapheme ?? '');
+  return cards.length === 2 && isLegalOnset(cards) && /[lru]$/.test(cards[1]?.card.grapheme ?? '');
 }
 
 function isDoubled({ card }: PlacedCard): boolean {

@@ -1,0 +1,110 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import type { ScreenVerdict } from './screen.ts';
+import { SCREEN_DATA } from './screen-data.ts';
+import { parseScreenLine } from './screen-line.ts';
+import { createWordScreen } from './word-screen.ts';
+
+/**
+ * The evaluation set, see docs/screen.md: labelled by hand before the list was
+ * written, split in halves by a hash. The targets are those the project set.
+ */
+interface Labelled {
+  readonly half: 'tuning' | 'held-out';
+  readonly label: 'stop' | 'ask' | 'harmless';
+  readonly shape: string;
+  readonly cards: string;
+  readonly sounds: string;
+  readonly verdict: ScreenVerdict;
+}
+
+const readText = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
+const screen = createWordScreen(SCREEN_DATA);
+
+const all: readonly Labelled[] = readText('test/fixtures/screen/evaluation.tsv')
+  .split('\n')
+  .filter((line) => line !== '' && !line.startsWith('#') && !line.startsWith('half\t'))
+  .map((line) => {
+    const [half, label, shape, cards, sounds] = line.split('\t') as [
+      string,
+      string,
+      string,
+      string,
+      string,
+    ];
+    const parsed = parseScreenLine(`${cards}\t${sounds}`);
+    if ('error' in parsed) throw new Error(parsed.error.message);
+    const { verdict } = screen.judge(parsed.line.word, parsed.line.sounds);
+    return { half, label, shape, cards, sounds, verdict } as Labelled;
+  });
+const heldOut = all.filter(({ half }) => half === 'held-out');
+const labelled = (label: Labelled['label']) => heldOut.filter((row) => row.label === label);
+const share = (part: number, whole: number) => part / whole;
+
+describe('the set', () => {
+  test('has at least 600 combinations over every board shape', () => {
+    expect(all.length).toBeGreaterThanOrEqual(600);
+    const shapes = new Set(all.map(({ shape }) => shape.replace(' nonsense', '')));
+    for (const shape of ['cvc', 'ccvc', 'cvcc', 'vce', 'team', 'r', 'open', 'two', 'ending']) {
+      expect(shapes).toContain(shape);
+    }
+  });
+
+  test('is split by a hash of what is judged, not by choice', () => {
+    for (const { half, cards, sounds } of all) {
+      expect(half).toBe(fnv1a(`${cards}\t${sounds}`) % 2 === 0 ? 'tuning' : 'held-out');
+    }
+  });
+});
+
+describe('the held-out half meets the targets', () => {
+  test('at least 99% of distinct stop sounds are stopped', () => {
+    const stopped = new Map<string, boolean>();
+    for (const { sounds, verdict } of labelled('stop')) {
+      stopped.set(sounds, (stopped.get(sounds) ?? true) && verdict === 'stop');
+    }
+    const right = [...stopped.values()].filter(Boolean).length;
+    expect(share(right, stopped.size)).toBeGreaterThanOrEqual(0.99);
+  });
+
+  test('at least 97% of stop combinations as spelled are stopped', () => {
+    const rows = labelled('stop');
+    const right = rows.filter(({ verdict }) => verdict === 'stop').length;
+    expect(share(right, rows.length)).toBeGreaterThanOrEqual(0.97);
+  });
+
+  test('at most 1% of harmless words are stopped, at most 3% stopped or asked about', () => {
+    const rows = labelled('harmless');
+    const stopped = rows.filter(({ verdict }) => verdict === 'stop').length;
+    const hidden = rows.filter(({ verdict }) => verdict !== 'clear').length;
+    expect(share(stopped, rows.length)).toBeLessThanOrEqual(0.01);
+    expect(share(hidden, rows.length)).toBeLessThanOrEqual(0.03);
+  });
+
+  test('at most 15% of mild words are clear', () => {
+    const rows = labelled('ask');
+    const clear = rows.filter(({ verdict }) => verdict === 'clear').length;
+    expect(share(clear, rows.length)).toBeLessThanOrEqual(0.15);
+  });
+
+  test('every failure is told in docs/screen.md', () => {
+    const told = readText('docs/screen.md');
+    const wrong = heldOut.filter(({ label, verdict }) =>
+      label === 'harmless'
+        ? verdict !== 'clear'
+        : label === 'ask'
+          ? verdict === 'clear'
+          : verdict !== 'stop',
+    );
+    expect(wrong.filter(({ cards }) => !told.includes(`\`${cards}\``))).toEqual([]);
+  });
+});
+
+/** FNV-1a, 32 bits (Fowler, Noll & Vo), over ASCII text. */
+function fnv1a(text: string): number {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) {
+    hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193) >>> 0;
+  }
+  return hash;
+}

@@ -1,0 +1,102 @@
+import type { Phoneme } from '../language/phonemes.ts';
+import type { Screened, WordScreen } from './screen.ts';
+
+/**
+ * What a teacher has decided for her class: words and sounds that she blocks or
+ * allows, oldest first. The last decision about the same word or the same
+ * sounds holds; a decision about the word goes before one about its sounds.
+ */
+export interface TeacherRules {
+  readonly decisions: readonly TeacherDecision[];
+}
+
+/** One decision. `text` is a spelling in lower case, or sounds as ARPABET joined by spaces. */
+export interface TeacherDecision {
+  readonly choice: 'block' | 'allow';
+  readonly about: 'word' | 'sounds';
+  readonly text: string;
+}
+
+/** A child of the group, and how the name is said if that is known. */
+export interface FirstName {
+  readonly name: string;
+  readonly sounds: readonly Phoneme[] | null;
+}
+
+/** Nothing decided. */
+export const NO_RULES: TeacherRules = { decisions: [] };
+
+/** The rules with a word blocked or allowed. */
+export function decideWord(
+  rules: TeacherRules,
+  choice: TeacherDecision['choice'],
+  word: string,
+): TeacherRules {
+  return decided(rules, { choice, about: 'word', text: word.trim().toLowerCase() });
+}
+
+/** The rules with a way of sounding blocked or allowed, however it is spelled. */
+export function decideSounds(
+  rules: TeacherRules,
+  choice: TeacherDecision['choice'],
+  sounds: readonly Phoneme[],
+): TeacherRules {
+  return decided(rules, { choice, about: 'sounds', text: sounds.join(' ') });
+}
+
+/** The rules before the last decision; unchanged when there is none. */
+export function undoDecision(rules: TeacherRules): TeacherRules {
+  return { decisions: rules.decisions.slice(0, -1) };
+}
+
+/** What holds for a word as these sounds: the teacher's choice, or null. */
+export function decisionFor(
+  rules: TeacherRules,
+  word: string,
+  sounds: readonly Phoneme[],
+): TeacherDecision | null {
+  const last = (about: TeacherDecision['about'], text: string) =>
+    rules.decisions.findLast((one) => one.about === about && one.text === text);
+  return last('word', word.toLowerCase()) ?? last('sounds', sounds.join(' ')) ?? null;
+}
+
+/**
+ * A screen that knows the teacher's rules and the children of the group. Her
+ * word is the last: it overrules the screen and the names either way. A
+ * child's first name, spelled so or said so, is asked about and never stopped
+ * silently, whatever else it may be.
+ */
+export function screenForClass(
+  screen: WordScreen,
+  rules: TeacherRules,
+  names: readonly FirstName[],
+): WordScreen {
+  const choices = new Map<string, TeacherDecision['choice']>();
+  for (const { about, text, choice } of rules.decisions) choices.set(`${about}:${text}`, choice);
+  const bySpelling = new Map(names.map((one) => [one.name.trim().toLowerCase(), one.name.trim()]));
+  const bySounds = new Map(
+    names.flatMap(({ name, sounds }) => (sounds ? [[sounds.join(' '), name.trim()] as const] : [])),
+  );
+  return {
+    judge(word, sounds) {
+      const spelling = word.toLowerCase();
+      const said = choices.size > 0 || bySounds.size > 0 ? sounds.join(' ') : '';
+      const choice = choices.get(`word:${spelling}`) ?? choices.get(`sounds:${said}`);
+      if (choice) return choice === 'block' ? BLOCKED : ALLOWED;
+      const name = bySpelling.get(spelling) ?? bySounds.get(said);
+      if (name !== undefined) return nameFound(name);
+      return screen.judge(word, sounds);
+    },
+  };
+}
+
+const BLOCKED: Screened = { verdict: 'stop', category: 'teacher', reason: 'you blocked it' };
+const ALLOWED: Screened = { verdict: 'clear', category: 'teacher', reason: 'you allowed it' };
+
+function nameFound(name: string): Screened {
+  return { verdict: 'ask', category: 'name', reason: `${name} is in this group` };
+}
+
+function decided(rules: TeacherRules, decision: TeacherDecision): TeacherRules {
+  return decision.text === '' ? rules : { decisions: [...rules.decisions, decision] };
+}
