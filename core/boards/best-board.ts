@@ -180,7 +180,14 @@ export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
 const FORBIDDEN: Readonly<Record<'any' | 'clean' | 'strict', ReadonlySet<Outcome>>> = {
   any: new Set(),
   clean: new Set<Outcome>(['screened', 'untaught']),
-  strict: new Set<Outcome>(['screened', 'untaught', 'rule', 'sound-alike', 'said-differently']),
+  strict: new Set<Outcome>([
+    'screened',
+    'untaught',
+    'rule',
+    'name',
+    'sound-alike',
+    'said-differently',
+  ]),
 };
 
 /** How many combinations of a table count as what. */

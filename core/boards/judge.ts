@@ -2,8 +2,8 @@
  * Judges what a row of cards says. In this order: a card that was not taught
  * stops it; then the word screen; a real word is real whatever rule it breaks,
  * if its cards are read as on the board (*has* with the s of *sun* is not);
- * all else is nonsense, unless it breaks a spelling rule or sounds like a real
- * word spelled otherwise.
+ * all else is nonsense, unless it is a first name, breaks a spelling rule or
+ * sounds like a real word spelled otherwise.
  */
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
@@ -11,6 +11,7 @@ import { laySyllable, partsOf, soundsOf, spellingOf } from '../language/laid-syl
 import type { Phoneme } from '../language/phonemes.ts';
 import { brokenRules } from '../language/spelling-rules.ts';
 import type { Taught } from '../language/taught.ts';
+import { isFirstName } from '../words/first-names.ts';
 import type { Band, Lexicon } from '../words/lexicon.ts';
 import type { Screened, WordScreen } from '../words/screen.ts';
 import type { BuiltWord, StopReason } from './board.ts';
@@ -52,6 +53,7 @@ export function judgeWord(ids: readonly string[], context: JudgeContext): BuiltW
   if (real === 'said-differently') {
     return stop('said-differently', `${word} is a real word, and is said in another way.`);
   }
+  if (isFirstName(word)) return stop('name', 'It is somebody’s name.');
   const [broken] = brokenRules(syllable);
   if (broken) return stop('rule', broken.why);
   const twin = soundAlike(sounds, context.lexicon);

@@ -13,6 +13,7 @@ import { correspondenceById } from '../language/correspondences.ts';
 import { type LaidSyllable, lettersOf, partsOf, splitVowel } from '../language/laid-syllable.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 import { brokenRules, SPELLING_RULES } from '../language/spelling-rules.ts';
+import { isFirstName } from '../words/first-names.ts';
 import { heardAlike, type JudgeContext, realness, SOUND_ALIKE_BAND } from './judge.ts';
 import type { Shape } from './shapes.ts';
 
@@ -22,6 +23,7 @@ export const OUTCOMES = [
   'rare',
   'nonsense',
   'rule',
+  'name',
   'sound-alike',
   'said-differently',
   'screened',
@@ -93,6 +95,7 @@ export function makeWordTable(
       if (realness(word, parts, lexicon) !== 'real') return 'said-differently';
       return lexicon.band(found) <= FAMILIAR_BAND ? 'familiar' : 'rare';
     }
+    if (isFirstName(word)) return 'name';
     if (broken || tail.broken) return 'rule';
     if (breaksRule('all', begin.parts, vowel.card, end.parts)) return 'rule';
     for (const heard of tail.heard) {

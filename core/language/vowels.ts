@@ -78,7 +78,7 @@ export const VOWEL_ROWS: readonly RowSpec[] = [
   ['al', 'AO', 'other-vowel', 2, '', 'chalk', { after: /^k/, also: ['AA'] }],
   ['al', 'AA', 'other-vowel', 3, '', 'palm', { after: /^m/, also: ['AO', 'AA L'] }],
   ['al', 'AE', 'other-vowel', 4, '', 'calf', { after: /^[fv]/ }],
-  ['o', 'AH', 'other-vowel', 3, '', 'monkey', { after: /^(n(?!e$)|m(?![ei])|v(?!e$)|th|z)/ }],
+  ['o', 'AH', 'other-vowel', 3, '', 'monkey', { after: /^(n(?!e$)|m(?![ei])|v|th|z)/ }],
   // vowel teams
   ['ai', 'EY', 'vowel-team', 1, 'm', 'rain'],
   ['ay', 'EY', 'vowel-team', 1, '', 'tray'],
