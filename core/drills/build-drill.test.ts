@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../test/plain-screen.ts';
 import { judgeWord } from '../boards/judge.ts';
-import { shapeById } from '../boards/shapes.ts';
+import { shapeById } from '../boards/shape-list.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import {
   CORRESPONDENCES,
@@ -216,7 +216,7 @@ describe('a drill', () => {
   test('with nothing taught it is empty and says why', () => {
     const drill = buildDrill({ taught: taughtOf(''), seed: 1 }, engine);
     expect([drill.visual, drill.auditory, drill.run]).toEqual([[], [], []]);
-    expect(drill.shortfall?.code).toBe('no-vowel');
+    expect(drill.shortfall?.code).toBe('nothing-taught');
   });
 
   test('keeps the share of real words that was set, from none to all', () => {

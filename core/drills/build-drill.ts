@@ -1,4 +1,5 @@
-import { candidates, SHAPES } from '../boards/shapes.ts';
+import { SHAPES } from '../boards/shape-list.ts';
+import { candidates } from '../boards/shapes.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { makeRandom } from '../random.ts';
@@ -52,6 +53,13 @@ function shortfallOf(spec: DrillSpec, drawn: DrawnBoard | null): Shortfall | nul
   if (had >= flips && missingReal === 0) return null;
   const cards = [...spec.taught.correspondences].flatMap((id) => correspondenceById.get(id) ?? []);
   const usable = SHAPES.some((shape) => candidates(shape, cards).every((pile) => pile.length > 0));
+  if (cards.length === 0) {
+    return {
+      code: 'nothing-taught',
+      message:
+        'Nothing was taught yet. Say what your class has learned, and the drill is made of it.',
+    };
+  }
   if (!cards.some(isVowelCard)) {
     return {
       code: 'no-vowel',

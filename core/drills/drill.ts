@@ -9,7 +9,7 @@ export interface AuditorySound {
 
 /** Why a drill is shorter than asked, in a teacher's words, and what was done instead. */
 export interface Shortfall {
-  readonly code: 'no-vowel' | 'few-letters' | 'few-words';
+  readonly code: 'nothing-taught' | 'no-vowel' | 'few-letters' | 'few-words';
   readonly message: string;
 }
 

@@ -13,7 +13,7 @@ const FIRST_NAMES: ReadonlySet<string> = new Set(
    kit kurt kyle kym lane lars lea lee len leo les lew lex lin linc liv liz lloyd lou luis luke
    lyle lynn mae mag marge marc mark matt maude max meg mel mick mike min mo myles nate ned neil
    nell nick nils noel nor nyle pam pat paul peg penn pete phil pip quinn rae raj ralph ray reg
-   rex rhys rick rob rod ron rose ross roy russ ruth sal sam saul scott sean seth shane shaun
+   rex rhys rick rob rod ron rose ross roy russ ruth sal sam saul scott sean seb seth shane shaun
    shay shel sid sue sven tad tam ted tess tim tom tod todd tran trent trish troy ty val vern
    vic vin von wade wayne wes win xu yan yu zac zach zak zed zeke zoe`
     .split(/\s+/)

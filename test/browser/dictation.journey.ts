@@ -1,0 +1,110 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, it } from 'vitest';
+import { isWritable, sentenceWords } from '../../core/drills/dictation-needs.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { taughtUpTo as taughtAt } from '../../core/sequence/teach.ts';
+import { builtLexicon } from '../built-lexicon.ts';
+import { taughtUpTo } from './standing.ts';
+import { type Visit, type VisitSpec, visit } from './visit.ts';
+
+let current: Visit | undefined;
+
+afterEach(async () => {
+  await current?.end();
+  current = undefined;
+});
+
+async function atDictation(upTo: number, spec: VisitSpec = {}): Promise<Page> {
+  current = await visit({ ...spec, path: '#/dictation' });
+  await taughtUpTo(current.page, upTo);
+  return current.page;
+}
+
+const said = (page: Page) => page.locator('.said').allTextContents();
+
+describe('a dictation', () => {
+  it('asks only for what was taught, and is the same after a reload', async () => {
+    const page = await atDictation(45);
+    await page.locator('.say').first().waitFor();
+    const before = await said(page);
+    expect(before).toHaveLength(8);
+    const taught = taughtAt(SEQUENCE, 45);
+    for (const word of before.flatMap((text) => sentenceWords(text, builtLexicon))) {
+      expect(isWritable(word, taught), word.word).toBe(true);
+    }
+    await page.reload({ waitUntil: 'load' });
+    await page.locator('.say').first().waitFor();
+    expect(await said(page)).toEqual(before);
+  });
+
+  it('lets her swap one by the keyboard, take one out, and undo it', async () => {
+    const page = await atDictation(45);
+    await page.locator('.say').first().waitFor();
+    const before = await said(page);
+    await page.locator('.say').nth(1).focus();
+    await page.keyboard.press('Enter');
+    await page.locator('.popover .choice').first().waitFor();
+    await page.keyboard.press('Enter');
+    const after = await said(page);
+    expect(after[1]).not.toBe(before[1]);
+    expect(after.toSpliced(1, 1)).toEqual(before.toSpliced(1, 1));
+    await page.keyboard.press('Control+z');
+    expect(await said(page)).toEqual(before);
+    await page.locator('.of-sentences .say').first().click();
+    await page.getByRole('button', { name: 'Leave it out today' }).click();
+    expect(await said(page)).toEqual(before.toSpliced(6, 1));
+  });
+
+  it('is as long as she sets, and another one after a reshuffle', async () => {
+    const page = await atDictation(60);
+    await page.getByLabel('How many words').selectOption('10');
+    await page.getByLabel('How many sentences').selectOption('4');
+    expect(await page.locator('.of-words .say').count()).toBe(10);
+    expect(await page.locator('.of-sentences .say').count()).toBe(4);
+    const before = await said(page);
+    await page.getByRole('button', { name: 'Reshuffle' }).click();
+    expect(await said(page)).not.toEqual(before);
+  });
+
+  it('says kindly that too little was taught', async () => {
+    const page = await atDictation(1);
+    await page.getByText('Too little was taught for a dictation yet').waitFor();
+    expect(await page.locator('.say').count()).toBe(0);
+  });
+
+  it('prints a teacher’s list and a line to write on for each word and sentence', async () => {
+    const page = await atDictation(45);
+    await page.locator('.say').first().waitFor();
+    expect(await page.locator('.writing-sheet').isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.word-lines li:visible').count()).toBe(6);
+    expect(await page.locator('.sentence-lines li:visible').count()).toBe(2);
+    expect(await page.locator('.header').isVisible()).toBe(false);
+  });
+
+  it('is reached from the auditory part of today’s warm-up', async () => {
+    const page = await atDictation(45);
+    await page.getByRole('link', { name: 'Today', exact: true }).click();
+    await page.getByRole('link', { name: 'Words and sentences to dictate' }).click();
+    await page.locator('.say').first().waitFor();
+  });
+
+  it.each([
+    { width: 1366, height: 768 },
+    { width: 390, height: 844 },
+    { width: 320, height: 640 },
+  ])('passes the accessibility checks and fits at $width × $height', async (size) => {
+    const page = await atDictation(60, size);
+    await page.locator('.say').first().waitFor();
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(wide).toBeLessThanOrEqual(0);
+    await page.locator('.of-sentences .say').first().click();
+    await page.locator('.popover .choice').first().waitFor();
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(
+      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
+    ).toEqual([]);
+    expect(current?.errors).toEqual([]);
+  });
+});

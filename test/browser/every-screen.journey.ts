@@ -1,0 +1,80 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { afterEach, describe, expect, it } from 'vitest';
+import { openScreen, taughtUpTo } from './standing.ts';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit | undefined;
+
+afterEach(async () => {
+  await current?.end();
+  current = undefined;
+});
+
+/** Every screen, and something that shows that it is there. */
+const screens = [
+  ['learned', '.stage-row'],
+  ['order', '.step-list li'],
+  ['today', '.flip'],
+  ['settings', '.option'],
+  ['about', '.about details'],
+  ['stage', '.row .card'],
+] as const;
+
+const phones = [
+  { width: 390, height: 844 },
+  { width: 320, height: 640 },
+];
+
+describe.each(screens)('the screen %s', (screen, shows) => {
+  it('passes the accessibility checks of WCAG A and AA that a machine can make', async () => {
+    current = await visit({ path: `#/${screen}` });
+    const { page } = current;
+    await taughtUpTo(page, 33);
+    await page.locator(shows).first().waitFor();
+    await page.waitForFunction(() => document.getAnimations().length === 0);
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+      .analyze();
+    expect(
+      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
+    ).toEqual([]);
+  });
+
+  it('fits phones without scrolling sideways, and goes wrong nowhere', async () => {
+    current = await visit({ path: `#/${screen}` });
+    const { page, url, errors, requests } = current;
+    await taughtUpTo(page, 60);
+    await page.locator(shows).first().waitFor();
+    for (const size of phones) {
+      await page.setViewportSize(size);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(wide, `${size.width} wide`).toBeLessThanOrEqual(0);
+    }
+    expect(errors).toEqual([]);
+    const { origin } = new URL(url);
+    const elsewhere = requests.filter((address) => new URL(address).origin !== origin);
+    expect(elsewhere).toEqual([]);
+  });
+});
+
+describe('without a network', () => {
+  it('a whole warm-up runs, from a reload on, with the server gone', async () => {
+    current = await visit({ path: '#/today' });
+    const { page, stopServer } = current;
+    await page.evaluate(async () => {
+      await navigator.serviceWorker.ready;
+      if (navigator.serviceWorker.controller) return;
+      await new Promise((resolve) =>
+        navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+      );
+    });
+    await stopServer();
+    await taughtUpTo(page, 33);
+    await openScreen(page, 'stage', '.row .card');
+    for (let presses = 0; presses < 60; presses += 1) {
+      if ((await page.locator('.end').count()) > 0) break;
+      await page.keyboard.press('Space');
+    }
+    expect(await page.locator('.end p').textContent()).toBe('That was 30.');
+  });
+});

@@ -1,0 +1,47 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit | undefined;
+
+afterEach(async () => {
+  await current?.end();
+  current = undefined;
+});
+
+describe('what this device remembers', () => {
+  it('is put aside, not thrown away, when it cannot be read', async () => {
+    current = await visit();
+    const { page } = current;
+    await page.evaluate(() => localStorage.setItem('sweepline.standing', '{"upTo": "many"'));
+    await page.reload({ waitUntil: 'load' });
+    await page.getByText('could not be read').waitFor();
+    expect(await page.evaluate(() => localStorage.getItem('sweepline.standing.unreadable-1'))).toBe(
+      '{"upTo": "many"',
+    );
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save the copy as a file' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('sweepline-set-aside.json');
+  });
+
+  it('may be nothing at all: with storage refused the warm-up still runs, and says so', async () => {
+    current = await visit();
+    const { page } = current;
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'localStorage', {
+        get() {
+          throw new DOMException('refused', 'SecurityError');
+        },
+      });
+    });
+    await page.reload({ waitUntil: 'load' });
+    await page.getByText('will not let Sweepline remember').waitFor();
+    await page.getByRole('slider', { name: 'Taught up to here' }).focus();
+    await page.keyboard.press('PageDown');
+    await page.keyboard.press('PageDown');
+    await page.getByRole('link', { name: 'Plan today’s warm-up' }).click();
+    await page.getByRole('button', { name: 'Start on the stage' }).click();
+    await page.locator('.row .card').first().waitFor();
+  });
+});

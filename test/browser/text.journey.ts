@@ -1,0 +1,105 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, it } from 'vitest';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { stepOf } from '../../core/sequence/step-of.ts';
+import { taughtUpTo } from './standing.ts';
+import { type Visit, type VisitSpec, visit } from './visit.ts';
+
+let current: Visit | undefined;
+
+afterEach(async () => {
+  await current?.end();
+  current = undefined;
+});
+
+async function atText(upTo: number, spec: VisitSpec = {}): Promise<Page> {
+  current = await visit({ ...spec, path: '#/text' });
+  await taughtUpTo(current.page, upTo);
+  return current.page;
+}
+
+const field = (page: Page) => page.getByLabel('Your text');
+
+describe('a text that is put in', () => {
+  it('is judged at once, its blocked words marked, and each says why on focus and hover', async () => {
+    const page = await atText(30);
+    await field(page).fill('The cat sat on a mat. The cat had a ship.');
+    await page.getByText('9 of 10 words').waitFor();
+    await page.getByText('90%', { exact: true }).waitFor();
+    const step = stepOf(SEQUENCE, { kind: 'card', id: 'sh=SH' });
+    const marked = page.locator('.marked-text .blocked');
+    expect(await marked.allTextContents()).toEqual(['ship']);
+    await marked.focus();
+    await page.getByRole('tooltip').getByText(`sh comes at step ${step}`).waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('tooltip').waitFor({ state: 'detached' });
+    await marked.hover();
+    await page.getByRole('tooltip').waitFor();
+    await page.getByText(`Step ${step} (sh) makes it 95% decodable.`).waitFor();
+  });
+
+  it('is remembered, and comes back when it was emptied by mistake', async () => {
+    const page = await atText(30);
+    await field(page).fill('A cat sat.');
+    await page.reload({ waitUntil: 'load' });
+    expect(await field(page).inputValue()).toBe('A cat sat.');
+    await page.getByRole('button', { name: 'Empty it' }).click();
+    expect(await field(page).inputValue()).toBe('');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await field(page).inputValue()).toBe('A cat sat.');
+  });
+
+  it('is read from a file; a file that is no text is refused and nothing is lost', async () => {
+    const page = await atText(30);
+    const file = page.locator('input[type=file]');
+    await file.setInputFiles({
+      name: 'story.txt',
+      mimeType: 'text/plain',
+      buffer: Buffer.from([0x93, 0x41, 0x20, 0x63, 0x61, 0x74, 0x2e, 0x94]),
+    });
+    await page.locator('.verdict').waitFor();
+    // 0x93 and 0x94 are the curly quotes of windows-1252 (Encoding Standard, WHATWG).
+    expect(await field(page).inputValue()).toBe('“A cat.”');
+    await file.setInputFiles({
+      name: 'book.pdf',
+      mimeType: 'application/pdf',
+      buffer: Buffer.from('%PDF-1.7'),
+    });
+    await page.getByText('This file holds no plain text.').waitFor();
+    expect(await field(page).inputValue()).toBe('“A cat.”');
+  });
+
+  it('of 100,000 words is judged quickly and shown a part at a time', async () => {
+    const page = await atText(60);
+    await page.getByRole('button', { name: 'Try it with a short text' }).click();
+    await page.locator('.verdict').waitFor();
+    const sample = await field(page).inputValue();
+    const words = sample.match(/[A-Za-z]+/g)?.length ?? 1;
+    await field(page).fill(`${sample}\n`.repeat(Math.ceil(100_000 / words)));
+    await page.getByText(/of 100,\d\d\d words/).waitFor();
+    await page.getByText('the first 400 of').waitFor();
+    const before = await page.locator('.marked-text > *').count();
+    await page.getByRole('button', { name: 'Show more' }).first().click();
+    expect(await page.locator('.marked-text > *').count()).toBeGreaterThan(before);
+  });
+
+  it.each([
+    { width: 1366, height: 768 },
+    { width: 390, height: 844 },
+    { width: 320, height: 640 },
+  ])('passes the accessibility checks and fits at $width × $height', async (size) => {
+    const page = await atText(30, size);
+    await page.getByRole('button', { name: 'Try it with a short text' }).click();
+    await page.locator('.verdict').waitFor();
+    await page.getByText('All steps as a table').click();
+    await page.locator('.marked-text .blocked').first().focus();
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(wide).toBeLessThanOrEqual(0);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(
+      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
+    ).toEqual([]);
+    expect(current?.errors).toEqual([]);
+  });
+});

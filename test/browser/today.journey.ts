@@ -1,0 +1,106 @@
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, it } from 'vitest';
+import { openScreen, taughtUpTo } from './standing.ts';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit | undefined;
+
+afterEach(async () => {
+  await current?.end();
+  current = undefined;
+});
+
+async function atToday(upTo: number): Promise<Page> {
+  current = await visit({ path: '#/today' });
+  await taughtUpTo(current.page, upTo);
+  await openScreen(current.page, 'today', '.part');
+  return current.page;
+}
+
+const words = (page: Page) => page.locator('.flip').allTextContents();
+
+describe('today’s warm-up', () => {
+  it('lets her swap a flip by the keyboard, one card still turning at a time, and undo it', async () => {
+    const page = await atToday(40);
+    const before = await words(page);
+    expect(before).toHaveLength(30);
+    const flips = page.locator('.flip');
+    for (let place = 3; place < 27; place += 1) {
+      await flips.nth(place).focus();
+      await page.keyboard.press('Enter');
+      await page.locator('.popover').waitFor();
+      if ((await page.locator('.popover .choice').count()) > 0) {
+        const chosen = await page.locator('.popover .choice').first().textContent();
+        await page.keyboard.press('Enter');
+        const after = await words(page);
+        expect(after[place]).toBe(chosen);
+        expect(before).not.toContain(chosen);
+        expect(after.toSpliced(place, 1)).toEqual(before.toSpliced(place, 1));
+        await page.keyboard.press('Control+z');
+        expect(await words(page)).toEqual(before);
+        return;
+      }
+      await page.keyboard.press('Escape');
+    }
+    throw new Error('no flip could be swapped');
+  });
+
+  it('says what a real word means when its flip is reached', async () => {
+    const page = await atToday(40);
+    const real = page.locator('.flip:has(.word.real)').first();
+    await real.focus();
+    const word = (await real.textContent()) ?? '';
+    await page.locator('.meaning b', { hasText: word }).waitFor();
+  });
+
+  it('swaps a card and a sound, none of them twice', async () => {
+    const page = await atToday(40);
+    await page.locator('.visual-cards .swap').nth(2).click();
+    await page.locator('.popover .choice').first().click();
+    const cards = await page
+      .locator('.visual-cards .swap')
+      .evaluateAll((all) => all.map((card) => card.textContent));
+    expect(new Set(cards).size).toBe(cards.length);
+    await page.locator('.sounds .sound').nth(1).click();
+    const sound = await page.locator('.popover .choice').first().textContent();
+    await page.locator('.popover .choice').first().click();
+    expect(await page.locator('.sounds .sound').nth(1).textContent()).toBe(sound);
+  });
+
+  it('keeps to the number of flips and the share of real words that she sets', async () => {
+    const page = await atToday(40);
+    await page.getByLabel('Flips').selectOption('20');
+    expect(await page.locator('.flip').count()).toBe(20);
+    await page.getByLabel('Real words').selectOption('0.75');
+    expect(await page.locator('.flip .word.real').count()).toBe(15);
+    await page.reload({ waitUntil: 'load' });
+    expect(await page.getByLabel('Flips').inputValue()).toBe('20');
+  });
+
+  it('is another one after a reshuffle, and the same one after a reload', async () => {
+    const page = await atToday(40);
+    const first = await words(page);
+    await page.reload({ waitUntil: 'load' });
+    await page.locator('.flip').first().waitFor();
+    expect(await words(page)).toEqual(first);
+    await page.getByRole('button', { name: 'Reshuffle' }).click();
+    expect(await words(page)).not.toEqual(first);
+  });
+
+  it('says kindly what can be had when too little was taught, and still goes on', async () => {
+    const page = await atToday(1);
+    const note = page.locator('.shortfall');
+    await note.waitFor();
+    expect((await note.textContent())?.length).toBeGreaterThan(40);
+    await page.getByRole('button', { name: 'Start on the stage' }).click();
+    await page.locator('.row .card').first().waitFor();
+  });
+
+  it('tells what stays hidden only in general words', async () => {
+    const page = await atToday(40);
+    await page.getByText(/stay hidden, and why/).click();
+    const reasons = await page.locator('.hidden li').allTextContents();
+    expect(reasons.length).toBeGreaterThan(0);
+    for (const reason of reasons) expect(reason).toMatch(/^\d+ (would break|sound like|are)/);
+  });
+});

@@ -1,0 +1,108 @@
+import { computed } from '@preact/signals';
+import {
+  array,
+  boolean,
+  type InferOutput,
+  integer,
+  maxValue,
+  minValue,
+  nullable,
+  number,
+  object,
+  pipe,
+  string,
+} from 'valibot';
+import {
+  type Dictation,
+  type DictationSources,
+  dictationFor,
+  type Item,
+  itemKey,
+  newestItems,
+  type Progress,
+} from '../engine.ts';
+import { freshSeed, taughtKey } from '../memory/plan.ts';
+import { progress, taught } from '../memory/progress.ts';
+import { remembered } from '../memory/remembered.ts';
+import { change } from '../memory/undo.ts';
+
+const dictated = array(object({ text: string(), isNew: boolean() }));
+
+const countsSchema = object({
+  words: pipe(number(), integer(), minValue(0), maxValue(20)),
+  sentences: pipe(number(), integer(), minValue(0), maxValue(10)),
+});
+
+const schema = object({
+  counts: countsSchema,
+  /** Today's dictation, and what had been taught when it was made; null when there is none yet. */
+  made: nullable(
+    object({
+      taught: string(),
+      dictation: object({
+        words: dictated,
+        sentences: dictated,
+        shortfall: nullable(string()),
+      }),
+    }),
+  ),
+});
+
+/** How many words and sentences she wants. */
+export type Counts = InferOutput<typeof countsSchema>;
+
+const kept = remembered('dictation', schema, { counts: { words: 6, sentences: 2 }, made: null });
+
+/** How many words and sentences she wants, remembered from day to day. */
+export const counts = computed(() => kept.value.counts);
+
+/** Today's dictation for what is taught now; null until it was made. */
+export const dictation = computed<Dictation | null>(() => {
+  const { made } = kept.value;
+  return made?.taught === taughtKey(taught.value) ? made.dictation : null;
+});
+
+/** Makes a dictation when there is none for what is taught now. Nothing of hers is replaced. */
+export function ensureDictation(sources: DictationSources): void {
+  if (dictation.peek() === null) kept.value = madeWith(kept.peek().counts, sources);
+}
+
+/** Makes the dictation anew, with other counts or by another chance; can be undone. */
+export function remakeDictation(next: Counts, sources: DictationSources, said: string): void {
+  change(kept, madeWith(next, sources), said);
+}
+
+/** Puts a changed dictation in the place of today's; can be undone. */
+export function setDictation(next: Dictation, said: string): void {
+  change(kept, { counts: kept.peek().counts, made: marked(next) }, said);
+}
+
+/** Much more of the same kind than is on the page, to swap from. */
+export function moreToDictate(sources: DictationSources): Dictation {
+  return dictationFor({ ...specNow(), words: 40, sentences: 16 }, sources);
+}
+
+/** What was taught last and is still held taught: the items of the last step that has any, or else what she added. */
+export function newestTaught({ sequence, upTo, added, dropped }: Progress): readonly Item[] {
+  const out = new Set(dropped.map(itemKey));
+  for (let step = Math.min(upTo, sequence.steps.length); step > 0; step--) {
+    const items = newestItems(sequence, step).filter((item) => !out.has(itemKey(item)));
+    if (items.length > 0) return items;
+  }
+  return added;
+}
+
+function madeWith(wanted: Counts, sources: DictationSources) {
+  return { counts: wanted, made: marked(dictationFor({ ...specNow(), ...wanted }, sources)) };
+}
+
+function specNow() {
+  return { taught: taught.peek(), newest: newestTaught(progress.peek()), seed: freshSeed() };
+}
+
+function marked({ words, sentences, shortfall }: Dictation) {
+  return {
+    taught: taughtKey(taught.peek()),
+    dictation: { words: [...words], sentences: [...sentences], shortfall },
+  };
+}

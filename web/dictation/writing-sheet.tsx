@@ -1,0 +1,39 @@
+/** For paper only: a page of numbered writing lines for each child, as many as there are words and sentences. */
+export function WritingSheet({
+  words,
+  sentences,
+}: {
+  readonly words: number;
+  readonly sentences: number;
+}) {
+  if (words + sentences === 0) return null;
+  return (
+    <div class="writing-sheet only-printed">
+      <p class="writer">
+        <span>Name</span>
+        <span class="blank" />
+        <span>Date</span>
+        <span class="blank short" />
+      </p>
+      <ol class="word-lines">
+        {Array.from({ length: words }, (_, place) => (
+          <li key={place}>
+            <span class="number">{place + 1}</span>
+            <span class="lines" />
+          </li>
+        ))}
+      </ol>
+      <ol class="sentence-lines">
+        {Array.from({ length: sentences }, (_, place) => (
+          <li key={place}>
+            <span class="number">{place + 1}</span>
+            <span>
+              <span class="lines" />
+              <span class="lines" />
+            </span>
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}

@@ -1,0 +1,124 @@
+/**
+ * The one seam between the screens and the engine: what the screens may use of
+ * the core, and the word list, loaded once. The core keeps no state; the loaded
+ * engine holds only what was read.
+ */
+
+import { countOutcomes, type OutcomeCounts } from '../core/boards/best-board.ts';
+import type { Board, Flip } from '../core/boards/board.ts';
+import { shapeById } from '../core/boards/shape-list.ts';
+import { makeWordTable } from '../core/boards/word-table.ts';
+import { soundsTaught } from '../core/drills/auditory.ts';
+import { buildDrill } from '../core/drills/build-drill.ts';
+import { commonnessIn } from '../core/drills/commonness.ts';
+import type { AuditorySound, Drill } from '../core/drills/drill.ts';
+import type { DrillSpec } from '../core/drills/drill-spec.ts';
+import { flipChoices } from '../core/drills/edit-drill.ts';
+import { visualPool } from '../core/drills/visual.ts';
+import type { Taught } from '../core/language/taught.ts';
+import { decodableWords } from '../core/words/decodable.ts';
+import type { Lexicon } from '../core/words/lexicon.ts';
+import { decodeLexicon } from '../core/words/lexicon-format.ts';
+import { decodeMeanings, type Meanings } from '../core/words/meanings.ts';
+import type { WordScreen } from '../core/words/screen.ts';
+import { SCREEN_DATA } from '../core/words/screen-data.ts';
+import { createWordScreen } from '../core/words/word-screen.ts';
+import meaningsUrl from '../lexicon/dist/meanings.json?url';
+import wordsUrl from '../lexicon/dist/words.bin?url';
+
+export type { Board, Flip } from '../core/boards/board.ts';
+export {
+  type Dictation,
+  type DictationSources,
+  dictationFor,
+  newestItems,
+} from '../core/drills/dictation.ts';
+export type { Dictated } from '../core/drills/dictation-words.ts';
+export type { AuditorySound, Drill } from '../core/drills/drill.ts';
+export { dropFlip } from '../core/drills/edit-drill.ts';
+export { type Correspondence, isVowelCard, PLACES } from '../core/language/correspondence.ts';
+export { correspondenceById, correspondencesByGrapheme } from '../core/language/correspondences.ts';
+export { PHONEMES, soundLabel } from '../core/language/phonemes.ts';
+export type { CardReading, Reading, Syllable, SyllableType } from '../core/language/reading.ts';
+export { HABITS, type Habit, isHabit, type Taught } from '../core/language/taught.ts';
+export { SEQUENCE } from '../core/sequence/built-in.ts';
+export { itemKey } from '../core/sequence/item.ts';
+export {
+  addItem,
+  dropItem,
+  moveStepOf,
+  type Progress,
+  setStep,
+  taughtOf,
+} from '../core/sequence/progress.ts';
+export { GRADES, type Item, type Sequence, type Step } from '../core/sequence/sequence.ts';
+export {
+  type CsvProblem,
+  makeSequenceCsv,
+  parseSequenceCsv,
+} from '../core/sequence/sequence-csv.ts';
+export { stepOf } from '../core/sequence/step-of.ts';
+export {
+  type JudgedWord,
+  judgePassage,
+  type Passage,
+  stepForShare,
+} from '../core/texts/passage.ts';
+export type { Token } from '../core/texts/tokens.ts';
+export { findWords, minimalPairs } from '../core/words/finder.ts';
+export { hardness } from '../core/words/hardness.ts';
+export type { Screened, ScreenVerdict } from '../core/words/screen.ts';
+export type { Lexicon, Meanings, OutcomeCounts, WordScreen };
+
+/** What the screens ask of the engine once the word list is here. */
+export interface Engine {
+  readonly lexicon: Lexicon;
+  readonly screen: WordScreen;
+  /** How many words of the list can be read. */
+  countReadable(taught: Taught): number;
+  /** A new drill; the same spec gives the same drill. */
+  build(spec: DrillSpec): Drill;
+  /** How all combinations of a board count; null for a board without cards. */
+  survey(board: Board, taught: Taught): OutcomeCounts | null;
+  /** The words that can take the place of a flip. */
+  flipChoices(drill: Drill, place: number, taught: Taught): readonly Flip[];
+  /** Every sound that can be asked for, with its taught spellings. */
+  soundsFor(taught: Taught): readonly AuditorySound[];
+  /** Every card that can be shown. */
+  cardsFor(taught: Taught): readonly string[];
+}
+
+/** Fetches the word list and makes the engine. Rejects when the list cannot be had. */
+export async function loadEngine(): Promise<Engine> {
+  const lexicon = decodeLexicon(new Uint8Array(await (await fetchFile(wordsUrl)).arrayBuffer()));
+  const parts = { lexicon, screen: createWordScreen(SCREEN_DATA) };
+  return {
+    ...parts,
+    countReadable: (taught) => decodableWords(lexicon, taught).length,
+    build: (spec) => buildDrill(spec, parts),
+    survey(board, taught) {
+      const shape = shapeById.get(board.shape);
+      if (!shape || board.piles.some((pile) => pile.length === 0)) return null;
+      return countOutcomes(makeWordTable(shape, board.piles, { taught, ...parts }));
+    },
+    flipChoices: (drill, place, taught) => flipChoices(drill, place, taught, parts),
+    soundsFor: (taught) => soundsTaught(taught.correspondences, commonnessIn(lexicon)),
+    cardsFor: (taught) => visualPool(taught.correspondences),
+  };
+}
+
+/** Fetches the short meanings. Rejects when they cannot be had; all else goes on without them. */
+export async function loadMeanings(): Promise<Meanings> {
+  return decodeMeanings(await (await fetchFile(meaningsUrl)).json());
+}
+
+/** The sentences of the dictation, fetched when they are first asked for. Rejects when they cannot be had. */
+export async function loadSentences(): Promise<readonly string[]> {
+  return (await import('../core/drills/sentences.ts')).SENTENCES;
+}
+
+async function fetchFile(url: string): Promise<Response> {
+  const response = await fetch(url);
+  if (!response.ok) throw new Error(`${url}: ${response.status}`);
+  return response;
+}

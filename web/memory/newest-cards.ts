@@ -1,0 +1,16 @@
+import { itemKey, type Progress } from '../engine.ts';
+
+/**
+ * The cards that were taught last: those of the last step that has any, without
+ * what she took out. A step of words or habits alone leaves the cards before it
+ * the newest.
+ */
+export function newestCards({ sequence, upTo, dropped }: Progress): readonly string[] {
+  const out = new Set(dropped.map(itemKey));
+  const last = sequence.steps
+    .slice(0, upTo)
+    .findLast(({ items }) => items.some((item) => item.kind === 'card' && !out.has(itemKey(item))));
+  return (last?.items ?? []).flatMap((item) =>
+    item.kind === 'card' && !out.has(itemKey(item)) ? [item.id] : [],
+  );
+}

@@ -1,0 +1,33 @@
+import { signal } from '@preact/signals';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { change, undoLast } from './undo.ts';
+
+describe('undo', () => {
+  it('takes back changes one by one, the last first', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer(), { minLength: 1, maxLength: 20 }), (values) => {
+        const value = signal(Number.NaN);
+        const seen = [value.value];
+        for (const next of values) {
+          if (next === value.value) continue;
+          change(value, next, `to ${next}`);
+          seen.push(next);
+        }
+        for (const before of seen.toReversed().slice(1)) {
+          undoLast();
+          expect(value.value).toBe(before);
+        }
+      }),
+    );
+  });
+
+  it('has nothing to take back when all was taken back', () => {
+    while (undoLast() !== null);
+    const value = signal('a');
+    change(value, 'b', 'b');
+    expect(undoLast()).toBe('b');
+    expect(undoLast()).toBeNull();
+    expect(value.value).toBe('a');
+  });
+});

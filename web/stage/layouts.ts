@@ -1,0 +1,50 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { measurePieces } from './measure.tsx';
+import type { Moment } from './moments.ts';
+import { pieceKey } from './pieces.ts';
+import { layOut, type RowLayout, type Space } from './row-layout.ts';
+
+/**
+ * The layout of every moment's row, computed before it is shown and again only
+ * when the screen changes its size; null until the letters are at hand.
+ */
+export function useLayouts(
+  moments: readonly Moment[],
+  piles: number,
+): { readonly layouts: readonly RowLayout[]; readonly space: Space } | null {
+  const [widths, setWidths] = useState<ReadonlyMap<string, number>>();
+  const [space, setSpace] = useState<Space>(screenSpace);
+
+  useEffect(() => {
+    let wanted = true;
+    measurePieces(moments.flatMap(({ pieces }) => pieces)).then((measured) => {
+      if (wanted) setWidths(measured);
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [moments]);
+
+  useEffect(() => {
+    const onResize = () => setSpace(screenSpace());
+    addEventListener('resize', onResize);
+    return () => removeEventListener('resize', onResize);
+  }, []);
+
+  return useMemo(() => {
+    if (!widths) return null;
+    const widthsOf = ({ pieces }: Moment) =>
+      pieces.map((piece) => widths.get(pieceKey(piece)) ?? 1);
+    const together = (part: Moment['part'], count: number) =>
+      layOut(moments.filter((moment) => moment.part === part).map(widthsOf), count, space).rows;
+    const single = moments
+      .filter(({ part }) => part === 'auditory')
+      .flatMap((moment) => layOut([widthsOf(moment)], moment.pieces.length, space).rows);
+    const layouts = [...together('visual', 1), ...single, ...together('blending', piles)];
+    return { layouts, space };
+  }, [moments, piles, widths, space]);
+}
+
+function screenSpace(): Space {
+  return { width: innerWidth, height: innerHeight };
+}

@@ -1,0 +1,15 @@
+import { cardName } from '../cards/card-name.ts';
+import { correspondenceById } from '../engine.ts';
+import type { Moment } from './moments.ts';
+import type { Standing } from './standing.ts';
+
+/** What lies on the stage, in words for those who cannot see it. */
+export function momentName(moment: Moment | undefined, { spellings }: Standing): string {
+  if (!moment) return 'The end';
+  if (moment.part === 'visual') return `Card: ${cardName(moment.id)}`;
+  if (moment.part === 'blending') {
+    return moment.flip.cards.map((id) => correspondenceById.get(id)?.grapheme ?? id).join(', ');
+  }
+  if (!spellings) return 'A quiet sheet: say the sound';
+  return `Spellings: ${moment.sound.spellings.map(cardName).join('; ')}`;
+}

@@ -1,0 +1,108 @@
+import { useMemo } from 'preact/hooks';
+import { readyEngine } from '../app/engine-ready.ts';
+import { Card } from '../cards/card.tsx';
+import { cardName } from '../cards/card-name.ts';
+import type { Drill } from '../engine.ts';
+import { freshSeed, remakeDrill, type Wishes, wishes } from '../memory/plan.ts';
+import { taught } from '../memory/progress.ts';
+import { Flips } from './flips.tsx';
+import { Hidden } from './hidden.tsx';
+
+const pileNames = ['beginning', 'vowel', 'ending'] as const;
+
+/** Part 3: the board with its piles, and the run of flips over it. */
+export function Blending({ drill }: { readonly drill: Drill }) {
+  const ready = readyEngine();
+  const { board } = drill;
+  const survey = useMemo(() => ready?.survey(board, taught.peek()) ?? null, [ready, board]);
+  return (
+    <section class="part blending" aria-labelledby="part-blending">
+      <h2 id="part-blending">
+        <span class="ordinal">3</span> Blending drill
+      </h2>
+      <div class="board">
+        <div class="piles">
+          {board.piles.map((pile, place) => (
+            <div key={place} class="pile">
+              <h3>{pileTitle(pile.length, place, board.piles.length)}</h3>
+              <p class="pile-cards">
+                {pile.map((id) => (
+                  <span key={id} role="img" aria-label={cardName(id)} title={cardName(id)}>
+                    <Card id={id} />
+                  </span>
+                ))}
+              </p>
+            </div>
+          ))}
+        </div>
+        {survey && <Hidden counts={survey} />}
+      </div>
+      <div class="run">
+        <div class="run-head">
+          <WishChoices />
+          <p class="quiet small">
+            <span class="word real">underlined</span>: real words (
+            {drill.run.filter(({ kind }) => kind === 'real').length} of {drill.run.length})
+          </p>
+        </div>
+        <Flips drill={drill} />
+      </div>
+    </section>
+  );
+}
+
+const flipCounts = [10, 15, 20, 25, 30, 40];
+const shares: readonly (readonly [number, string])[] = [
+  [0, 'none'],
+  [0.25, 'a quarter'],
+  [0.5, 'half'],
+  [0.75, 'three quarters'],
+  [1, 'all'],
+];
+
+function WishChoices() {
+  const now = wishes.value;
+  const remake = (some: Partial<Wishes>, said: string) =>
+    remakeDrill({ ...now, ...some }, freshSeed(), said);
+  return (
+    <p class="wishes">
+      <label>
+        Flips{' '}
+        <select
+          value={now.flips}
+          onChange={(event) => {
+            const flips = Number(event.currentTarget.value);
+            remake({ flips }, `${flips} flips.`);
+          }}
+        >
+          {flipCounts.map((count) => (
+            <option key={count} value={count}>
+              {count}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        Real words{' '}
+        <select
+          value={now.realShare}
+          onChange={(event) => {
+            const realShare = Number(event.currentTarget.value);
+            remake({ realShare }, 'Changed the share of real words.');
+          }}
+        >
+          {shares.map(([share, name]) => (
+            <option key={share} value={share}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+    </p>
+  );
+}
+
+function pileTitle(count: number, place: number, piles: number): string {
+  const name = piles === 3 ? (pileNames[place] ?? 'card') : 'card';
+  return `${count} ${name}${count === 1 ? '' : 's'}`;
+}

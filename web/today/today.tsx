@@ -1,0 +1,74 @@
+import './today.css';
+import { useEffect } from 'preact/hooks';
+import { engine, startEngine } from '../app/engine-ready.ts';
+import { linkTo } from '../app/route.ts';
+import { drill, ensureDrill, freshSeed, remakeDrill, wishes } from '../memory/plan.ts';
+import { Auditory } from './auditory.tsx';
+import { Blending } from './blending.tsx';
+import { Start } from './start.tsx';
+import { Visual } from './visual.tsx';
+
+/** Today's warm-up: its three parts on one page, each thing in it hers to change. */
+export function Today() {
+  const ready = engine.value;
+  const now = drill.value;
+  useEffect(() => ensureDrill(freshSeed()), [ready, now]);
+
+  return (
+    <>
+      <div class="today-head">
+        <div>
+          <h1>Today’s warm-up</h1>
+          <p class="quiet">
+            {now
+              ? `${counted(now.visual.length, 'card')}, ${counted(now.auditory.length, 'sound')}, ${counted(now.run.length, 'flip')}`
+              : waiting(ready)}
+          </p>
+        </div>
+        <p class="today-tools">
+          {ready === 'failed' && (
+            <button type="button" class="button" onClick={startEngine}>
+              Try again
+            </button>
+          )}
+          {now && (
+            <button
+              type="button"
+              class="button"
+              onClick={() => remakeDrill(wishes.peek(), freshSeed(), 'Reshuffled.')}
+            >
+              Reshuffle
+            </button>
+          )}
+          {now && <Start drill={now} />}
+        </p>
+      </div>
+      {now?.shortfall && (
+        <div class="shortfall" role="note">
+          <p>{now.shortfall.message}</p>
+          <a class="button" href={linkTo('learned')}>
+            What have they learned?
+          </a>
+        </div>
+      )}
+      {now && (
+        <div class="parts">
+          <Visual drill={now} />
+          <Auditory drill={now} />
+          <Blending drill={now} />
+        </div>
+      )}
+    </>
+  );
+}
+
+function waiting(ready: typeof engine.value): string {
+  if (ready === 'failed') {
+    return 'The word list did not arrive. Once it has been loaded, everything works without a network.';
+  }
+  return 'Fetching the word list …';
+}
+
+function counted(count: number, thing: string): string {
+  return `${count} ${thing}${count === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,98 @@
+import { useState } from 'preact/hooks';
+import { CopyButton } from '../app/copy-button.tsx';
+import { Popover } from '../cards/popover.tsx';
+import type { Engine } from '../engine.ts';
+import { progress } from '../memory/progress.ts';
+import type { FitEntries } from './fit-entries.ts';
+import { SHAPE_NAMES } from './shapes.ts';
+import { wish } from './wish.ts';
+import { WordSheet } from './word-sheet.tsx';
+
+const pageSize = 120;
+
+/** The words found, a page at a time; each opens to its cards. Copy and print take all that is shown. */
+export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly ready: Engine }) {
+  const [limit, setLimit] = useState(pageSize);
+  const [open, setOpen] = useState<{ readonly anchor: HTMLElement; readonly index: number }>();
+  const { lexicon } = ready;
+  const shown = fit.entries.slice(0, limit);
+  const paired = (fit.entries[0]?.length ?? 1) > 1;
+  const things = paired ? 'pairs' : 'words';
+  const spelled = (entry: readonly number[]) =>
+    entry.map((index) => lexicon.word(index)).join(' / ');
+  return (
+    <section class="found" aria-label="Words found">
+      <div class="found-head not-printed">
+        <p role="status">
+          {fit.done ? (
+            <>
+              <b>{fit.entries.length.toLocaleString('en-US')}</b>{' '}
+              {fit.entries.length === 1 ? things.slice(0, -1) : things}
+            </>
+          ) : (
+            'Counting …'
+          )}
+          {fit.entries.length > shown.length && (
+            <span class="quiet">, the first {shown.length} here</span>
+          )}
+        </p>
+        <p class="buttons">
+          <CopyButton
+            name="Copy the list"
+            text={() => shown.map(spelled).join('\n')}
+            said={`${shown.length} ${shown.length === 1 ? things.slice(0, -1) : things} copied.`}
+          />
+          <button type="button" class="button" onClick={() => print()}>
+            Print
+          </button>
+        </p>
+      </div>
+      <p class="only-printed list-title">{titleOf()}</p>
+      <ul class={paired ? 'entries pairs' : 'entries'}>
+        {shown.map((entry) => (
+          <li key={entry.join(' ')}>
+            {entry.map((index, side) => (
+              <>
+                {side > 0 && <span class="quiet between">/</span>}
+                <button
+                  key={index}
+                  type="button"
+                  class="entry"
+                  aria-haspopup="dialog"
+                  onClick={(event) => setOpen({ anchor: event.currentTarget, index })}
+                >
+                  {lexicon.word(index)}
+                </button>
+              </>
+            ))}
+          </li>
+        ))}
+      </ul>
+      {fit.entries.length > shown.length && (
+        <p class="more not-printed">
+          <button type="button" class="button" onClick={() => setLimit(limit + pageSize)}>
+            Show more
+          </button>
+        </p>
+      )}
+      {open && (
+        <Popover
+          key={open.index}
+          anchor={open.anchor}
+          title={lexicon.word(open.index)}
+          onClose={() => setOpen(undefined)}
+        >
+          <WordSheet index={open.index} ready={ready} onClose={() => setOpen(undefined)} />
+        </Popover>
+      )}
+    </section>
+  );
+}
+
+/** What stands above the printed list. */
+function titleOf(): string {
+  const { onlyTaught, shape } = wish.value;
+  const name = SHAPE_NAMES.find((each) => each.shape === shape)?.name;
+  const upTo = `taught up to step ${progress.value.upTo}`;
+  return [name ?? 'Words', ...(onlyTaught ? [upTo] : [])].join(' · ');
+}
