@@ -67,7 +67,7 @@ export function positionalProbability(sounds: readonly string[], table: Position
  * The same over pairs of sounds in the word list, for a nonsense word: higher
  * is more like a word. Bands stand for the logarithm of frequency, 7 for the
  * commonest words to 1 for the rarest: each is some two to three times as many
- * words as the one before. The first call for a list counts it (some 50 ms).
+ * words as the one before. The first call for a list counts it (0.1 to 0.3 s).
  */
 export function phonotacticScore(sounds: readonly Phoneme[], lexicon: Lexicon): number {
   let table = tables.get(lexicon);

@@ -25,7 +25,7 @@ describe('a text that is put in', () => {
   it('is judged at once, its blocked words marked, and each says why on focus and hover', async () => {
     const page = await atText(30);
     await field(page).fill('The cat sat on a mat. The cat had a ship.');
-    await page.getByText('9 of 10 words').waitFor();
+    await page.getByText('10 of 11 words').waitFor();
     await page.getByText('90%', { exact: true }).waitFor();
     const step = stepOf(SEQUENCE, { kind: 'card', id: 'sh=SH' });
     const marked = page.locator('.marked-text .blocked');
@@ -77,7 +77,7 @@ describe('a text that is put in', () => {
     const sample = await field(page).inputValue();
     const words = sample.match(/[A-Za-z]+/g)?.length ?? 1;
     await field(page).fill(`${sample}\n`.repeat(Math.ceil(100_000 / words)));
-    await page.getByText(/of 100,\d\d\d words/).waitFor();
+    await page.locator('.share', { hasText: /of 100,\d\d\d words/ }).waitFor();
     await page.getByText('the first 400 of').waitFor();
     const before = await page.locator('.marked-text > *').count();
     await page.getByRole('button', { name: 'Show more' }).first().click();

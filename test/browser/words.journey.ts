@@ -48,6 +48,7 @@ describe('the word finder', () => {
     await page.getByLabel('Letters of the card').fill('sh');
     await page.keyboard.press('Enter');
     await page.getByLabel('Where the card stands').selectOption('ending');
+    await page.getByText('ship', { exact: true }).waitFor({ state: 'detached' });
     await page.getByText('fish', { exact: true }).waitFor();
     for (const word of await words(page)) expect(word).toMatch(/sh$/);
     await page.getByRole('button', { name: 'Begin again' }).click();

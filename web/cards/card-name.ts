@@ -1,3 +1,4 @@
+import { asWritten } from '../../core/words/as-written.ts';
 import {
   type Correspondence,
   correspondenceById,
@@ -40,11 +41,13 @@ export const habitNames: Readonly<Record<Habit, string>> = {
 /** Any item in words. */
 export function itemName(item: Item): string {
   if (item.kind === 'card') return cardName(item.id);
-  return item.kind === 'word' ? `the irregular word ${item.word}` : habitNames[item.habit];
+  return item.kind === 'word'
+    ? `the irregular word ${asWritten(item.word)}`
+    : habitNames[item.habit];
 }
 
 /** An item as short as it can be said: letters, the word, or the habit's name. */
 export function itemShort(item: Item): string {
   if (item.kind === 'card') return item.id.slice(0, item.id.indexOf('='));
-  return item.kind === 'word' ? item.word : habitNames[item.habit];
+  return item.kind === 'word' ? asWritten(item.word) : habitNames[item.habit];
 }

@@ -46,7 +46,7 @@ export function Today() {
       {now?.shortfall && (
         <div class="shortfall" role="note">
           <p>{now.shortfall.message}</p>
-          <a class="button" href={linkTo('learned')}>
+          <a class={now.run.length === 0 ? 'button next' : 'button'} href={linkTo('learned')}>
             What have they learned?
           </a>
         </div>

@@ -66,7 +66,9 @@ function Choices({ id, onlyTaught, onChoose }: Omit<CardChoiceProps, 'name'>) {
         onInput={(event) => setTyped(event.currentTarget.value)}
         onKeyDown={(event) => {
           const first = fitting.find((card) => graphemeOf(card) === letters) ?? fitting[0];
-          if (event.key === 'Enter' && letters !== '' && first) onChoose(first);
+          if (event.key !== 'Enter') return;
+          event.preventDefault();
+          if (letters !== '' && first) onChoose(first);
         }}
       />
       {id !== '' && (

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { asWritten } from '../../core/words/as-written.ts';
 import { CopyButton } from '../app/copy-button.tsx';
 import { Popover } from '../cards/popover.tsx';
 import type { Engine } from '../engine.ts';
@@ -19,7 +20,7 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
   const paired = (fit.entries[0]?.length ?? 1) > 1;
   const things = paired ? 'pairs' : 'words';
   const spelled = (entry: readonly number[]) =>
-    entry.map((index) => lexicon.word(index)).join(' / ');
+    entry.map((index) => asWritten(lexicon.word(index))).join(' / ');
   return (
     <section class="found" aria-label="Words found">
       <div class="found-head not-printed">
@@ -61,7 +62,7 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
                   aria-haspopup="dialog"
                   onClick={(event) => setOpen({ anchor: event.currentTarget, index })}
                 >
-                  {lexicon.word(index)}
+                  {asWritten(lexicon.word(index))}
                 </button>
               </>
             ))}
@@ -79,7 +80,7 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
         <Popover
           key={open.index}
           anchor={open.anchor}
-          title={lexicon.word(open.index)}
+          title={asWritten(lexicon.word(open.index))}
           onClose={() => setOpen(undefined)}
         >
           <WordSheet index={open.index} ready={ready} onClose={() => setOpen(undefined)} />
