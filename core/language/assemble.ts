@@ -131,7 +131,9 @@ const LONG: ReadonlySet<Phoneme> = new Set(['EY', 'IY', 'AY', 'OW', 'UW']);
 /** hoped, hik·ing, bak·er: one consonant between the long vowel and the ending that took its e. */
 function hasDroppedE(coda: readonly LaidCard[], rest: string): boolean {
   if (coda.length === 2) return coda[1]?.card.kind === 'ending';
-  return coda.length === 1 && coda[0]?.card.kind !== 'ending' && /^[eiy]/.test(rest);
+  return (
+    coda.length === 1 && coda[0]?.card.kind !== 'ending' && /^(e|ing|y|ish|ist|ize)/.test(rest)
+  );
 }
 
 function straddles(placed: readonly LaidCard[], from: number): boolean {

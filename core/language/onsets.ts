@@ -3,8 +3,7 @@ import type { Phoneme } from './phonemes.ts';
 /**
  * The consonants that may begin an English syllable. Single ones: all but ŋ
  * and, at a word's beginning, ʒ. Clusters: the onsets of two and three sounds
- * that Hayes & Wilson (2008) count in the CMU dictionary, without those that
- * only names and loans have (G W, S K L, TH W, D W).
+ * that Hayes & Wilson (2008) count in the CMU dictionary.
  */
 export function isLegalOnset(sounds: readonly Phoneme[]): boolean {
   if (sounds.length === 0) return true;
@@ -17,10 +16,12 @@ const LEGAL_CLUSTERS: ReadonlySet<string> = new Set([
   'B L',
   'B R',
   'D R',
+  'D W',
   'F L',
   'F R',
   'G L',
   'G R',
+  'G W',
   'HH W',
   'K L',
   'K R',
@@ -28,6 +29,7 @@ const LEGAL_CLUSTERS: ReadonlySet<string> = new Set([
   'P L',
   'P R',
   'S K',
+  'S K L',
   'S K R',
   'S K W',
   'S L',
@@ -43,4 +45,5 @@ const LEGAL_CLUSTERS: ReadonlySet<string> = new Set([
   'T R',
   'T W',
   'TH R',
+  'TH W',
 ]);

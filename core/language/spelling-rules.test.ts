@@ -287,16 +287,12 @@ describe('spelling rules', () => {
 });
 
 describe('onsets and codas', () => {
-  test('the legal clusters are those that Hayes & Wilson (2008) count, but for four rare ones', () => {
+  test('the clusters that Hayes & Wilson (2008) count are legal, every one', () => {
     const counted = readFixture('onsets-hayes-wilson-2008.tsv')
       .map(({ onset_arpabet }) => (onset_arpabet as string).split(' '))
       .filter((onset) => onset.length > 1);
-    const rare = ['G W', 'S K L', 'TH W', 'D W'];
     expect(counted.length).toBe(33);
-    for (const onset of counted) {
-      const text = onset.join(' ');
-      expect(`${text} ${isLegalOnset(onset as never)}`).toBe(`${text} ${!rare.includes(text)}`);
-    }
+    for (const onset of counted) expect(isLegalOnset(onset as never), onset.join(' ')).toBe(true);
   });
 
   test('onsets that no table lists are not legal', () => {

@@ -13,23 +13,35 @@ export interface Token {
   readonly capital: boolean;
 }
 
+/** A plain word, a word with other letters or apostrophes, a number, what stands between. */
 const PIECES =
-  /[\p{L}\p{M}]+(?:['’ʼ][\p{L}\p{M}]+)*['’]?|\d[\d.,:/]*(?:st|nd|rd|th)?|[^\p{L}\p{M}\d]+/gu;
+  /([A-Za-z]+)(?![\p{L}\p{M}'’ʼ])|([\p{L}\p{M}]+(?:['’ʼ][\p{L}\p{M}]+)*['’]?)|(\d[\d.,:/]*(?:st|nd|rd|th)?)|[^\p{L}\p{M}\d]+/gu;
 
-/** All tokens of a text, in order. Linear in its length. */
+/** All tokens of a text, in order. Linear in its length; plain words take a short way. */
 export function tokensOf(text: string): readonly Token[] {
   const tokens: Token[] = [];
   let sentenceStart = true;
-  for (const [piece] of text.matchAll(PIECES)) {
-    if (/^\d/.test(piece)) {
-      tokens.push({ kind: 'number', text: piece, word: '', capital: false });
+  PIECES.lastIndex = 0;
+  for (let match = PIECES.exec(text); match; match = PIECES.exec(text)) {
+    const [piece, plain, other, number] = match;
+    if (plain !== undefined) {
+      const word = plain.toLowerCase();
+      tokens.push({
+        kind: 'word',
+        text: plain,
+        word,
+        capital: !sentenceStart && word[0] !== plain[0],
+      });
       sentenceStart = false;
-    } else if (/^\p{L}/u.test(piece)) {
-      tokens.push(...wordTokens(piece, !sentenceStart));
+    } else if (other !== undefined) {
+      tokens.push(...wordTokens(other, !sentenceStart));
+      sentenceStart = false;
+    } else if (number !== undefined) {
+      tokens.push({ kind: 'number', text: number, word: '', capital: false });
       sentenceStart = false;
     } else {
       tokens.push({ kind: 'other', text: piece, word: '', capital: false });
-      if (/[.!?:\n“"]/.test(piece)) sentenceStart = true;
+      if (piece !== ' ' && /[.!?:\n“"]/.test(piece)) sentenceStart = true;
     }
   }
   return tokens;
