@@ -33,7 +33,6 @@ export {
   dictationFor,
   newestItems,
 } from '../core/drills/dictation.ts';
-export type { Dictated } from '../core/drills/dictation-words.ts';
 export type { AuditorySound, Drill } from '../core/drills/drill.ts';
 export { dropFlip } from '../core/drills/edit-drill.ts';
 export { type Correspondence, isVowelCard, PLACES } from '../core/language/correspondence.ts';
