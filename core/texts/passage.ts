@@ -127,23 +127,40 @@ function judge(
 type Verdict = Pick<JudgedWord, 'decodable' | 'because' | 'step' | 'irregular' | 'source'>;
 
 function fromList(index: number, taught: Taught, lexicon: Lexicon, sequence: Sequence): Verdict {
-  const [reading] = lexicon.readings(index);
-  if (!reading) throw new Error(`word ${index} has no reading`);
-  const found = obstacles(reading, taught);
+  const word = lexicon.word(index);
   const irregular = !lexicon.isRegular(index);
   const needs = needsOf(lexicon.cardIds(index), lexicon.syllableCount(index));
-  const byHeart = stepOf(sequence, { kind: 'word', word: reading.word });
+  const byHeart = stepOf(sequence, { kind: 'word', word });
   const byCards = irregular ? null : stepOfNeeds(needs, sequence);
+  const because = taught.irregularWords.has(word)
+    ? []
+    : irregular
+      ? obstaclesOf(index, taught, lexicon)
+      : missing(needs, taught);
   return {
-    decodable: found.length === 0,
-    because: found.map((obstacle) => {
-      if (obstacle.kind === 'habit') return `habit:${obstacle.habit}`;
-      return obstacle.kind === 'card' ? obstacle.id : `irregular:${obstacle.id}`;
-    }),
+    decodable: because.length === 0,
+    because,
     step: earliest(byHeart, byCards),
     irregular,
     source: 'list',
   };
+}
+
+/** Why an irregular word cannot be read; only for these is the whole reading made. */
+function obstaclesOf(index: number, taught: Taught, lexicon: Lexicon): readonly string[] {
+  const [reading] = lexicon.readings(index);
+  if (!reading) throw new Error(`word ${index} has no reading`);
+  return obstacles(reading, taught).map((obstacle) => {
+    if (obstacle.kind === 'habit') return `habit:${obstacle.habit}`;
+    return obstacle.kind === 'card' ? obstacle.id : `irregular:${obstacle.id}`;
+  });
+}
+
+function missing({ ids, habits }: Needs, taught: Taught): readonly string[] {
+  return [
+    ...ids.filter((id) => !taught.correspondences.has(id)),
+    ...habits.filter((habit) => !taught.habits.has(habit)).map((habit) => `habit:${habit}`),
+  ];
 }
 
 function fromLetters(word: string, taught: Taught, sequence: Sequence): Verdict {
@@ -158,10 +175,7 @@ function fromLetters(word: string, taught: Taught, sequence: Sequence): Verdict 
     };
   }
   const needs = needsOf(ids, 1);
-  const because = [
-    ...needs.ids.filter((id) => !taught.correspondences.has(id)),
-    ...needs.habits.filter((habit) => !taught.habits.has(habit)).map((habit) => `habit:${habit}`),
-  ];
+  const because = missing(needs, taught);
   return {
     decodable: because.length === 0,
     because,
