@@ -1,8 +1,9 @@
 import { PLACES } from '../core/language/correspondence.ts';
 import { findWords, minimalPairs, type WordQuery } from '../core/words/finder.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
+import type { WordScreen } from '../core/words/screen.ts';
 import { parseShape } from '../core/words/word-shape.ts';
-import { loadLexicon, readCard, readTaught } from './engine.ts';
+import { loadLexicon, loadScreen, readCard, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
 
@@ -21,19 +22,27 @@ export function words(args: readonly string[]): string {
   if (typed.words.length > 0) fail(`words takes options only; “${typed.words[0]}” is none.`);
   const lexicon = loadLexicon();
   const syllables = typed.text('syllables') === null ? null : typed.whole('syllables', 1, 1, 12);
+  const screen = loadScreen();
   const found = findWords(lexicon, {
     taught: readTaught(typed.text('taught')),
     irregular: typed.flag('irregular'),
     ...shapeAsked(typed.text('shape')),
     ...cardAsked(typed.text('card'), typed.text('place')),
     ...(syllables === null ? {} : { syllables }),
-  });
+  }).filter((index) => isFit(lexicon, screen, index));
   const limit = typed.whole('limit', Number.MAX_SAFE_INTEGER, 0, Number.MAX_SAFE_INTEGER);
   const contrast = typed.text('contrast');
   if (contrast !== null) return pairsFound(lexicon, found, contrast, limit, typed.flag('json'));
   const rows = found.slice(0, limit).map((index) => wordRow(lexicon, index));
   if (typed.flag('json')) return JSON.stringify(rows);
   return rows.map(({ word }) => word).join('\n');
+}
+
+/** Whether no way to say a word is one that a class must not shout. */
+function isFit(lexicon: Lexicon, screen: WordScreen, index: number): boolean {
+  return lexicon
+    .readings(index)
+    .every(({ word, sounds }) => screen.judge(word, sounds).verdict !== 'stop');
 }
 
 function wordRow(lexicon: Lexicon, index: number) {
