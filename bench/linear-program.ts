@@ -1,4 +1,5 @@
 import type { BoardModel } from '../core/boards/board-model.ts';
+import type { ManyModel } from '../core/boards/many-model.ts';
 
 /**
  * The same model as a mixed-integer program in CPLEX LP text, for any general
@@ -6,28 +7,45 @@ import type { BoardModel } from '../core/boards/board-model.ts';
  * combination; b + v + e ≤ 2 for each forbidden one.
  */
 export function makeLinearProgram(model: BoardModel): string {
+  return makeManyProgram(model);
+}
+
+/** The same for any number of piles. */
+export function makeManyProgram(model: ManyModel): string {
   const { sizes, weights, forbidden, limits, pinned } = model;
   const gains: string[] = [];
   const rules: string[] = [];
   const bounds: string[] = [];
-  for (let b = 0, at = 0; b < sizes[0]; b++) {
-    for (let v = 0; v < sizes[1]; v++) {
-      for (let e = 0; e < sizes[2]; e++, at++) {
-        if (forbidden[at]) rules.push(`b${b} + v${v} + e${e} <= 2`);
-        if (!weights[at]) continue;
-        gains.push(`${weights[at]} z${at}`);
-        rules.push(`z${at} - b${b} <= 0`, `z${at} - v${v} <= 0`, `z${at} - e${e} <= 0`);
-        bounds.push(`0 <= z${at} <= 1`);
-      }
+  const nameOf = (pile: number, card: number): string => `${'bvefgh'[pile]}${card}`;
+  const cardsAt = (index: number): readonly string[] => {
+    let rest = index;
+    const names: string[] = [];
+    for (let pile = sizes.length - 1; pile >= 0; pile--) {
+      const size = sizes[pile] as number;
+      names.unshift(nameOf(pile, rest % size));
+      rest = Math.floor(rest / size);
     }
+    return names;
+  };
+  for (let at = 0; at < weights.length; at++) {
+    if (!forbidden[at] && !weights[at]) continue;
+    const cards = cardsAt(at);
+    if (forbidden[at]) rules.push(`${cards.join(' + ')} <= ${cards.length - 1}`);
+    if (!weights[at]) continue;
+    gains.push(`${weights[at]} z${at}`);
+    for (const card of cards) rules.push(`z${at} - ${card} <= 0`);
+    bounds.push(`0 <= z${at} <= 1`);
   }
-  const names = ['b', 'v', 'e'].map((letter, pile) =>
-    Array.from({ length: sizes[pile] as number }, (_, card) => `${letter}${card}`),
+  const names = sizes.map((size, pile) =>
+    Array.from({ length: size }, (_, card) => nameOf(pile, card)),
   );
   names.forEach((cards, pile) => {
     rules.push(`${cards.join(' + ')} <= ${limits[pile]}`);
     for (const card of pinned[pile] ?? []) rules.push(`${cards[card]} = 1`);
   });
+  for (const group of model.somewhere ?? []) {
+    rules.push(`${group.map(([pile, card]) => nameOf(pile, card)).join(' + ')} >= 1`);
+  }
   return [
     'Maximize',
     ` value: ${gains.join(' + ') || '0 b0'}`,

@@ -1,6 +1,7 @@
 import { buildDrill } from '../core/drills/build-drill.ts';
 import type { Drill } from '../core/drills/drill.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
+import { readCards, readShape } from './board.ts';
 import { loadLexicon, loadScreen, readNewest, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
@@ -10,11 +11,22 @@ const MOST_FLIPS = 500;
 
 /** `drill --taught T --seed N`: today's three parts. */
 export function drill(args: readonly string[]): string {
-  const typed = readOptions(args, { taught: 'text', seed: 'text', flips: 'text', real: 'text' });
+  const typed = readOptions(args, {
+    taught: 'text',
+    seed: 'text',
+    flips: 'text',
+    real: 'text',
+    shape: 'text',
+    focus: 'text',
+  });
   if (typed.words.length > 0) fail(`drill takes options only; “${typed.words[0]}” is none.`);
   const taught = readTaught(typed.text('taught'));
   if (typed.text('seed') === null)
     fail('Give a seed: --seed 7. The same seed gives the same drill.');
+  const shape = typed.text('shape');
+  const focus = readCards(typed.text('focus'));
+  const unknown = focus.find((id) => !taught.correspondences.has(id));
+  if (unknown) fail(`“${unknown}” was not taught; --focus takes cards that were.`);
   const made = buildDrill(
     {
       taught,
@@ -22,6 +34,8 @@ export function drill(args: readonly string[]): string {
       seed: typed.whole('seed', 0, 0, Number.MAX_SAFE_INTEGER),
       flips: typed.whole('flips', 30, 1, MOST_FLIPS),
       realShare: typed.share('real', 0.5),
+      ...(shape === null ? {} : { shape: readShape(shape).id }),
+      ...(focus.length === 0 ? {} : { focus }),
     },
     { lexicon: loadLexicon(), screen: loadScreen() },
   );

@@ -1,4 +1,5 @@
 /** The terminal program: picks the command, prints its answer, turns failures into exit codes. */
+import { board } from './board.ts';
 import { drill } from './drill.ts';
 import { Failure } from './failure.ts';
 import { passage } from './passage.ts';
@@ -11,6 +12,7 @@ const commands = new Map<string, (args: readonly string[]) => string>([
   ['words', words],
   ['screen', screen],
   ['passage', passage],
+  ['board', board],
   ['drill', drill],
 ]);
 
@@ -20,7 +22,8 @@ const USAGE = `sweepline — cards, words and drills in the terminal
   words --taught T                 words that can be read   [--shape cvc] [--limit N]
   passage FILE --taught T          how much of a text can be read, and why not
   screen < LINES                   judges lines of cards<TAB>sounds
-  drill --taught T --seed N        a three-part drill   [--flips 30] [--real 0.5]
+  board --taught T --shape S       the best board   [--begin 8] [--end 8] [--clean] [--strict]
+  drill --taught T --seed N        a three-part drill   [--flips 30] [--real 0.5] [--shape S]
 
 T is step:24, a list such as a,m,s,t,sh,ea=EH, or @file.json.
 --json prints machine-readable output; docs/cli.md describes it.`;

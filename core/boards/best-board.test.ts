@@ -6,7 +6,8 @@ import type { Correspondence } from '../language/correspondence.ts';
 import { CORRESPONDENCES, correspondenceById } from '../language/correspondences.ts';
 import { type BoardWishes, type FoundBoard, findBoard } from './best-board.ts';
 import { type JudgeContext, judgeWord } from './judge.ts';
-import { type Shape, shapeById } from './shapes.ts';
+import { shapeById } from './shape-list.ts';
+import type { Shape } from './shapes.ts';
 
 const closed = shapeById.get('closed') as Shape;
 const context: JudgeContext = {

@@ -5,7 +5,8 @@ import { correspondenceById } from '../language/correspondences.ts';
 import type { Board } from './board.ts';
 import type { BoardModel } from './board-model.ts';
 import type { JudgeContext } from './judge.ts';
-import { solveBoard } from './search.ts';
+import { asThree, type ManyModel } from './many-model.ts';
+import { solveMany } from './search-many.ts';
 import { candidates, type Shape } from './shapes.ts';
 import {
   cardsAt,
@@ -21,8 +22,10 @@ import {
 export interface BoardWishes {
   /** The most cards in each pile, left to right. */
   readonly limits: readonly number[];
-  /** Cards that must lie on the board. */
+  /** Cards that must lie on the board, in every pile they fit. */
   readonly pinned?: readonly string[];
+  /** Cards that must lie in at least one of the piles they fit. */
+  readonly somewhere?: readonly string[];
   /** Cards that must not. */
   readonly banned?: readonly string[];
   /** Cards whose words count threefold. */
@@ -31,7 +34,10 @@ export interface BoardWishes {
   readonly clean?: boolean;
   /** Beyond clean: no combination may break a rule, sound like a word or be said otherwise. */
   readonly strict?: boolean;
-  /** What words are worth; familiar real words four times as much as others by default. */
+  /**
+   * What words are worth; by default familiar real words count four times as much
+   * as others, and nonsense counts nothing on boards of more than three piles.
+   */
   readonly weights?: WordWeights;
   /** Stops the search early; without it the board is proven best. */
   readonly nodeLimit?: number;
@@ -45,6 +51,8 @@ export interface WordWeights {
 }
 
 const WEIGHTS: WordWeights = { familiar: 4, rare: 1, nonsense: 1 };
+/** Of many piles: nonsense is plentiful there whatever is chosen, and real words are few. */
+const WEIGHTS_OF_MANY: WordWeights = { familiar: 4, rare: 1, nonsense: 0 };
 const FOCUS_FACTOR = 3;
 
 /** How many combinations of a board count as what. */
@@ -63,12 +71,12 @@ export interface FoundBoard {
 
 /** Why there is no such board, with the cards it is about. */
 export interface NoBoardFound {
-  readonly kind: 'no-cards' | 'too-many-pins' | 'pins-clash';
+  readonly kind: 'no-cards' | 'too-many-pins' | 'pins-clash' | 'no-place';
   readonly cards: readonly string[];
   readonly message: string;
 }
 
-/** The best board of a three-pile or two-pile shape among cards, under the wishes. */
+/** The best board of a shape among cards, under the wishes. */
 export function findBoard(
   shape: Shape,
   cards: readonly Correspondence[],
@@ -92,33 +100,40 @@ export function findBoard(
 /** The best board whose cards are among a judged table's. */
 export function searchTable(whole: WordTable, wishes: BoardWishes): FoundBoard | NoBoardFound {
   const kept = usefulCards(whole, wishes);
-  const model = makeModel(kept, wishes);
-  const choice = solveBoard(
+  const model = makeManyModel(kept, wishes);
+  const choice = solveMany(
     model,
     wishes.nodeLimit === undefined ? {} : { nodeLimit: wishes.nodeLimit },
   );
-  if (choice.kind === 'too-many-pins') {
-    const cards = model.pinned[choice.pile].map(
-      (card) => kept.piles[choice.pile]?.[card] as string,
-    );
+  if (choice.kind !== 'found') {
+    const cardsOf = (places: readonly (readonly [number, number])[]): string[] => [
+      ...new Set(places.flatMap(([pile, card]) => kept.piles[pile]?.[card] ?? [])),
+    ];
+    if (choice.kind === 'too-many-pins') {
+      const { pile } = choice;
+      const cards = cardsOf((model.pinned[pile] ?? []).map((card) => [pile, card] as const));
+      return {
+        kind: choice.kind,
+        cards,
+        message: `${namesOf(cards)} are more cards than this pile holds. Let one go.`,
+      };
+    }
+    const places =
+      choice.kind === 'no-place'
+        ? choice.places.flat()
+        : choice.combination.map((card, pile) => [pile, card] as const);
+    const cards = cardsOf(places);
     return {
       kind: choice.kind,
       cards,
-      message: `${namesOf(cards)} are more cards than this pile holds. Let one go.`,
-    };
-  }
-  if (choice.kind === 'pins-clash') {
-    const cards = choice.combination
-      .map((card, pile) => kept.piles[pile]?.[card])
-      .filter((id) => id !== undefined);
-    return {
-      kind: choice.kind,
-      cards,
-      message: `${namesOf(cards)} together make a word that is stopped. Let one go.`,
+      message:
+        choice.kind === 'no-place'
+          ? `There is no board on which ${namesOf(cards)} can lie. Let one go, or allow more cards.`
+          : `${namesOf(cards)} together make a word that is stopped. Let one go.`,
     };
   }
   const piles = kept.piles.map((pile, at) =>
-    choice.chosen[at as 0 | 1 | 2].map((card) => pile[card] as string),
+    (choice.chosen[at] as readonly number[]).map((card) => pile[card] as string),
   );
   const table = narrow(kept, piles);
   return {
@@ -152,18 +167,33 @@ export function narrow(whole: WordTable, piles: readonly (readonly string[])[]):
 
 /** The optimisation model of a table of two or three piles; two piles get a third of one blank. */
 export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
-  if (table.piles.length > 3)
-    throw new Error('boards of more than three piles have their own search');
-  const sizes = [0, 1, 2].map((pile) => table.piles[pile]?.length ?? 1);
+  if (table.piles.length > 3) throw new Error('this board has more than three piles');
+  return asThree(makeManyModel(table, wishes));
+}
+
+/** The optimisation model of a table of any number of piles. */
+export function makeManyModel(table: WordTable, wishes: BoardWishes): ManyModel {
+  const sizes = table.piles.map((pile) => pile.length);
   const limits = sizes.map((size, pile) =>
     Math.min(size, Math.max(0, wishes.limits[pile] ?? size)),
   );
-  const pinned = sizes.map((_, pile) =>
-    (table.piles[pile] ?? []).flatMap((id, card) => (wishes.pinned?.includes(id) ? [card] : [])),
+  const fits = (id: string): [number, number][] =>
+    table.piles.flatMap((pile, at): [number, number][] => {
+      const card = pile.indexOf(id);
+      return card < 0 ? [] : [[at, card]];
+    });
+  const somewhere = (wishes.somewhere ?? []).map(fits).filter((places) => places.length > 0);
+  const held = new Set([
+    ...(wishes.pinned ?? []),
+    ...(wishes.somewhere ?? []).filter((id) => fits(id).length === 1),
+  ]);
+  const pinned = table.piles.map((pile) =>
+    pile.flatMap((id, card) => (held.has(id) ? [card] : [])),
   );
+  const groups = somewhere.filter((places) => places.length > 1);
   const focus = new Set(wishes.focus ?? []);
   const forbiddenOutcomes = FORBIDDEN[wishes.strict ? 'strict' : wishes.clean ? 'clean' : 'any'];
-  const worth = wishes.weights ?? WEIGHTS;
+  const worth = wishes.weights ?? (table.piles.length > 3 ? WEIGHTS_OF_MANY : WEIGHTS);
   const weights = new Int32Array(table.outcomes.length);
   const forbidden = new Uint8Array(table.outcomes.length);
   for (let index = 0; index < weights.length; index++) {
@@ -174,7 +204,8 @@ export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
     const focused = focus.size > 0 && cardsAt(table, index).some((id) => focus.has(id));
     weights[index] = focused ? weight * FOCUS_FACTOR : weight;
   }
-  return { sizes, limits, pinned, weights, forbidden } as unknown as BoardModel;
+  const model = { sizes, limits, pinned, weights, forbidden };
+  return groups.length > 0 ? { ...model, somewhere: groups } : model;
 }
 
 const FORBIDDEN: Readonly<Record<'any' | 'clean' | 'strict', ReadonlySet<Outcome>>> = {
@@ -200,9 +231,12 @@ export function countOutcomes(table: WordTable): OutcomeCounts {
   return counts;
 }
 
-/** Leaves aside cards that make no word at all, unless they are pinned. */
-function usefulCards(table: WordTable, { pinned = [] }: BoardWishes): WordTable {
-  const useful = table.piles.map(() => new Set<string>(pinned));
+/** Leaves aside cards that make no word at all, unless they are to lie there. */
+export function usefulCards(
+  table: WordTable,
+  { pinned = [], somewhere = [] }: BoardWishes,
+): WordTable {
+  const useful = table.piles.map(() => new Set<string>([...pinned, ...somewhere]));
   for (let index = 0; index < table.outcomes.length; index++) {
     if (!mayShow(table, index)) continue;
     cardsAt(table, index).forEach((id, pile) => {

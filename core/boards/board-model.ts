@@ -14,7 +14,12 @@ export interface BoardModel {
   readonly limits: readonly [number, number, number];
   /** Indices of candidates that must be chosen, by pile. */
   readonly pinned: readonly [readonly number[], readonly number[], readonly number[]];
+  /** Of each group at least one must be chosen: a pinned card that fits several piles. */
+  readonly somewhere?: readonly (readonly Place[])[];
 }
+
+/** A candidate by its pile and its index there. */
+export type Place = readonly [pile: 0 | 1 | 2, card: number];
 
 /** The best board found: indices by pile in ascending order, and what is proven of it. */
 export interface BoardChoice {
@@ -29,10 +34,14 @@ export interface BoardChoice {
   readonly nodes: number;
 }
 
-/** Why no board exists: more pins than a pile holds, or pins that make a forbidden combination. */
+/**
+ * Why no board exists: more pins than a pile holds, pins that make a forbidden
+ * combination, or cards pinned somewhere that find no place together.
+ */
 export type NoBoard =
   | { readonly kind: 'too-many-pins'; readonly pile: 0 | 1 | 2 }
-  | { readonly kind: 'pins-clash'; readonly combination: readonly [number, number, number] };
+  | { readonly kind: 'pins-clash'; readonly combination: readonly [number, number, number] }
+  | { readonly kind: 'no-place'; readonly places: readonly (readonly Place[])[] };
 
 /** The value of a set of chosen cards; -1 when it holds a forbidden combination. */
 export function boardValue(

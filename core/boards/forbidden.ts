@@ -1,4 +1,4 @@
-import { type BoardModel, boardValue, type NoBoard } from './board-model.ts';
+import { type BoardModel, boardValue, type NoBoard, type Place } from './board-model.ts';
 import { countIn, FREE, IN, OUT } from './pairs.ts';
 
 /** Where each card stands, by pile: FREE, IN or OUT. */
@@ -60,6 +60,28 @@ export function settleForbidden(
     live = still;
   }
   return live;
+}
+
+/** Puts in the last card that can still serve a group; false when a group has none left. */
+export function settleGroups(statuses: Statuses, groups: readonly (readonly Place[])[]): boolean {
+  for (const group of groups) {
+    if (group.some(([pile, card]) => statuses[pile][card] === IN)) continue;
+    const open = group.filter(([pile, card]) => statuses[pile][card] === FREE);
+    if (open.length === 0) return false;
+    const [only] = open;
+    if (open.length === 1 && only) statuses[only[0]][only[1]] = IN;
+  }
+  return true;
+}
+
+/** A free card of a group that none serves yet; null when all are served. */
+export function openGroup(statuses: Statuses, groups: readonly (readonly Place[])[]): Place | null {
+  for (const group of groups) {
+    if (group.some(([pile, card]) => statuses[pile][card] === IN)) continue;
+    const open = group.find(([pile, card]) => statuses[pile][card] === FREE);
+    if (open) return open;
+  }
+  return null;
 }
 
 /** Why the pins alone rule out every board; null when they do not. */

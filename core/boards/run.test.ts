@@ -6,7 +6,8 @@ import { CORRESPONDENCES } from '../language/correspondences.ts';
 import type { Flip } from './board.ts';
 import { type JudgeContext, judgeWord } from './judge.ts';
 import { makeRun } from './run.ts';
-import { type Shape, shapeById } from './shapes.ts';
+import { shapeById } from './shape-list.ts';
+import type { Shape } from './shapes.ts';
 import { makeWordTable, type WordTable } from './word-table.ts';
 
 const context: JudgeContext = {
@@ -156,5 +157,73 @@ describe('a run', () => {
       seed: 1,
     });
     expect(flips).toEqual([]);
+  });
+
+  test('its score lies between a walk by chance and what no run can exceed', () => {
+    fc.assert(
+      fc.property(
+        boards,
+        fc.integer({ min: 1, max: 40 }),
+        fc.constantFrom(0, 0.25, 0.5, 1),
+        fc.integer(),
+        ({ table }, flips, realShare, seed) => {
+          const { score } = makeRun(table, { flips, realShare, seed });
+          expect(score.reached).toBeGreaterThanOrEqual(score.floor);
+          expect(score.bound).toBeGreaterThanOrEqual(score.reached);
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+
+  test('on a board of many words it comes within a twentieth of the bound', () => {
+    const table = tableOf([beginnings.slice(0, 12), vowels.slice(0, 6), endings.slice(0, 12)]);
+    for (let seed = 0; seed < 40; seed++) {
+      const { score } = makeRun(table, { flips: 30, realShare: 0.5, seed });
+      expect(score.reached / score.bound).toBeGreaterThan(0.95);
+    }
+  });
+
+  test('look-alikes are turned one into the other when that is asked', () => {
+    const table = tableOf([beginnings, vowels, endings]);
+    const contrasts: readonly (readonly [string, string])[] = [
+      ['b=B', 'd=D'],
+      ['e=EH', 'i=IH'],
+    ];
+    for (let seed = 0; seed < 60; seed++) {
+      const { flips } = makeRun(table, { flips: 30, realShare: 0.5, seed, contrasts });
+      for (const pair of contrasts) {
+        const turned = flips.slice(1).some(({ cards }, at) =>
+          cards.some((id, pile) => {
+            const before = flips[at]?.cards[pile] as string;
+            return id !== before && pair.includes(id) && pair.includes(before);
+          }),
+        );
+        expect(`${seed} ${pair} ${turned}`).toBe(`${seed} ${pair} true`);
+      }
+    }
+  });
+
+  test('with a rise the last third has more sounds than the first', () => {
+    const table = tableOf([beginnings, vowels, endings]);
+    const mean = (flips: readonly Flip[]): number =>
+      flips.reduce((sum, { sounds }) => sum + sounds.length, 0) / flips.length;
+    let higher = 0;
+    for (let seed = 0; seed < 20; seed++) {
+      const { flips } = makeRun(table, { flips: 30, realShare: 0.5, seed, rise: true });
+      checkRun(flips, [beginnings, vowels, endings]);
+      if (mean(flips.slice(20)) > mean(flips.slice(0, 10))) higher++;
+    }
+    expect(higher).toBeGreaterThanOrEqual(18);
+  });
+
+  test('equal seeds give equal runs', () => {
+    fc.assert(
+      fc.property(boards, fc.integer(), fc.boolean(), ({ table }, seed, rise) => {
+        const wishes = { flips: 20, realShare: 0.5, seed, rise };
+        expect(makeRun(table, wishes)).toEqual(makeRun(table, wishes));
+      }),
+      { numRuns: 30 },
+    );
   });
 });

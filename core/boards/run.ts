@@ -21,6 +21,7 @@
 import { correspondenceById } from '../language/correspondences.ts';
 import { makeRandom, type Random, shuffled } from '../random.ts';
 import type { Flip } from './board.ts';
+import { mostPoints, pointsOf, type RunCounts, type RunGoal, type RunScore } from './run-score.ts';
 import { cardsAt, mayShow, outcomeAt, type WordTable } from './word-table.ts';
 
 /** What a run should be. */
@@ -31,6 +32,10 @@ export interface RunWishes {
   readonly seed: number;
   /** Spellings to be left out where the board allows it: those of the last days. */
   readonly avoid?: ReadonlySet<string>;
+  /** Cards that are easily taken for each other, to be turned one into the other: b and d. */
+  readonly contrasts?: readonly (readonly [string, string])[];
+  /** Short words and words with many real neighbours first. */
+  readonly rise?: boolean;
 }
 
 /** A run and what it could not keep of the wishes; all three are 0 for a run as wished. */
@@ -43,6 +48,7 @@ export interface BuiltRun {
     /** Cards of the board that no flip shows. */
     readonly cards: number;
   };
+  readonly score: RunScore;
 }
 
 const WALKS = 60;
@@ -62,6 +68,9 @@ export function makeRun(table: WordTable, wishes: RunWishes): BuiltRun {
       bestScore = score;
     }
   }
+  const byChance = takeWalk(graph, target, makeRandom(wishes.seed), false, true);
+  const floor = pointsOf(countsOf(graph, byChance), target);
+  if (pointsOf(countsOf(graph, best), target) < floor) best = byChance;
   return {
     flips: best.path.map((index) => flipOf(table, index)),
     missing: {
@@ -69,7 +78,32 @@ export function makeRun(table: WordTable, wishes: RunWishes): BuiltRun {
       real: best.real - Math.round(best.path.length * wishes.realShare),
       cards: graph.cards - best.seen,
     },
+    score: {
+      reached: pointsOf(countsOf(graph, best), target),
+      floor,
+      bound: mostPoints(target),
+    },
   };
+}
+
+/** What the score counts of a walk. */
+function countsOf({ piles, spare, rival }: Graph, { path, real, seen }: Walk): RunCounts {
+  let turns = 0;
+  let fresh = 0;
+  let before = -1;
+  const contrasts = new Set<number>();
+  path.forEach((at, place) => {
+    if (!spare[at]) fresh++;
+    const last = path[place - 1];
+    if (last === undefined) return;
+    const turned = piles.findIndex((pile) => cardIn(pile, at) !== cardIn(pile, last));
+    if (before >= 0 && turned !== before) turns++;
+    before = turned;
+    const from = cardIn(piles[turned] as Pile, last);
+    const to = cardIn(piles[turned] as Pile, at);
+    if (rival[from]?.includes(to)) contrasts.add(Math.min(from, to) * 1000 + Math.max(from, to));
+  });
+  return { flips: path.length, real, cards: seen, turns, fresh, contrasts: contrasts.size };
 }
 
 /** A flip of a combination that may be shown. */
@@ -96,6 +130,10 @@ interface Graph {
   readonly shown: readonly number[];
   readonly piles: readonly Pile[];
   readonly cards: number;
+  /** For each card the cards of its pile that it is to be contrasted with. */
+  readonly rival: readonly (readonly number[])[];
+  /** How hard each word is, 0 to 255; all 0 when no rise is wished. */
+  readonly hard: Uint8Array;
   /** How many cards some word shows. */
   readonly cardsWithWords: number;
 }
@@ -111,11 +149,7 @@ const HIDDEN = 0;
 const NONSENSE = 1;
 const REAL = 2;
 
-interface Target {
-  readonly flips: number;
-  readonly real: number;
-  readonly cards: number;
-}
+type Target = RunGoal;
 
 interface Walk {
   readonly path: readonly number[];
@@ -123,7 +157,7 @@ interface Walk {
   readonly seen: number;
 }
 
-function makeGraph(table: WordTable, { avoid }: RunWishes): Graph {
+function makeGraph(table: WordTable, { avoid, contrasts = [], rise }: RunWishes): Graph {
   const sizes = table.piles.map((pile) => pile.length);
   const piles = sizes.map((size, pile) => ({
     size,
@@ -158,7 +192,62 @@ function makeGraph(table: WordTable, { avoid }: RunWishes): Graph {
     piles,
     cards: sizes.reduce((sum, size) => sum + size, 0),
     cardsWithWords: cards.size,
+    rival: rivalsOf(table, contrasts),
+    hard: rise ? hardnessOf(table, kind, shown, piles) : new Uint8Array(count),
   };
+}
+
+/** By the number of each card the numbers of its rivals in the same pile. */
+function rivalsOf(
+  { piles }: WordTable,
+  contrasts: readonly (readonly [string, string])[],
+): readonly (readonly number[])[] {
+  let first = 0;
+  return piles.flatMap((pile) => {
+    const from = first;
+    first += pile.length;
+    return pile.map((id) =>
+      contrasts.flatMap((pair) => {
+        if (!pair.includes(id)) return [];
+        const other = pile.indexOf(pair[0] === id ? pair[1] : pair[0]);
+        return other < 0 ? [] : [from + other];
+      }),
+    );
+  });
+}
+
+/**
+ * How hard words are, by rank from 0 to 255: fewer sounds first; among equals
+ * real words before nonsense, and words with many real ones a card away first.
+ */
+function hardnessOf(
+  table: WordTable,
+  kind: Uint8Array,
+  shown: readonly number[],
+  piles: readonly Pile[],
+): Uint8Array {
+  const raw = new Float64Array(kind.length);
+  for (const at of shown) {
+    let near = 0;
+    for (const { size, stride } of piles) {
+      const own = Math.floor(at / stride) % size;
+      for (let card = 0; card < size; card++) {
+        if (kind[at + (card - own) * stride] === REAL) near++;
+      }
+    }
+    const length = cardsAt(table, at).reduce(
+      (sum, id) => sum + (correspondenceById.get(id)?.phonemes.length ?? 0),
+      0,
+    );
+    raw[at] = length * 100 + (kind[at] === NONSENSE ? 50 : 0) - Math.min(near, 40);
+  }
+  const ranks = new Uint8Array(kind.length);
+  [...shown]
+    .sort((one, other) => (raw[one] as number) - (raw[other] as number))
+    .forEach((at, rank) => {
+      ranks[at] = Math.floor((255 * rank) / shown.length);
+    });
+  return ranks;
 }
 
 /** The number of the card of a pile that a combination shows; unique over the board. */
@@ -179,6 +268,10 @@ function makeTarget(graph: Graph, { flips, realShare }: RunWishes): Target {
     flips: length,
     real: Math.min(Math.max(wanted, length - nonsense.size), real.size),
     cards: Math.min(graph.cardsWithWords, length + graph.piles.length - 1),
+    contrasts: Math.min(
+      Math.max(0, length - 1),
+      graph.rival.reduce((sum, rivals) => sum + rivals.length, 0) / 2,
+    ),
   };
 }
 
@@ -191,8 +284,17 @@ function scoreOf({ path, real, seen }: Walk, target: Target): number {
   );
 }
 
-function takeWalk(graph: Graph, target: Target, random: Random, sparing: boolean): Walk {
-  const { kind, spare, spelling, piles, shown } = graph;
+function takeWalk(
+  graph: Graph,
+  target: Target,
+  random: Random,
+  sparing: boolean,
+  blind = false,
+): Walk {
+  const { kind, spare, spelling, piles, shown, rival, hard } = graph;
+  const rivals = target.contrasts > 0;
+  const rising = hard.some((rank) => rank > 0);
+  const contrasted = new Set<number>();
   const plan = makePlan(target, random);
   const used = new Uint8Array(graph.spellings);
   const seenCards = new Uint8Array(graph.cards);
@@ -220,6 +322,23 @@ function takeWalk(graph: Graph, target: Target, random: Random, sparing: boolean
     }
   }
 
+  /** Whether the next flip could turn a card into a rival that it was not turned into yet. */
+  function contrastAhead(at: number): boolean {
+    return piles.some((pile) => {
+      const card = cardIn(pile, at);
+      return rival[card]?.some((other) => {
+        const next = at + (other - card) * pile.stride;
+        if (kind[next] === HIDDEN || used[spelling[next] as number]) return false;
+        return !contrasted.has(card) || !contrasted.has(other);
+      });
+    });
+  }
+
+  function noteContrast(from: number, to: number, pile: Pile): void {
+    const [left, right] = [cardIn(pile, from), cardIn(pile, to)];
+    if (rival[left]?.includes(right)) contrasted.add(left).add(right);
+  }
+
   function start(): number {
     let chosen = -1;
     for (let tries = 0; tries < 12 && shown.length > 0; tries++) {
@@ -235,6 +354,7 @@ function takeWalk(graph: Graph, target: Target, random: Random, sparing: boolean
     const left = target.flips - path.length;
     const unseen = target.cards - seen;
     const planned = plan[path.length] as number;
+    const wantedHardness = rising ? (255 * path.length) / target.flips : 0;
     const pressing = left - unseen <= 2 ? 8 : (2.5 * unseen) / left;
     let chosen = -1;
     let chosenPile = -1;
@@ -251,6 +371,17 @@ function takeWalk(graph: Graph, target: Target, random: Random, sparing: boolean
         }
         if (spare[candidate] && sparing) continue;
         let score = base + random.fraction() * 1.5;
+        if (blind) {
+          if (score <= most) continue;
+          most = score;
+          chosen = candidate;
+          chosenPile = pile;
+          continue;
+        }
+        if (rivals && rival[first + own]?.includes(first + card)) {
+          if (!contrasted.has(first + own) || !contrasted.has(first + card)) score += 9;
+        } else if (rivals && contrastAhead(candidate)) score += 3;
+        score -= Math.abs((hard[candidate] as number) - wantedHardness) / 50;
         if (kind[candidate] === planned) score += 4;
         if (!seenCards[first + card]) score += pressing;
         if (spare[candidate]) score -= 1;
@@ -261,6 +392,7 @@ function takeWalk(graph: Graph, target: Target, random: Random, sparing: boolean
       }
     }
     if (chosen >= 0) {
+      if (rivals) noteContrast(from, chosen, piles[chosenPile] as Pile);
       pileBefore = lastPile;
       lastPile = chosenPile;
       if (kind[chosen] !== planned) swapPlan(plan, path.length);

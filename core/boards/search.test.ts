@@ -11,7 +11,8 @@ import type { WordScreen } from '../words/screen.ts';
 import { makeModel } from './best-board.ts';
 import { type BoardModel, boardValue } from './board-model.ts';
 import { solveBoard } from './search.ts';
-import { candidates, type Shape, shapeById } from './shapes.ts';
+import { shapeById } from './shape-list.ts';
+import { candidates, type Shape } from './shapes.ts';
 import { makeWordTable } from './word-table.ts';
 
 /** Random models: sizes up to `most`, some combinations forbidden, perhaps pins. */

@@ -9,9 +9,10 @@
  * Method: depth-first branch and bound. At a node every card is in, out or
  * free. Cards that would complete a forbidden combination go out; cards that
  * the bound shows cannot (or must) be part of a better board are settled
- * without branching. Vowels still in dispute are branched on first; after that
- * only beginnings are, since with beginnings and vowels settled the endings
- * decouple: each has its own value, and the best are taken. The bound is the
+ * without branching. While a vowel is in dispute, the card in most forbidden
+ * combinations still open is branched on; after that only beginnings are, since
+ * with beginnings and vowels settled the endings decouple: each has its own
+ * value, and the best are taken. The bound is the
  * Lagrangian one of pair-bound.ts, its prices handed down from node to node.
  *
  * Complexity: exponential at worst; a node costs some passes over beginnings ×
@@ -29,11 +30,14 @@ import { bestPile, improve } from './board-heuristic.ts';
 import { type BoardChoice, type BoardModel, boardValue, type NoBoard } from './board-model.ts';
 import {
   forbiddenTriples,
+  openGroup,
   refusePins,
   type Statuses,
   settleForbidden,
+  settleGroups,
   type Triple,
 } from './forbidden.ts';
+import { growBoards } from './grow-board.ts';
 import { boundPairs } from './pair-bound.ts';
 import { countIn, FREE, IN, OUT, type Prices } from './pairs.ts';
 
@@ -41,6 +45,8 @@ type Piles = BoardChoice['chosen'];
 
 const ROOT_STEPS = 80;
 const NODE_STEPS = 8;
+/** The share of forbidden combinations from which good boards to start from are hard to find. */
+const MANY_FORBIDDEN = 0.1;
 /** A board is built from every so many-th step of the bound. */
 const LOOK_EVERY = 12;
 
@@ -57,11 +63,18 @@ export function solveBoard(
   const nodeLimit = options.nodeLimit ?? Infinity;
   const vowelsLimited = limits[1] < layers;
 
-  let best: { piles: Piles; value: number } = { piles: pinned, value: boardValue(model, pinned) };
+  const groups = model.somewhere ?? [];
+  let best: { piles: Piles; value: number } = {
+    piles: pinned,
+    value: groups.length > 0 ? -1 : boardValue(model, pinned),
+  };
   let nodes = 0;
   let openBound = -1;
   const offer = (found: { piles: Piles; value: number } | null): void => {
-    if (found && found.value > best.value) best = found;
+    if (!found || found.value <= best.value) return;
+    if (groups.every((group) => group.some(([pile, card]) => found.piles[pile].includes(card)))) {
+      best = found;
+    }
   };
 
   const root: Statuses = [new Uint8Array(rows), new Uint8Array(layers), new Uint8Array(columns)];
@@ -72,7 +85,11 @@ export function solveBoard(
     lambda: new Float64Array(rows * columns),
     mu: new Float64Array(rows * columns),
   };
+  if (forbidden.length > MANY_FORBIDDEN * weights.length) {
+    for (const { piles, value } of growBoards(model, 1)) offer({ piles: piles as Piles, value });
+  }
   branch(root, prices, ROOT_STEPS, Infinity);
+  if (best.value < 0) return { kind: 'no-place', places: groups };
   const bound = Math.max(best.value, openBound);
   return {
     kind: 'found',
@@ -84,12 +101,13 @@ export function solveBoard(
   };
 
   function branch(statuses: Statuses, handed: Prices, steps: number, above: number): void {
-    if (nodes >= nodeLimit) {
+    if (nodes >= nodeLimit && best.value >= 0) {
       openBound = Math.max(openBound, above);
       return;
     }
     nodes++;
     const [begin, middle, end] = statuses;
+    if (!settleGroups(statuses, groups)) return;
     const disputed = settleForbidden(statuses, forbidden, limits);
     if (!disputed) return;
     settleFreeVowels(middle, disputed);
@@ -105,17 +123,25 @@ export function solveBoard(
       best: () => best.value,
       lookEvery: LOOK_EVERY,
       lookAt(b, e) {
-        offer(improve(model, [b, vowelsToTry(middle, gainsByVowel(b, e)), e]));
+        const start: Piles = [b, vowelsToTry(middle, gainsByVowel(b, e)), e];
+        const held = groups.length > 0 ? (statuses.map(chosenOf) as unknown as Piles) : pinned;
+        offer(improve({ ...model, pinned: held }, start));
       },
     });
     const bound = Math.min(above, reached);
     if (bound <= best.value) return;
     const live = settleForbidden(statuses, forbidden, limits);
     if (!live) return;
+    const open = openGroup(statuses, groups);
+    if (open) {
+      split(statuses, handed, open[0], open[1], bound);
+      return;
+    }
     settleFreeVowels(middle, live);
     const vowel = disputedVowel(statuses, live);
     if (vowel >= 0) {
-      split(statuses, handed, 1, vowel, bound);
+      const [pile, card] = mostDisputed(statuses, live, vowel);
+      split(statuses, handed, pile, card, bound);
       return;
     }
     if (!begin.includes(FREE) || !end.includes(FREE)) {
@@ -215,6 +241,31 @@ export function solveBoard(
       if (most < 0 || (counts[v] as number) > (counts[most] as number)) most = v;
     }
     return most;
+  }
+
+  /** The free card in most live forbidden combinations; the vowel when none is in more. */
+  function mostDisputed(
+    statuses: Statuses,
+    live: readonly Triple[],
+    vowel: number,
+  ): readonly [0 | 1 | 2, number] {
+    const counts = sizes.map((size) => new Float64Array(size));
+    for (const triple of live) {
+      triple.forEach((card, pile) => {
+        (counts[pile] as Float64Array)[card]! += 1;
+      });
+    }
+    let best: readonly [0 | 1 | 2, number] = [1, vowel];
+    let most = (counts[1] as Float64Array)[vowel] as number;
+    for (const pile of [0, 2] as const) {
+      for (let card = 0; card < sizes[pile]; card++) {
+        const count = (counts[pile] as Float64Array)[card] as number;
+        if (statuses[pile][card] !== FREE || count <= most) continue;
+        most = count;
+        best = [pile, card];
+      }
+    }
+    return best;
   }
 
   function weightiest([begin, middle, end]: Statuses): number {

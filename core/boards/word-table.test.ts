@@ -3,9 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../test/plain-screen.ts';
 import { CORRESPONDENCES } from '../language/correspondences.ts';
+import { HABITS } from '../language/taught.ts';
 import { narrow } from './best-board.ts';
 import { type JudgeContext, judgeWord } from './judge.ts';
-import { candidates, SHAPES, type Shape } from './shapes.ts';
+import { SHAPES } from './shape-list.ts';
+import { candidates, type Shape } from './shapes.ts';
 import { cardsAt, makeWordTable, mayShow, outcomeAt, type WordTable } from './word-table.ts';
 
 const all = CORRESPONDENCES.map(({ id }) => id);
@@ -18,7 +20,7 @@ const boards = fc.constantFrom(...SHAPES).chain((shape: Shape) =>
       ...candidates(shape, CORRESPONDENCES).map((pile) =>
         fc.subarray(
           pile.map(({ id }) => id),
-          { minLength: 1, maxLength: 5 },
+          { minLength: 1, maxLength: Math.min(pile.length, shape.piles.length > 3 ? 3 : 5) },
         ),
       ),
     )
@@ -29,7 +31,7 @@ const boards = fc.constantFrom(...SHAPES).chain((shape: Shape) =>
         context: {
           taught: {
             correspondences: new Set(all.filter((id) => !untaught.includes(id))),
-            habits: new Set(),
+            habits: new Set(HABITS),
             irregularWords: new Set(),
           },
           lexicon: builtLexicon,
@@ -39,8 +41,8 @@ const boards = fc.constantFrom(...SHAPES).chain((shape: Shape) =>
     ),
 );
 
-function outcomeOf(ids: readonly string[], context: JudgeContext): string {
-  const built = judgeWord(ids, context);
+function outcomeOf(ids: readonly string[], context: JudgeContext, shape: Shape): string {
+  const built = judgeWord(ids, context, shape);
   if (built.kind === 'stopped') return built.reason.code;
   if (built.kind === 'nonsense') return 'nonsense';
   return context.lexicon.band(context.lexicon.indexOf(built.word)) <= 5 ? 'familiar' : 'rare';
@@ -60,9 +62,9 @@ describe('a word table', () => {
         expect(table.words.length).toBe(piles.reduce((size, pile) => size * pile.length, 1));
         table.words.forEach((word, at) => {
           const ids = cardsAt(table, at);
-          const built = judgeWord(ids, context);
+          const built = judgeWord(ids, context, shape);
           expect(`${ids} ${word} ${outcomeAt(table, at)}`).toBe(
-            `${ids} ${built.word} ${outcomeOf(ids, context)}`,
+            `${ids} ${built.word} ${outcomeOf(ids, context, shape)}`,
           );
           expect(mayShow(table, at)).toBe(built.kind !== 'stopped');
         });

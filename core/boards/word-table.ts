@@ -14,8 +14,10 @@ import { type LaidSyllable, lettersOf, partsOf, splitVowel } from '../language/l
 import type { Phoneme } from '../language/phonemes.ts';
 import { brokenRules, SPELLING_RULES } from '../language/spelling-rules.ts';
 import { isFirstName } from '../words/first-names.ts';
-import { heardAlike, type JudgeContext, realness, SOUND_ALIKE_BAND } from './judge.ts';
+import type { BuiltWord } from './board.ts';
+import { heardAlike, type JudgeContext, judgeWord, realness, SOUND_ALIKE_BAND } from './judge.ts';
 import type { Shape } from './shapes.ts';
+import { asksForHabits, isTaughtCard } from './taught-cards.ts';
 
 /** How a combination counts. Only the first three may be shown. */
 export const OUTCOMES = [
@@ -52,6 +54,7 @@ export function makeWordTable(
   piles: readonly (readonly string[])[],
   context: JudgeContext,
 ): WordTable {
+  if (asksForHabits(shape)) return judgeEach(shape, piles, context);
   const cards = piles.map((pile) => pile.map(cardOf));
   const at = shape.piles.findIndex(({ role }) => role === 'vowel');
   const vowels = (cards[at] ?? []).map((card) => vowelOf(card, context));
@@ -107,6 +110,30 @@ export function makeWordTable(
   }
 }
 
+/** Words of several syllables or of cluster piles: each combination is judged by itself. */
+function judgeEach(
+  shape: Shape,
+  piles: readonly (readonly string[])[],
+  context: JudgeContext,
+): WordTable {
+  const count = piles.reduce((size, pile) => size * pile.length, 1);
+  const outcomes = new Uint8Array(count);
+  const words: string[] = [];
+  const table = { shape, piles, words, outcomes };
+  for (let index = 0; index < count; index++) {
+    const built = judgeWord(cardsAt(table, index), context, shape);
+    words.push(built.word);
+    outcomes[index] = CODES[outcomeOf(built, context)];
+  }
+  return table;
+}
+
+function outcomeOf(built: BuiltWord, { lexicon }: JudgeContext): Outcome {
+  if (built.kind === 'stopped') return built.reason.code;
+  if (built.kind === 'nonsense') return 'nonsense';
+  return lexicon.band(lexicon.indexOf(built.word)) <= FAMILIAR_BAND ? 'familiar' : 'rare';
+}
+
 /** The card ids of a combination, left to right. */
 export function cardsAt({ piles }: WordTable, index: number): readonly string[] {
   const ids: string[] = [];
@@ -159,7 +186,7 @@ interface Ending {
 }
 
 function vowelOf(card: Correspondence, { taught }: JudgeContext): Vowel {
-  return { card, taught: taught.correspondences.has(card.id) };
+  return { card, taught: isTaughtCard(card, taught) };
 }
 
 function rowsOf(piles: readonly (readonly Correspondence[])[], context: JudgeContext): Row[] {
@@ -173,7 +200,7 @@ function rowsOf(piles: readonly (readonly Correspondence[])[], context: JudgeCon
       letters: lettersOf(parts),
       sounds,
       said: sounds.map((sound) => `${sound} `).join(''),
-      taught: cards.every((card) => context.taught.correspondences.has(card.id)),
+      taught: cards.every((card) => isTaughtCard(card, context.taught)),
     };
   });
 }

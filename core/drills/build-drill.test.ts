@@ -76,7 +76,7 @@ function checkDrill(drill: Drill, spec: DrillSpec): void {
     flip.cards.forEach((id, pile) => {
       expect(drill.board.piles[pile]).toContain(id);
     });
-    const built = judgeWord(flip.cards, context);
+    const built = judgeWord(flip.cards, context, shapeById.get(drill.board.shape));
     expect([flip.kind, flip.word, flip.sounds]).toEqual([built.kind, built.word, built.sounds]);
     const before = drill.run[at - 1];
     if (before) expect(flip.cards.filter((id, pile) => id !== before.cards[pile])).toHaveLength(1);

@@ -8,12 +8,16 @@
 import { type FoundBoard, narrow, searchTable, type WordWeights } from '../boards/best-board.ts';
 import type { Board } from '../boards/board.ts';
 import { type BuiltRun, makeRun } from '../boards/run.ts';
-import { candidates, type Shape, shapeById, vowelPile } from '../boards/shapes.ts';
+import { shapeById } from '../boards/shape-list.ts';
+import { candidates, type Shape, vowelPile } from '../boards/shapes.ts';
+import { longerShapeFor } from '../boards/shapes-for.ts';
+import { cardsTaught } from '../boards/taught-cards.ts';
 import { cardsAt, makeWordTable, mayShow, type WordTable } from '../boards/word-table.ts';
+import { wordsInShape } from '../boards/words-in-shape.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { partsOf } from '../language/laid-syllable.ts';
-import { makeRandom, type Random } from '../random.ts';
+import { makeRandom, type Random, shuffled } from '../random.ts';
 import { commonnessIn } from './commonness.ts';
 import { DRILL_DEFAULTS, type DrillEngine, type DrillSpec } from './drill-spec.ts';
 
@@ -27,6 +31,8 @@ export interface DrawnBoard {
 
 /** How many more consonants are drawn than the pile will hold: what the search chooses from. */
 const SPARE = 8;
+/** The same for boards of more than three piles, whose combinations multiply. */
+const MANY_SPARE = 2;
 const TRIES = 4;
 /** What it costs to leave the shape of the newest cards: less than one word off the set share. */
 const SECOND_SHAPE = 5;
@@ -61,6 +67,8 @@ function shapesToTry(spec: DrillSpec): readonly Shape[] {
   const open = shapeById.get('open') as Shape;
   const asked = shape === undefined ? undefined : shapeById.get(shape);
   if (asked) return [asked];
+  const longer = longerShapeFor(spec.taught, newest);
+  if (longer) return [longer, general];
   const fresh = newest.flatMap((id) => correspondenceById.get(id) ?? []);
   const isLast = (card: Correspondence): boolean => vowelPile(open).takes(card);
   const isInner = (card: Correspondence): boolean =>
@@ -84,20 +92,28 @@ function drawOnce(
 ): DrawnBoard | null {
   const flips = spec.flips ?? DRILL_DEFAULTS.flips;
   const realShare = spec.realShare ?? DRILL_DEFAULTS.realShare;
-  const everything = attempt === TRIES - 1;
-  const taught = [...spec.taught.correspondences].flatMap((id) => correspondenceById.get(id) ?? []);
-  const newest = new Set(spec.newest ?? []);
-  const vowelsAt = shape.piles.indexOf(vowelPile(shape));
-  const most = Math.min(6, Math.max(2, Math.round(flips / 5)));
-  const fitting = candidates(shape, taught);
-  const vowels = drawVowels(fitting[vowelsAt] ?? [], newest, most, chance);
-  const sizes = pileSizes(flips, shape, vowels.length, everything);
+  const manyPiles = shape.piles.length > 3;
+  const everything = attempt === TRIES - 1 && !manyPiles;
+  const newest = new Set([...(spec.newest ?? []), ...(spec.focus ?? [])]);
+  const mostVowels = manyPiles ? 3 : Math.min(6, Math.max(2, Math.round(flips / 5)));
+  const fitting = candidates(shape, cardsFor(spec));
+  const vowels = fitting.map((cards, at) =>
+    shape.piles[at]?.role === 'vowel' ? drawVowels(cards, newest, mostVowels, chance) : [],
+  );
+  const sizes = pileSizes(
+    flips,
+    shape,
+    vowels.map(({ length }) => length),
+    everything,
+  );
   const piles = fitting.map((cards, at) => {
-    if (at === vowelsAt) return vowels.map(({ id }) => id);
-    const many = everything ? Infinity : (sizes[at] as number) + SPARE;
+    if (shape.piles[at]?.role === 'vowel') return (vowels[at] ?? []).map(({ id }) => id);
+    const spare = manyPiles ? MANY_SPARE : SPARE;
+    const many = everything ? Infinity : (sizes[at] as number) + spare;
     return drawPile(cards, newest, many, chance).map(({ id }) => id);
   });
   if (piles.some((pile) => pile.length === 0)) return null;
+  if (shape.form === 'two') addWords(piles, sizes, shape, spec, engine, chance.random);
 
   const table = makeWordTable(shape, piles, { taught: spec.taught, ...engine });
   const pinned = pinnedThatWork(table, newest, sizes);
@@ -105,7 +121,7 @@ function drawOnce(
     limits: sizes,
     pinned,
     focus: [...newest],
-    weights: weightsFor(realShare, attempt),
+    weights: weightsFor(realShare, manyPiles ? MANY_REAL : attempt),
     nodeLimit: 60,
   };
   const clean = attempt < 2 ? searchTable(table, { ...wishes, clean: true }) : null;
@@ -124,13 +140,58 @@ function drawOnce(
   return { board: { ...board.board, piles: lying }, run, leftOut };
 }
 
+/** The cards taught; -ing and -est, which are several, only in a shape that was asked for. */
+function cardsFor({ taught, shape }: DrillSpec): readonly Correspondence[] {
+  if (shape !== undefined) return cardsTaught(taught);
+  return [...taught.correspondences].flatMap((id) => correspondenceById.get(id) ?? []);
+}
+
+/**
+ * Two syllables seldom make a word by chance: the cards of some real words, drawn
+ * at random, replace what was drawn, as far as the piles hold.
+ */
+function addWords(
+  piles: string[][],
+  sizes: readonly number[],
+  shape: Shape,
+  spec: DrillSpec,
+  engine: DrillEngine,
+  random: Random,
+): void {
+  const words = shuffled(wordsInShape(shape, spec.taught, engine.lexicon), random);
+  const wanted = new Set([...(spec.newest ?? []), ...(spec.focus ?? [])]);
+  words.sort(
+    (a, b) => Number(b.some((id) => wanted.has(id))) - Number(a.some((id) => wanted.has(id))),
+  );
+  const laid = piles.map(() => new Set<string>());
+  for (const ids of words) {
+    const fits = ids.every(
+      (id, at) => laid[at]?.has(id) || (laid[at]?.size ?? 0) < (sizes[at] as number),
+    );
+    if (!fits) continue;
+    for (const [at, id] of ids.entries()) laid[at]?.add(id);
+  }
+  piles.forEach((pile, at) => {
+    const all = new Set([...(laid[at] ?? []), ...pile]);
+    piles[at] = [...all].slice(0, pile.length);
+  });
+}
+
 /** Pile sizes that let every card be seen in so many flips, with some to spare. */
-function pileSizes(flips: number, shape: Shape, vowels: number, wide: boolean): readonly number[] {
+function pileSizes(
+  flips: number,
+  { piles }: Shape,
+  vowels: readonly number[],
+  wide: boolean,
+): readonly number[] {
   const all = Math.max(7, Math.floor(flips * (wide ? 1 : 0.8)) + 1);
-  const others = shape.piles.length - 1;
-  const side = Math.max(3, Math.floor((all - vowels) / others));
+  const others = piles.filter(({ role }) => role !== 'vowel').length;
+  const vowelsInAll = vowels.reduce((sum, count) => sum + count, 0);
+  const side = Math.max(3, Math.floor((all - vowelsInAll) / others));
   const largest = others === 1 ? 28 : 12;
-  return shape.piles.map(({ role }) => (role === 'vowel' ? vowels : Math.min(largest, side)));
+  return piles.map(({ role }, at) =>
+    role === 'vowel' ? (vowels[at] as number) : Math.min(largest, side),
+  );
 }
 
 /**
@@ -188,6 +249,7 @@ interface Chance {
 
 /** Common cards are liked more, and cards that make words with the newest. */
 function liking(shape: Shape, spec: DrillSpec, engine: DrillEngine): Pick<Chance, 'weight'> {
+  if (shape.piles.length > 3) return likingInWords(shape, spec, engine);
   const commonness = commonnessIn(engine.lexicon);
   const partners = partnersOfNewest(shape, spec, engine);
   return {
@@ -199,16 +261,26 @@ function liking(shape: Shape, spec: DrillSpec, engine: DrillEngine): Pick<Chance
   };
 }
 
+/** Of many piles: cards that lie in real words of the shape, those with the newest above all. */
+function likingInWords(shape: Shape, spec: DrillSpec, engine: DrillEngine): Pick<Chance, 'weight'> {
+  const wanted = new Set([...(spec.newest ?? []), ...(spec.focus ?? [])]);
+  const counts = new Map<string, number>();
+  for (const ids of wordsInShape(shape, spec.taught, engine.lexicon)) {
+    const worth = ids.some((id) => wanted.has(id)) ? 6 : 1;
+    for (const id of ids) counts.set(id, (counts.get(id) ?? 0) + worth);
+  }
+  return { weight: ({ id }) => (counts.get(id) ?? 0) + 0.1 };
+}
+
 /** For each card how many words it makes with the newest ones, looking at a few of these. */
 function partnersOfNewest(
   shape: Shape,
   spec: DrillSpec,
   engine: DrillEngine,
 ): ReadonlyMap<string, number> {
-  const cards = [...spec.taught.correspondences].flatMap((id) => correspondenceById.get(id) ?? []);
-  const piles = candidates(shape, cards).map((pile) => pile.map(({ id }) => id));
+  const piles = candidates(shape, cardsFor(spec)).map((pile) => pile.map(({ id }) => id));
   const counts = new Map<string, number>();
-  for (const id of (spec.newest ?? []).slice(0, NEWEST_LOOKED_AT)) {
+  for (const id of [...(spec.focus ?? []), ...(spec.newest ?? [])].slice(0, NEWEST_LOOKED_AT)) {
     piles.forEach((pile, at) => {
       if (!pile.includes(id)) return;
       const own = piles.map((others, other) => (other === at ? [id] : others));
@@ -255,6 +327,9 @@ function pinnedThatWork(
     pile.filter((id) => newest.has(id) && words.has(id)).slice(0, sizes[at]),
   );
 }
+
+/** Of many piles real words are rare, and are what the board is chosen for. */
+const MANY_REAL = 24;
 
 /** What words weigh when so many of them are to be real; the real ones more at each new try. */
 function weightsFor(realShare: number, attempt: number): WordWeights {

@@ -12,6 +12,8 @@ export interface DrillSpec {
   readonly realShare?: number;
   /** The cards taught last: always in, first of all. */
   readonly newest?: readonly string[];
+  /** Cards that the board is to practise; they count as the newest do there. */
+  readonly focus?: readonly string[];
   /** How many cards the visual drill has; 12 by default. */
   readonly visualCount?: number;
   /** How many sounds the auditory drill has; 6 by default. */

@@ -5,7 +5,7 @@
 
 import type { Flip } from '../boards/board.ts';
 import { flipOf, makeRun } from '../boards/run.ts';
-import { shapeById } from '../boards/shapes.ts';
+import { shapeById } from '../boards/shape-list.ts';
 import { makeWordTable, mayShow, type WordTable } from '../boards/word-table.ts';
 import type { Taught } from '../language/taught.ts';
 import { makeRandom } from '../random.ts';

@@ -1,0 +1,174 @@
+import {
+  type BoardWishes,
+  type FoundBoard,
+  makeManyModel,
+  searchTable,
+  usefulCards,
+} from '../core/boards/best-board.ts';
+import type { Flip } from '../core/boards/board.ts';
+import { easyToHard } from '../core/boards/nonsense.ts';
+import { flipOf } from '../core/boards/run.ts';
+import { SHAPES, shapeById } from '../core/boards/shape-list.ts';
+import { candidates, type Shape } from '../core/boards/shapes.ts';
+import { cardsTaught } from '../core/boards/taught-cards.ts';
+import { trimPiles } from '../core/boards/trim-piles.ts';
+import {
+  cardsAt,
+  makeWordTable,
+  mayShow,
+  outcomeAt,
+  type WordTable,
+} from '../core/boards/word-table.ts';
+import type { Lexicon } from '../core/words/lexicon.ts';
+import { loadLexicon, loadScreen, readCard, readTaught } from './engine.ts';
+import { fail } from './failure.ts';
+import { readOptions, type Typed } from './options.ts';
+
+const MOST_CARDS = 99;
+/** So many subproblems are looked at before the best board so far is given with its bound. */
+const NODE_LIMIT = 8_000;
+
+/** `board --taught T --shape S`: the best board, with proof or bound. */
+export function board(args: readonly string[]): string {
+  const typed = readOptions(args, {
+    taught: 'text',
+    shape: 'text',
+    begin: 'text',
+    middle: 'text',
+    end: 'text',
+    pin: 'text',
+    ban: 'text',
+    focus: 'text',
+    clean: 'flag',
+    strict: 'flag',
+    model: 'flag',
+  });
+  if (typed.words.length > 0) fail(`board takes options only; “${typed.words[0]}” is none.`);
+  const taught = readTaught(typed.text('taught'));
+  const shape = readShape(typed.text('shape') ?? 'syllable');
+  const wishes = readWishes(typed, shape);
+  const banned = new Set(wishes.banned);
+  const cards = cardsTaught(taught).filter(({ id }) => !banned.has(id));
+  const piles = candidates(shape, cards).map((pile) => pile.map(({ id }) => id));
+  const empty = piles.findIndex((pile) => pile.length === 0);
+  if (empty >= 0) {
+    fail(`No card that was taught can lie in pile ${empty + 1} of the shape “${shape.id}”.`);
+  }
+  for (const id of [...(wishes.somewhere ?? []), ...(wishes.focus ?? [])]) {
+    if (!piles.some((pile) => pile.includes(id))) {
+      fail(`“${id}” was not taught, is banned or has no place in the shape “${shape.id}”.`);
+    }
+  }
+  const context = { taught, lexicon: loadLexicon(), screen: loadScreen() };
+  const kept = trimPiles(shape, piles, wishes.somewhere ?? [], context.lexicon);
+  const whole = usefulCards(makeWordTable(shape, kept, context), wishes);
+  const found = searchTable(whole, wishes);
+  if (found.kind !== 'found') return fail(found.message);
+  if (!typed.flag('json')) return boardText(found);
+  return JSON.stringify({
+    ...boardJson(found, wishes, context.lexicon),
+    ...(typed.flag('model') ? { model: modelJson(whole, wishes, shape) } : {}),
+  });
+}
+
+/** The shape of an id. Ends the command when there is none. */
+export function readShape(text: string): Shape {
+  const shape = shapeById.get(text);
+  const known = SHAPES.map(({ id }) => id).join(', ');
+  return shape ?? fail(`There is no shape “${text}”. Shapes are ${known}.`);
+}
+
+/** Card ids from a list such as `sh,ea=EH`; none when it was not typed. */
+export function readCards(text: string | null): readonly string[] {
+  return (text ?? '')
+    .split(',')
+    .filter((part) => part.trim() !== '')
+    .map(readCard);
+}
+
+function readWishes(typed: Typed, { piles }: Shape): BoardWishes {
+  const begin = typed.whole('begin', 8, 1, MOST_CARDS);
+  const end = typed.whole('end', 8, 1, MOST_CARDS);
+  const middle = typed.whole('middle', Number.MAX_SAFE_INTEGER, 1, Number.MAX_SAFE_INTEGER);
+  const limitOf = { beginning: begin, vowel: middle, ending: end, bridge: end, suffix: MOST_CARDS };
+  const strict = typed.flag('strict');
+  return {
+    limits: piles.map(({ role }) => limitOf[role]),
+    somewhere: readCards(typed.text('pin')),
+    banned: readCards(typed.text('ban')),
+    focus: readCards(typed.text('focus')),
+    clean: strict || typed.flag('clean'),
+    strict,
+    nodeLimit: NODE_LIMIT,
+  };
+}
+
+function boardJson(
+  { board, table, value, bound, optimal, counts }: FoundBoard,
+  wishes: BoardWishes,
+  lexicon: Lexicon,
+) {
+  const real: string[] = [];
+  const nonsense: Flip[] = [];
+  const illegal: string[] = [];
+  table.words.forEach((word, at) => {
+    const outcome = outcomeAt(table, at);
+    if (outcome === 'familiar' || outcome === 'rare') real.push(word);
+    else if (outcome === 'nonsense') nonsense.push(flipOf(table, at));
+    else if (outcome !== 'screened' && outcome !== 'untaught') illegal.push(word);
+  });
+  return {
+    shape: board.shape,
+    clean: wishes.clean === true,
+    value,
+    bound,
+    optimal,
+    piles: board.piles,
+    words: { real, nonsense: easyToHard(nonsense, lexicon).map(({ word }) => word) },
+    illegal,
+    stopped: counts.screened + counts.untaught,
+  };
+}
+
+/** The instance as it was solved: every card and combination that the best board was chosen from. */
+function modelJson(whole: WordTable, wishes: BoardWishes, shape: Shape) {
+  const model = makeManyModel(whole, wishes);
+  const weights: { cards: readonly string[]; weight: number }[] = [];
+  const forbidden: (readonly string[])[] = [];
+  whole.words.forEach((_, at) => {
+    if (model.forbidden[at]) forbidden.push(cardsAt(whole, at));
+    if (model.weights[at]) weights.push({ cards: cardsAt(whole, at), weight: model.weights[at] });
+  });
+  const limitOf = (role: string): number => {
+    const pile = shape.piles.findIndex((spec) => spec.role === role);
+    return wishes.limits[pile] ?? 0;
+  };
+  const middle = limitOf('vowel');
+  const bridge = shape.piles.some(({ role }) => role === 'bridge');
+  return {
+    cards: whole.piles,
+    weights,
+    forbidden,
+    limits: {
+      begin: limitOf('beginning'),
+      ...(middle === Number.MAX_SAFE_INTEGER ? {} : { middle }),
+      end: limitOf(bridge ? 'bridge' : 'ending') || MOST_CARDS,
+    },
+    pinned: wishes.somewhere ?? [],
+  };
+}
+
+function boardText({ board, table, value, bound, optimal, counts }: FoundBoard): string {
+  const shown = table.words.filter((_, at) => mayShow(table, at));
+  return [
+    ...board.piles.map(
+      (pile) => `pile  ${pile.map((id) => id.slice(0, id.indexOf('='))).join(' ')}`,
+    ),
+    `${counts.familiar + counts.rare} real words, ${counts.nonsense} nonsense, ${counts.screened} stopped`,
+    optimal
+      ? `No board is worth more than this one: ${value}.`
+      : `Worth ${value}; none is worth more than ${bound}.`,
+    '',
+    shown.join(' '),
+  ].join('\n');
+}

@@ -1,0 +1,150 @@
+import { combinationsOf, type ManyModel, manyValue, stridesOf } from './many-model.ts';
+
+type Piles = readonly (readonly number[])[];
+
+/**
+ * Good boards to start from where many combinations are forbidden: from one
+ * combination on, the card that adds most is laid down until no more fits, then
+ * each pile is chosen anew while that gets better. One board for each card of
+ * the pile `by`. A heuristic: nothing is proven. O(cards laid × candidates ×
+ * combinations on the board) for each board.
+ */
+export function growBoards(
+  model: ManyModel,
+  by: number,
+): readonly { piles: Piles; value: number }[] {
+  const boards: { piles: Piles; value: number }[] = [];
+  const degrees = degreesOf(model);
+  for (let card = 0; card < (model.sizes[by] as number); card++) {
+    const seed = seedFor(model, by, card, degrees);
+    if (!seed) continue;
+    boards.push(refine(model, grow(model, seed, degrees)));
+  }
+  return boards;
+}
+
+/** Chooses each pile anew, the best for the others as they lie, until nothing gets better. */
+export function refine(model: ManyModel, start: Piles): { piles: Piles; value: number } {
+  let piles = start;
+  let value = manyValue(model, piles);
+  for (;;) {
+    for (let pile = 0; pile < piles.length; pile++) {
+      const others = piles;
+      const better = bestOf(model, others, pile);
+      if (better) piles = others.map((cards, at) => (at === pile ? better : cards));
+    }
+    const reached = manyValue(model, piles);
+    if (reached <= value) return { piles, value };
+    value = reached;
+  }
+}
+
+function bestOf(model: ManyModel, piles: Piles, pile: number): readonly number[] | null {
+  const gains = gainsOf(model, piles, pile);
+  const pinned = model.pinned[pile] ?? [];
+  if (pinned.some((card) => (gains[card] as number) < 0)) return null;
+  const free: number[] = [];
+  gains.forEach((gain, card) => {
+    if (gain >= 0 && !pinned.includes(card)) free.push(card);
+  });
+  free.sort((one, other) => (gains[other] as number) - (gains[one] as number) || one - other);
+  const room = Math.max(0, (model.limits[pile] as number) - pinned.length);
+  return [...pinned, ...free.slice(0, room)].sort((one, other) => one - other);
+}
+
+/** What each card of a pile brings with the other piles as they lie; -1 if it is forbidden there. */
+function gainsOf(model: ManyModel, piles: Piles, pile: number): Int32Array {
+  const strides = stridesOf(model.sizes);
+  const stride = strides[pile] as number;
+  const gains = new Int32Array(model.sizes[pile] as number);
+  for (const from of combinationsOf(strides, piles, pile)) {
+    for (let card = 0, at = from; card < gains.length; card++, at += stride) {
+      if (model.forbidden[at]) gains[card] = -1;
+      else if ((gains[card] as number) >= 0) gains[card]! += model.weights[at] as number;
+    }
+  }
+  return gains;
+}
+
+function grow(model: ManyModel, seed: Piles, degrees: readonly Float64Array[]): Piles {
+  let piles = seed;
+  for (;;) {
+    let most = -1;
+    let next: readonly [pile: number, card: number] | null = null;
+    for (let pile = 0; pile < piles.length; pile++) {
+      const lying = piles[pile] as readonly number[];
+      if (lying.length >= (model.limits[pile] as number)) continue;
+      const gains = gainsOf(model, piles, pile);
+      for (let card = 0; card < gains.length; card++) {
+        if ((gains[card] as number) < 0 || lying.includes(card)) continue;
+        const worth = (gains[card] as number) + ((degrees[pile] as Float64Array)[card] as number);
+        if (worth <= most) continue;
+        most = worth;
+        next = [pile, card];
+      }
+    }
+    if (!next) return piles;
+    const [at, card] = next;
+    piles = piles.map((cards, pile) => (pile === at ? [...cards, card] : cards));
+  }
+}
+
+/** The pins, and in each pile without one the card of the best combination with `card`. */
+function seedFor(
+  model: ManyModel,
+  by: number,
+  card: number,
+  degrees: readonly Float64Array[],
+): Piles | null {
+  const seed = model.pinned.map((pins, pile) =>
+    pile === by && !pins.includes(card) ? [...pins, card] : [...pins],
+  );
+  if ((seed[by] as readonly number[]).length > (model.limits[by] as number)) return null;
+  const open = seed.flatMap((cards, pile) => (cards.length === 0 ? [pile] : []));
+  const choices = seed.map((cards, pile) =>
+    open.includes(pile)
+      ? Array.from({ length: model.sizes[pile] as number }, (_, index) => index)
+      : cards.slice(-1),
+  );
+  const strides = stridesOf(model.sizes);
+  let best = -1;
+  let most = 0;
+  for (const at of combinationsOf(strides, choices)) {
+    if (model.forbidden[at] || !model.weights[at]) continue;
+    let worth = model.weights[at] as number;
+    for (const pile of open) {
+      const own = Math.floor(at / (strides[pile] as number)) % (model.sizes[pile] as number);
+      worth += (degrees[pile] as Float64Array)[own] as number;
+    }
+    if (worth <= most) continue;
+    most = worth;
+    best = at;
+  }
+  if (best < 0) return null;
+  const piles = seed.map((cards, pile) =>
+    open.includes(pile)
+      ? [Math.floor(best / (strides[pile] as number)) % (model.sizes[pile] as number)]
+      : cards,
+  );
+  return manyValue(model, piles) < 0 ? null : piles;
+}
+
+/** For each card what its combinations weigh in all, as a share of the heaviest card of its pile. */
+function degreesOf({ sizes, weights }: ManyModel): readonly Float64Array[] {
+  const strides = stridesOf(sizes);
+  const degrees = sizes.map((size) => new Float64Array(size));
+  for (let at = 0; at < weights.length; at++) {
+    const weight = weights[at] as number;
+    if (weight === 0) continue;
+    degrees.forEach((pile, own) => {
+      pile[Math.floor(at / (strides[own] as number)) % pile.length]! += weight;
+    });
+  }
+  for (const pile of degrees) {
+    const most = Math.max(1, ...pile);
+    pile.forEach((sum, card) => {
+      pile[card] = sum / most;
+    });
+  }
+  return degrees;
+}

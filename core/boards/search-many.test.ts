@@ -1,0 +1,119 @@
+import fc from 'fast-check';
+import loadHighs from 'highs';
+import { describe, expect, test } from 'vitest';
+import { makeManyProgram } from '../../bench/linear-program.ts';
+import { type AnyPlace, type ManyModel, manyValue } from './many-model.ts';
+import { solveMany } from './search-many.ts';
+
+/** Random models of these many piles, each of one to `most` cards. */
+function models(piles: number, most: number): fc.Arbitrary<ManyModel> {
+  const size = fc.integer({ min: 1, max: most });
+  return fc
+    .array(size, { minLength: piles, maxLength: piles })
+    .chain((sizes) => {
+      const count = sizes.reduce((all, own) => all * own, 1);
+      const list = (max: number) =>
+        fc.array(fc.integer({ min: 0, max }), { minLength: count, maxLength: count });
+      return fc.record({
+        sizes: fc.constant(sizes),
+        weights: list(5),
+        forbidden: list(24),
+        limits: fc.tuple(...sizes.map((own) => fc.integer({ min: 1, max: own }))),
+        pinned: fc.tuple(
+          ...sizes.map((own) =>
+            fc.array(fc.integer({ min: 0, max: own - 1 }), { maxLength: own > 2 ? 1 : 0 }),
+          ),
+        ),
+        group: fc.tuple(...sizes.slice(0, 2).map((own) => fc.integer({ min: 0, max: own - 1 }))),
+        grouped: fc.boolean(),
+        some: fc.boolean(),
+      });
+    })
+    .map(({ sizes, weights, forbidden, limits, pinned, group, grouped, some }) => {
+      const stopped = Uint8Array.from(forbidden, (roll) => (some && roll === 0 ? 1 : 0));
+      const model = {
+        sizes,
+        limits,
+        pinned: pinned as readonly (readonly number[])[],
+        forbidden: stopped,
+        weights: Int32Array.from(weights, (weight, at) =>
+          stopped[at] ? 0 : Math.max(0, weight - 2),
+        ),
+      };
+      const places = group.map((card, pile): AnyPlace => [pile, card]);
+      return grouped ? { ...model, somewhere: [places] } : model;
+    });
+}
+
+function subsets(size: number, limit: number, pinned: readonly number[]): number[][] {
+  return Array.from({ length: 1 << size }, (_, mask) =>
+    Array.from({ length: size }, (_, card) => card).filter((card) => (mask >> card) & 1),
+  ).filter((cards) => cards.length <= limit && pinned.every((card) => cards.includes(card)));
+}
+
+/** The value of the best board by looking at all of them; -1 when there is none. */
+function bestOfAll(model: ManyModel): number {
+  let boards: number[][][] = [[]];
+  model.sizes.forEach((size, pile) => {
+    const cards = subsets(size, model.limits[pile] as number, model.pinned[pile] ?? []);
+    boards = boards.flatMap((board) => cards.map((own) => [...board, own]));
+  });
+  const serves = (board: number[][]): boolean =>
+    (model.somewhere ?? []).every((group) =>
+      group.some(([pile, card]) => board[pile]?.includes(card)),
+    );
+  return Math.max(-1, ...boards.filter(serves).map((board) => manyValue(model, board)));
+}
+
+describe('the search of many piles', () => {
+  for (const [piles, most] of [
+    [2, 4],
+    [3, 3],
+    [4, 3],
+    [5, 2],
+  ] as const) {
+    test(`finds the best of all boards of ${piles} piles`, () => {
+      fc.assert(
+        fc.property(models(piles, most), (model) => {
+          const found = solveMany(model);
+          const best = bestOfAll(model);
+          if (found.kind !== 'found') {
+            expect(best).toBe(-1);
+            return;
+          }
+          expect([found.value, found.bound, found.optimal]).toEqual([best, best, true]);
+          expect(manyValue(model, found.chosen)).toBe(best);
+          found.chosen.forEach((cards, pile) => {
+            expect(cards.length).toBeLessThanOrEqual(model.limits[pile] as number);
+            for (const card of model.pinned[pile] ?? []) expect(cards).toContain(card);
+          });
+        }),
+        { numRuns: 150 },
+      );
+    });
+  }
+
+  test('agrees with HiGHS on boards of four piles', { timeout: 60_000 }, async () => {
+    const highs = await loadHighs();
+    for (const model of fc.sample(models(4, 5), { numRuns: 40, seed: 7 })) {
+      const found = solveMany(model);
+      const solved = highs.solve(makeManyProgram(model), { output_flag: false });
+      expect(found.kind === 'found' ? found.value : solved.Status).toBe(
+        found.kind === 'found' ? Math.round(solved.ObjectiveValue) : 'Infeasible',
+      );
+    }
+  });
+
+  test('stopped early, it still proves what it says', () => {
+    fc.assert(
+      fc.property(models(4, 4), fc.integer({ min: 1, max: 8 }), (model, nodeLimit) => {
+        const whole = solveMany(model);
+        const early = solveMany(model, { nodeLimit });
+        if (whole.kind !== 'found' || early.kind !== 'found') return;
+        expect(early.value).toBeLessThanOrEqual(whole.value);
+        expect(early.bound).toBeGreaterThanOrEqual(whole.value);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
