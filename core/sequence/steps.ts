@@ -398,7 +398,7 @@ export const STEP_ROWS: readonly StepRow[] = [
     'Two beats',
     '1',
     'Two closed syllables, and -ing',
-    'habit:long-words bb dd gg mm nn pp tt word:done word:work',
+    'habit:long-words bb dd gg mm nn pp tt ing word:done word:work',
     'A new stage: longer words, syllable by syllable, from parts that are known. Opens 253 common words, such as being, going, maybe. By heart: done (no rule gives it); work (its rule comes at step 85).',
   ],
   [
@@ -698,8 +698,8 @@ export const STEP_ROWS: readonly StepRow[] = [
   [
     'Parts with meaning',
     '2',
-    're-, de-; -less, -ness, -ment',
-    'e=AX word:aunt word:flood',
+    're-, de-; -less, -ness, -ment, -est',
+    'e=AX est word:aunt word:flood',
     'Returns to the vowel that fades, in beginnings and endings with e; un- and dis- belong here too. By heart: aunt (no rule gives it); flood (no rule gives it).',
   ],
   [

@@ -122,7 +122,7 @@ export const STAGES: readonly StageSpec[] = [
     grade: '1',
     why: 'longer words, syllable by syllable, from parts that are known',
     units: [
-      ['Two closed syllables, and -ing', 'habit:long-words bb dd gg mm nn pp tt'],
+      ['Two closed syllables, and -ing', 'habit:long-words bb dd gg mm nn pp tt ing'],
       ['-ed and -es with a beat of their own', 'ed=IH+D es'],
       ['y at the end of a short word', 'y=AY'],
       ['y at the end of a longer word, and -ly', 'y=IY'],
@@ -228,8 +228,8 @@ export const STAGES: readonly StageSpec[] = [
     why: 'beginnings and endings that change what a word means, read as one piece',
     units: [
       [
-        're-, de-; -less, -ness, -ment',
-        'e=AX',
+        're-, de-; -less, -ness, -ment, -est',
+        'e=AX est',
         'Returns to the vowel that fades, in beginnings and endings with e; un- and dis- belong here too.',
       ],
       ['-ful', 'u=AX', 'Returns to the vowel that fades, in -ful.'],
