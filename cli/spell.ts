@@ -1,8 +1,10 @@
 import { correspondenceById } from '../core/language/correspondences.ts';
+import { guessReading } from '../core/language/guess.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
 import type { Reading } from '../core/language/reading.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { stepOf } from '../core/sequence/step-of.ts';
+import type { Lexicon } from '../core/words/lexicon.ts';
 import { isSchwaCard } from '../core/words/needs.ts';
 import { loadLexicon } from './engine.ts';
 import { fail } from './failure.ts';
@@ -13,18 +15,24 @@ export function spell(args: readonly string[]): string {
   const typed = readOptions(args, {});
   if (typed.words.length === 0) fail('Name a word: sweepline spell ship');
   const lexicon = loadLexicon();
-  const entries = typed.words.map((word) => {
-    const index = lexicon.indexOf(word.toLowerCase());
-    if (index < 0) fail(`“${word}” is not in the word list.`);
-    return {
-      word: lexicon.word(index),
-      readings: lexicon.readings(index).map((reading, place) => readingJson(reading, place === 0)),
-    };
-  });
+  const entries = typed.words.map((word) => entryOf(word, lexicon));
   if (typed.flag('json')) return JSON.stringify(entries);
   return entries
     .map(({ word, readings }) => [word, ...readings.map(readingLine)].join('\n'))
     .join('\n');
+}
+
+/** The readings of a listed word; for any other, a guess by its letters, marked as one. */
+function entryOf(asked: string, lexicon: Lexicon) {
+  const word = asked.toLowerCase();
+  const index = lexicon.indexOf(word);
+  if (index >= 0) {
+    const readings = lexicon.readings(index);
+    return { word, readings: readings.map((reading, place) => readingJson(reading, place === 0)) };
+  }
+  const guess = /^[a-z]+$/.test(word) ? guessReading(word) : null;
+  if (!guess) fail(`“${asked}” is not in the word list, and its letters give no guess.`);
+  return { word, readings: [{ ...readingJson(guess, true), guess: true }] };
 }
 
 type ReadingJson = ReturnType<typeof readingJson>;
@@ -52,7 +60,7 @@ function stepOfCard(id: string): number | null {
   return stepOf(SEQUENCE, { kind: 'card', id });
 }
 
-function readingLine({ sounds, cards }: ReadingJson): string {
+function readingLine({ sounds, cards, guess }: ReadingJson & { guess?: boolean }): string {
   const shown = cards.map(({ grapheme, regular }) => (regular ? grapheme : `(${grapheme})`));
-  return `  ${shown.join('-')}  ${sounds}`;
+  return `  ${shown.join('-')}  ${sounds}${guess ? '  (a guess: not in the word list)' : ''}`;
 }

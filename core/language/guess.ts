@@ -4,8 +4,30 @@
  * single vowel short before consonants and long at the end. A guess is shown as
  * one; nothing is claimed of it. O(letters × rows per grapheme).
  */
-import { ROWS } from './correspondences.ts';
+import { assembleReading } from './assemble.ts';
+import { ROWS, rowById } from './correspondences.ts';
+import { ONE_PART } from './pronunciation.ts';
+import type { Reading } from './reading.ts';
 import type { Row } from './row.ts';
+import { type PlacedCard, syllableBreaks } from './syllables.ts';
+
+/**
+ * A whole reading from the letters alone, every vowel taken as stressed; null
+ * when some letter fits no row.
+ */
+export function guessReading(word: string): Reading | null {
+  const ids = guessCards(word);
+  if (!ids) return null;
+  const whole = assembleReading(word, ids, []);
+  const placed = whole.cards.map(
+    ({ id, letters }): PlacedCard => ({
+      card: rowById.get(id) as Row,
+      letters,
+      stress: 1,
+    }),
+  );
+  return assembleReading(word, ids, syllableBreaks(word, placed, ONE_PART));
+}
 
 /** Card ids in the order of their first letters, or null when some letter fits no row. */
 export function guessCards(word: string): readonly string[] | null {
