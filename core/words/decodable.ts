@@ -47,14 +47,17 @@ export function isDecodable(reading: Reading, taught: Taught): boolean {
 export function decodableWords(lexicon: Lexicon, taught: Taught): readonly number[] {
   const { starts, needs } = needsTable(lexicon);
   const has = taughtFlags(taught);
-  const known = [...taught.irregularWords].map((word) => lexicon.indexOf(word));
-  const byHeart = new Set(known.filter((index) => index >= 0));
+  const byHeart = new Uint8Array(lexicon.size);
+  for (const word of taught.irregularWords) {
+    const index = lexicon.indexOf(word);
+    if (index >= 0) byHeart[index] = 1;
+  }
   const found: number[] = [];
   for (let index = 0; index < lexicon.size; index++) {
     let at = starts[index] as number;
     const end = starts[index + 1] as number;
     while (at < end && has[needs[at] as number] === 1) at++;
-    if (at === end || byHeart.has(index)) found.push(index);
+    if (at === end || byHeart[index] === 1) found.push(index);
   }
   return found;
 }
