@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
 import type { Taught } from '../language/taught.ts';
@@ -22,6 +23,35 @@ describe('tokens', () => {
         .map((token) => token.text)
         .join(''),
     ).toBe(text);
+  });
+
+  it('joined give back any text whatever', () => {
+    const pieces = fc.constantFrom(
+      'a',
+      'Z',
+      'é',
+      '’',
+      "'",
+      ' ',
+      '  ',
+      '.',
+      '3',
+      '-',
+      '—',
+      '\n',
+      'ʼ',
+      '😀',
+    );
+    fc.assert(
+      fc.property(fc.array(pieces, { maxLength: 30 }), (all) => {
+        const text = all.join('');
+        expect(
+          tokensOf(text)
+            .map((token) => token.text)
+            .join(''),
+        ).toBe(text);
+      }),
+    );
   });
 
   it('take contractions and possessives whole, hyphens apart, numbers as numbers', () => {

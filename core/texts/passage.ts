@@ -63,8 +63,13 @@ export function judgePassage(
   const counts = new Map<string, { count: number; capitals: number }>();
   for (const { kind, word, capital } of tokens) {
     if (kind !== 'word') continue;
-    const seen = counts.get(word) ?? { count: 0, capitals: 0 };
-    counts.set(word, { count: seen.count + 1, capitals: seen.capitals + (capital ? 1 : 0) });
+    const seen = counts.get(word);
+    if (seen) {
+      seen.count += 1;
+      if (capital) seen.capitals += 1;
+    } else {
+      counts.set(word, { count: 1, capitals: capital ? 1 : 0 });
+    }
   }
   const judged = new Map<string, JudgedWord>();
   for (const [word, { count, capitals }] of counts) {

@@ -13,38 +13,63 @@ export interface Token {
   readonly capital: boolean;
 }
 
-/** A plain word, a word with other letters or apostrophes, a number, what stands between. */
-const PIECES =
-  /([A-Za-z]+)(?![\p{L}\p{M}'’ʼ])|([\p{L}\p{M}]+(?:['’ʼ][\p{L}\p{M}]+)*['’]?)|(\d[\d.,:/]*(?:st|nd|rd|th)?)|[^\p{L}\p{M}\d]+/gu;
+/** A word with any letters and apostrophes, a number, or what stands between, from one place on. */
+const PIECE =
+  /([\p{L}\p{M}]+(?:['’ʼ][\p{L}\p{M}]+)*['’]?)|(\d[\d.,:/]*(?:st|nd|rd|th)?)|[^\p{L}\p{M}\d]+/uy;
 
-/** All tokens of a text, in order. Linear in its length; plain words take a short way. */
+/** All tokens of a text, in order. Linear in its length; plain words and spaces take a short way. */
 export function tokensOf(text: string): readonly Token[] {
   const tokens: Token[] = [];
   let sentenceStart = true;
-  PIECES.lastIndex = 0;
-  for (let match = PIECES.exec(text); match; match = PIECES.exec(text)) {
-    const [piece, plain, other, number] = match;
-    if (plain !== undefined) {
+  let at = 0;
+  while (at < text.length) {
+    const end = plainWordEnd(text, at);
+    if (end > at) {
+      const plain = text.slice(at, end);
       const word = plain.toLowerCase();
-      tokens.push({
-        kind: 'word',
-        text: plain,
-        word,
-        capital: !sentenceStart && word[0] !== plain[0],
-      });
+      const capital = !sentenceStart && word.charCodeAt(0) !== plain.charCodeAt(0);
+      tokens.push({ kind: 'word', text: plain, word, capital });
       sentenceStart = false;
-    } else if (other !== undefined) {
-      tokens.push(...wordTokens(other, !sentenceStart));
+      at = end;
+      if (text[at] === ' ' && plainWordEnd(text, at + 1) > at + 1) {
+        tokens.push(SPACE);
+        at += 1;
+      }
+      continue;
+    }
+    PIECE.lastIndex = at;
+    const match = PIECE.exec(text);
+    if (!match) throw new Error(`no token at ${at}`);
+    const [piece, letters, number] = match;
+    at += piece.length;
+    if (letters !== undefined) {
+      tokens.push(...wordTokens(letters, !sentenceStart));
       sentenceStart = false;
     } else if (number !== undefined) {
-      tokens.push({ kind: 'number', text: number, word: '', capital: false });
+      tokens.push({ kind: 'number', text: piece, word: '', capital: false });
       sentenceStart = false;
     } else {
       tokens.push({ kind: 'other', text: piece, word: '', capital: false });
-      if (piece !== ' ' && /[.!?:\n“"]/.test(piece)) sentenceStart = true;
+      if (/[.!?:\n“"]/.test(piece)) sentenceStart = true;
     }
   }
   return tokens;
+}
+
+const SPACE: Token = { kind: 'other', text: ' ', word: '', capital: false };
+
+/** Where a word of plain letters ends, if nothing that could belong to it follows; else `at`. */
+function plainWordEnd(text: string, at: number): number {
+  let end = at;
+  while (isPlainLetter(text.charCodeAt(end))) end += 1;
+  const next = text.charCodeAt(end);
+  return next === APOSTROPHE || next > 127 ? at : end;
+}
+
+const APOSTROPHE = 0x27;
+
+function isPlainLetter(code: number): boolean {
+  return (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
 }
 
 /** A trailing apostrophe belongs to the word only after s (the boys' dog); else it closes a quote. */
