@@ -4,9 +4,9 @@ import { builtLexicon } from './built-lexicon.ts';
 import { readFixture } from './fixture.ts';
 
 /**
- * Words labelled by hand, without sight of the tables, from the conventions of docs/engine.md. A
- * field may hold several acceptable answers, parted by a bar. The shares asked for here are the
- * project's targets.
+ * Words labelled one by one from the conventions of docs/engine.md and the chosen pronunciations,
+ * without sight of the tables: by a language model, not yet reviewed by a teacher. A field may hold
+ * several acceptable answers, parted by a bar. The shares asked for here are the project's targets.
  */
 interface Labelled {
   readonly word: string;
