@@ -258,7 +258,7 @@ function spellings(word: string, letters: string, at: number): { base: string; e
     found.push({ base: `${stem.slice(0, -1)}y`, edge });
   }
   if (/^[aeiy]/.test(letters)) {
-    const whole = letters === 'ed' && /([eiouy]|[^aeiouylr]l)$/.test(stem);
+    const whole = letters === 'ed' && /([eiouy]|[^aeiouylr]l|[aeiou]r)$/.test(stem);
     found.push({ base: `${stem}e`, edge: whole ? at + 1 : at });
     if (/([bdfgklmnprtvz])\1$/.test(stem)) found.push({ base: stem.slice(0, -1), edge: at });
     if (letters === 'ing' && stem.endsWith('y')) {
