@@ -1,5 +1,12 @@
-import { type Phoneme, VOWEL_PHONEMES } from '../core/language/phonemes.ts';
+import { PHONEMES, type Phoneme, VOWEL_PHONEMES } from '../core/language/phonemes.ts';
+import type { WordScreen } from '../core/words/screen.ts';
 import { SCREEN_DATA } from '../core/words/screen-data.ts';
+import {
+  decideWord,
+  type FirstName,
+  NO_RULES,
+  screenForClass,
+} from '../core/words/teacher-rules.ts';
 import { createWordScreen } from '../core/words/word-screen.ts';
 import { type Measurement, measure } from './measure.ts';
 
@@ -10,24 +17,38 @@ import { type Measurement, measure } from './measure.ts';
 export async function measurements(): Promise<readonly Measurement[]> {
   const screen = createWordScreen(SCREEN_DATA);
   const words = boardWords();
+  const ofClass = screenForClass(screen, decideWord(NO_RULES, 'block', 'lan'), CLASS);
+  const judgeAll = (by: WordScreen) => () => {
+    let stopped = 0;
+    for (let time = 0; time < TIMES; time++) {
+      for (const { word, sounds } of words) {
+        if (by.judge(word, sounds).verdict === 'stop') stopped += 1;
+      }
+    }
+    return stopped;
+  };
   return [
     await measure({ name: 'read the word screen', run: () => createWordScreen(SCREEN_DATA) }),
     await measure({
       name: `screen the ${words.length} words of a board, ${TIMES} times`,
       aim: (TIMES * words.length) / 500,
       runs: 20,
-      run: () => {
-        let stopped = 0;
-        for (let time = 0; time < TIMES; time++) {
-          for (const { word, sounds } of words) {
-            if (screen.judge(word, sounds).verdict === 'stop') stopped += 1;
-          }
-        }
-        return stopped;
-      },
+      run: judgeAll(screen),
+    }),
+    await measure({
+      name: `the same for a class of ${CLASS.length} with names, ${TIMES} times`,
+      aim: (TIMES * words.length) / 500,
+      runs: 20,
+      run: judgeAll(ofClass),
     }),
   ];
 }
+
+/** First names of a class, invented. */
+const CLASS: readonly FirstName[] = Array.from({ length: 24 }, (_, at) => ({
+  name: `Child${at}`,
+  sounds: ['CH', 'AY', 'L', 'D', PHONEMES[at] as Phoneme],
+}));
 
 /** Enough of them that what else the machine does counts little. */
 const TIMES = 50;

@@ -18,6 +18,7 @@ export function words(args: readonly string[]): string {
     contrast: 'text',
     syllables: 'text',
     irregular: 'flag',
+    asked: 'flag',
   });
   if (typed.words.length > 0) fail(`words takes options only; “${typed.words[0]}” is none.`);
   const lexicon = loadLexicon();
@@ -29,7 +30,7 @@ export function words(args: readonly string[]): string {
     ...shapeAsked(typed.text('shape')),
     ...cardAsked(typed.text('card'), typed.text('place')),
     ...(syllables === null ? {} : { syllables }),
-  }).filter((index) => isFit(lexicon, screen, index));
+  }).filter((index) => isFit(lexicon, screen, index, typed.flag('asked')));
   const limit = typed.whole('limit', Number.MAX_SAFE_INTEGER, 0, Number.MAX_SAFE_INTEGER);
   const contrast = typed.text('contrast');
   if (contrast !== null) return pairsFound(lexicon, found, contrast, limit, typed.flag('json'));
@@ -38,11 +39,12 @@ export function words(args: readonly string[]): string {
   return rows.map(({ word }) => word).join('\n');
 }
 
-/** Whether no way to say a word is one that a class must not shout. */
-function isFit(lexicon: Lexicon, screen: WordScreen, index: number): boolean {
-  return lexicon
-    .readings(index)
-    .every(({ word, sounds }) => screen.judge(word, sounds).verdict !== 'stop');
+/** Whether every way to say a word is clear of the screen, or only asked about if that will do. */
+function isFit(lexicon: Lexicon, screen: WordScreen, index: number, asked: boolean): boolean {
+  return lexicon.readings(index).every(({ word, sounds }) => {
+    const { verdict } = screen.judge(word, sounds);
+    return verdict === 'clear' || (asked && verdict === 'ask');
+  });
 }
 
 function wordRow(lexicon: Lexicon, index: number) {

@@ -6,6 +6,7 @@
 
 import { countOutcomes, type OutcomeCounts } from '../core/boards/best-board.ts';
 import type { Board, Flip } from '../core/boards/board.ts';
+import { hiddenOnBoard } from '../core/boards/hidden-on-board.ts';
 import { shapeById } from '../core/boards/shape-list.ts';
 import { makeWordTable } from '../core/boards/word-table.ts';
 import { soundsTaught } from '../core/drills/auditory.ts';
@@ -14,14 +15,20 @@ import { commonnessIn } from '../core/drills/commonness.ts';
 import type { AuditorySound, Drill } from '../core/drills/drill.ts';
 import type { DrillSpec } from '../core/drills/drill-spec.ts';
 import { flipChoices } from '../core/drills/edit-drill.ts';
+import { mendRun } from '../core/drills/mend-run.ts';
 import { visualPool } from '../core/drills/visual.ts';
+import { guessReading } from '../core/language/guess.ts';
+import type { Phoneme } from '../core/language/phonemes.ts';
 import type { Taught } from '../core/language/taught.ts';
 import { decodableWords } from '../core/words/decodable.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { decodeLexicon } from '../core/words/lexicon-format.ts';
 import { decodeMeanings, type Meanings } from '../core/words/meanings.ts';
+import { soundedNames } from '../core/words/name-sounds.ts';
 import type { WordScreen } from '../core/words/screen.ts';
 import { SCREEN_DATA } from '../core/words/screen-data.ts';
+import type { HiddenWord } from '../core/words/screen-report.ts';
+import { screenForClass, type TeacherRules } from '../core/words/teacher-rules.ts';
 import { createWordScreen } from '../core/words/word-screen.ts';
 import meaningsUrl from '../lexicon/dist/meanings.json?url';
 import wordsUrl from '../lexicon/dist/words.bin?url';
@@ -31,6 +38,7 @@ export {
   type Dictation,
   type DictationSources,
   dictationFor,
+  fitDictation,
   newestItems,
 } from '../core/drills/dictation.ts';
 export type { AuditorySound, Drill } from '../core/drills/drill.ts';
@@ -66,7 +74,17 @@ export {
 export type { Token } from '../core/texts/tokens.ts';
 export { findWords, minimalPairs } from '../core/words/finder.ts';
 export { hardness } from '../core/words/hardness.ts';
+export { parseNames } from '../core/words/name-sounds.ts';
 export type { Screened, ScreenVerdict } from '../core/words/screen.ts';
+export type { HiddenWord } from '../core/words/screen-report.ts';
+export {
+  decideSounds,
+  decideWord,
+  decisionsInForce,
+  forgetDecision,
+  type TeacherDecision,
+  type TeacherRules,
+} from '../core/words/teacher-rules.ts';
 export type { Lexicon, Meanings, OutcomeCounts, WordScreen };
 
 /** What the screens ask of the engine once the word list is here. */
@@ -85,12 +103,24 @@ export interface Engine {
   soundsFor(taught: Taught): readonly AuditorySound[];
   /** Every card that can be shown. */
   cardsFor(taught: Taught): readonly string[];
+  /** The words of a board that the screen keeps from the class, and why. */
+  hidden(board: Board, taught: Taught): readonly HiddenWord[];
+  /** A drill without the flips that the screen clears no longer. */
+  mend(drill: Drill, taught: Taught): Drill;
+  /** The ways a spelling can be said: as the word list has it, else as its letters suggest. */
+  waysToSay(word: string): readonly (readonly Phoneme[])[];
+  /** The same engine for a class: with its teacher's decisions and its children's first names. */
+  forClass(rules: TeacherRules, names: readonly string[]): Engine;
 }
 
 /** Fetches the word list and makes the engine. Rejects when the list cannot be had. */
 export async function loadEngine(): Promise<Engine> {
   const lexicon = decodeLexicon(new Uint8Array(await (await fetchFile(wordsUrl)).arrayBuffer()));
-  const parts = { lexicon, screen: createWordScreen(SCREEN_DATA) };
+  return makeEngine(lexicon, createWordScreen(SCREEN_DATA));
+}
+
+function makeEngine(lexicon: Lexicon, screen: WordScreen): Engine {
+  const parts = { lexicon, screen };
   return {
     ...parts,
     countReadable: (taught) => decodableWords(lexicon, taught).length,
@@ -103,6 +133,18 @@ export async function loadEngine(): Promise<Engine> {
     flipChoices: (drill, place, taught) => flipChoices(drill, place, taught, parts),
     soundsFor: (taught) => soundsTaught(taught.correspondences, commonnessIn(lexicon)),
     cardsFor: (taught) => visualPool(taught.correspondences),
+    hidden: (board, taught) => hiddenOnBoard(board, { taught, ...parts }),
+    mend: (drill, taught) => mendRun(drill, taught, parts),
+    waysToSay(word) {
+      const index = lexicon.indexOf(word);
+      if (index >= 0) return lexicon.readings(index).map(({ sounds }) => sounds);
+      const guess = guessReading(word);
+      return guess ? [guess.sounds] : [];
+    },
+    forClass: (rules, names) =>
+      rules.decisions.length + names.length === 0
+        ? makeEngine(lexicon, screen)
+        : makeEngine(lexicon, screenForClass(screen, rules, soundedNames(names, lexicon))),
   };
 }
 

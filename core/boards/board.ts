@@ -1,4 +1,5 @@
 import type { Phoneme } from '../language/phonemes.ts';
+import type { Screened } from '../words/screen.ts';
 
 /**
  * A blending board: piles of card ids from left to right. With three piles
@@ -11,10 +12,17 @@ export interface Board {
 }
 
 /** Why a combination is not shown; `detail` is a teacher's sentence. */
-export interface StopReason {
-  readonly code: 'untaught' | 'rule' | 'screened' | 'sound-alike' | 'said-differently' | 'name';
-  readonly detail: string;
-}
+export type StopReason =
+  | {
+      readonly code: 'untaught' | 'rule' | 'sound-alike' | 'said-differently' | 'name';
+      readonly detail: string;
+    }
+  | {
+      readonly code: 'screened';
+      readonly detail: string;
+      /** What the screen said of the word, or of the syllable that it is hidden for. */
+      readonly screened: Screened;
+    };
 
 /** What one row of cards says. */
 export type BuiltWord = {

@@ -53,11 +53,11 @@ function judgeLaid(
   const { letters: word, sounds } = laid;
   const { taught, lexicon, screen } = context;
   const row = { cards: ids, word, sounds };
-  const stop = (code: StopReason['code'], detail: string): BuiltWord => ({
-    ...row,
-    kind: 'stopped',
-    reason: { code, detail },
-  });
+  const stopFor = (reason: StopReason): BuiltWord => ({ ...row, kind: 'stopped', reason });
+  const stop = (code: Exclude<StopReason['code'], 'screened'>, detail: string): BuiltWord =>
+    stopFor({ code, detail });
+  const hide = (screened: Screened): BuiltWord =>
+    stopFor({ code: 'screened', detail: screenedDetail(screened), screened });
 
   const untaught = cards.find((card) => !isTaughtCard(card, taught));
   if (untaught) return stop('untaught', `${untaught.grapheme} was not taught yet.`);
@@ -65,7 +65,7 @@ function judgeLaid(
     return stop('untaught', 'Words as long as this were not taught yet.');
   }
   const screened = screen.judge(word, sounds);
-  if (screened.verdict !== 'clear') return stop('screened', screenedDetail(screened));
+  if (screened.verdict !== 'clear') return hide(screened);
 
   const real = realness(
     word,
@@ -79,7 +79,7 @@ function judgeLaid(
   }
   for (const piece of piecesOf(laid)) {
     const heard = screen.judge(piece.letters, piece.sounds);
-    if (heard.verdict !== 'clear') return stop('screened', screenedDetail(heard));
+    if (heard.verdict !== 'clear') return hide(heard);
   }
   if (isFirstName(word)) return stop('name', 'It is somebody’s name.');
   const broken = whyBroken(laid);

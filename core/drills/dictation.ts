@@ -52,6 +52,20 @@ export function dictationFor(spec: DictationSpec, sources: DictationSources): Di
   return { words, sentences, shortfall };
 }
 
+/** A dictation without the words and sentences that the screen clears no longer. */
+export function fitDictation(
+  dictation: Dictation,
+  { lexicon, screen }: Pick<DictationSources, 'lexicon' | 'screen'>,
+): Dictation {
+  const isFit = ({ text }: Dictated) =>
+    sentenceWords(text, lexicon).every(({ word }) => isFitForClass(word, lexicon, screen));
+  return {
+    ...dictation,
+    words: dictation.words.filter(isFit),
+    sentences: dictation.sentences.filter(isFit),
+  };
+}
+
 /** The items of the last `back` steps up to `step`, for `newest`. */
 export function newestItems(sequence: Sequence, step: number, back = 1): readonly Item[] {
   return sequence.steps

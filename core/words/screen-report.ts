@@ -1,5 +1,5 @@
 import type { Phoneme } from '../language/phonemes.ts';
-import type { WordScreen } from './screen.ts';
+import type { Screened } from './screen.ts';
 
 /** One word that a class did not see, and why, in words fit to be read aloud. */
 export interface HiddenWord {
@@ -16,12 +16,15 @@ export interface HiddenWord {
  * teacher's to decide), each part in the order given.
  */
 export function hiddenWords(
-  words: readonly { readonly word: string; readonly sounds: readonly Phoneme[] }[],
-  screen: WordScreen,
+  words: readonly {
+    readonly word: string;
+    readonly sounds: readonly Phoneme[];
+    readonly screened: Screened;
+  }[],
 ): readonly HiddenWord[] {
   const hidden = new Map<string, HiddenWord>();
-  for (const { word, sounds } of words) {
-    const { verdict, category, reason } = screen.judge(word, sounds);
+  for (const { word, sounds, screened } of words) {
+    const { verdict, category, reason } = screened;
     if (verdict === 'clear') continue;
     hidden.set(`${word} ${sounds.join(' ')}`, {
       word,

@@ -6,10 +6,11 @@ import {
   decideSounds,
   decideWord,
   decisionFor,
+  decisionsInForce,
+  forgetDecision,
   NO_RULES,
   screenForClass,
   type TeacherRules,
-  undoDecision,
 } from './teacher-rules.ts';
 
 const ship: readonly Phoneme[] = ['SH', 'IH', 'P'];
@@ -49,14 +50,29 @@ describe('a teacher’s decisions', () => {
     expect(screenForClass(clearAll, rules, []).judge('shipp', ship).verdict).toBe('stop');
   });
 
-  test('undo takes back the last decision, and nothing else', () => {
+  test('what is forgotten is judged as before, and nothing else changes', () => {
     fc.assert(
-      fc.property(fc.array(decide), decide, (before, last) => {
-        const rules = before.reduce((all, one) => one(all), NO_RULES);
-        expect(undoDecision(last(rules))).toEqual(rules);
+      fc.property(fc.array(decide), (all) => {
+        const rules = all.reduce((sum, one) => one(sum), NO_RULES);
+        const without = forgetDecision(rules, { about: 'word', text: 'ship' });
+        expect(
+          without.decisions.some(({ about, text }) => about === 'word' && text === 'ship'),
+        ).toBe(false);
+        expect(decisionFor(without, 'fat', ship)).toEqual(decisionFor(rules, 'fat', ship));
       }),
     );
-    expect(undoDecision(NO_RULES)).toEqual(NO_RULES);
+  });
+
+  test('in force is the last decision about each thing', () => {
+    const rules = decideWord(
+      decideWord(decideWord(NO_RULES, 'block', 'fat'), 'block', 'ship'),
+      'allow',
+      'fat',
+    );
+    expect(decisionsInForce(rules).map(({ text, choice }) => [text, choice])).toEqual([
+      ['fat', 'allow'],
+      ['ship', 'block'],
+    ]);
   });
 
   test('the screen agrees with decisionFor', () => {

@@ -44,9 +44,22 @@ export function decideSounds(
   return decided(rules, { choice, about: 'sounds', text: sounds.join(' ') });
 }
 
-/** The rules before the last decision; unchanged when there is none. */
-export function undoDecision(rules: TeacherRules): TeacherRules {
-  return { decisions: rules.decisions.slice(0, -1) };
+/** The rules with everything forgotten that was decided about this word, or these sounds. */
+export function forgetDecision(
+  rules: TeacherRules,
+  { about, text }: Pick<TeacherDecision, 'about' | 'text'>,
+): TeacherRules {
+  return { decisions: rules.decisions.filter((one) => one.about !== about || one.text !== text) };
+}
+
+/** What holds now: the last decision about each word and each way of sounding, the latest first. */
+export function decisionsInForce({ decisions }: TeacherRules): readonly TeacherDecision[] {
+  const held = new Map<string, TeacherDecision>();
+  for (const decision of [...decisions].reverse()) {
+    const key = `${decision.about}:${decision.text}`;
+    if (!held.has(key)) held.set(key, decision);
+  }
+  return [...held.values()];
 }
 
 /** What holds for a word as these sounds: the teacher's choice, or null. */

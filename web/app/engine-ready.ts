@@ -1,5 +1,6 @@
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import { type Engine, loadEngine, loadMeanings, type Meanings } from '../engine.ts';
+import { names, rules } from '../memory/class-words.ts';
 
 /** The engine with its word list: null while it loads, `failed` when it could not be had. */
 export const engine = signal<Engine | 'failed' | null>(null);
@@ -7,10 +8,17 @@ export const engine = signal<Engine | 'failed' | null>(null);
 /** The short meanings; null until they are here, and for good if they cannot be had. */
 export const meanings = signal<Meanings | null>(null);
 
-/** The engine when it is ready, else null. Reading it in a component follows it. */
-export function readyEngine(): Engine | null {
+const forClass = computed(() => {
   const now = engine.value;
-  return now === 'failed' ? null : now;
+  return now === 'failed' || now === null ? null : now.forClass(rules.value, names.value);
+});
+
+/**
+ * The engine for her class, with her own decisions about words, when it is
+ * ready, else null. Reading it in a component follows it.
+ */
+export function readyEngine(): Engine | null {
+  return forClass.value;
 }
 
 /** Loads the word list, then the meanings; may be called again after a failure. */

@@ -9,18 +9,22 @@ import {
   nullable,
   number,
   object,
+  optional,
   pipe,
   string,
 } from 'valibot';
+import { readyEngine } from '../app/engine-ready.ts';
 import {
   type Dictation,
   type DictationSources,
   dictationFor,
+  fitDictation,
   type Item,
   itemKey,
   newestItems,
   type Progress,
 } from '../engine.ts';
+import { classWordsKey } from '../memory/class-words.ts';
 import { freshSeed, taughtKey } from '../memory/plan.ts';
 import { progress, taught } from '../memory/progress.ts';
 import { remembered } from '../memory/remembered.ts';
@@ -35,10 +39,14 @@ const countsSchema = object({
 
 const schema = object({
   counts: countsSchema,
-  /** Today's dictation, and what had been taught when it was made; null when there is none yet. */
+  /**
+   * Today's dictation, and what had been taught and decided about words when it
+   * was made; null when there is none yet.
+   */
   made: nullable(
     object({
       taught: string(),
+      classWords: optional(string(), ''),
       dictation: object({
         words: dictated,
         sentences: dictated,
@@ -56,10 +64,16 @@ const kept = remembered('dictation', schema, { counts: { words: 6, sentences: 2 
 /** How many words and sentences she wants, remembered from day to day. */
 export const counts = computed(() => kept.value.counts);
 
-/** Today's dictation for what is taught now; null until it was made. */
+/**
+ * Today's dictation for what is taught now; null until it was made. What she has
+ * blocked since is left out.
+ */
 export const dictation = computed<Dictation | null>(() => {
   const { made } = kept.value;
-  return made?.taught === taughtKey(taught.value) ? made.dictation : null;
+  if (made?.taught !== taughtKey(taught.value)) return null;
+  if (made.classWords === classWordsKey.value) return made.dictation;
+  const ready = readyEngine();
+  return ready ? fitDictation(made.dictation, ready) : null;
 });
 
 /** Makes a dictation when there is none for what is taught now. Nothing of hers is replaced. */
@@ -103,6 +117,7 @@ function specNow() {
 function marked({ words, sentences, shortfall }: Dictation) {
   return {
     taught: taughtKey(taught.peek()),
+    classWords: classWordsKey.peek(),
     dictation: { words: [...words], sentences: [...sentences], shortfall },
   };
 }

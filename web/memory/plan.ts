@@ -7,12 +7,14 @@ import {
   nullable,
   number,
   object,
+  optional,
   picklist,
   pipe,
   string,
 } from 'valibot';
 import { readyEngine } from '../app/engine-ready.ts';
 import { type Drill, PHONEMES, type Taught } from '../engine.ts';
+import { classWordsKey } from './class-words.ts';
 import { newestCards } from './newest-cards.ts';
 import { progress, taught } from './progress.ts';
 import { remembered } from './remembered.ts';
@@ -46,8 +48,13 @@ const drillSchema = object({
 
 const schema = object({
   wishes: wishesSchema,
-  /** Today's plan, and what had been taught when it was made; null when there is none yet. */
-  made: nullable(object({ taught: string(), drill: drillSchema })),
+  /**
+   * Today's plan, and what had been taught and decided about words when it was
+   * made; null when there is none yet.
+   */
+  made: nullable(
+    object({ taught: string(), classWords: optional(string(), ''), drill: drillSchema }),
+  ),
 });
 
 /** What she wishes of a warm-up. */
@@ -58,10 +65,15 @@ const plan = remembered('plan', schema, { wishes: { flips: 30, realShare: 0.5 },
 /** What she wishes of a warm-up, remembered from day to day. */
 export const wishes = computed(() => plan.value.wishes);
 
-/** Today's warm-up for what is taught now; null until it was made. */
+/**
+ * Today's warm-up for what is taught now; null until it was made. Where she has
+ * decided about words since, the flips that are not fit any more are replaced.
+ */
 export const drill = computed<Drill | null>(() => {
   const { made } = plan.value;
-  return made?.taught === taughtKey(taught.value) ? made.drill : null;
+  if (made?.taught !== taughtKey(taught.value)) return null;
+  if (made.classWords === classWordsKey.value) return made.drill;
+  return readyEngine()?.mend(made.drill, taught.value) ?? null;
 });
 
 /**
@@ -96,7 +108,15 @@ function specOf({ flips, realShare }: Wishes, seed: number) {
 }
 
 function planned(next: Wishes, made: Drill) {
-  return { wishes: next, made: { taught: taughtKey(taught.peek()), drill: mutable(made) } };
+  return { wishes: next, made: marked(made) };
+}
+
+function marked(made: Drill) {
+  return {
+    taught: taughtKey(taught.peek()),
+    classWords: classWordsKey.peek(),
+    drill: mutable(made),
+  };
 }
 
 /** Equal for equal taught sets. */

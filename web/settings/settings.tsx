@@ -7,6 +7,7 @@ import {
   setSettings,
   settings,
 } from '../memory/settings.ts';
+import { ClassWords, Names } from './class-words.tsx';
 
 /** Her settings; each is in force at once and remembered on this device. */
 export function SettingsPage() {
@@ -70,6 +71,8 @@ export function SettingsPage() {
             A small glimpse of the next, in the corner, for you
           </Switch>
         </fieldset>
+        <ClassWords />
+        <Names />
       </div>
     </>
   );

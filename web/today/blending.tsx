@@ -35,7 +35,7 @@ export function Blending({ drill }: { readonly drill: Drill }) {
             </div>
           ))}
         </div>
-        {survey && <Hidden counts={survey} />}
+        {survey && <Hidden board={board} counts={survey} />}
       </div>
       <div class="run">
         <div class="run-head">

@@ -3,6 +3,7 @@ import '../look/word.css';
 import { meanings, readyEngine } from '../app/engine-ready.ts';
 import { Popover } from '../cards/popover.tsx';
 import { type Drill, dropFlip, type Flip } from '../engine.ts';
+import { settleWord } from '../memory/class-words.ts';
 import { setDrill } from '../memory/plan.ts';
 import { taught } from '../memory/progress.ts';
 
@@ -102,15 +103,27 @@ function SwapFlip({
           </button>
         ))}
       </div>
-      {without.kind === 'changed' && (
+      <p class="popover-buttons">
+        {without.kind === 'changed' && (
+          <button
+            type="button"
+            class="button"
+            onClick={() => put(without.drill.run, `Took out ${flip.word}.`)}
+          >
+            Leave it out today
+          </button>
+        )}
         <button
           type="button"
           class="button"
-          onClick={() => put(without.drill.run, `Took out ${flip.word}.`)}
+          onClick={() => {
+            settleWord('block', flip.word);
+            onDone();
+          }}
         >
-          Leave it out today
+          Never in my class
         </button>
-      )}
+      </p>
     </>
   );
 }

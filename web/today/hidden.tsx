@@ -1,4 +1,9 @@
-import type { OutcomeCounts } from '../engine.ts';
+import './hidden.css';
+import { useMemo } from 'preact/hooks';
+import { readyEngine } from '../app/engine-ready.ts';
+import type { Board, HiddenWord, OutcomeCounts } from '../engine.ts';
+import { settleWord } from '../memory/class-words.ts';
+import { taught } from '../memory/progress.ts';
 
 /** What stays hidden and why, in general words fit for any eyes. */
 const reasons = [
@@ -11,7 +16,13 @@ const reasons = [
 ] as const;
 
 /** What this board says: all its combinations, and what the screen keeps hidden. */
-export function Hidden({ counts }: { readonly counts: OutcomeCounts }) {
+export function Hidden({
+  board,
+  counts,
+}: {
+  readonly board: Board;
+  readonly counts: OutcomeCounts;
+}) {
   const total = Object.values(counts).reduce((sum, count) => sum + count, 0);
   const real = counts.familiar + counts.rare;
   const hidden = total - real - counts.nonsense;
@@ -35,8 +46,71 @@ export function Hidden({ counts }: { readonly counts: OutcomeCounts }) {
               ),
             )}
           </ul>
+          {counts.screened > 0 && <NotForClass board={board} />}
         </details>
       )}
     </div>
   );
+}
+
+/** The words that the screen hides: what is hers to decide by name, the rest by its reason. */
+function NotForClass({ board }: { readonly board: Board }) {
+  const ready = readyEngine();
+  const words = useMemo(() => ready?.hidden(board, taught.peek()) ?? [], [ready, board]);
+  const asked = words.filter(({ verdict }) => verdict === 'ask');
+  const stopped = words.filter(({ verdict }) => verdict === 'stop');
+  return (
+    <>
+      {asked.length > 0 && (
+        <>
+          <h3>Yours to decide</h3>
+          <HiddenList words={asked} />
+        </>
+      )}
+      {stopped.length > 0 && (
+        <>
+          <h3>Never shown</h3>
+          <ul>
+            {countedReasons(stopped).map(([reason, count]) => (
+              <li key={reason}>
+                <b>{count}</b> {reason}
+              </li>
+            ))}
+          </ul>
+          <details>
+            <summary>Spell them out, for your eyes</summary>
+            <HiddenList words={stopped} />
+          </details>
+        </>
+      )}
+    </>
+  );
+}
+
+function HiddenList({ words }: { readonly words: readonly HiddenWord[] }) {
+  return (
+    <ul class="hidden-words">
+      {words.map(({ word, sounds, reason }) => (
+        <li key={`${word} ${sounds.join(' ')}`}>
+          <span>
+            <b>{word}</b> <span class="quiet">{reason}</span>
+          </span>
+          <button
+            type="button"
+            class="button plain"
+            aria-label={`Allow ${word} in my class`}
+            onClick={() => settleWord('allow', word)}
+          >
+            Allow
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function countedReasons(words: readonly HiddenWord[]): readonly (readonly [string, number])[] {
+  const counts = new Map<string, number>();
+  for (const { reason } of words) counts.set(reason, (counts.get(reason) ?? 0) + 1);
+  return [...counts].sort((one, other) => other[1] - one[1]);
 }

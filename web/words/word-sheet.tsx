@@ -9,6 +9,7 @@ import {
   type SyllableType,
   soundLabel,
 } from '../engine.ts';
+import { settleWord } from '../memory/class-words.ts';
 import { settings } from '../memory/settings.ts';
 import { piecesOfReading } from './pieces.ts';
 import { verdictOf } from './verdict-of.ts';
@@ -33,7 +34,7 @@ interface WordSheetProps {
 export function WordSheet({ index, ready, onClose }: WordSheetProps) {
   const { lexicon, screen } = ready;
   const word = lexicon.word(index);
-  const { verdict, reason } = verdictOf(index, lexicon, screen);
+  const { verdict, category, reason } = verdictOf(index, lexicon, screen);
   const meaning = meanings.value?.meaningOf(word);
   const readings = lexicon.readings(index);
   return (
@@ -42,10 +43,25 @@ export function WordSheet({ index, ready, onClose }: WordSheetProps) {
         <WordReading key={reading.sounds.join(' ')} reading={reading} also={at > 0} />
       ))}
       {meaning && <p>{meaning}</p>}
-      {verdict === 'ask' && <p class="asked">Yours to decide: it {reason}.</p>}
-      <button type="button" class="button plain close" onClick={onClose}>
-        Close
-      </button>
+      {verdict === 'ask' && (
+        <p class="asked">Yours to decide: {category === 'name' ? reason : `it ${reason}`}.</p>
+      )}
+      {category === 'teacher' && <p class="asked">You allowed it in your class.</p>}
+      <p class="popover-buttons">
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            settleWord(verdict === 'ask' ? 'allow' : 'block', word);
+            onClose();
+          }}
+        >
+          {verdict === 'ask' ? 'Allow in my class' : 'Never in my class'}
+        </button>
+        <button type="button" class="button plain close" onClick={onClose}>
+          Close
+        </button>
+      </p>
     </div>
   );
 }

@@ -1,0 +1,29 @@
+import { describe, expect, test } from 'vitest';
+import { builtLexicon } from '../../test/built-lexicon.ts';
+import { parseNames, soundedNames } from './name-sounds.ts';
+
+const lexicon = builtLexicon;
+
+describe('children’s names', () => {
+  test('one to a line or parted by commas; none twice, none empty', () => {
+    expect(parseNames(' Tam,  Mary  Ann\n\nNate; tam\r\n7,')).toEqual(['Tam', 'Mary Ann', 'Nate']);
+    expect(parseNames('')).toEqual([]);
+    expect(parseNames('O’Ryan\nJosé')).toEqual(['O’Ryan', 'José']);
+  });
+
+  // How these names are said: common knowledge, no source.
+  test('are heard as they are said, of the word list or by their letters', () => {
+    const said = (name: string) =>
+      soundedNames([name], lexicon).map(({ sounds }) => sounds?.join(' ') ?? null);
+    expect(said('Zan')).toEqual(['Z AE N']);
+    expect(said('Tate')).toEqual(['T EY T']);
+    expect(said('Grace')).toEqual(['G R EY S']);
+  });
+
+  test('a longer name that no list knows is known by its letters alone', () => {
+    expect(soundedNames(['Zorimella', 'José'], lexicon)).toEqual([
+      { name: 'Zorimella', sounds: null },
+      { name: 'José', sounds: null },
+    ]);
+  });
+});

@@ -1,0 +1,41 @@
+import { guessReading } from '../language/guess.ts';
+import type { Phoneme } from '../language/phonemes.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { FirstName } from './teacher-rules.ts';
+
+/**
+ * Children's first names with every way each may be said: as the word list says
+ * it, else a guess from its letters, since a board that says *Nate* with other
+ * letters surprises as much. Only names of one syllable are guessed; a guess at
+ * a longer one is too often wrong. A name of unknown sounds is known by its
+ * letters alone.
+ */
+export function soundedNames(names: readonly string[], lexicon: Lexicon): readonly FirstName[] {
+  return names.flatMap((name): readonly FirstName[] => {
+    const ways = waysToSay(name.trim().toLowerCase(), lexicon);
+    return ways.length === 0 ? [{ name, sounds: null }] : ways.map((sounds) => ({ name, sounds }));
+  });
+}
+
+function waysToSay(name: string, lexicon: Lexicon): readonly (readonly Phoneme[])[] {
+  const index = lexicon.indexOf(name);
+  if (index >= 0) return lexicon.readings(index).map(({ sounds }) => sounds);
+  const guess = /^[a-z]+$/.test(name) ? guessReading(name) : null;
+  return guess && guess.syllables.length === 1 ? [guess.sounds] : [];
+}
+
+/** The longest name that is kept, in letters; more than a first name is never asked. */
+const LONGEST = 24;
+
+/**
+ * Names from what was typed or pasted: one to a line, or parted by commas or
+ * semicolons; none twice, however it is written.
+ */
+export function parseNames(text: string): readonly string[] {
+  const names = new Map<string, string>();
+  for (const part of text.split(/[\n,;]+/)) {
+    const name = part.trim().replace(/\s+/g, ' ').slice(0, LONGEST).trim();
+    if (/\p{L}/u.test(name) && !names.has(name.toLowerCase())) names.set(name.toLowerCase(), name);
+  }
+  return [...names.values()];
+}

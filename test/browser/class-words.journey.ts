@@ -1,0 +1,107 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, it } from 'vitest';
+import { openScreen, putRows, taughtUpTo } from './standing.ts';
+import { type Visit, type VisitSpec, visit } from './visit.ts';
+
+let current: Visit | undefined;
+
+afterEach(async () => {
+  await current?.end();
+  current = undefined;
+});
+
+async function atSettings(upTo: number, spec: VisitSpec = {}): Promise<Page> {
+  current = await visit({ ...spec, path: '#/settings' });
+  const { page } = current;
+  await taughtUpTo(page, upTo);
+  await page.getByLabel('A word', { exact: true }).waitFor();
+  return page;
+}
+
+const flips = (page: Page) => page.locator('.flip .word').allTextContents();
+
+describe('the teacher’s word about words', () => {
+  it('hides a word of today’s run for good, says so, and undo brings the same run back', async () => {
+    const page = await atSettings(30);
+    await openScreen(page, 'today', '.flip');
+    const before = await flips(page);
+    await page.locator('.flip').nth(7).click();
+    await page.getByRole('button', { name: 'Never in my class' }).click();
+    const blocked = before[7] as string;
+    await page.getByText(`${blocked} stays hidden.`).waitFor();
+    expect(await flips(page)).not.toContain(blocked);
+    await page.getByText(/stay hidden, and why/).click();
+    await page.getByText('you blocked it').first().waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => flips(page)).toEqual(before);
+
+    await page.locator('.flip').nth(7).click();
+    await page.getByRole('button', { name: 'Never in my class' }).click();
+    await page.reload();
+    await page.locator('.flip').first().waitFor();
+    expect(await flips(page)).not.toContain(blocked);
+    for (let again = 0; again < 3; again++) {
+      await page.getByRole('button', { name: 'Reshuffle' }).click();
+      expect(await flips(page)).not.toContain(blocked);
+    }
+  });
+
+  it('never lets the stage show a word that was blocked after the run was planned', async () => {
+    const page = await atSettings(30);
+    await openScreen(page, 'today', '.flip');
+    const [beginning, vowel, ending] = await page.evaluate(() => {
+      const plan = JSON.parse(localStorage.getItem('sweepline.plan') ?? '{}');
+      return plan.made.drill.run[0].cards;
+    });
+    await putRows(page, [[beginning, vowel, ending]]);
+    const [first] = await flips(page);
+    const onStage = async () => (await page.locator('.row .card').allTextContents()).join('');
+    await openScreen(page, 'stage', '.row .card');
+    expect(await onStage()).toBe(first);
+    await openScreen(page, 'settings', '.decide');
+    await page.getByLabel('A word', { exact: true }).fill(first as string);
+    await page.keyboard.press('Enter');
+    await openScreen(page, 'stage', '.row .card');
+    expect(await onStage()).not.toBe(first);
+  });
+
+  it('a word or a sound is settled in the settings and taken back there', async () => {
+    const page = await atSettings(60);
+    const field = page.getByLabel('A word', { exact: true });
+    await field.fill('gun');
+    await page.getByText(/^Hidden now: it looks like/).waitFor();
+    await page.getByRole('button', { name: 'Allow it' }).click();
+    await field.fill('gun');
+    await page.getByText('It may be shown now.').waitFor();
+    await field.fill('make');
+    await page.getByLabel('and whatever else sounds like it').check();
+    await page.getByRole('button', { name: 'Keep it hidden' }).click();
+    await page.getByText('whatever says /māk/').waitFor();
+    await openScreen(page, 'words', '.entry');
+    const words = () => page.locator('.entry').allTextContents();
+    await expect.poll(words).not.toContain('make');
+    await openScreen(page, 'settings', '.decisions');
+    await page.getByRole('button', { name: 'Take back: whatever says /māk/' }).click();
+    await openScreen(page, 'words', '.entry');
+    await expect.poll(words).toContain('make');
+    await openScreen(page, 'settings', '.decide');
+    await field.fill('two words');
+    await page.getByText('One word, in letters only, please.').waitFor();
+    expect(await page.getByRole('button', { name: 'Keep it hidden' }).isDisabled()).toBe(true);
+  });
+
+  it('a child’s name waits for her, by its letters and by its sounds', async () => {
+    const page = await atSettings(60);
+    await page.locator('.names textarea').fill('Kate\nTam');
+    const field = page.getByLabel('A word', { exact: true });
+    await field.fill('kait');
+    await page.getByText('Hidden now: Kate is in this group.').waitFor();
+    await field.fill('tam');
+    await page.getByText('Hidden now: Tam is in this group.').waitFor();
+    await page.reload();
+    expect(await page.locator('.names textarea').inputValue()).toBe('Kate\nTam');
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+  });
+});

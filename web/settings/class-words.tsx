@@ -1,0 +1,164 @@
+import './class-words.css';
+import { useState } from 'preact/hooks';
+import { readyEngine } from '../app/engine-ready.ts';
+import {
+  decisionsInForce,
+  type Engine,
+  PHONEMES,
+  parseNames,
+  type Screened,
+  soundLabel,
+  type TeacherDecision,
+} from '../engine.ts';
+import {
+  names,
+  rules,
+  setNames,
+  settleSounds,
+  settleWord,
+  unsettle,
+} from '../memory/class-words.ts';
+import { settings } from '../memory/settings.ts';
+
+/** The words she has decided about for her class, and a place to decide about any other. */
+export function ClassWords() {
+  const decided = decisionsInForce(rules.value);
+  return (
+    <fieldset class="class-words">
+      <legend>
+        <h2>Words in your class</h2>
+      </legend>
+      <p class="quiet">
+        Words not fit for a class are hidden already. You have the last word, either way.
+      </p>
+      <DecideForm />
+      {decided.length > 0 && (
+        <ul class="decisions" aria-label="What you decided">
+          {decided.map((decision) => (
+            <li key={`${decision.about} ${decision.text}`}>
+              <span>
+                <b>{nameOf(decision)}</b>{' '}
+                <span class="quiet">
+                  {decision.choice === 'block' ? 'stays hidden' : 'may be shown'}
+                </span>
+              </span>
+              <button
+                type="button"
+                class="button plain"
+                aria-label={`Take back: ${nameOf(decision)}`}
+                onClick={() => unsettle(decision)}
+              >
+                Take back
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </fieldset>
+  );
+}
+
+function DecideForm() {
+  const [text, setText] = useState('');
+  const [alsoSounds, setAlsoSounds] = useState(false);
+  const word = text.trim().toLowerCase();
+  const ready = readyEngine();
+  const isWord = /^[a-z]+$/.test(word);
+  const settle = (choice: TeacherDecision['choice']) => {
+    if (!isWord) return;
+    const ways = alsoSounds ? (ready?.waysToSay(word) ?? []) : [];
+    if (ways.length === 0) settleWord(choice, word);
+    for (const sounds of ways) settleSounds(choice, word, sounds);
+    setText('');
+  };
+  return (
+    <form
+      class="decide"
+      onSubmit={(event) => {
+        event.preventDefault();
+        settle('block');
+      }}
+    >
+      <label>
+        A word
+        <input
+          type="text"
+          value={text}
+          maxLength={30}
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+      </label>
+      <label class="option">
+        <input
+          type="checkbox"
+          checked={alsoSounds}
+          onChange={(event) => setAlsoSounds(event.currentTarget.checked)}
+        />
+        <span>and whatever else sounds like it</span>
+      </label>
+      <p class="quiet small" role="status">
+        {word !== '' && (isWord ? now(word, ready) : 'One word, in letters only, please.')}
+      </p>
+      <p class="buttons">
+        <button type="submit" class="button" disabled={!isWord}>
+          Keep it hidden
+        </button>
+        <button type="button" class="button" disabled={!isWord} onClick={() => settle('allow')}>
+          Allow it
+        </button>
+      </p>
+    </form>
+  );
+}
+
+/** What holds for a word at the moment. */
+function now(word: string, ready: Engine | null): string {
+  const ways = ready?.waysToSay(word) ?? [];
+  const hidden = ways
+    .map((sounds) => (ready as Engine).screen.judge(word, sounds))
+    .find(({ verdict }) => verdict !== 'clear');
+  return hidden ? `Hidden now: ${reasonFor(hidden)}.` : 'It may be shown now.';
+}
+
+function reasonFor({ category, reason }: Screened): string {
+  return category === 'teacher' || category === 'name' ? `${reason}` : `it ${reason}`;
+}
+
+const known: ReadonlySet<string> = new Set(PHONEMES);
+
+function nameOf({ about, text }: TeacherDecision): string {
+  if (about === 'word') return text;
+  const sounds = text.split(' ').filter((sound) => known.has(sound)) as (typeof PHONEMES)[number][];
+  return `whatever says ${soundLabel(sounds, settings.value.notation)}`;
+}
+
+/** The children's first names, so that none is shouted by chance. */
+export function Names() {
+  const [text, setText] = useState(names.peek().join('\n'));
+  return (
+    <fieldset class="class-words">
+      <legend>
+        <h2>Children’s first names</h2>
+      </legend>
+      <label class="names">
+        <span class="quiet">
+          One to a line. A word that spells or sounds like a name waits for you before it is shown.
+          Names stay on this device.
+        </span>
+        <textarea
+          rows={5}
+          value={text}
+          autocomplete="off"
+          spellcheck={false}
+          onInput={(event) => {
+            setText(event.currentTarget.value);
+            setNames(parseNames(event.currentTarget.value));
+          }}
+        />
+      </label>
+    </fieldset>
+  );
+}
