@@ -1,8 +1,9 @@
 import { buildDrill } from '../core/drills/build-drill.ts';
 import type { Drill } from '../core/drills/drill.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
+import type { Taught } from '../core/language/taught.ts';
 import { readCards, readShape } from './board.ts';
-import { loadLexicon, loadScreen, readNewest, readTaught } from './engine.ts';
+import { loadLexicon, loadScreen, readCard, readNewest, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
 
@@ -18,6 +19,9 @@ export function drill(args: readonly string[]): string {
     real: 'text',
     shape: 'text',
     focus: 'text',
+    'focus-share': 'text',
+    contrast: 'text',
+    rise: 'flag',
   });
   if (typed.words.length > 0) fail(`drill takes options only; “${typed.words[0]}” is none.`);
   const taught = readTaught(typed.text('taught'));
@@ -25,8 +29,13 @@ export function drill(args: readonly string[]): string {
     fail('Give a seed: --seed 7. The same seed gives the same drill.');
   const shape = typed.text('shape');
   const focus = readCards(typed.text('focus'));
-  const unknown = focus.find((id) => !taught.correspondences.has(id));
-  if (unknown) fail(`“${unknown}” was not taught; --focus takes cards that were.`);
+  const contrasts = readContrasts(typed.text('contrast'));
+  checkTaught('focus', focus, taught);
+  checkTaught('contrast', contrasts.flat(), taught);
+  const asksForShare = typed.text('focus-share') !== null;
+  if (asksForShare && focus.length === 0) {
+    fail('--focus-share says how often the cards of --focus come; name them: --focus sh,th.');
+  }
   const made = buildDrill(
     {
       taught,
@@ -36,13 +45,40 @@ export function drill(args: readonly string[]): string {
       realShare: typed.share('real', 0.5),
       ...(shape === null ? {} : { shape: readShape(shape).id }),
       ...(focus.length === 0 ? {} : { focus }),
+      ...(asksForShare ? { focusShare: typed.share('focus-share', 1) } : {}),
+      ...(contrasts.length === 0 ? {} : { contrasts }),
+      rise: typed.flag('rise'),
     },
     { lexicon: loadLexicon(), screen: loadScreen() },
   );
   return typed.flag('json') ? JSON.stringify(drillJson(made)) : drillText(made);
 }
 
-function drillJson({ seed, visual, auditory, board, run, shortfall }: Drill) {
+/** Pairs of cards from a list such as `b/d,e/i`; none when it was not typed. */
+function readContrasts(text: string | null): readonly (readonly [string, string])[] {
+  return (text ?? '')
+    .split(',')
+    .filter((part) => part.trim() !== '')
+    .map((part) => {
+      const [one, other, ...more] = part.split('/').map((card) => card.trim());
+      if (!one || !other || more.length > 0) {
+        return fail(`--contrast takes two cards with a slash between them: b/d, not “${part}”.`);
+      }
+      const pair = [readCard(one), readCard(other)] as const;
+      const [left, right] = pair.map((id) => id.slice(0, id.indexOf('=')));
+      if (left === right) {
+        fail(`“${part}” are written alike, so that nobody could tell which is meant on a board.`);
+      }
+      return pair;
+    });
+}
+
+function checkTaught(option: string, ids: readonly string[], taught: Taught): void {
+  const unknown = ids.find((id) => !taught.correspondences.has(id));
+  if (unknown) fail(`“${unknown}” was not taught; --${option} takes cards that were.`);
+}
+
+function drillJson({ seed, visual, auditory, board, run, shortfall, score }: Drill) {
   return {
     seed,
     visual,
@@ -58,6 +94,7 @@ function drillJson({ seed, visual, auditory, board, run, shortfall }: Drill) {
       kind,
     })),
     ...(shortfall ? { shortfall: shortfall.message } : {}),
+    ...(score ? { score } : {}),
   };
 }
 

@@ -1,28 +1,43 @@
 /**
  * What a run is worth, so that runs can be compared and a teacher or a test can
  * see how near one comes to what any run could reach.
+ *
+ * The weights say what is given up first: a flip more outweighs everything, then
+ * the share of real words, no word of the last days, the focus cards as often as
+ * asked, every card shown, look-alikes side by side, a rise, uncommon words and
+ * awkward nonsense left out. The order is a teacher's, the numbers are ours.
  */
 
 /** The counts that a run is scored by. */
 export interface RunCounts {
   readonly flips: number;
   readonly real: number;
+  /** Flips that show no word of the last days. */
+  readonly fresh: number;
+  /** Flips that show a focus card. */
+  readonly focused: number;
   /** Cards of the board that some flip shows. */
   readonly cards: number;
-  /** Flips that change another pile than the flip before. */
-  readonly turns: number;
-  /** Flips that show neither an uncommon word nor one of the last days. */
-  readonly fresh: number;
   /** Look-alikes turned one into the other. */
   readonly contrasts: number;
+  /** Flips but those that turn a pile a fourth time in a row. */
+  readonly varied: number;
+  /** Flips about as hard as their place in a run that rises; 0 when no rise is wished. */
+  readonly risen: number;
+  /** Flips that show neither an uncommon word nor awkward nonsense. */
+  readonly good: number;
 }
 
 /** What is wished, as far as the board can give it. */
 export interface RunGoal {
   readonly flips: number;
   readonly real: number;
+  /** null when it does not matter how often. */
+  readonly focused: number | null;
   readonly cards: number;
   readonly contrasts: number;
+  /** Flips about as hard as their place asks: all of them, or 0 when no rise is wished. */
+  readonly risen: number;
 }
 
 /**
@@ -36,30 +51,57 @@ export interface RunScore {
   readonly bound: number;
 }
 
-const FLIP = 100;
-const KIND = 20;
+/** A pile is turned so often in a row, and no more where another one can be turned. */
+export const MOST_IN_A_ROW = 3;
+
+const FLIP = 500;
+const KIND = 120;
+const FRESH = 60;
+const FOCUS = 40;
 const CARD = 5;
 const CONTRAST = 4;
-const TURN = 1;
-const FRESH = 1;
+const RISEN = 4;
+const VARIED = 3;
+const GOOD = 6;
 
-/** Whole points: length counts most, then the share of real words, the cards shown, the rest. */
+/** Whole points, none negative. */
 export function pointsOf(counts: RunCounts, goal: RunGoal): number {
-  const nonsense = counts.flips - counts.real;
-  const kinds =
-    Math.min(counts.real, goal.real) + Math.min(nonsense, Math.max(0, goal.flips - goal.real));
   return (
+    VARIED * counts.varied +
+    GOOD * counts.good +
+    FRESH * counts.fresh +
     FLIP * counts.flips +
-    KIND * kinds +
+    KIND * ofTwo(counts.real, goal.real, counts.flips, goal.flips) +
+    (goal.focused === null
+      ? 0
+      : FOCUS * ofTwo(counts.focused, goal.focused, counts.flips, goal.flips)) +
     CARD * Math.min(counts.cards, goal.cards) +
-    CONTRAST * Math.min(counts.contrasts, goal.contrasts) +
-    TURN * counts.turns +
-    FRESH * counts.fresh
+    RISEN * counts.risen +
+    CONTRAST * Math.min(counts.contrasts, goal.contrasts)
   );
 }
 
 /** The points that no run can exceed. */
 export function mostPoints(goal: RunGoal): number {
   const { flips } = goal;
-  return pointsOf({ ...goal, turns: Math.max(0, flips - 2), fresh: flips }, goal);
+  const focused = goal.focused ?? 0;
+  return pointsOf({ ...goal, focused, varied: flips, fresh: flips, good: flips }, goal);
+}
+
+/** Whether nothing was given up but uncommon words and the evenness of a rise. */
+export function isAsWished(counts: RunCounts, goal: RunGoal): boolean {
+  return (
+    counts.flips === goal.flips &&
+    counts.real === goal.real &&
+    counts.fresh === goal.flips &&
+    counts.varied === goal.flips &&
+    (goal.focused === null || counts.focused === goal.focused) &&
+    counts.cards >= goal.cards &&
+    counts.contrasts >= goal.contrasts
+  );
+}
+
+/** How many flips count when so many of one sort are wished and the rest of the other. */
+function ofTwo(had: number, wished: number, flips: number, wishedFlips: number): number {
+  return Math.min(had, wished) + Math.min(flips - had, wishedFlips - wished);
 }

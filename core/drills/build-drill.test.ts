@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../test/plain-screen.ts';
+import { contrastsIn } from '../../test/run-boards.ts';
 import { judgeWord } from '../boards/judge.ts';
 import { shapeById } from '../boards/shape-list.ts';
 import { isVowelCard } from '../language/correspondence.ts';
@@ -128,6 +129,23 @@ describe('a drill', () => {
     }
   });
 
+  test('has the cards to practise after the newest, their sounds too, and on the board', () => {
+    for (const [list, newest] of STAGES) {
+      const taught = taughtOf(list);
+      const focus = ['a=AE', 'p=P'];
+      const drill = buildDrill({ taught, newest, focus, seed: 4 }, engine);
+      expect(drill.visual.slice(0, newest.length + focus.length)).toEqual([...newest, ...focus]);
+      for (const id of focus) {
+        expect(drill.auditory.flatMap(({ spellings }) => spellings)).toContain(id);
+        const card = correspondenceById.get(id);
+        const { piles = [] } = shapeById.get(drill.board.shape) ?? {};
+        // A short a has no place where every word ends in its vowel: play, say.
+        const fits = piles.some(({ takes }) => card && takes(card));
+        expect(drill.board.piles.flat().includes(id)).toBe(fits);
+      }
+    }
+  });
+
   test('mixes earlier vowels with a new one', () => {
     for (const [list, newest] of STAGES.filter(([, newest]) =>
       isVowelCard(correspondenceById.get(newest[0] as string)!),
@@ -233,5 +251,53 @@ describe('a drill', () => {
     const today = buildDrill({ ...spec, avoid }, engine);
     expect(today.run).toHaveLength(30);
     for (const { word } of today.run) expect(avoid.has(word)).toBe(false);
+  });
+
+  test('has the cards to practise in as many flips as asked, or says how far it is off', () => {
+    for (const focusShare of [0.3, 0.6]) {
+      for (const [list, newest] of STAGES.slice(1)) {
+        const focus = ['s=S', 'm=M'];
+        const spec = { taught: taughtOf(list), newest, focus, focusShare, seed: 6 };
+        const drill = buildDrill(spec, engine);
+        checkDrill(drill, spec);
+        const focused = drill.run.filter(({ cards }) => cards.some((id) => focus.includes(id)));
+        expect([focused.length, drill.shortfall]).toEqual([30 * focusShare, null]);
+      }
+    }
+    const taught = taughtOf(LETTERS);
+    const rare = buildDrill({ taught, focus: ['zz=Z'], focusShare: 1, seed: 6 }, engine);
+    expect(rare.shortfall?.message).toMatch(/fewer than you asked|words/);
+  });
+
+  test('lays taught look-alikes in one pile and turns one into the other', () => {
+    const contrasts = [
+      ['b=B', 'd=D'],
+      ['e=EH', 'i=IH'],
+    ] as const;
+    for (const [list, newest] of STAGES.slice(1).filter(([, [id]]) => id !== 'ay=EY')) {
+      const drill = buildDrill({ taught: taughtOf(list), newest, contrasts, seed: 9 }, engine);
+      for (const pair of contrasts) {
+        expect(drill.board.piles.some((pile) => pair.every((id) => pile.includes(id)))).toBe(true);
+      }
+      expect(contrastsIn(drill.run, contrasts)).toBeGreaterThanOrEqual(2);
+      expect(drill.shortfall).toBeNull();
+    }
+  });
+
+  test('leaves look-alikes aside that were not both taught', () => {
+    const contrasts = [['b=B', 'd=D']] as const;
+    const spec = { taught: taughtOf('m a s t p i n d o c'), contrasts, seed: 9 };
+    const drill = buildDrill(spec, engine);
+    checkDrill(drill, spec);
+    expect(drill.board.piles.flat()).not.toContain('b=B');
+  });
+
+  test('rises when that is asked: the last ten words have more sounds than the first', () => {
+    const sounds = (drill: Drill, from: number) =>
+      drill.run.slice(from, from + 10).reduce((sum, flip) => sum + flip.sounds.length, 0);
+    for (const seed of [1, 2, 3, 4, 5]) {
+      const drill = buildDrill({ taught: taughtOf(CLUSTERS), rise: true, seed }, engine);
+      expect(sounds(drill, 20)).toBeGreaterThan(sounds(drill, 0));
+    }
   });
 });

@@ -15,22 +15,23 @@ const ENOUGH_LETTERS = 10;
 
 /**
  * Today's drill: visual cards, sounds with all their taught spellings, a board
- * and a run over it. Everything in it was taught, the newest cards come first
- * and lie on the board where they fit. The same spec and engine give the same
- * drill. Where too little was taught, `shortfall` says so, and the rest is given.
+ * and a run over it. Everything in it was taught; the newest cards come first,
+ * then those to practise, and both lie on the board where they fit. The same
+ * spec and engine give the same drill. Where too little was taught, `shortfall`
+ * says so, and the rest is given.
  */
 export function buildDrill(spec: DrillSpec, engine: DrillEngine): Drill {
   const taught = spec.taught.correspondences;
-  const newest = spec.newest ?? [];
+  const first = [...(spec.newest ?? []), ...(spec.focus ?? [])];
   const visual = chooseVisual(
     taught,
-    newest,
+    first,
     spec.visualCount ?? DRILL_DEFAULTS.visualCount,
     makeRandom(spec.seed + 2),
   );
   const auditory = chooseAuditory(
     taught,
-    newest,
+    first,
     spec.auditoryCount ?? DRILL_DEFAULTS.auditoryCount,
     commonnessIn(engine.lexicon),
     makeRandom(spec.seed + 3),
@@ -43,6 +44,7 @@ export function buildDrill(spec: DrillSpec, engine: DrillEngine): Drill {
     board: drawn?.board ?? { shape: spec.shape ?? 'syllable', piles: [[], [], []] },
     run: drawn?.run.flips ?? [],
     shortfall: shortfallOf(spec, drawn),
+    ...(drawn ? { score: drawn.run.score } : {}),
   };
 }
 
@@ -50,7 +52,8 @@ function shortfallOf(spec: DrillSpec, drawn: DrawnBoard | null): Shortfall | nul
   const flips = spec.flips ?? DRILL_DEFAULTS.flips;
   const had = drawn?.run.flips.length ?? 0;
   const missingReal = drawn?.run.missing.real ?? 0;
-  if (had >= flips && missingReal === 0) return null;
+  const wish = drawn ? openWish(drawn) : null;
+  if (had >= flips && missingReal === 0 && wish === null) return null;
   const cards = [...spec.taught.correspondences].flatMap((id) => correspondenceById.get(id) ?? []);
   const usable = SHAPES.some((shape) => candidates(shape, cards).every((pile) => pile.length > 0));
   if (cards.length === 0) {
@@ -84,9 +87,24 @@ function shortfallOf(spec: DrillSpec, drawn: DrawnBoard | null): Shortfall | nul
       message: `These cards make ${instead} of the ${flips} asked for. More endings or vowels will help.`,
     };
   }
+  if (missingReal === 0 && wish !== null) return { code: 'few-words', message: wish };
   const real = drawn?.run.flips.filter(({ kind }) => kind === 'real').length ?? 0;
   return {
     code: 'few-words',
     message: `All ${flips} flips are here, ${real} of them real words: as near to the share you set as these cards come.`,
   };
+}
+
+/** What she asked of the run beyond its length and share of real words, and did not get. */
+function openWish({ run, contrastsLeftOut }: DrawnBoard): string | null {
+  const { focused } = run.missing;
+  if (focused !== 0) {
+    const off = Math.abs(focused);
+    const words = off === 1 ? '1 word' : `${off} words`;
+    return `The cards to practise come in ${words} ${focused > 0 ? 'more' : 'fewer'} than you asked: as near as these cards make.`;
+  }
+  if (contrastsLeftOut > 0) {
+    return 'Not all the look-alikes could be put side by side: too few words differ in just these two cards.';
+  }
+  return null;
 }

@@ -1,3 +1,4 @@
+import type { RunWishes } from '../boards/run-wishes.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import type { WordScreen } from '../words/screen.ts';
@@ -12,8 +13,17 @@ export interface DrillSpec {
   readonly realShare?: number;
   /** The cards taught last: always in, first of all. */
   readonly newest?: readonly string[];
-  /** Cards that the board is to practise; they count as the newest do there. */
+  /** Cards to practise: on the board they count as the newest do, elsewhere they come next. */
   readonly focus?: readonly string[];
+  /** Share of the flips that show a focus card, 0 to 1; without it they come as it happens. */
+  readonly focusShare?: number;
+  /**
+   * Look-alikes to be turned one into the other in the run, such as b and d. Where
+   * both were taught they come to lie in one pile.
+   */
+  readonly contrasts?: readonly (readonly [string, string])[];
+  /** Easier words first. */
+  readonly rise?: boolean;
   /** How many cards the visual drill has; 12 by default. */
   readonly visualCount?: number;
   /** How many sounds the auditory drill has; 6 by default. */
@@ -36,3 +46,41 @@ export const DRILL_DEFAULTS = {
   visualCount: 12,
   auditoryCount: 6,
 } as const;
+
+/** What a spec wishes of the run; `seed` is the run's own. */
+export function runWishesOf(spec: RunSpec, seed: number): RunWishes {
+  const { flips, realShare, avoid, focus, focusShare, contrasts, rise } = spec;
+  return {
+    seed,
+    flips: flips ?? DRILL_DEFAULTS.flips,
+    realShare: realShare ?? DRILL_DEFAULTS.realShare,
+    ...(avoid ? { avoid } : {}),
+    ...(focus ? { focus } : {}),
+    ...(focusShare === undefined ? {} : { focusShare }),
+    ...(contrasts ? { contrasts } : {}),
+    ...(rise ? { rise } : {}),
+  };
+}
+
+/** The part of a spec that concerns the run alone. */
+export type RunSpec = Pick<
+  DrillSpec,
+  'flips' | 'realShare' | 'avoid' | 'focus' | 'focusShare' | 'contrasts' | 'rise'
+>;
+
+/**
+ * The cards that are to lie on the board, those first that matter most: of the
+ * contrasts both cards were taught of, in focus, newest.
+ */
+export function wantedCards({ taught, contrasts = [], focus = [], newest = [] }: DrillSpec) {
+  const known = taughtPairs(taught, contrasts).flat();
+  return [...new Set([...known, ...focus, ...newest])];
+}
+
+/** The contrasts both of whose cards were taught. */
+export function taughtPairs(
+  { correspondences }: Taught,
+  contrasts: readonly (readonly [string, string])[],
+): readonly (readonly [string, string])[] {
+  return contrasts.filter((pair) => pair.every((id) => correspondences.has(id)));
+}

@@ -1,4 +1,5 @@
 import type { Board, Flip } from '../boards/board.ts';
+import type { RunScore } from '../boards/run-score.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 
 /** A sound said in the auditory drill and every taught spelling of it, commonest first. */
@@ -21,4 +22,9 @@ export interface Drill {
   readonly board: Board;
   readonly run: readonly Flip[];
   readonly shortfall: Shortfall | null;
+  /**
+   * What the run was worth when it was made, between what chance gives and what
+   * no run can exceed; a flip changed by hand is not counted. Not every drill has it.
+   */
+  readonly score?: RunScore;
 }

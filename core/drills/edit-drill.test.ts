@@ -109,6 +109,17 @@ describe('changing a drill', () => {
     expect(keepsTheLaw(next)).toBe(true);
   });
 
+  test('reshuffled with wishes, the run keeps them', () => {
+    const avoid = new Set(drill.run.map(({ word }) => word));
+    const contrasts = [['b=B', 'd=D']] as const;
+    const focus = [drill.board.piles[1]?.[0] as string];
+    const wishes = { seed: 5, flips: 20, realShare: 0.5, avoid, contrasts, focus, focusShare: 0.5 };
+    const { run } = changed(reshuffleRun(drill, taught, engine, wishes));
+    expect(run).toHaveLength(20);
+    expect(run.filter(({ cards }) => cards.includes(focus[0] as string))).toHaveLength(10);
+    for (const { word } of run) expect(avoid.has(word)).toBe(false);
+  });
+
   test('a place that the drill does not have is refused', () => {
     expect(replaceFlip(drill, 99, taught, engine, 1).kind).toBe('refused');
     expect(dropFlip(drill, 99).kind).toBe('refused');

@@ -12,7 +12,7 @@ import { makeRandom } from '../random.ts';
 import { soundsTaught } from './auditory.ts';
 import { commonnessIn } from './commonness.ts';
 import type { Drill } from './drill.ts';
-import { DRILL_DEFAULTS, type DrillEngine } from './drill-spec.ts';
+import { type DrillEngine, type RunSpec, runWishesOf } from './drill-spec.ts';
 import { lookAlike, visualPool } from './visual.ts';
 
 /** A changed drill, or why it could not be changed, in a teacher's words. */
@@ -118,21 +118,17 @@ export function dropFlip(drill: Drill, index: number): Edited {
   return changed(drill, { run: drill.run.filter((_, at) => at !== index) });
 }
 
-/** The same board in a new order, with the same number of flips and the same share of real words. */
+/** The same board in a new order, by the wishes given; without any by those of a usual drill. */
 export function reshuffleRun(
   drill: Drill,
   taught: Taught,
   engine: DrillEngine,
-  wishes: { readonly seed: number; readonly flips?: number; readonly realShare?: number },
+  wishes: RunSpec & { readonly seed: number },
 ): Edited {
   const table = tableOf(drill, taught, engine);
   if (!table) return refuse('There is no board to shuffle yet.');
-  const { flips } = makeRun(table, {
-    flips: wishes.flips ?? DRILL_DEFAULTS.flips,
-    realShare: wishes.realShare ?? DRILL_DEFAULTS.realShare,
-    seed: wishes.seed,
-  });
-  return changed(drill, { run: flips });
+  const { flips, score } = makeRun(table, runWishesOf(wishes, wishes.seed), engine.lexicon);
+  return changed(drill, { run: flips, score });
 }
 
 /** Whether exactly one card differs between two flips of a board. */

@@ -26,21 +26,33 @@ export interface WeightedWord {
 /** How many sounds in a row are counted together. */
 export type Span = 1 | 2;
 
-/** The weight of each span at each position, and of all words that reach that position. */
+/**
+ * The weight of each span at each position, by its first sound and its second
+ * (its first again where single sounds are counted), and of all words that reach
+ * that position.
+ */
 export interface PositionTable {
   readonly span: Span;
-  readonly weights: ReadonlyMap<string, number>;
+  readonly weights: readonly ReadonlyMap<string, ReadonlyMap<string, number>>[];
   readonly totals: readonly number[];
 }
 
 /** Counts spans of sounds by position over a table of weighted words. */
 export function countPositions(words: Iterable<WeightedWord>, span: Span): PositionTable {
-  const weights = new Map<string, number>();
+  const weights: Map<string, Map<string, number>>[] = [];
   const totals: number[] = [];
   for (const { sounds, weight } of words) {
     for (let at = 0; at + span <= sounds.length; at++) {
-      const key = keyOf(sounds, at, span);
-      weights.set(key, (weights.get(key) ?? 0) + weight);
+      const first = sounds[at] as string;
+      const second = sounds[at + span - 1] as string;
+      weights[at] ??= new Map();
+      const here = weights[at] as Map<string, Map<string, number>>;
+      let after = here.get(first);
+      if (!after) {
+        after = new Map();
+        here.set(first, after);
+      }
+      after.set(second, (after.get(second) ?? 0) + weight);
       totals[at] = (totals[at] ?? 0) + weight;
     }
   }
@@ -52,30 +64,49 @@ export function countPositions(words: Iterable<WeightedWord>, span: Span): Posit
  * word reaches counts 0; so does a row too short to hold one span.
  */
 export function positionalProbability(sounds: readonly string[], table: PositionTable): number {
-  const { span, weights, totals } = table;
+  const { span, totals } = table;
   const positions = sounds.length - span + 1;
   if (positions < 1) return 0;
   let sum = 0;
   for (let at = 0; at < positions; at++) {
     const total = totals[at] ?? 0;
-    if (total > 0) sum += (weights.get(keyOf(sounds, at, span)) ?? 0) / total;
+    if (total > 0) sum += weightAt(table, sounds, at) / total;
   }
   return sum / positions;
+}
+
+function weightAt({ span, weights }: PositionTable, sounds: readonly string[], at: number): number {
+  const first = sounds[at] as string;
+  const second = sounds[at + span - 1] as string;
+  return weights[at]?.get(first)?.get(second) ?? 0;
 }
 
 /**
  * The same over pairs of sounds in the word list, for a nonsense word: higher
  * is more like a word. Bands stand for the logarithm of frequency, 7 for the
  * commonest words to 1 for the rarest: each is some two to three times as many
- * words as the one before. The first call for a list counts it (0.1 to 0.3 s).
+ * words as the one before. The first call for a list counts it, in some 50 ms.
  */
 export function phonotacticScore(sounds: readonly Phoneme[], lexicon: Lexicon): number {
+  return positionalProbability(sounds, pairsIn(lexicon));
+}
+
+/** Whether two of these sounds follow each other at a place where they do in no word of the list. */
+export function hasUnheardPair(sounds: readonly Phoneme[], lexicon: Lexicon): boolean {
+  const table = pairsIn(lexicon);
+  for (let at = 0; at + 1 < sounds.length; at++) {
+    if (weightAt(table, sounds, at) === 0) return true;
+  }
+  return false;
+}
+
+function pairsIn(lexicon: Lexicon): PositionTable {
   let table = tables.get(lexicon);
   if (!table) {
     table = countPositions(wordsOf(lexicon), 2);
     tables.set(lexicon, table);
   }
-  return positionalProbability(sounds, table);
+  return table;
 }
 
 const tables = new WeakMap<Lexicon, PositionTable>();
@@ -83,15 +114,18 @@ const tables = new WeakMap<Lexicon, PositionTable>();
 /** Every word that the table of correspondences explains, by its ordinary reading. */
 function* wordsOf(lexicon: Lexicon): Generator<WeightedWord> {
   for (let index = 0; index < lexicon.size; index++) {
-    const cards = lexicon.cardIds(index).map((id) => correspondenceById.get(id));
-    if (cards.includes(undefined)) continue;
-    yield {
-      sounds: cards.flatMap((card) => card?.phonemes ?? []),
-      weight: 8 - lexicon.band(index),
-    };
+    const sounds = soundsOfCards(lexicon.cardIds(index));
+    if (sounds) yield { sounds, weight: 8 - lexicon.band(index) };
   }
 }
 
-function keyOf(sounds: readonly string[], at: number, span: Span): string {
-  return `${at} ${sounds[at]}${span === 2 ? ` ${sounds[at + 1]}` : ''}`;
+/** The sounds of cards in order; null where the table of correspondences has not all of them. */
+export function soundsOfCards(ids: readonly string[]): readonly Phoneme[] | null {
+  const sounds: Phoneme[] = [];
+  for (const id of ids) {
+    const card = correspondenceById.get(id);
+    if (!card) return null;
+    for (const sound of card.phonemes) sounds.push(sound);
+  }
+  return sounds;
 }

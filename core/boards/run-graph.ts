@@ -1,0 +1,38 @@
+/**
+ * A board as a graph: its nodes are the words that may be shown, its edges join
+ * those that differ in one card. A run is a path in it.
+ */
+import type { Lexicon } from '../words/lexicon.ts';
+import { makeRunEdges, type RunEdges } from './run-edges.ts';
+import type { RunWishes } from './run-wishes.ts';
+import { makeRunWords, type RunWords } from './run-words.ts';
+import type { WordTable } from './word-table.ts';
+
+/** Nodes are words by number. */
+export type RunGraph = RunWords & RunEdges;
+
+/** Makes the graph of a judged board. O(words × cards). */
+export function makeRunGraph(table: WordTable, wishes: RunWishes, lexicon: Lexicon): RunGraph {
+  const words = makeRunWords(table, wishes, lexicon);
+  return { ...words, ...makeRunEdges(table, words, wishes.contrasts ?? []) };
+}
+
+/** The edge between two nodes, which there must be. */
+export function edgeBetween({ firstEdge, leadsTo }: RunGraph, from: number, to: number): number {
+  let edge = firstEdge[from] as number;
+  while (leadsTo[edge] !== to) edge++;
+  return edge;
+}
+
+/** Whether two nodes differ in exactly one card and in spelling. */
+export function areJoined(
+  { cardAt, piles, spelling }: RunGraph,
+  one: number,
+  other: number,
+): boolean {
+  let differ = 0;
+  for (let pile = 0; pile < piles; pile++) {
+    if (cardAt[one * piles + pile] !== cardAt[other * piles + pile]) differ++;
+  }
+  return differ === 1 && spelling[one] !== spelling[other];
+}

@@ -1,0 +1,97 @@
+import fc from 'fast-check';
+import { expect } from 'vitest';
+import type { Flip } from '../core/boards/board.ts';
+import { type JudgeContext, judgeWord } from '../core/boards/judge.ts';
+import { shapeById } from '../core/boards/shape-list.ts';
+import type { Shape } from '../core/boards/shapes.ts';
+import { makeWordTable, type WordTable } from '../core/boards/word-table.ts';
+import { CORRESPONDENCES } from '../core/language/correspondences.ts';
+import { builtLexicon } from './built-lexicon.ts';
+import { makePlainScreen } from './plain-screen.ts';
+
+/** Boards to run over: one-syllable words, everything taught, four words stopped. */
+export const context: JudgeContext = {
+  taught: {
+    correspondences: new Set(CORRESPONDENCES.map(({ id }) => id)),
+    habits: new Set(),
+    irregularWords: new Set(),
+  },
+  lexicon: builtLexicon,
+  screen: makePlainScreen(['sit', 'map', 'bep'], ['tun']),
+};
+
+export const beginnings =
+  'b=B d=D f=F h=HH l=L m=M n=N p=P r=R s=S t=T w=W sh=SH ch=CH bl=B+L st=S+T tr=T+R'.split(' ');
+export const vowels = 'a=AE e=EH i=IH o=AA u=AH a_e=EY i_e=AY ee=IY'.split(' ');
+export const endings = 'b=B d=D g=G m=M n=N p=P t=T ck=K ss=S sh=SH k=K ng=NG nd=N+D st=S+T'.split(
+  ' ',
+);
+
+/** All combinations of these piles, judged. */
+export function tableOf(
+  piles: readonly (readonly string[])[],
+  own: JudgeContext = context,
+): WordTable {
+  return makeWordTable(shapeById.get('syllable') as Shape, piles, own);
+}
+
+/** The whole board of the cards above: 17 × 8 × 14. */
+export const wholeBoard: WordTable = tableOf([beginnings, vowels, endings]);
+
+/** Boards of some of these cards. */
+export const boards: fc.Arbitrary<{
+  readonly piles: readonly (readonly string[])[];
+  readonly table: WordTable;
+}> = fc
+  .tuple(
+    fc.subarray(beginnings, { minLength: 1, maxLength: 10 }),
+    fc.subarray(vowels, { minLength: 1, maxLength: 5 }),
+    fc.subarray(endings, { minLength: 1, maxLength: 10 }),
+  )
+  .map((piles) => ({ piles, table: tableOf(piles) }));
+
+/** Everything that must hold of any run over these piles; written from the rules, not from the code. */
+export function checkRun(
+  run: readonly Flip[],
+  piles: readonly (readonly string[])[],
+  own: JudgeContext = context,
+): void {
+  run.forEach((flip, at) => {
+    flip.cards.forEach((id, pile) => {
+      expect(piles[pile]).toContain(id);
+    });
+    const built = judgeWord(flip.cards, own);
+    expect(built.kind).toBe(flip.kind);
+    expect([flip.word, flip.sounds]).toEqual([built.word, built.sounds]);
+    const before = run[at - 1];
+    if (before) {
+      const turned = flip.cards.filter((id, pile) => id !== before.cards[pile]);
+      expect(turned).toHaveLength(1);
+    }
+  });
+  expect(new Set(run.map(({ word }) => word)).size).toBe(run.length);
+}
+
+/** The pile that each flip after the first turns. */
+export function turnsOf(run: readonly Flip[]): readonly number[] {
+  return run
+    .slice(1)
+    .map(({ cards }, at) => cards.findIndex((id, pile) => id !== run[at]?.cards[pile]));
+}
+
+/** How many look-alikes a run turns one into the other, each once in a pile. */
+export function contrastsIn(
+  run: readonly Flip[],
+  contrasts: readonly (readonly [string, string])[],
+): number {
+  const turned = new Set<string>();
+  run.slice(1).forEach(({ cards }, at) => {
+    cards.forEach((id, pile) => {
+      const before = run[at]?.cards[pile] as string;
+      if (id === before) return;
+      const pair = contrasts.find((ids) => ids.includes(id) && ids.includes(before));
+      if (pair) turned.add(`${pile} ${[...pair].sort()}`);
+    });
+  });
+  return turned.size;
+}
