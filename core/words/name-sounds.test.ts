@@ -5,8 +5,14 @@ import { parseNames, soundedNames } from './name-sounds.ts';
 const lexicon = builtLexicon;
 
 describe('children’s names', () => {
-  test('one to a line or parted by commas; none twice, none empty', () => {
-    expect(parseNames(' Tam,  Mary  Ann\n\nNate; tam\r\n7,')).toEqual(['Tam', 'Mary Ann', 'Nate']);
+  test('one to a line, or parted by commas or cells; none empty, and two of one name are two', () => {
+    expect(parseNames(' Tam,  Mary  Ann\n\nNate; Tam\r\n7,')).toEqual([
+      'Tam',
+      'Mary Ann',
+      'Nate',
+      'Tam',
+    ]);
+    expect(parseNames('Tam\tNate\tJ. M.')).toEqual(['Tam', 'Nate', 'J. M.']);
     expect(parseNames('')).toEqual([]);
     expect(parseNames('O’Ryan\nJosé')).toEqual(['O’Ryan', 'José']);
   });

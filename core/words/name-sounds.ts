@@ -25,17 +25,16 @@ function waysToSay(name: string, lexicon: Lexicon): readonly (readonly Phoneme[]
 }
 
 /** The longest name that is kept, in letters; more than a first name is never asked. */
-const LONGEST = 24;
+const LONGEST = 40;
 
 /**
- * Names from what was typed or pasted: one to a line, or parted by commas or
- * semicolons; none twice, however it is written.
+ * Names from what was typed or pasted: one to a line, or parted by commas,
+ * semicolons or the cells of a spreadsheet. A name that stands there twice is
+ * that of two children.
  */
 export function parseNames(text: string): readonly string[] {
-  const names = new Map<string, string>();
-  for (const part of text.split(/[\n,;]+/)) {
+  return text.split(/[\n\r,;\t]+/).flatMap((part) => {
     const name = part.trim().replace(/\s+/g, ' ').slice(0, LONGEST).trim();
-    if (/\p{L}/u.test(name) && !names.has(name.toLowerCase())) names.set(name.toLowerCase(), name);
-  }
-  return [...names.values()];
+    return /\p{L}/u.test(name) ? [name] : [];
+  });
 }

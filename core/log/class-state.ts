@@ -1,0 +1,99 @@
+import type { Drill } from '../drills/drill.ts';
+import type { TeacherDecision } from '../words/teacher-rules.ts';
+import type { Part, Slip } from './event.ts';
+import type { Facts } from './facts.ts';
+import type { Standing } from './standing.ts';
+
+/** The id of the group that all children of a class are in; it is always there. */
+export const WHOLE_CLASS = 'whole-class';
+
+/** A class as its events have made it. Equal logs give equal classes, in whatever order they came. */
+export interface ClassState {
+  readonly id: string;
+  /** What she calls the class; empty until she has named it. */
+  readonly name: string;
+  readonly archived: boolean;
+  /** By id: the whole class, then the small groups as they were made, removed ones included. */
+  readonly groups: ReadonlyMap<string, Group>;
+  /** By id, as they were entered, removed ones included. */
+  readonly children: ReadonlyMap<string, Child>;
+  /** By id, as they were begun. */
+  readonly drills: ReadonlyMap<string, DrillRecord>;
+  /** Oldest first. */
+  readonly notes: readonly Note[];
+  /** Her decisions about words and sounds, oldest first: these are a class's `TeacherRules`. */
+  readonly decisions: readonly Decision[];
+  /** The greatest `at` of all events: what `tick` asks for; 0 for none. */
+  readonly last: number;
+  /** The events themselves, sorted; for replay only. */
+  readonly facts: Facts;
+}
+
+/** The whole class or a small group. */
+export interface Group {
+  readonly id: string;
+  readonly name: string;
+  readonly removed: boolean;
+  /** Null until it was said where the group stands. */
+  readonly standing: Standing | null;
+}
+
+/** A child; what has been noted of it stays whichever group it is in. */
+export interface Child {
+  readonly id: string;
+  readonly name: string;
+  /** Its small group; null for none. */
+  readonly group: string | null;
+  readonly removed: boolean;
+}
+
+/** A drill that was begun and what has come of it. All lists are oldest first. */
+export interface DrillRecord {
+  readonly id: string;
+  readonly groupId: string;
+  /** `YYYY-MM-DD`. */
+  readonly day: string;
+  readonly drill: Drill;
+  /** When it was begun. */
+  readonly at: number;
+  /** What has come up; the last is where the drill stands. */
+  readonly shown: readonly Happening[];
+  readonly calls: readonly (Happening & { readonly child: string })[];
+  readonly marks: readonly Mark[];
+  readonly corrections: readonly Happening[];
+  /** Null while it can be resumed. */
+  readonly ended: { readonly at: number; readonly complete: boolean } | null;
+}
+
+/** Something at a moment of a drill; `id` is the event's, with which it is undone. */
+export interface Happening {
+  readonly id: string;
+  readonly at: number;
+  readonly part: Part;
+  /** Counted from 0 within the part. */
+  readonly place: number;
+}
+
+/** What broke, with all that was said of it since. */
+export interface Mark extends Happening {
+  readonly cards: readonly string[];
+  /** Counted from 1; null when it was not said which. */
+  readonly broke: number | null;
+  readonly heard: Slip | null;
+  /** Null for the whole class. */
+  readonly child: string | null;
+}
+
+/** Her own line; `id` is the event's. */
+export interface Note {
+  readonly id: string;
+  readonly at: number;
+  readonly drillId: string | null;
+  readonly groupId: string;
+  readonly text: string;
+}
+
+/** A decision and the id of its event, with which it is undone. */
+export interface Decision extends TeacherDecision {
+  readonly id: string;
+}

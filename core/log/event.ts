@@ -1,0 +1,159 @@
+import type { Drill } from '../drills/drill.ts';
+import type { Phoneme } from '../language/phonemes.ts';
+import type { TeacherDecision } from '../words/teacher-rules.ts';
+import type { Standing } from './standing.ts';
+
+/**
+ * Something that happened in a class. Events are only ever added: nothing is
+ * overwritten, so that logs kept on two devices are merged by taking both.
+ * `kind` and `body` are what they are here, or what a newer version writes:
+ * `understand` (understand.ts) tells.
+ */
+export interface LogEvent {
+  /** Unique for ever, made by the caller; two events with one id are the same event. */
+  readonly id: string;
+  readonly classId: string;
+  /** When, by the log's clock (clock.ts): whole milliseconds that never go backwards. */
+  readonly at: number;
+  /** The device that wrote it. */
+  readonly by: string;
+  readonly kind: string;
+  readonly body: unknown;
+}
+
+/** An event of a kind we know, its body checked. */
+export type KnownEvent = Omit<LogEvent, 'kind' | 'body'> & EventSpec;
+
+/** What happened, before it is stamped with id, class, time and device. */
+export type EventSpec = {
+  readonly [Kind in EventKind]: { readonly kind: Kind; readonly body: EventBodies[Kind] };
+}[EventKind];
+
+/** A known event of one kind. */
+export type EventOf<Kind extends EventKind> = Extract<KnownEvent, { readonly kind: Kind }>;
+
+/** What the log says of one drill. */
+export type DrillEvent = EventOf<
+  'begun' | 'shown' | 'called' | 'marked' | 'amended' | 'corrected' | 'ended'
+>;
+
+/** Every kind of event we know. */
+export const EVENT_KINDS = [
+  'set',
+  'begun',
+  'shown',
+  'called',
+  'marked',
+  'amended',
+  'corrected',
+  'ended',
+  'noted',
+  'decided',
+  'undone',
+] as const;
+export type EventKind = (typeof EVENT_KINDS)[number];
+
+/** The parts of a drill, in the order in which they are run. */
+export const PARTS = ['visual', 'auditory', 'blending'] as const;
+export type Part = (typeof PARTS)[number];
+
+/** What was heard instead; one of another sound says which. */
+export const SLIPS = [
+  'letter-name',
+  'left-out',
+  'added-vowel',
+  'swapped',
+  'another-word',
+  'nothing',
+  'other',
+] as const;
+export type Slip =
+  | { readonly kind: (typeof SLIPS)[number] }
+  | { readonly kind: 'phoneme'; readonly sound: Phoneme };
+
+/** One moment of a drill: `place` counts from 0 within the part (a card, a sound, a flip). */
+export interface Moment {
+  readonly drillId: string;
+  readonly part: Part;
+  readonly place: number;
+}
+
+/** What each kind of event says. */
+export interface EventBodies {
+  /** A value of the class, a group or a child; of several, the last one holds. */
+  readonly set: Setting;
+  /** A drill was begun; it is kept whole, so that it can be resumed and looked back at. */
+  readonly begun: {
+    readonly drillId: string;
+    /** A group's id, or `WHOLE_CLASS`. */
+    readonly groupId: string;
+    /** The day in the classroom, `YYYY-MM-DD`. */
+    readonly day: string;
+    readonly drill: Drill;
+  };
+  /** A card, sound or word came up. Taken back (`undone`) when it was skipped. */
+  readonly shown: Moment;
+  /** A child was called on to read what is up. */
+  readonly called: Moment & { readonly child: string };
+  /** Something broke. */
+  readonly marked: Moment & {
+    /** The cards that lay there, by id. */
+    readonly cards: readonly string[];
+    /** The card that broke, counted from 1; null when it was not said which. */
+    readonly broke: number | null;
+    /** What was heard instead; null when it was not said. */
+    readonly heard: Slip | null;
+    /** The child; null for the whole class. */
+    readonly child: string | null;
+  };
+  /** Something said of a mark afterwards; of several on one field, the last one holds. */
+  readonly amended: Amendment;
+  /** It was corrected: my turn, our turn, your turn. */
+  readonly corrected: Moment;
+  /** The drill ended; `complete` when nothing was left. */
+  readonly ended: { readonly drillId: string; readonly complete: boolean };
+  /** Her own line, about a drill or about the group at large. */
+  readonly noted: {
+    readonly drillId: string | null;
+    readonly groupId: string;
+    readonly text: string;
+  };
+  /** What she decided about a word or its sounds. */
+  readonly decided: TeacherDecision;
+  /** Another event, earlier than this one, is taken as if it had not happened. */
+  readonly undone: { readonly event: string };
+}
+
+/** A value that can be set. Of a removed group or child everything is kept. */
+export type Setting =
+  | SettingOf<'class', { readonly name: string; readonly archived: boolean }>
+  | SettingOf<
+      'group',
+      { readonly name: string; readonly removed: boolean; readonly standing: Standing }
+    >
+  | SettingOf<
+      'child',
+      {
+        /** First name, nickname or initials; nothing more is ever asked. */
+        readonly name: string;
+        /** A small group's id; null when the child is in none. */
+        readonly group: string | null;
+        readonly removed: boolean;
+      }
+    >;
+
+type SettingOf<Of extends string, Fields> = {
+  readonly [Field in keyof Fields]: {
+    readonly of: Of;
+    readonly id: string;
+    readonly field: Field;
+    readonly value: Fields[Field];
+  };
+}[keyof Fields];
+
+/** `mark` is the id of the `marked` event, in the same drill. */
+export type Amendment = { readonly drillId: string; readonly mark: string } & (
+  | { readonly field: 'broke'; readonly value: number | null }
+  | { readonly field: 'heard'; readonly value: Slip | null }
+  | { readonly field: 'child'; readonly value: string | null }
+);

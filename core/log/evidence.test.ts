@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest';
+import { SMALL_DRILL } from '../../test/arbitrary-events.ts';
+import type { DrillRecord, Happening, Mark } from './class-state.ts';
+import { evidenceOf } from './evidence.ts';
+
+const record: DrillRecord = {
+  id: 'one',
+  groupId: 'g',
+  day: '2026-03-02',
+  drill: SMALL_DRILL,
+  at: 1,
+  shown: [],
+  calls: [],
+  marks: [],
+  corrections: [],
+  ended: null,
+};
+const flip = (place: number, at: number): Happening => ({
+  id: `${at}`,
+  at,
+  part: 'blending',
+  place,
+});
+const broken = (place: number, at: number): Mark => ({
+  ...flip(place, at),
+  cards: ['m=M', 'a=AE', 'p=P'],
+  broke: 2,
+  heard: null,
+  child: null,
+});
+
+describe('the evidence of a drill', () => {
+  it('counts what came up and was not marked as having gone well', () => {
+    const evidence = evidenceOf({ ...record, shown: [flip(0, 2), flip(2, 3)] });
+    expect(evidence.map(({ place, outcome }) => [place, outcome])).toEqual([
+      [0, 'well'],
+      [2, 'well'],
+    ]);
+    expect(evidence[1]?.cards).toEqual(['sh=SH', 'a=AE', 'p=P']);
+  });
+
+  it('says nothing of what was not reached', () => {
+    expect(evidenceOf(record)).toEqual([]);
+  });
+
+  it('has what broke, with its marks and whether it was corrected', () => {
+    const [only] = evidenceOf({
+      ...record,
+      shown: [flip(1, 2)],
+      marks: [broken(1, 3)],
+      corrections: [flip(1, 4)],
+    });
+    expect(only).toMatchObject({ outcome: 'broke', corrected: true });
+    expect(only?.marks).toHaveLength(1);
+  });
+
+  it('calls mended what broke, came up again and then went well', () => {
+    const again = { ...record, shown: [flip(1, 2), flip(1, 6)], marks: [broken(1, 3)] };
+    expect(evidenceOf(again)[0]?.outcome).toBe('mended');
+    const twice = { ...again, marks: [broken(1, 3), broken(1, 7)] };
+    expect(evidenceOf(twice)[0]?.outcome).toBe('broke');
+  });
+
+  it('has a mark whose showing is not known', () => {
+    expect(evidenceOf({ ...record, marks: [broken(1, 3)] })[0]?.outcome).toBe('broke');
+  });
+
+  it('goes by the order of the plan, part by part, with the cards of each part', () => {
+    const shown: readonly Happening[] = [
+      flip(0, 2),
+      { id: 'a', at: 3, part: 'auditory', place: 0 },
+      { id: 'v', at: 4, part: 'visual', place: 2 },
+    ];
+    expect(evidenceOf({ ...record, shown }).map(({ part, cards }) => [part, cards])).toEqual([
+      ['visual', ['sh=SH']],
+      ['auditory', ['c=K', 'k=K']],
+      ['blending', ['m=M', 'a=AE', 't=T']],
+    ]);
+  });
+
+  it('names the child who was called on last', () => {
+    const calls = [
+      { ...flip(0, 3), child: 'r' },
+      { ...flip(0, 4), child: 's' },
+    ];
+    expect(evidenceOf({ ...record, shown: [flip(0, 2)], calls })[0]?.child).toBe('s');
+  });
+});

@@ -1,0 +1,40 @@
+import { isObject, isWhole } from './check.ts';
+import { LATEST } from './clock.ts';
+import type { LogEvent } from './event.ts';
+
+/** Why something is no event: the first field that is missing or wrong, and a sentence. */
+export interface EventError {
+  readonly code: 'not-an-event';
+  readonly field: keyof LogEvent | null;
+  readonly message: string;
+}
+
+/**
+ * Reads an event that came from a file, a store or another window. Only what
+ * every event has is checked here: an event of a kind that a newer version
+ * writes is an event and must not be lost. What it says is checked by
+ * `understand`.
+ */
+export function parseEvent(
+  value: unknown,
+): { readonly event: LogEvent } | { readonly error: EventError } {
+  if (!isObject(value)) return failure(null, 'There is no event here.');
+  const { id, classId, at, by, kind, body } = value;
+  if (!isName(id)) return failure('id', 'The event has no id.');
+  if (!isName(classId)) return failure('classId', 'The event does not say for which class it is.');
+  if (!isTime(at)) return failure('at', 'The event does not say when it was.');
+  if (!isName(by)) return failure('by', 'The event does not say which device wrote it.');
+  if (!isName(kind)) return failure('kind', 'The event does not say what happened.');
+  if (!isObject(body)) return failure('body', 'The event says nothing.');
+  return { event: { id, classId, at, by, kind, body } };
+}
+
+const isTime = isWhole(0, LATEST);
+
+function isName(value: unknown): value is string {
+  return typeof value === 'string' && value !== '' && value.length <= 100;
+}
+
+function failure(field: EventError['field'], message: string): { readonly error: EventError } {
+  return { error: { code: 'not-an-event', field, message } };
+}

@@ -1,0 +1,268 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { arbitraryEvents, SMALL_DRILL, shuffledWithRepeats } from '../../test/arbitrary-events.ts';
+import { type ClassState, WHOLE_CLASS } from './class-state.ts';
+import type { EventSpec, KnownEvent, LogEvent } from './event.ts';
+import { compareEvents } from './event-order.ts';
+import { applyEvent, replay } from './replay.ts';
+import { understand } from './understand.ts';
+
+/** Events a second apart, ids e1, e2, … */
+function logOf(...specs: readonly EventSpec[]): readonly LogEvent[] {
+  return specs.map((spec, place) => ({
+    id: `e${place + 1}`,
+    classId: 'class',
+    at: 1000 * (place + 1),
+    by: 'desk',
+    ...spec,
+  }));
+}
+
+const classOf = (...specs: readonly EventSpec[]): ClassState => replay('class', logOf(...specs));
+const undo = (event: string): EventSpec => ({ kind: 'undone', body: { event } });
+const nameOf = (id: string, value: string): EventSpec => ({
+  kind: 'set',
+  body: { of: 'child', id, field: 'name', value },
+});
+const moveTo = (id: string, value: string | null): EventSpec => ({
+  kind: 'set',
+  body: { of: 'child', id, field: 'group', value },
+});
+const begin = (drillId: string): EventSpec => ({
+  kind: 'begun',
+  body: { drillId, groupId: WHOLE_CLASS, day: '2026-03-02', drill: SMALL_DRILL },
+});
+const mark = (drillId: string, place: number, child: string | null = null): EventSpec => ({
+  kind: 'marked',
+  body: {
+    drillId,
+    part: 'blending',
+    place,
+    cards: ['m=M', 'a=AE', 't=T'],
+    broke: 2,
+    heard: null,
+    child,
+  },
+});
+
+describe('replay', () => {
+  it('does not depend on the order in which events come, nor on repeats', () => {
+    const logs = arbitraryEvents().chain((events) =>
+      fc.tuple(fc.constant(events), shuffledWithRepeats(events)),
+    );
+    fc.assert(
+      fc.property(logs, ([events, otherwise]) => {
+        expect(replay('class', otherwise)).toEqual(replay('class', events));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('equals applying the events one by one, in any order', () => {
+    const logs = arbitraryEvents().chain((events) => shuffledWithRepeats(events));
+    fc.assert(
+      fc.property(logs, (events) => {
+        const applied = events.reduce(applyEvent, replay('class', []));
+        const whole = replay('class', events);
+        expect(applied).toEqual(whole);
+        for (const map of ['groups', 'children', 'drills'] as const) {
+          expect([...applied[map].keys()]).toEqual([...whole[map].keys()]);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('sees what a reader sees who strikes out the undone by hand', () => {
+    fc.assert(
+      fc.property(arbitraryEvents(), (events) => {
+        const { facts: _, last: __, ...seen } = replay('class', events);
+        const { facts: ___, last: ____, ...byHand } = replay('class', struckByHand(events));
+        expect(seen).toEqual(byHand);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('changes nothing, not even the value, for an event that is known or of another class', () => {
+    fc.assert(
+      fc.property(arbitraryEvents(), (events) => {
+        const state = replay('class', events);
+        for (const event of events) {
+          expect(applyEvent(state, event)).toBe(state);
+          expect(applyEvent(state, { ...event, id: 'new', classId: 'another' })).toBe(state);
+        }
+      }),
+    );
+  });
+
+  it('keeps what it does not touch the same value, so that nothing else is drawn again', () => {
+    const before = classOf(begin('one'), begin('two'), nameOf('r', 'Robin'));
+    const [, , , , marked] = logOf(
+      begin('one'),
+      begin('two'),
+      nameOf('r', 'R'),
+      undo('x'),
+      mark('two', 0),
+    );
+    const after = applyEvent(before, marked as LogEvent);
+    expect(after.drills.get('two')?.marks).toHaveLength(1);
+    expect(after.drills.get('one')).toBe(before.drills.get('one'));
+    expect(after.children).toBe(before.children);
+    expect(after.notes).toBe(before.notes);
+  });
+
+  it('keeps events of a newer version and shows nothing of them', () => {
+    const newer = { id: 'n', classId: 'class', at: 5, by: 'desk', kind: 'sung', body: {} };
+    const state = applyEvent(replay('class', []), newer);
+    expect(state.facts.unknown).toEqual([newer]);
+    expect(state.last).toBe(5);
+    expect({ ...state, facts: null, last: 0 }).toEqual({
+      ...replay('class', []),
+      facts: null,
+      last: 0,
+    });
+  });
+});
+
+describe('a class', () => {
+  it('begins as the whole class, without a name or anybody in it', () => {
+    const { name, archived, groups, children, drills } = replay('class', []);
+    expect({ name, archived }).toEqual({ name: '', archived: false });
+    expect([...groups.keys()]).toEqual([WHOLE_CLASS]);
+    expect(children.size + drills.size).toBe(0);
+  });
+
+  it('takes of two values for one field the later one, whichever came first', () => {
+    const log = logOf(nameOf('r', 'Robin'), nameOf('r', 'R. B.'));
+    for (const events of [log, log.toReversed()]) {
+      expect(replay('class', events).children.get('r')?.name).toBe('R. B.');
+    }
+  });
+
+  it('takes of two values set at the same moment the one whose id sorts last', () => {
+    const [first, second] = logOf(nameOf('r', 'Robin'), nameOf('r', 'Bobbin'));
+    const together = [first, { ...second, at: first?.at }] as LogEvent[];
+    expect(replay('class', together).children.get('r')?.name).toBe('Bobbin');
+  });
+
+  it('keeps what was marked of a child that moves to another group', () => {
+    const state = classOf(
+      nameOf('r', 'Robin'),
+      moveTo('r', 'moss'),
+      begin('one'),
+      mark('one', 1, 'r'),
+      moveTo('r', 'fern'),
+    );
+    expect(state.children.get('r')?.group).toBe('fern');
+    expect(state.drills.get('one')?.marks[0]?.child).toBe('r');
+  });
+});
+
+describe('undoing', () => {
+  it('takes back a mark, and undone itself gives it again', () => {
+    expect(classOf(begin('one'), mark('one', 0), undo('e2')).drills.get('one')?.marks).toEqual([]);
+    const again = classOf(begin('one'), mark('one', 0), undo('e2'), undo('e3'));
+    expect(again.drills.get('one')?.marks).toHaveLength(1);
+    const gone = classOf(begin('one'), mark('one', 0), undo('e2'), undo('e3'), undo('e4'));
+    expect(gone.drills.get('one')?.marks).toEqual([]);
+  });
+
+  it('holds for a mark that comes later than its undoing, from another device', () => {
+    const [begun, marked, undone] = logOf(begin('one'), mark('one', 0), undo('e2'));
+    const state = [undone, begun, marked].reduce(
+      (before, event) => applyEvent(before, event as LogEvent),
+      replay('class', []),
+    );
+    expect(state.drills.get('one')?.marks).toEqual([]);
+  });
+
+  it('brings back the value before when a setting is undone', () => {
+    const state = classOf(nameOf('r', 'Robin'), nameOf('r', 'Rabbit'), undo('e2'));
+    expect(state.children.get('r')?.name).toBe('Robin');
+  });
+
+  it('takes back one drill begun by mistake and leaves the others', () => {
+    const state = classOf(begin('one'), begin('two'), undo('e1'));
+    expect([...state.drills.keys()]).toEqual(['two']);
+  });
+
+  it('does nothing to an event that came after it', () => {
+    const [undone, marked, begun] = logOf(undo('e2'), mark('one', 0), begin('one'));
+    const state = replay('class', [undone, marked, begun] as LogEvent[]);
+    expect(state.drills.get('one')?.marks).toHaveLength(1);
+  });
+
+  it('takes back decisions and notes', () => {
+    const decide: EventSpec = {
+      kind: 'decided',
+      body: { choice: 'block', about: 'word', text: 'bat' },
+    };
+    const note: EventSpec = {
+      kind: 'noted',
+      body: { drillId: null, groupId: WHOLE_CLASS, text: 'ă again' },
+    };
+    const kept = classOf(decide, note);
+    expect(kept.decisions).toEqual([{ id: 'e1', choice: 'block', about: 'word', text: 'bat' }]);
+    expect(kept.notes.map(({ text }) => text)).toEqual(['ă again']);
+    const gone = classOf(decide, note, undo('e1'), undo('e2'));
+    expect([gone.decisions, gone.notes]).toEqual([[], []]);
+  });
+});
+
+describe('a drill in the log', () => {
+  it('stands at what was shown last, and can be resumed until it ended', () => {
+    const show = (place: number): EventSpec => ({
+      kind: 'shown',
+      body: { drillId: 'one', part: 'blending', place },
+    });
+    const open = classOf(begin('one'), show(0), show(1)).drills.get('one');
+    expect(open?.shown.at(-1)).toMatchObject({ part: 'blending', place: 1 });
+    expect(open?.ended).toBeNull();
+    const end: EventSpec = { kind: 'ended', body: { drillId: 'one', complete: true } };
+    expect(classOf(begin('one'), show(0), end).drills.get('one')?.ended?.complete).toBe(true);
+  });
+
+  it('waits for its beginning when marks come first', () => {
+    const [begun, marked] = logOf(begin('one'), mark('one', 0));
+    const waiting = applyEvent(replay('class', []), marked as LogEvent);
+    expect(waiting.drills.size).toBe(0);
+    expect(applyEvent(waiting, begun as LogEvent).drills.get('one')?.marks).toHaveLength(1);
+  });
+
+  it('takes up what was said of a mark afterwards: what was heard, the card, the child', () => {
+    const amend = (body: object): EventSpec =>
+      ({ kind: 'amended', body: { drillId: 'one', mark: 'e2', ...body } }) as EventSpec;
+    const state = classOf(
+      begin('one'),
+      mark('one', 0),
+      amend({ field: 'heard', value: { kind: 'left-out' } }),
+      amend({ field: 'heard', value: { kind: 'phoneme', sound: 'IH' } }),
+      amend({ field: 'broke', value: 3 }),
+      amend({ field: 'broke', value: 9 }),
+      amend({ field: 'child', value: 'r' }),
+    );
+    expect(state.drills.get('one')?.marks).toEqual([
+      expect.objectContaining({
+        heard: { kind: 'phoneme', sound: 'IH' },
+        broke: 3,
+        child: 'r',
+      }),
+    ]);
+  });
+});
+
+/**
+ * The naive twin: an event counts when no undoing after it counts, asked anew
+ * of every event, and the undone are cut out of the log.
+ */
+function struckByHand(events: readonly LogEvent[]): readonly LogEvent[] {
+  const undos = events
+    .map(understand)
+    .filter((event): event is Extract<KnownEvent, { kind: 'undone' }> => event?.kind === 'undone');
+  const counts = (event: LogEvent): boolean =>
+    !undos.some(
+      (other) => other.body.event === event.id && compareEvents(event, other) < 0 && counts(other),
+    );
+  return events.filter((event) => event.kind !== 'undone' && counts(event));
+}

@@ -1,0 +1,84 @@
+import type { ClassState, DrillRecord } from './class-state.ts';
+import { readDrill } from './drill-record.ts';
+import type { LogEvent } from './event.ts';
+import { addFact, type Facts, gatherFacts, latestOf } from './facts.ts';
+import { readRoster } from './roster.ts';
+import { changedIds, findStruck, isStruck, type Struck } from './struck.ts';
+
+/**
+ * The class that its events make. The order in which they come does not matter
+ * and neither do repeats; events of other classes change nothing. Linear in the
+ * events when they come nearly sorted, as logs do.
+ *
+ * Method: events are sorted into lists by what they can change, and each list
+ * is read anew when it has changed. So an event more and a log read from its
+ * beginning cannot differ. The alternative, changing the class event by event,
+ * needs a way back for every undoing and for every event that comes late.
+ */
+export function replay(classId: string, events: readonly LogEvent[]): ClassState {
+  return read(classId, gatherFacts(classId, events), null);
+}
+
+/**
+ * The class with one event more: what `replay` gives for all of them. The same
+ * value when the event was known already or is of another class. Costs about
+ * what the event touches: one drill, one list.
+ */
+export function applyEvent(state: ClassState, event: LogEvent): ClassState {
+  if (event.classId !== state.id) return state;
+  const facts = addFact(state.facts, event);
+  const same = (Object.keys(facts) as (keyof Facts)[]).every(
+    (part) => facts[part] === state.facts[part],
+  );
+  return same ? state : read(state.id, facts, state);
+}
+
+/** Reads the facts, and of the class before takes what cannot have changed. */
+function read(id: string, facts: Facts, before: ClassState | null): ClassState {
+  const struck = findStruck(facts.undos);
+  const inForce = <Event extends LogEvent>(events: readonly Event[]): readonly Event[] =>
+    struck.size === 0 ? events : events.filter((event) => !isStruck(struck, event));
+  const isAsBefore = unchanged(before, facts, struck);
+  const roster =
+    before && isAsBefore(facts.settings, before.facts.settings)
+      ? rosterOf(before)
+      : readRoster(inForce(facts.settings));
+  const records: DrillRecord[] = [];
+  for (const [drillId, events] of facts.drills) {
+    const record =
+      before && isAsBefore(events, before.facts.drills.get(drillId))
+        ? before.drills.get(drillId)
+        : readDrill(inForce(events));
+    if (record) records.push(record);
+  }
+  records.sort((left, right) => left.at - right.at || (left.id < right.id ? -1 : 1));
+  return {
+    id,
+    ...roster,
+    drills: new Map(records.map((record) => [record.id, record])),
+    notes:
+      before && isAsBefore(facts.notes, before.facts.notes)
+        ? before.notes
+        : inForce(facts.notes).map((event) => ({ id: event.id, at: event.at, ...event.body })),
+    decisions:
+      before && isAsBefore(facts.decisions, before.facts.decisions)
+        ? before.decisions
+        : inForce(facts.decisions).map((event) => ({ id: event.id, ...event.body })),
+    last: latestOf(facts),
+    facts,
+  };
+}
+
+/** Whether a list of events is the one before, and nothing in it was undone or restored since. */
+function unchanged(before: ClassState | null, facts: Facts, struck: Struck) {
+  const changed =
+    before === null || before.facts.undos === facts.undos
+      ? new Set<string>()
+      : changedIds(findStruck(before.facts.undos), struck);
+  return (now: readonly LogEvent[], then: readonly LogEvent[] | undefined): boolean =>
+    now === then && (changed.size === 0 || !now.some(({ id }) => changed.has(id)));
+}
+
+function rosterOf({ name, archived, groups, children }: ClassState) {
+  return { name, archived, groups, children };
+}

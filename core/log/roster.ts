@@ -1,0 +1,48 @@
+import { type Child, type ClassState, type Group, WHOLE_CLASS } from './class-state.ts';
+import type { EventOf, Setting } from './event.ts';
+
+/** The class itself, its groups and its children. */
+export type Roster = Pick<ClassState, 'name' | 'archived' | 'groups' | 'children'>;
+
+/** Reads the roster from the settings in force, in their order: of several on one field, the last holds. */
+export function readRoster(settings: readonly EventOf<'set'>[]): Roster {
+  const itself = { name: '', archived: false };
+  const groups = new Map<string, Group>([[WHOLE_CLASS, newGroup(WHOLE_CLASS)]]);
+  const children = new Map<string, Child>();
+  for (const { body } of settings) {
+    if (body.of === 'class') Object.assign(itself, fieldOf(body));
+    else if (body.of === 'group') {
+      groups.set(body.id, { ...(groups.get(body.id) ?? newGroup(body.id)), ...fieldOf(body) });
+    } else {
+      children.set(body.id, { ...(children.get(body.id) ?? newChild(body.id)), ...fieldOf(body) });
+    }
+  }
+  return { ...itself, groups, children };
+}
+
+/** The small groups there are now, as they were made. */
+export function smallGroups({ groups }: Pick<ClassState, 'groups'>): readonly Group[] {
+  return [...groups.values()].filter(({ id, removed }) => id !== WHOLE_CLASS && !removed);
+}
+
+/** The children there are now, as they were entered: of the whole class or of one small group. */
+export function childrenOf(
+  { children }: Pick<ClassState, 'children'>,
+  groupId: string,
+): readonly Child[] {
+  return [...children.values()].filter(
+    ({ group, removed }) => !removed && (groupId === WHOLE_CLASS || group === groupId),
+  );
+}
+
+function newGroup(id: string): Group {
+  return { id, name: '', removed: false, standing: null };
+}
+
+function newChild(id: string): Child {
+  return { id, name: '', group: null, removed: false };
+}
+
+function fieldOf({ field, value }: Setting): Record<string, unknown> {
+  return { [field]: value };
+}

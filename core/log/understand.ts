@@ -1,0 +1,106 @@
+import { PHONEMES } from '../language/phonemes.ts';
+import {
+  type Check,
+  isEither,
+  isFlag,
+  isListOf,
+  isNullOr,
+  isOneOf,
+  isShape,
+  isText,
+  isWhole,
+} from './check.ts';
+import { isDrill } from './check-drill.ts';
+import { isStanding } from './check-standing.ts';
+import {
+  type EventBodies,
+  type EventKind,
+  type KnownEvent,
+  type LogEvent,
+  type Moment,
+  PARTS,
+  type Setting,
+  SLIPS,
+  type Slip,
+} from './event.ts';
+
+/**
+ * The event as one that we know, or null when its kind or what it says is of
+ * another version. Such an event is kept and passed on, and changes nothing
+ * here.
+ */
+export function understand(event: LogEvent): KnownEvent | null {
+  return isKnown(event) ? event : null;
+}
+
+function isKnown(event: LogEvent): event is KnownEvent {
+  return checkByKind.get(event.kind)?.(event.body) === true;
+}
+
+const isSlip: Check<Slip> = isEither(
+  isShape({ kind: isOneOf(SLIPS) }),
+  isShape({ kind: isOneOf(['phoneme']), sound: isOneOf(PHONEMES) }),
+);
+
+const isDay: Check<string> = (value): value is string =>
+  isText(value) && /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(value);
+
+const momentFields = { drillId: isText, part: isOneOf(PARTS), place: isWhole(0) };
+const isMoment = isShape<Moment>(momentFields);
+
+const isMarkFields = isShape<EventBodies['marked']>({
+  ...momentFields,
+  cards: isListOf(isText),
+  broke: isNullOr(isWhole(1)),
+  heard: isNullOr(isSlip),
+  child: isNullOr(isText),
+});
+
+const isAmending = isShape({ drillId: isText, mark: isText });
+
+const amendmentChecks: ReadonlyMap<unknown, Check<unknown>> = new Map<string, Check<unknown>>([
+  ['broke', isNullOr(isWhole(1))],
+  ['heard', isNullOr(isSlip)],
+  ['child', isNullOr(isText)],
+]);
+
+const settingChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknown>>([
+  ['class name', isText],
+  ['class archived', isFlag],
+  ['group name', isText],
+  ['group removed', isFlag],
+  ['group standing', isStanding],
+  ['child name', isText],
+  ['child group', isNullOr(isText)],
+  ['child removed', isFlag],
+]);
+
+const isSettingFields = isShape({ of: isText, id: isText, field: isText });
+
+const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
+  set: (body): body is Setting =>
+    isSettingFields(body) &&
+    settingChecks.get(`${body.of} ${body.field}`)?.((body as Partial<Setting>).value) === true,
+  begun: isShape({ drillId: isText, groupId: isText, day: isDay, drill: isDrill }),
+  shown: isMoment,
+  called: isShape({ ...momentFields, child: isText }),
+  marked: (body): body is EventBodies['marked'] =>
+    isMarkFields(body) && (body.broke ?? 0) <= body.cards.length,
+  amended: (body): body is EventBodies['amended'] =>
+    isAmending(body) && amends(body as Partial<EventBodies['amended']>),
+  corrected: isMoment,
+  ended: isShape({ drillId: isText, complete: isFlag }),
+  noted: isShape({ drillId: isNullOr(isText), groupId: isText, text: isText }),
+  decided: isShape({
+    choice: isOneOf(['block', 'allow']),
+    about: isOneOf(['word', 'sounds']),
+    text: isText,
+  }),
+  undone: isShape({ event: isText }),
+};
+
+const checkByKind: ReadonlyMap<string, Check<unknown>> = new Map(Object.entries(checks));
+
+function amends({ field, value }: Partial<EventBodies['amended']>): boolean {
+  return amendmentChecks.get(field)?.(value) === true;
+}

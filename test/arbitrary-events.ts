@@ -1,0 +1,158 @@
+import fc from 'fast-check';
+import type { Drill } from '../core/drills/drill.ts';
+import { WHOLE_CLASS } from '../core/log/class-state.ts';
+import { type EventSpec, type LogEvent, PARTS, SLIPS } from '../core/log/event.ts';
+import type { Standing } from '../core/log/standing.ts';
+
+/** A drill of a few cards, enough to be run and marked. */
+export const SMALL_DRILL: Drill = {
+  seed: 7,
+  visual: ['m=M', 'a=AE', 'sh=SH'],
+  auditory: [{ phonemes: ['K'], spellings: ['c=K', 'k=K'] }],
+  board: { shape: 'cvc', piles: [['m=M', 'sh=SH'], ['a=AE'], ['t=T', 'p=P']] },
+  run: [
+    { cards: ['m=M', 'a=AE', 't=T'], word: 'mat', sounds: ['M', 'AE', 'T'], kind: 'real' },
+    { cards: ['m=M', 'a=AE', 'p=P'], word: 'map', sounds: ['M', 'AE', 'P'], kind: 'real' },
+    { cards: ['sh=SH', 'a=AE', 'p=P'], word: 'shap', sounds: ['SH', 'AE', 'P'], kind: 'nonsense' },
+  ],
+  shortfall: null,
+};
+
+/** A standing in the built-in order, by number alone. */
+export function standingAt(upTo: number): Standing {
+  return { own: null, upTo, at: [], added: [], dropped: [] };
+}
+
+/**
+ * Logs of one class, for laws that must hold of every log. Times and the things
+ * spoken of come from small pools, so that events fall on one moment, repeat
+ * each other, undo each other in chains and circles, and come before what they
+ * speak of; some are of kinds or say things that only a newer version knows.
+ */
+export function arbitraryEvents(classId = 'class'): fc.Arbitrary<readonly LogEvent[]> {
+  return fc
+    .uniqueArray(fc.string({ minLength: 1, maxLength: 3 }), { maxLength: 40 })
+    .chain((ids) => fc.tuple(...ids.map((id) => arbitraryEvent(classId, id, ids))));
+}
+
+/** The same events in another order, some of them twice. */
+export function shuffledWithRepeats<Event>(
+  events: readonly Event[],
+): fc.Arbitrary<readonly Event[]> {
+  return fc
+    .tuple(
+      fc.shuffledSubarray([...events], { minLength: events.length }),
+      fc.shuffledSubarray([...events]),
+    )
+    .map(([all, again]) => [...all, ...again]);
+}
+
+function arbitraryEvent(
+  classId: string,
+  id: string,
+  ids: readonly string[],
+): fc.Arbitrary<LogEvent> {
+  return fc
+    .record({
+      id: fc.constant(id),
+      classId: fc.constant(classId),
+      at: fc.nat(12),
+      by: fc.constantFrom('desk', 'tablet'),
+      said: fc.oneof({ weight: 9, arbitrary: arbitrarySpec(ids) }, { weight: 1, arbitrary: newer }),
+    })
+    .map(({ said, ...stamp }) => ({ ...stamp, ...said }));
+}
+
+const text = fc.constantFrom('', 'Robin', 'Moss group', 'ă and ĕ again');
+const drillId = fc.constantFrom('drill 1', 'drill 2');
+const groupId = fc.constantFrom(WHOLE_CLASS, 'group 1', 'group 2');
+const child = fc.constantFrom('child 1', 'child 2');
+const maybeChild = fc.option(child, { nil: null });
+const moment = { drillId, part: fc.constantFrom(...PARTS), place: fc.nat(2) };
+const broke = fc.option(fc.integer({ min: 1, max: 3 }), { nil: null });
+const heard = fc.option(
+  fc.oneof(
+    fc.record({ kind: fc.constantFrom(...SLIPS) }),
+    fc.constant({ kind: 'phoneme', sound: 'IH' } as const),
+  ),
+  { nil: null },
+);
+
+/** Things that only a newer version says. */
+const newer = fc.constantFrom(
+  { kind: 'sung', body: { song: 'of the short vowels' } },
+  { kind: 'set', body: { of: 'child', id: 'child 1', field: 'colour', value: 'red' } },
+  { kind: 'shown', body: { drillId: 'drill 1', part: 'spelling', place: 0 } },
+);
+
+function arbitrarySpec(ids: readonly string[]): fc.Arbitrary<EventSpec> {
+  const id = fc.constantFrom(...ids);
+  const bodies: { readonly [Kind in EventSpec['kind']]: fc.Arbitrary<unknown> } = {
+    set: fc.oneof(
+      fc.record({
+        of: fc.constant('class'),
+        id: fc.constant('class'),
+        field: fc.constant('name'),
+        value: text,
+      }),
+      fc.record({
+        of: fc.constant('group'),
+        id: groupId,
+        field: fc.constant('standing'),
+        value: fc.nat(9).map(standingAt),
+      }),
+      fc.record({
+        of: fc.constantFrom('group', 'child'),
+        id: fc.oneof(groupId, child),
+        field: fc.constant('name'),
+        value: text,
+      }),
+      fc.record({
+        of: fc.constantFrom('group', 'child'),
+        id: fc.oneof(groupId, child),
+        field: fc.constant('removed'),
+        value: fc.boolean(),
+      }),
+      fc.record({
+        of: fc.constant('child'),
+        id: child,
+        field: fc.constant('group'),
+        value: fc.option(groupId, { nil: null }),
+      }),
+    ),
+    begun: fc.record({
+      drillId,
+      groupId,
+      day: fc.constantFrom('2026-03-02', '2026-03-03'),
+      drill: fc.constant(SMALL_DRILL),
+    }),
+    shown: fc.record(moment),
+    called: fc.record({ ...moment, child }),
+    marked: fc.record({
+      ...moment,
+      cards: fc.constant(['m=M', 'a=AE', 't=T']),
+      broke,
+      heard,
+      child: maybeChild,
+    }),
+    amended: fc.oneof(
+      fc.record({ drillId, mark: id, field: fc.constant('broke'), value: broke }),
+      fc.record({ drillId, mark: id, field: fc.constant('heard'), value: heard }),
+      fc.record({ drillId, mark: id, field: fc.constant('child'), value: maybeChild }),
+    ),
+    corrected: fc.record(moment),
+    ended: fc.record({ drillId, complete: fc.boolean() }),
+    noted: fc.record({ drillId: fc.option(drillId, { nil: null }), groupId, text }),
+    decided: fc.record({
+      choice: fc.constantFrom('block', 'allow'),
+      about: fc.constant('word'),
+      text: fc.constantFrom('bat', 'mud'),
+    }),
+    undone: fc.record({ event: id }),
+  };
+  const specs = Object.entries(bodies).map(([kind, body]) =>
+    fc.record({ kind: fc.constant(kind), body }),
+  );
+  // Undoings are what makes order hard; they come more often than the rest.
+  return fc.oneof(...specs, specs.at(-1) as (typeof specs)[number]) as fc.Arbitrary<EventSpec>;
+}

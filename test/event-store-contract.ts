@@ -1,0 +1,209 @@
+import fc from 'fast-check';
+import type { LogEvent } from '../core/log/event.ts';
+import type { EventStore } from '../core/log/event-store.ts';
+import { mergeEvents } from '../core/log/merge.ts';
+import { replay } from '../core/log/replay.ts';
+import { arbitraryEvents } from './arbitrary-events.ts';
+
+/** A law of event stores; `check` is given an empty one and rejects, saying how, when it is broken. */
+export interface StoreLaw {
+  readonly name: string;
+  readonly check: (store: EventStore) => Promise<void>;
+}
+
+/** What every event store must do. Uses nothing but the store, so that it runs in a browser as well. */
+export const STORE_LAWS: readonly StoreLaw[] = [
+  {
+    name: 'gives back what was appended, event for event',
+    async check(store) {
+      const events = [
+        note('a', {
+          text: 'ă – “short a” \u2028 \u0000 \ud83d\ude80',
+          deep: [{ list: [null, 1.5] }],
+        }),
+        { ...note('b', {}), kind: 'of a newer version' },
+      ];
+      await keep(store, events);
+      await holds(store, 'class', events);
+    },
+  },
+  {
+    name: 'has no events of a class never heard of',
+    check: (store) => holds(store, 'nobody', []),
+  },
+  {
+    name: 'leaves an event as it is when it comes again, even otherwise',
+    async check(store) {
+      await keep(store, [note('a', { text: 'first' }), note('a', { text: 'in one batch' })]);
+      await keep(store, [note('a', { text: 'again' }), note('b', {})]);
+      await holds(store, 'class', [note('a', { text: 'first' }), note('b', {})]);
+    },
+  },
+  {
+    name: 'appends all of several events or none',
+    async check(store) {
+      const outcome = await store.append([note('a', {}), note('b', { cannot: () => 'be kept' })]);
+      if (!('error' in outcome)) throw new Error('A function was said to be kept.');
+      await holds(store, 'class', []);
+      await keep(store, [note('c', {})]);
+      await holds(store, 'class', [note('c', {})]);
+    },
+  },
+  {
+    name: 'keeps what was handed over, not what became of it since',
+    async check(store) {
+      const body = { text: 'now' };
+      const kept = store.append([note('a', body)]);
+      await kept;
+      body.text = 'later';
+      await holds(store, 'class', [note('a', { text: 'now' })]);
+    },
+  },
+  {
+    name: 'holds each event once, however few and many are mixed',
+    async check(store) {
+      const events = Array.from({ length: 9000 }, (_, n) => note(`n${n}`, { n }));
+      await keep(store, events.slice(0, 20));
+      await keep(store, events.slice(10, 6000));
+      await keep(store, events.slice(5990, 6010));
+      await holds(store, 'class', events.slice(0, 6010));
+      await keep(store, events);
+      await holds(store, 'class', events);
+    },
+  },
+  {
+    name: 'holds each event once while loose ones gather and are read in between',
+    async check(store) {
+      const events = Array.from({ length: 1500 }, (_, n) => note(`n${n}`, { n }));
+      for (let from = 0; from < events.length; from += 300) {
+        await keep(store, events.slice(Math.max(0, from - 50), from + 300));
+        await store.eventsOf('class');
+      }
+      await holds(store, 'class', events);
+      await keep(store, events.slice(0, 3));
+      await holds(store, 'class', events);
+    },
+  },
+  {
+    name: 'keeps all of many appends at once',
+    async check(store) {
+      const events = Array.from({ length: 60 }, (_, n) => note(`n${n}`, { n }));
+      await Promise.all(events.map((event) => keep(store, [event])));
+      await holds(store, 'class', events);
+    },
+  },
+  {
+    name: 'holds apart what is of several classes, and lists them',
+    async check(store) {
+      const rooms = ['b', 'a', 'a\u0000', ''].map((id) => `room ${id}`);
+      await keep(
+        store,
+        rooms.flatMap((classId, n) => [
+          named(classId, `Room ${n}`),
+          { ...note(`n${n}`, {}), classId },
+        ]),
+      );
+      const listed = await store.classes();
+      if (!('classes' in listed)) throw new Error(listed.error.code);
+      same(
+        listed.classes.map(({ classId, events }) => [classId, replay(classId, events).name]),
+        ['room ', 'room a', 'room a\u0000', 'room b'].map((id) => [
+          id,
+          `Room ${rooms.indexOf(id)}`,
+        ]),
+      );
+      await holds(store, 'room a', [
+        named('room a', 'Room 1'),
+        { ...note('n1', {}), classId: 'room a' },
+      ]);
+    },
+  },
+  {
+    name: 'lists a class by its name as it is after undoing',
+    async check(store) {
+      const undone = { ...note('u', { event: 'name of class' }), at: 9, kind: 'undone' };
+      await keep(store, [named('class', 'Oops'), undone]);
+      await keep(
+        store,
+        Array.from({ length: 700 }, (_, n) => note(`n${n}`, { n })),
+      );
+      const listed = await store.classes();
+      if (!('classes' in listed)) throw new Error(listed.error.code);
+      same(
+        listed.classes.map(({ events }) => replay('class', events).name),
+        [''],
+      );
+    },
+  },
+  {
+    name: 'forgets a class wholly and no other',
+    async check(store) {
+      const many = Array.from({ length: 700 }, (_, n) => note(`n${n}`, { n }));
+      await keep(store, [...many, named('class', 'Room 1'), named('other', 'Room 2')]);
+      await keep(store, [note('loose', {})]);
+      const outcome = await store.forget('class');
+      if ('error' in outcome) throw new Error(outcome.error.code);
+      await holds(store, 'class', []);
+      await holds(store, 'other', [named('other', 'Room 2')]);
+      const listed = await store.classes();
+      same('classes' in listed && listed.classes.map(({ classId }) => classId), ['other']);
+    },
+  },
+  {
+    name: 'holds what merging gives, for any logs in any batches',
+    async check(store) {
+      let run = 0;
+      const batches = fc.infiniteStream(fc.nat(6));
+      await fc.assert(
+        fc.asyncProperty(arbitraryEvents(), batches, async (log, sizes) => {
+          const classId = `class ${run++}`;
+          const events = log.map((event) => ({ ...event, classId }));
+          let from = 0;
+          for (const size of sizes.take(8)) {
+            await keep(store, events.slice(Math.max(0, from - 2), from + size));
+            from += size;
+          }
+          await holds(store, classId, mergeEvents(events.slice(0, from), []));
+        }),
+        { numRuns: 30 },
+      );
+    },
+  },
+];
+
+function note(id: string, body: unknown): LogEvent {
+  return { id, classId: 'class', at: 5, by: 'desk', kind: 'noted', body };
+}
+
+function named(classId: string, value: string): LogEvent {
+  const body = { of: 'class', id: classId, field: 'name', value };
+  return { id: `name of ${classId}`, classId, at: 1, by: 'desk', kind: 'set', body };
+}
+
+async function keep(store: EventStore, events: readonly LogEvent[]): Promise<void> {
+  const outcome = await store.append(events);
+  if ('error' in outcome) throw new Error(`Not kept: ${outcome.error.code}`);
+}
+
+async function holds(
+  store: EventStore,
+  classId: string,
+  events: readonly LogEvent[],
+): Promise<void> {
+  const read = await store.eventsOf(classId);
+  if ('error' in read) throw new Error(`Not read: ${read.error.code}`);
+  same(sorted(read.events), sorted(events));
+}
+
+function sorted(events: readonly LogEvent[]): readonly unknown[] {
+  return [...events]
+    .sort((left, right) => (left.id < right.id ? -1 : 1))
+    .map(({ id, classId, at, by, kind, body }) => ({ id, classId, at, by, kind, body }));
+}
+
+function same(found: unknown, expected: unknown): void {
+  const [left, right] = [JSON.stringify(found), JSON.stringify(expected)];
+  if (left !== right) {
+    throw new Error(`Found ${left?.slice(0, 500)}; expected ${right?.slice(0, 500)}`);
+  }
+}

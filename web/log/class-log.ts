@@ -1,0 +1,67 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { ClassState } from '../../core/log/class-state.ts';
+import { tick } from '../../core/log/clock.ts';
+import type { EventSpec, LogEvent } from '../../core/log/event.ts';
+import type { Kept, StoreFailure } from '../../core/log/event-store.ts';
+import { applyEvent, replay } from '../../core/log/replay.ts';
+import type { Announcing } from './announce.ts';
+import type { SteadyStore } from './steady-store.ts';
+
+/** One class, open. */
+export interface ClassLog {
+  /** The class as it is now, what other windows did included. */
+  readonly state: ReadonlySignal<ClassState>;
+  /**
+   * Adds what happened, all of it or none. It shows in `state` at once, so that
+   * nothing waits for the disk; `kept` resolves when it is kept for good, or
+   * with why it is not. Then it is held in `unsaved` of the store.
+   */
+  record(...specs: readonly EventSpec[]): Recorded;
+  /** Stops listening to other windows. */
+  close(): void;
+}
+
+/** What was recorded: an event for each thing said, in that order, with the ids to undo them by. */
+export interface Recorded {
+  readonly events: readonly LogEvent[];
+  readonly kept: Promise<Kept | StoreFailure>;
+}
+
+/** What a class log needs. Time and ids come from outside. */
+export interface ClassLogSpec {
+  readonly store: SteadyStore & Announcing;
+  readonly classId: string;
+  /** This device. */
+  readonly device: string;
+  /** Milliseconds since 1970, as the device's clock has them; it may be set back. */
+  readonly now: () => number;
+  /** An id that was never given before. */
+  readonly newId: () => string;
+}
+
+/** Opens a class; one never heard of is empty and begins with the first record. */
+export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
+  const { store, classId, device, now, newId } = spec;
+  const early: LogEvent[] = [];
+  let take = (events: readonly LogEvent[]): void => void early.push(...events);
+  const stop = store.subscribe((events) => take(events));
+  const read = await store.eventsOf(classId);
+  const kept = 'events' in read ? read.events : [];
+  const state = signal(replay(classId, [...kept, ...early]));
+  take = (events) => {
+    state.value = events.reduce(applyEvent, state.peek());
+  };
+  return {
+    state,
+    record(...specs) {
+      let { last } = state.peek();
+      const events = specs.map(({ kind, body }): LogEvent => {
+        last = tick(last, now());
+        return { id: newId(), classId, at: last, by: device, kind, body };
+      });
+      take(events);
+      return { events, kept: store.append(events) };
+    },
+    close: stop,
+  };
+}
