@@ -1,0 +1,135 @@
+import { CHECK_KINDS, type CheckItem, type MadeForm } from '../core/checks/check-form.ts';
+import { makeLetterForm } from '../core/checks/letter-form.ts';
+import { makeNonsenseForm } from '../core/checks/nonsense-form.ts';
+import { parseReading } from '../core/checks/parse-reading.ts';
+import { type CheckScore, ROW_RULES, scoreCheck } from '../core/checks/score-check.ts';
+import { makeSounds } from '../core/language/phonemes.ts';
+import { loadLexicon, loadScreen, readTaught, readTextFile } from './engine.ts';
+import { fail } from './failure.ts';
+import { readOptions, type Typed } from './options.ts';
+
+const NOTE = 'Practice monitoring, not a diagnosis. Ask your school’s licensed specialist.';
+const MOST_ITEMS = 300;
+
+/** `check make` and `check score FILE`: a short check of one child. */
+export function check(args: readonly string[]): string {
+  const [what, ...rest] = args;
+  if (what === 'make') return make(rest);
+  if (what === 'score') return score(rest);
+  return fail(
+    'Say what to do: check make --taught step:24 --seed 7 --items 30, or check score FILE.',
+  );
+}
+
+function make(args: readonly string[]): string {
+  const typed = readOptions(args, {
+    taught: 'text',
+    seed: 'text',
+    items: 'text',
+    kind: 'text',
+  });
+  if (typed.words.length > 0) fail(`check make takes options only; “${typed.words[0]}” is none.`);
+  const taught = readTaught(typed.text('taught'));
+  if (typed.text('seed') === null)
+    fail('Give a seed: --seed 7. The same seed gives the same form.');
+  const seed = typed.whole('seed', 0, 0, Number.MAX_SAFE_INTEGER);
+  const kind = oneOf(typed, 'kind', CHECK_KINDS, 'nonsense-words');
+  const count = typed.whole('items', kind === 'nonsense-words' ? 30 : 60, 1, MOST_ITEMS);
+  const made =
+    kind === 'letter-sounds'
+      ? makeLetterForm(taught, seed, count)
+      : makeNonsenseForm({ taught, lexicon: loadLexicon(), screen: loadScreen() }, seed, count);
+  return typed.flag('json') ? JSON.stringify(formJson(made)) : formText(made);
+}
+
+function formJson({ form, shortfall }: MadeForm) {
+  const { kind, seed, items, hardness, offBy } = form;
+  return {
+    kind,
+    seed,
+    items: items.map(itemJson),
+    hardness,
+    offBy,
+    ...(shortfall ? { shortfall: shortfall.message } : {}),
+  };
+}
+
+function itemJson({ text, cards, answers }: CheckItem) {
+  return { text, cards, sounds: answers.map(makeSounds) };
+}
+
+const PER_ROW = 10;
+
+function formText({ form, shortfall }: MadeForm): string {
+  const texts = form.items.map(({ text }) => text.replace('_', '–'));
+  const rows = Array.from({ length: Math.ceil(texts.length / PER_ROW) }, (_, row) =>
+    texts.slice(row * PER_ROW, (row + 1) * PER_ROW).join('  '),
+  );
+  return [...rows, ...(shortfall ? ['', shortfall.message] : []), '', NOTE].join('\n');
+}
+
+function score(args: readonly string[]): string {
+  const typed = readOptions(args, { rows: 'text' });
+  const [file, ...more] = typed.words;
+  if (file === undefined || more.length > 0) {
+    return fail('Name one file: sweepline check score reading.json');
+  }
+  const parsed = parseReading(readJson(file));
+  if ('error' in parsed) return fail(parsed.error);
+  const scored = scoreCheck(parsed.reading, oneOf(typed, 'rows', ROW_RULES, 'each'));
+  return typed.flag('json') ? JSON.stringify(scoreJson(scored)) : scoreText(scored);
+}
+
+function scoreJson({ missed, ...score }: CheckScore) {
+  return {
+    ...score,
+    missed: missed.map(({ item, at, kind, cards, said }) => ({
+      at,
+      text: item.text,
+      kind,
+      ...(cards ? { cards } : {}),
+      ...(said === undefined ? {} : { said }),
+    })),
+    note: NOTE,
+  };
+}
+
+function scoreText(score: CheckScore): string {
+  const { asked, right, accuracy, soundsAsked, soundsRight, rightPerMinute, soundsPerMinute } =
+    score;
+  const share = accuracy === null ? '' : ` (${Math.round(accuracy * 100)}%)`;
+  return [
+    `${right} of ${asked} right${share}, ${soundsRight} of ${soundsAsked} sounds.`,
+    ...(rightPerMinute === null || soundsPerMinute === null
+      ? []
+      : [`${rightPerMinute.toFixed(1)} a minute, ${soundsPerMinute.toFixed(1)} sounds a minute.`]),
+    ...score.missed.map(
+      ({ item, kind, said }) => `  ${item.text}  ${kind}${said === undefined ? '' : `: ${said}`}`,
+    ),
+    '',
+    NOTE,
+  ].join('\n');
+}
+
+function readJson(file: string): unknown {
+  try {
+    return JSON.parse(readTextFile(file));
+  } catch (error) {
+    if (error instanceof SyntaxError) return fail(`“${file}” is not JSON: ${error.message}`);
+    throw error;
+  }
+}
+
+function oneOf<const Choice extends string>(
+  typed: Typed,
+  name: string,
+  choices: readonly Choice[],
+  otherwise: Choice,
+): Choice {
+  const text = typed.text(name);
+  if (text === null) return otherwise;
+  return (
+    choices.find((choice) => choice === text) ??
+    fail(`--${name} is one of ${choices.join(', ')}; “${text}” is none.`)
+  );
+}

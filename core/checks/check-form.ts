@@ -1,0 +1,41 @@
+import type { Phoneme } from '../language/phonemes.ts';
+
+/** What a short check of one child asks for. */
+export const CHECK_KINDS = ['letter-sounds', 'nonsense-words'] as const;
+export type CheckKind = (typeof CHECK_KINDS)[number];
+
+/** One thing to read. */
+export interface CheckItem {
+  /** As it is printed: `sh`, `a_e`, `mip`. */
+  readonly text: string;
+  /** Card ids from left to right; one for a letter sound. */
+  readonly cards: readonly string[];
+  /** Every right answer; a grapheme that was taught with two sounds has both. */
+  readonly answers: readonly (readonly Phoneme[])[];
+}
+
+/** A form: what the child reads, in rows. The same taught set, seed and wishes give the same form. */
+export interface CheckForm {
+  readonly kind: CheckKind;
+  readonly seed: number;
+  readonly items: readonly CheckItem[];
+  /**
+   * The mean hardness of the items, and how far it lies from the mean of all
+   * that could have been asked, in standard deviations of single items; both 0
+   * for letter sounds, where every form asks every card as often.
+   */
+  readonly hardness: number;
+  readonly offBy: number;
+}
+
+/** Why there is no form, or a shorter one, in a teacher's words. */
+export interface FormShortfall {
+  readonly code: 'nothing-taught' | 'few-words';
+  readonly message: string;
+}
+
+/** A form and what it could not give. */
+export interface MadeForm {
+  readonly form: CheckForm;
+  readonly shortfall: FormShortfall | null;
+}

@@ -1,0 +1,127 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { builtLexicon as lexicon } from '../../test/built-lexicon.ts';
+import { judgeWord } from '../boards/judge.ts';
+import { lookAlike } from '../drills/visual.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import { SEQUENCE } from '../sequence/built-in.ts';
+import { taughtUpTo } from '../sequence/teach.ts';
+import { SCREEN_DATA } from '../words/screen-data.ts';
+import { createWordScreen } from '../words/word-screen.ts';
+import { makeLetterForm } from './letter-form.ts';
+import { makeNonsenseForm } from './nonsense-form.ts';
+
+const screen = createWordScreen(SCREEN_DATA);
+const contextAt = (step: number) => ({ taught: taughtUpTo(SEQUENCE, step), lexicon, screen });
+const seeds = fc.nat(2 ** 31);
+const steps = fc.constantFrom(14, 24, 40, 60, 90, 136);
+
+describe('a form of letter sounds', () => {
+  test('asks for every taught grapheme as often as any other, give or take one', () => {
+    fc.assert(
+      fc.property(steps, seeds, fc.integer({ min: 1, max: 110 }), (step, seed, count) => {
+        const { taught } = contextAt(step);
+        const { items } = makeLetterForm(taught, seed, count).form;
+        expect(items).toHaveLength(count);
+        const times = new Map<string, number>();
+        for (const { text } of items) times.set(text, (times.get(text) ?? 0) + 1);
+        const counts = [...times.values()];
+        const graphemes = new Set(
+          [...taught.correspondences].flatMap((id) => {
+            const card = correspondenceById.get(id);
+            return card && card.kind !== 'cluster' && card.kind !== 'silent' ? card.grapheme : [];
+          }),
+        );
+        const least = times.size < graphemes.size ? 0 : Math.min(...counts);
+        expect(Math.max(...counts) - least).toBeLessThanOrEqual(1);
+        for (const { cards, answers } of items) {
+          expect(taught.correspondences.has(cards[0] as string)).toBe(true);
+          expect(answers.length).toBeGreaterThan(0);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('takes every taught sound of a grapheme as right', () => {
+    const { taught } = contextAt(136);
+    const { items } = makeLetterForm(taught, 1, 250).form;
+    const c = items.find(({ text }) => text === 'c');
+    expect(c?.answers).toEqual(expect.arrayContaining([['K'], ['S']]));
+  });
+
+  test('parts look-alikes where it can', () => {
+    const { items } = makeLetterForm(contextAt(40).taught, 5, 80).form;
+    const near = items.filter((item, at) =>
+      lookAlike(items[at - 1]?.cards[0] ?? '', item.cards[0] ?? ''),
+    );
+    expect(near.length).toBeLessThanOrEqual(1);
+  });
+
+  test('says kindly when nothing was taught', () => {
+    const { form, shortfall } = makeLetterForm(taughtUpTo(SEQUENCE, 0), 1, 20);
+    expect(form.items).toEqual([]);
+    expect(shortfall?.code).toBe('nothing-taught');
+  });
+});
+
+describe('a form of nonsense words', () => {
+  test('has good nonsense only, of taught cards, none twice, and is the same for the same seed', () => {
+    for (const step of [14, 40, 90]) {
+      const context = contextAt(step);
+      const { form } = makeNonsenseForm(context, 7, 30);
+      expect(makeNonsenseForm(context, 7, 30).form).toEqual(form);
+      expect(new Set(form.items.map(({ text }) => text)).size).toBe(30);
+      for (const { text, cards, answers } of form.items) {
+        const built = judgeWord(cards, context);
+        expect([built.word, built.kind]).toEqual([text, 'nonsense']);
+        expect(built.sounds).toEqual(answers[0]);
+        expect(screen.judge(text, built.sounds).verdict).toBe('clear');
+      }
+    }
+  });
+
+  test('is as hard as any other form: means within 0.02 standard deviations of single words, as many sounds give or take three', () => {
+    for (const step of [24, 60, 120]) {
+      const context = contextAt(step);
+      const forms = Array.from(
+        { length: 12 },
+        (_, seed) => makeNonsenseForm(context, seed, 30).form,
+      );
+      for (const { offBy } of forms) expect(Math.abs(offBy)).toBeLessThanOrEqual(0.02);
+      const lengths = forms.map(
+        ({ items }) => items.flatMap(({ answers }) => answers[0] ?? []).length,
+      );
+      expect(Math.max(...lengths) - Math.min(...lengths)).toBeLessThanOrEqual(6);
+    }
+  });
+
+  test('is another one for another seed, and leaves out the words of earlier forms', () => {
+    const context = contextAt(40);
+    const first = makeNonsenseForm(context, 1, 30).form.items.map(({ text }) => text);
+    const second = makeNonsenseForm(context, 2, 30).form.items.map(({ text }) => text);
+    expect(second.filter((text) => first.includes(text)).length).toBeLessThan(10);
+    const third = makeNonsenseForm(context, 1, 30, new Set(first)).form.items;
+    expect(third.filter(({ text }) => first.includes(text))).toEqual([]);
+  });
+
+  test('brings most of the taught consonants and every short vowel', () => {
+    const context = contextAt(30);
+    const { items } = makeNonsenseForm(context, 3, 40).form;
+    const asked = new Set(items.flatMap(({ cards }) => cards));
+    const taught = [...context.taught.correspondences].flatMap((id) => {
+      const card = correspondenceById.get(id);
+      return card && card.kind !== 'cluster' ? [card] : [];
+    });
+    const vowels = taught.filter(({ kind }) => kind === 'short-vowel');
+    expect(vowels.filter(({ id }) => !asked.has(id))).toEqual([]);
+    const missed = taught.filter(({ id }) => !asked.has(id)).length;
+    expect(missed / taught.length).toBeLessThan(0.25);
+  });
+
+  test('says how many there are when there are too few', () => {
+    const { form, shortfall } = makeNonsenseForm(contextAt(5), 1, 200);
+    expect(form.items.length).toBeLessThan(200);
+    expect(shortfall?.code).toBe('few-words');
+  });
+});

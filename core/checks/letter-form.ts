@@ -1,0 +1,70 @@
+import { lookAlike, visualPool } from '../drills/visual.ts';
+import type { Correspondence } from '../language/correspondence.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import type { Taught } from '../language/taught.ts';
+import { makeRandom, type Random, shuffled } from '../random.ts';
+import type { CheckItem, MadeForm } from './check-form.ts';
+
+/**
+ * A form of letter sounds: every grapheme that was taught, in rounds, so that
+ * none comes more than once oftener than another. Look-alikes (b, d) do not
+ * follow each other, nor does a grapheme itself, where that can be helped.
+ */
+export function makeLetterForm(taught: Taught, seed: number, count: number): MadeForm {
+  const random = makeRandom(seed);
+  const all = itemsOf(taught);
+  const items: CheckItem[] = [];
+  while (all.length > 0 && items.length < count) {
+    const round = apart(shuffled(all, random), items.at(-1), random);
+    items.push(...round.slice(0, count - items.length));
+  }
+  return {
+    form: { kind: 'letter-sounds', seed, items, hardness: 0, offBy: 0 },
+    shortfall:
+      items.length > 0
+        ? null
+        : {
+            code: 'nothing-taught',
+            message:
+              'No card was taught yet, so there is nothing to check. Say what was taught first.',
+          },
+  };
+}
+
+/** One item a grapheme, with every taught sound of it as a right answer. */
+function itemsOf({ correspondences }: Taught): readonly CheckItem[] {
+  const byGrapheme = new Map<string, Correspondence[]>();
+  for (const id of visualPool(correspondences)) {
+    const card = correspondenceById.get(id);
+    if (!card) continue;
+    const cards = byGrapheme.get(card.grapheme);
+    if (cards) cards.push(card);
+    else byGrapheme.set(card.grapheme, [card]);
+  }
+  return [...byGrapheme].map(([text, cards]) => ({
+    text,
+    cards: cards.slice(0, 1).map(({ id }) => id),
+    answers: cards.map(({ phonemes }) => phonemes),
+  }));
+}
+
+/** The same items, none beside one that looks like it, as far as they allow. */
+function apart(
+  items: readonly CheckItem[],
+  before: CheckItem | undefined,
+  random: Random,
+): readonly CheckItem[] {
+  const left = [...items];
+  const ordered: CheckItem[] = [];
+  while (left.length > 0) {
+    const last = ordered.at(-1) ?? before;
+    const fits = left.flatMap((item, at) => (last && isNear(last, item) ? [] : [at]));
+    const at = fits[random.below(Math.max(1, fits.length))] ?? 0;
+    ordered.push(...left.splice(at, 1));
+  }
+  return ordered;
+}
+
+function isNear(one: CheckItem, other: CheckItem): boolean {
+  return one.text === other.text || lookAlike(one.cards[0] ?? '', other.cards[0] ?? '');
+}
