@@ -2,7 +2,10 @@ import { readFileSync } from 'node:fs';
 import loadHighs from 'highs';
 import { makeModel } from '../core/boards/best-board.ts';
 import type { BoardModel } from '../core/boards/board-model.ts';
+import { walkByChance } from '../core/boards/chance-walk.ts';
 import { makeRun } from '../core/boards/run.ts';
+import { makeRunGraph } from '../core/boards/run-graph.ts';
+import type { RunWishes } from '../core/boards/run-wishes.ts';
 import { solveBoard } from '../core/boards/search.ts';
 import { shapeById } from '../core/boards/shape-list.ts';
 import { candidates, type Shape } from '../core/boards/shapes.ts';
@@ -34,8 +37,7 @@ export async function measurements(): Promise<readonly Measurement[]> {
   const models = tables.map((table) => makeModel(table, { limits: [8, 6, 8], clean: true }));
   const wide = makeWordTable(syllable, widest(), { taught: taughtUpTo(SEQUENCE, 999), ...engine });
   const taught = taughtUpTo(SEQUENCE, 70);
-  const board = tables[0] as WordTable;
-  const { piles } = board;
+  const { piles } = tables[0] as WordTable;
   let seed = 0;
   return [
     await measure({
@@ -49,11 +51,7 @@ export async function measurements(): Promise<readonly Measurement[]> {
       warmUps: 1,
       runs: 5,
     }),
-    await measure({
-      name: 'run of 30 flips on 12 × 6 × 12',
-      aim: 5,
-      run: () => makeRun(board, { flips: 30, realShare: 0.5, seed: seed++ }),
-    }),
+    ...(await besideChance(tables)),
     await measure({
       name: 'drill, three parts',
       aim: 50,
@@ -83,6 +81,41 @@ function widest(): readonly (readonly string[])[] {
   );
   const closed = candidates(shapeById.get('closed') as Shape, cards);
   return closed.map((pile) => pile.map(({ id }) => id));
+}
+
+/** Runs over all the boards in turn, beside cards of the same boards turned by chance alone. */
+async function besideChance(boards: readonly WordTable[]): Promise<readonly Measurement[]> {
+  const usual = { flips: 30, realShare: 0.5 };
+  const each = (run: (board: WordTable, seed: number) => unknown) => {
+    let seed = 0;
+    return { runs: 120, run: () => run(boards[seed % boards.length] as WordTable, seed++) };
+  };
+  const chance = await measure({
+    name: '30 cards turned by chance on 12 × 6 × 12',
+    ...each((board, seed) => {
+      const graph = makeRunGraph(board, { ...usual, seed }, engine.lexicon);
+      return walkByChance(graph, usual.flips, makeRandom(seed));
+    }),
+  });
+  const beside = async (name: string, wishes: Partial<RunWishes>): Promise<Measurement> => {
+    const run = each((board, seed) =>
+      makeRun(board, { ...usual, ...wishes, seed }, engine.lexicon),
+    );
+    const measured = await measure({ name, aim: 5, ...run });
+    const ratio = (measured.median / chance.median).toFixed(1);
+    return { ...measured, name: `${name} (${ratio} by chance)` };
+  };
+  return [
+    chance,
+    await beside('run of 30 flips on 12 × 6 × 12', {}),
+    await beside('the same with look-alikes side by side, rising', {
+      contrasts: [
+        ['b=B', 'd=D'],
+        ['e=EH', 'i=IH'],
+      ],
+      rise: true,
+    }),
+  ];
 }
 
 /** Both solvers on the same models; throws when they disagree. */

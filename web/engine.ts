@@ -34,6 +34,7 @@ import meaningsUrl from '../lexicon/dist/meanings.json?url';
 import wordsUrl from '../lexicon/dist/words.bin?url';
 
 export type { Board, Flip } from '../core/boards/board.ts';
+export { makeBoardLink } from '../core/boards/board-link.ts';
 export {
   type Dictation,
   type DictationSources,
@@ -45,9 +46,57 @@ export type { AuditorySound, Drill } from '../core/drills/drill.ts';
 export { dropFlip } from '../core/drills/edit-drill.ts';
 export { type Correspondence, isVowelCard, PLACES } from '../core/language/correspondence.ts';
 export { correspondenceById, correspondencesByGrapheme } from '../core/language/correspondences.ts';
-export { PHONEMES, soundLabel } from '../core/language/phonemes.ts';
+export {
+  type LikelySlip,
+  likelySlips,
+  WORD_SLIPS,
+} from '../core/language/likely-slips.ts';
+export {
+  isVowelPhoneme,
+  PHONEMES,
+  type Phoneme,
+  soundLabel,
+} from '../core/language/phonemes.ts';
 export type { CardReading, Reading, Syllable, SyllableType } from '../core/language/reading.ts';
 export { HABITS, type Habit, isHabit, type Taught } from '../core/language/taught.ts';
+export {
+  type AfterDrill,
+  afterDrill,
+  type BringBack,
+  type BrokenCard,
+  brokenByCard,
+  type MarkInPlace,
+  markedCards,
+  toBringBack,
+} from '../core/log/after-drill.ts';
+export { eventsIn } from '../core/log/class-events.ts';
+export {
+  type Child,
+  type ClassState,
+  type DrillRecord,
+  type Group,
+  type Mark,
+  WHOLE_CLASS,
+} from '../core/log/class-state.ts';
+export {
+  type Amendment,
+  type EventSpec,
+  type LogEvent,
+  type Part,
+  SLIPS,
+  type Slip,
+} from '../core/log/event.ts';
+export { type ClassHead, isOfHead, type StoreError } from '../core/log/event-store.ts';
+export type { Evidence } from '../core/log/evidence.ts';
+export type { DamagedLine } from '../core/log/log-file.ts';
+export { mergeEvents } from '../core/log/merge.ts';
+export { nextChildren } from '../core/log/next-child.ts';
+export { drillsOf, recentWords } from '../core/log/recent.ts';
+export { replay } from '../core/log/replay.ts';
+export { childrenOf, smallGroups } from '../core/log/roster.ts';
+export { groupBegun, groupOf, groupRemoved, sharedNames } from '../core/log/roster-changes.ts';
+export { makeStanding, progressOf } from '../core/log/standing.ts';
+export { makeRandom } from '../core/random.ts';
 export { SEQUENCE } from '../core/sequence/built-in.ts';
 export { itemKey } from '../core/sequence/item.ts';
 export {
@@ -81,7 +130,7 @@ export {
   decideSounds,
   decideWord,
   decisionsInForce,
-  forgetDecision,
+  NO_RULES,
   type TeacherDecision,
   type TeacherRules,
 } from '../core/words/teacher-rules.ts';

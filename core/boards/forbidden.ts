@@ -1,103 +1,118 @@
-import { type BoardModel, boardValue, type NoBoard, type Place } from './board-model.ts';
-import { countIn, FREE, IN, OUT } from './pairs.ts';
+/**
+ * What is forbidden, said in the fewest cards.
+ *
+ * Problem: on strict boards four of five combinations are forbidden, mostly for
+ * one reason: *c* never stands before *e*, whatever follows. As combinations
+ * these are a hundred thousand; as pairs some two thousand.
+ *
+ * Method: a set of cards, one each of some piles, is forbidden when all its
+ * completions are. From all piles down, a table for each set of piles tells
+ * which of its card sets are; only those with no forbidden part are kept. A
+ * board whose every pile holds a card has no forbidden combination exactly when
+ * it holds none of these sets. O(2^piles × combinations).
+ *
+ * The alternative, keeping whole combinations only, finds out far later that a
+ * vowel and an ending cannot lie together: when the last beginning is ruled out.
+ */
+import { type CardNumbers, numberCards } from './card-numbers.ts';
+import type { ManyModel } from './many-model.ts';
 
-/** Where each card stands, by pile: FREE, IN or OUT. */
-export type Statuses = readonly [Uint8Array, Uint8Array, Uint8Array];
-
-/** A forbidden combination: beginning, vowel, ending. */
-export type Triple = readonly [number, number, number];
-
-/** All forbidden combinations of a model. */
-export function forbiddenTriples({
-  sizes: [rows, layers, columns],
-  forbidden,
-}: BoardModel): Triple[] {
-  const triples: Triple[] = [];
-  for (let b = 0, at = 0; b < rows; b++) {
-    for (let v = 0; v < layers; v++) {
-      for (let e = 0; e < columns; e++, at++) if (forbidden[at]) triples.push([b, v, e]);
-    }
-  }
-  return triples;
+/** Sets of cards that must not all lie on a board. */
+export interface Clauses {
+  /** The cards of each clause by number, `width` places a clause, filled up with -1. */
+  readonly cards: Int32Array;
+  readonly width: number;
+  readonly count: number;
 }
 
-/** Puts cards out that would complete a forbidden combination; null if one is complete. */
-export function settleForbidden(
-  statuses: Statuses,
-  forbidden: readonly Triple[],
-  limits: BoardModel['limits'],
-): readonly Triple[] | null {
-  const [begin, middle, end] = statuses;
-  let live = forbidden;
-  for (let changed = true; changed; ) {
-    changed = false;
-    const still: Triple[] = [];
-    for (const triple of live) {
-      const [b, v, e] = triple;
-      const sb = begin[b];
-      const sv = middle[v];
-      const se = end[e];
-      if (sb === OUT || sv === OUT || se === OUT) continue;
-      if (sb === IN && sv === IN && se === IN) return null;
-      if (sb === IN && sv === IN) end[e] = OUT;
-      else if (sb === IN && se === IN) middle[v] = OUT;
-      else if (sv === IN && se === IN) begin[b] = OUT;
-      else {
-        still.push(triple);
-        continue;
-      }
-      changed = true;
-    }
-    for (const pile of [0, 1, 2] as const) {
-      const status = statuses[pile];
-      const chosen = countIn(status);
-      if (chosen > limits[pile]) return null;
-      if (chosen === limits[pile] && status.includes(FREE)) {
-        for (let card = 0; card < status.length; card++) if (!status[card]) status[card] = OUT;
-        changed = true;
-      }
-    }
-    live = still;
-  }
-  return live;
+/** The smallest forbidden sets of a model. They hold for boards that have a card in every pile. */
+export function smallestForbidden({ sizes, forbidden }: ManyModel): Clauses {
+  const width = sizes.length;
+  if (!forbidden.includes(1)) return { cards: new Int32Array(0), width, count: 0 };
+  const numbers = numberCards(sizes);
+  const tables = tablesBySet(sizes, forbidden);
+  const cards: number[] = [];
+  tables.forEach((table, set) => {
+    if (table.includes(1)) collect(set, table, tables, numbers, cards);
+  });
+  return { cards: Int32Array.from(cards), width, count: cards.length / width };
 }
 
-/** Puts in the last card that can still serve a group; false when a group has none left. */
-export function settleGroups(statuses: Statuses, groups: readonly (readonly Place[])[]): boolean {
-  for (const group of groups) {
-    if (group.some(([pile, card]) => statuses[pile][card] === IN)) continue;
-    const open = group.filter(([pile, card]) => statuses[pile][card] === FREE);
-    if (open.length === 0) return false;
-    const [only] = open;
-    if (open.length === 1 && only) statuses[only[0]][only[1]] = IN;
+/** For each set of piles, as bits, which of its card sets are forbidden with all that may follow. */
+function tablesBySet(sizes: readonly number[], forbidden: Uint8Array): Map<number, Uint8Array> {
+  const all = (1 << sizes.length) - 1;
+  const tables = new Map([[all, forbidden]]);
+  for (let set = all - 1; set > 0; set--) {
+    const dropped = sizes.findIndex((_, pile) => !(set & (1 << pile)));
+    const wider = set | (1 << dropped);
+    tables.set(set, dropPile(tables.get(wider) as Uint8Array, wider, dropped, sizes));
   }
-  return true;
+  return tables;
 }
 
-/** A free card of a group that none serves yet; null when all are served. */
-export function openGroup(statuses: Statuses, groups: readonly (readonly Place[])[]): Place | null {
-  for (const group of groups) {
-    if (group.some(([pile, card]) => statuses[pile][card] === IN)) continue;
-    const open = group.find(([pile, card]) => statuses[pile][card] === FREE);
-    if (open) return open;
+function dropPile(
+  table: Uint8Array,
+  set: number,
+  pile: number,
+  sizes: readonly number[],
+): Uint8Array {
+  const after = sizes.reduce(
+    (all, size, at) => (at > pile && set & (1 << at) ? all * size : all),
+    1,
+  );
+  const size = sizes[pile] as number;
+  const narrower = new Uint8Array(table.length / size);
+  for (let to = 0; to < narrower.length; to++) {
+    const from = Math.floor(to / after) * after * size + (to % after);
+    let card = 0;
+    while (card < size && table[from + card * after]) card++;
+    if (card === size) narrower[to] = 1;
   }
-  return null;
+  return narrower;
 }
 
-/** Why the pins alone rule out every board; null when they do not. */
-export function refusePins(model: BoardModel): NoBoard | null {
-  for (const pile of [0, 1, 2] as const) {
-    if (model.pinned[pile].length > model.limits[pile]) return { kind: 'too-many-pins', pile };
-  }
-  const [rows, layers, columns] = model.pinned;
-  for (const b of rows) {
-    for (const v of layers) {
-      for (const e of columns) {
-        if (boardValue(model, [[b], [v], [e]]) < 0) {
-          return { kind: 'pins-clash', combination: [b, v, e] };
-        }
-      }
+/** Adds the forbidden card sets of these piles that have no forbidden part. */
+function collect(
+  set: number,
+  table: Uint8Array,
+  tables: ReadonlyMap<number, Uint8Array>,
+  { sizes, starts }: CardNumbers,
+  clauses: number[],
+): void {
+  const piles = sizes.flatMap((_, pile) => (set & (1 << pile) ? [pile] : []));
+  const parts = piles.length > 1 ? piles.map((pile) => partWithout(set, pile, sizes)) : [];
+  const cards = piles.map(() => 0);
+  for (let at = 0; at < table.length; at++) {
+    if (table[at] && parts.every(({ part, strides }) => !tables.get(part)?.[indexOf(strides)])) {
+      sizes.forEach((_, k) => {
+        clauses.push(
+          k < piles.length ? (starts[piles[k] as number] as number) + (cards[k] as number) : -1,
+        );
+      });
+    }
+    for (let k = piles.length - 1; k >= 0; k--) {
+      cards[k]! += 1;
+      if ((cards[k] as number) < (sizes[piles[k] as number] as number)) break;
+      cards[k] = 0;
     }
   }
-  return null;
+
+  function indexOf(strides: readonly number[]): number {
+    let index = 0;
+    for (let k = 0; k < strides.length; k++) index += (cards[k] as number) * (strides[k] as number);
+    return index;
+  }
+
+  function partWithout(whole: number, left: number, all: readonly number[]) {
+    const part = whole & ~(1 << left);
+    const strides = piles.map((pile) =>
+      pile === left
+        ? 0
+        : all.reduce(
+            (product, size, at) => (at > pile && part & (1 << at) ? product * size : product),
+            1,
+          ),
+    );
+    return { part, strides };
+  }
 }

@@ -1,4 +1,5 @@
 import { combinationsOf, type ManyModel, manyValue, stridesOf } from './many-model.ts';
+import { gainsOf, refine } from './refine-board.ts';
 
 type Piles = readonly (readonly number[])[];
 
@@ -21,49 +22,6 @@ export function growBoards(
     boards.push(refine(model, grow(model, seed, degrees)));
   }
   return boards;
-}
-
-/** Chooses each pile anew, the best for the others as they lie, until nothing gets better. */
-export function refine(model: ManyModel, start: Piles): { piles: Piles; value: number } {
-  let piles = start;
-  let value = manyValue(model, piles);
-  for (;;) {
-    for (let pile = 0; pile < piles.length; pile++) {
-      const others = piles;
-      const better = bestOf(model, others, pile);
-      if (better) piles = others.map((cards, at) => (at === pile ? better : cards));
-    }
-    const reached = manyValue(model, piles);
-    if (reached <= value) return { piles, value };
-    value = reached;
-  }
-}
-
-function bestOf(model: ManyModel, piles: Piles, pile: number): readonly number[] | null {
-  const gains = gainsOf(model, piles, pile);
-  const pinned = model.pinned[pile] ?? [];
-  if (pinned.some((card) => (gains[card] as number) < 0)) return null;
-  const free: number[] = [];
-  gains.forEach((gain, card) => {
-    if (gain >= 0 && !pinned.includes(card)) free.push(card);
-  });
-  free.sort((one, other) => (gains[other] as number) - (gains[one] as number) || one - other);
-  const room = Math.max(0, (model.limits[pile] as number) - pinned.length);
-  return [...pinned, ...free.slice(0, room)].sort((one, other) => one - other);
-}
-
-/** What each card of a pile brings with the other piles as they lie; -1 if it is forbidden there. */
-function gainsOf(model: ManyModel, piles: Piles, pile: number): Int32Array {
-  const strides = stridesOf(model.sizes);
-  const stride = strides[pile] as number;
-  const gains = new Int32Array(model.sizes[pile] as number);
-  for (const from of combinationsOf(strides, piles, pile)) {
-    for (let card = 0, at = from; card < gains.length; card++, at += stride) {
-      if (model.forbidden[at]) gains[card] = -1;
-      else if ((gains[card] as number) >= 0) gains[card]! += model.weights[at] as number;
-    }
-  }
-  return gains;
 }
 
 function grow(model: ManyModel, seed: Piles, degrees: readonly Float64Array[]): Piles {

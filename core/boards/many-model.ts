@@ -57,12 +57,20 @@ export function manyValue(
   { sizes, weights, forbidden }: ManyModel,
   chosen: readonly (readonly number[])[],
 ): number {
-  let value = 0;
-  for (const at of combinationsOf(stridesOf(sizes), chosen)) {
-    if (forbidden[at]) return -1;
-    value += weights[at] as number;
+  const strides = stridesOf(sizes);
+  return visit(0, 0);
+
+  function visit(pile: number, from: number): number {
+    const cards = chosen[pile];
+    if (!cards) return forbidden[from] ? -1 : (weights[from] as number);
+    let value = 0;
+    for (const card of cards) {
+      const own = visit(pile + 1, from + card * (strides[pile] as number));
+      if (own < 0) return -1;
+      value += own;
+    }
+    return value;
   }
-  return value;
 }
 
 /** A model of at most three piles in the form that the exact search takes; blanks, which always lie, fill up to three. */

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import loadHighs from 'highs';
 import { describe, expect, test } from 'vitest';
 import { makeManyProgram } from '../../bench/linear-program.ts';
+import { makeRandom } from '../random.ts';
 import { type AnyPlace, type ManyModel, manyValue } from './many-model.ts';
 import { solveMany } from './search-many.ts';
 
@@ -65,6 +66,58 @@ function bestOfAll(model: ManyModel): number {
   return Math.max(-1, ...boards.filter(serves).map((board) => manyValue(model, board)));
 }
 
+/** Four piles as they are taught: two of few cards, and most combinations of some pairs forbidden. */
+function clusteredModel(seed: number): ManyModel {
+  const random = makeRandom(seed);
+  const sizes = [
+    3 + random.below(3),
+    2 + random.below(3),
+    3 + random.below(3),
+    6 + random.below(4),
+  ];
+  const count = sizes.reduce((all, size) => all * size, 1);
+  const strides = [2, 3].map((from) => sizes.slice(from).reduce((all, size) => all * size, 1));
+  const apart = Array.from({ length: (sizes[0] as number) * (sizes[1] as number) }, () =>
+    random.below(3),
+  );
+  const forbidden = Uint8Array.from({ length: count }, (_, at) => {
+    const [pair, tail] = [Math.floor(at / (strides[0] as number)), at % (strides[1] as number)];
+    if (seed % 2 && apart[pair] === 0 && tail % 5) return 1;
+    return random.below(20) === 0 ? 1 : 0;
+  });
+  return {
+    sizes,
+    forbidden,
+    weights: Int32Array.from(forbidden, (stopped) =>
+      stopped ? 0 : Math.max(0, random.below(6) - 2),
+    ),
+    limits: sizes.map((size) => Math.max(1, size - random.below(3))),
+    pinned: sizes.map(() => []),
+  };
+}
+
+/**
+ * The value of the best board by looking at all boards of all piles but the last: the last pile's
+ * cards then add up one by one.
+ */
+function bestOfAllButLast(model: ManyModel): number {
+  const last = model.sizes.length - 1;
+  const own = Array.from({ length: model.sizes[last] as number }, (_, card) => card);
+  let boards: number[][][] = [[]];
+  for (let pile = 0; pile < last; pile++) {
+    const cards = subsets(model.sizes[pile] as number, model.limits[pile] as number, []);
+    boards = boards.flatMap((board) => cards.map((some) => [...board, some]));
+  }
+  const values = boards.map((board) =>
+    own
+      .map((card) => Math.max(0, manyValue(model, [...board, [card]])))
+      .sort((one, other) => other - one)
+      .slice(0, model.limits[last])
+      .reduce((sum, value) => sum + value, 0),
+  );
+  return values.reduce((best, value) => Math.max(best, value), 0);
+}
+
 describe('the search of many piles', () => {
   for (const [piles, most] of [
     [2, 4],
@@ -92,6 +145,20 @@ describe('the search of many piles', () => {
       );
     });
   }
+
+  test('finds the best of all boards of four piles, one of them long', { timeout: 60_000 }, () => {
+    for (let seed = 0; seed < 40; seed++) {
+      const model = clusteredModel(seed);
+      const found = solveMany(model);
+      const best = bestOfAllButLast(model);
+      expect(found.kind === 'found' && [seed, found.value, found.bound]).toEqual([
+        seed,
+        best,
+        best,
+      ]);
+      if (found.kind === 'found') expect(manyValue(model, found.chosen)).toBe(best);
+    }
+  });
 
   test('agrees with HiGHS on boards of four piles', { timeout: 60_000 }, async () => {
     const highs = await loadHighs();

@@ -13,7 +13,7 @@ import { type BoardModel, boardValue } from './board-model.ts';
 import { solveBoard } from './search.ts';
 import { shapeById } from './shape-list.ts';
 import { candidates, type Shape } from './shapes.ts';
-import { makeWordTable } from './word-table.ts';
+import { makeWordTable, type WordTable } from './word-table.ts';
 
 /** Random models: sizes up to `most`, some combinations forbidden, perhaps pins. */
 function models(most: readonly [number, number, number]): fc.Arbitrary<BoardModel> {
@@ -64,6 +64,11 @@ function models(most: readonly [number, number, number]): fc.Arbitrary<BoardMode
 
 /** A model of the real word list: some cards of a step of our order, every other one clean. */
 function realModel(seed: number): BoardModel {
+  return makeModel(drawTable(seed, [8, 4, 8]), { limits: [5, 4, 5], clean: seed % 2 === 0 });
+}
+
+/** Some cards of a step of our order, at most so many a pile, judged. */
+function drawTable(seed: number, most: readonly number[]): WordTable {
   const random = makeRandom(seed);
   const taught = taughtUpTo(SEQUENCE, 25 + random.below(90));
   const cards = shuffled([...taught.correspondences], random).flatMap(
@@ -71,7 +76,7 @@ function realModel(seed: number): BoardModel {
   );
   const shape = shapeById.get('syllable') as Shape;
   const piles = candidates(shape, cards).map((pile, at) =>
-    pile.slice(0, at === 1 ? 4 : 8).map(({ id }) => id),
+    pile.slice(0, most[at]).map(({ id }) => id),
   );
   // Every eleventh spelling counts as stopped, so that clean boards have something to avoid.
   const screen: WordScreen = {
@@ -84,8 +89,59 @@ function realModel(seed: number): BoardModel {
       reason: null,
     }),
   };
-  const table = makeWordTable(shape, piles, { taught, lexicon: builtLexicon, screen });
-  return makeModel(table, { limits: [5, 4, 5], clean: seed % 2 === 0 });
+  return makeWordTable(shape, piles, { taught, lexicon: builtLexicon, screen });
+}
+
+/** Many vowels, none of which need stay: random combinations are forbidden, and pairs of cards. */
+function crowdedModel(seed: number): BoardModel {
+  const random = makeRandom(seed);
+  const sizes = [4 + random.below(4), 8 + random.below(13), 4 + random.below(4)] as const;
+  const [rows, layers, columns] = sizes;
+  const oneIn = [60, 12, 4][seed % 3] as number;
+  const apart = seed % 2 === 0 ? Infinity : 3;
+  const rolls = Array.from({ length: rows + columns }, () =>
+    Array.from({ length: layers }, () => (apart < Infinity && random.below(apart) === 0 ? 1 : 0)),
+  );
+  const count = rows * layers * columns;
+  const forbidden = Uint8Array.from({ length: count }, (_, at) => {
+    const b = Math.floor(at / (layers * columns));
+    const v = Math.floor(at / columns) % layers;
+    if (rolls[b]?.[v] || rolls[rows + (at % columns)]?.[v]) return 1;
+    return random.below(oneIn) === 0 ? 1 : 0;
+  });
+  const weights = Int32Array.from(forbidden, (stopped) =>
+    stopped ? 0 : ([0, 1, 1, 4][random.below(4)] as number),
+  );
+  const limits = [3 + random.below(3), layers, 3 + random.below(3)] as const;
+  return { sizes, weights, forbidden, limits, pinned: [[], [], []] };
+}
+
+/**
+ * The value of the best board of unlimited vowels, by looking at all beginnings and endings: a vowel
+ * then lies exactly when nothing is forbidden with them.
+ */
+function bestOfOuter({ sizes, limits, weights, forbidden }: BoardModel): number {
+  const [rows, layers, columns] = sizes;
+  let best = 0;
+  for (const begin of subsets(rows, limits[0], [])) {
+    for (const end of subsets(columns, limits[2], [])) {
+      let value = 0;
+      for (let v = 0; v < layers; v++) {
+        let own = 0;
+        let stopped = false;
+        for (const b of begin) {
+          for (const e of end) {
+            const at = (b * layers + v) * columns + e;
+            if (forbidden[at]) stopped = true;
+            own += weights[at] as number;
+          }
+        }
+        if (!stopped) value += own;
+      }
+      best = Math.max(best, value);
+    }
+  }
+  return best;
 }
 
 function subsets(size: number, limit: number, pinned: readonly number[]): number[][] {
@@ -166,6 +222,37 @@ describe('the board search', () => {
         Math.round(solved.ObjectiveValue),
         true,
       ]);
+    }
+  });
+
+  test('finds the best of all boards where many vowels are optional', { timeout: 60_000 }, () => {
+    for (let seed = 0; seed < 60; seed++) {
+      const model = crowdedModel(seed);
+      const found = solveBoard(model);
+      const best = bestOfOuter(model);
+      expect(found.kind === 'found' && [seed, found.value, found.bound, found.optimal]).toEqual([
+        seed,
+        best,
+        best,
+        true,
+      ]);
+      if (found.kind === 'found') expect(boardValue(model, found.chosen)).toBe(best);
+    }
+  });
+
+  test('finds the best of all boards of real words with many vowels, clean and strict', {
+    timeout: 60_000,
+  }, () => {
+    for (let seed = 0; seed < 6; seed++) {
+      const table = drawTable(seed + 100, [8, 14, 8]);
+      for (const strict of [false, true]) {
+        const model = makeModel(table, { limits: [4, 99, 4], clean: true, strict });
+        const found = solveBoard(model);
+        expect(found.kind === 'found' && [found.value, found.optimal]).toEqual([
+          bestOfOuter(model),
+          true,
+        ]);
+      }
     }
   });
 

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
+import { recorded } from './recorded.ts';
 import { openScreen, putRows, taughtUpTo } from './standing.ts';
 import { type Visit, type VisitSpec, visit } from './visit.ts';
 
@@ -200,9 +201,9 @@ describe('the stage', () => {
     ]);
     await page.mouse.click(700, 640);
     await page.locator('.sweep .gliding').waitFor();
-    await page.mouse.click(1200, 300);
+    await page.mouse.click(1200, 60);
     expect(await page.locator('.row .card').first().textContent()).toBe('sh');
-    await page.mouse.click(100, 300);
+    await page.mouse.click(100, 60);
     expect(await page.locator('.row .card').first().textContent()).toBe('b');
   });
 
@@ -219,10 +220,9 @@ describe('the stage', () => {
     await page.mouse.move(1300, 640, { steps: 5 });
     await page.mouse.up();
     expect(
-      await page
-        .locator('.sweep path')
-        .evaluate((path) => (path as SVGElement).style.strokeDashoffset),
-    ).toBe('0');
+      await page.locator('.sweep path').evaluate((path) => getComputedStyle(path).strokeDashoffset),
+    ).toBe('0px');
+    expect(await page.locator('.sweep .gliding').count()).toBe(0);
     expect(await page.locator('.row .card').first().textContent()).toBe('b');
   });
 
@@ -247,9 +247,9 @@ describe('the stage', () => {
       ['sh=SH', 'i=IH', 't=T'],
     ]);
     await page.keyboard.press('Space');
-    await page.waitForFunction(
-      () => JSON.parse(localStorage.getItem('sweepline.stage') ?? '{}').at === 1,
-    );
+    await expect
+      .poll(async () => (await recorded(page)).filter(({ kind }) => kind === 'shown').length)
+      .toBe(2);
     await page.reload({ waitUntil: 'load' });
     await page.locator('.row .card').first().waitFor();
     expect(await page.locator('.row .card').allTextContents()).toEqual(['sh', 'a', 't']);

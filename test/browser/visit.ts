@@ -31,7 +31,14 @@ export interface VisitSpec {
 
 const found = findChromium();
 
-const flags = [
+/** The Chromium of the tests; throws with what to do when there is none. */
+export function chromiumFound(): NonNullable<typeof found> {
+  if (!found) throw new Error('No Chromium. Run: node house/ensure.mjs chromium');
+  return found;
+}
+
+/** How every browser of the tests is started: alone, without a network, without a screen. */
+export const FLAGS = [
   '--headless',
   '--no-sandbox',
   '--disable-gpu',
@@ -58,7 +65,7 @@ export async function visit({
     rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
   };
   try {
-    context = await browser(folder, width, height);
+    context = await startBrowser(folder, width, height);
     const requests: string[] = [];
     const errors: string[] = [];
     watch(context, requests, errors);
@@ -71,12 +78,17 @@ export async function visit({
   }
 }
 
-async function browser(folder: string, width: number, height: number): Promise<BrowserContext> {
-  if (!found) throw new Error('No Chromium. Run: node house/ensure.mjs chromium');
+/** Starts a browser whose own folder is this one, with a first page of this size. */
+export async function startBrowser(
+  folder: string,
+  width: number,
+  height: number,
+): Promise<BrowserContext> {
+  const found = chromiumFound();
   return chromium.launchPersistentContext(folder, {
     executablePath: found.path,
     env: { ...process.env, ...found.environment },
-    args: flags,
+    args: FLAGS,
     viewport: { width, height },
     deviceScaleFactor: 1,
   });

@@ -13,6 +13,7 @@ import { Banner } from './banner.tsx';
 import { Broken } from './broken.tsx';
 import { Footer } from './footer.tsx';
 import { Header } from './header.tsx';
+import { Later } from './later.tsx';
 import { type Screen, shown } from './route.ts';
 import { UndoBar } from './undo-bar.tsx';
 
@@ -20,15 +21,20 @@ const titles: Readonly<Record<Screen, string>> = {
   learned: 'What have they learned?',
   order: 'The order',
   today: 'Today’s warm-up',
+  board: 'Board',
   stage: 'Stage',
+  desk: 'Desk',
+  after: 'How it went',
+  plan: 'Plan for a substitute',
   words: 'Find words',
   text: 'Is this text decodable?',
   dictation: 'Dictation',
+  class: 'Class',
   settings: 'Settings',
   about: 'About',
 };
 
-/** The whole app: one screen at a time; the stage alone, all others between header and footer. */
+/** The whole app: one screen at a time; stage and desk alone, all others between header and footer. */
 export function App() {
   const [error, forget] = useErrorBoundary();
   const screen = shown.value;
@@ -38,6 +44,7 @@ export function App() {
   }, [screen]);
   if (error) return <Broken error={error} again={forget} />;
   if (screen === 'stage') return <Stage />;
+  if (screen === 'desk') return <Later load={loadDesk} />;
   return (
     <>
       <Header current={screen} />
@@ -51,13 +58,23 @@ export function App() {
   );
 }
 
-function Page({ screen }: { readonly screen: Exclude<Screen, 'stage'> }) {
+const loadClass = () => import('../classes/classes.tsx').then(({ ClassPage }) => ClassPage);
+const loadAfter = () => import('../after/after.tsx').then(({ AfterPage }) => AfterPage);
+const loadPlan = () => import('../plan-sheet/plan-sheet.tsx').then(({ PlanPage }) => PlanPage);
+const loadDesk = () => import('../desk/desk.tsx').then(({ DeskPage }) => DeskPage);
+const loadBoard = () => import('../board/board.tsx').then(({ BoardPage }) => BoardPage);
+
+function Page({ screen }: { readonly screen: Exclude<Screen, 'stage' | 'desk'> }) {
   if (screen === 'learned') return <Learned />;
   if (screen === 'order') return <Order />;
   if (screen === 'today') return <Today />;
+  if (screen === 'board') return <Later load={loadBoard} />;
+  if (screen === 'after') return <Later load={loadAfter} />;
+  if (screen === 'plan') return <Later load={loadPlan} />;
   if (screen === 'words') return <Words />;
   if (screen === 'text') return <TextPage />;
   if (screen === 'dictation') return <DictationPage />;
+  if (screen === 'class') return <Later load={loadClass} />;
   if (screen === 'settings') return <SettingsPage />;
   return <About />;
 }

@@ -1,35 +1,72 @@
+import { useState } from 'preact/hooks';
+import { saveWhatIsHere } from '../classes/copies.ts';
+import { reopenClass, store } from '../memory/open-class.ts';
 import { asideCopies, trouble } from '../memory/shelf.ts';
 import { saveText } from './save-text.ts';
 
 /** Says kindly when this device cannot remember, or when something remembered could not be read. */
 export function Banner() {
-  if (trouble.value === 'refused') {
-    return (
-      <div class="banner" role="status">
-        <p>
-          This browser will not let Sweepline remember anything just now. Everything works until you
-          close this window; save your order as a file if you changed it.
-        </p>
-      </div>
-    );
-  }
-  if (trouble.value === 'unreadable') {
-    return (
-      <div class="banner" role="status">
-        <p>
-          Something kept on this device could not be read, so we began afresh there. A copy of it
-          was put aside; nothing was thrown away.
-        </p>
-        <button type="button" class="button" onClick={saveCopies}>
-          Save the copy as a file
-        </button>
-        <button type="button" class="button plain" onClick={hide}>
-          Close
-        </button>
-      </div>
-    );
-  }
-  return null;
+  const lost = store.trouble.value;
+  return (
+    <>
+      {lost && <NotKept message={lost.message} />}
+      {trouble.value === 'refused' && !lost && (
+        <div class="banner" role="status">
+          <p>
+            This browser will not let Sweepline remember anything just now. Everything works until
+            you close this window; save your order as a file if you changed it.
+          </p>
+        </div>
+      )}
+      {trouble.value === 'unreadable' && (
+        <div class="banner" role="status">
+          <p>
+            Something kept on this device could not be read, so we began afresh there. A copy of it
+            was put aside; nothing was thrown away.
+          </p>
+          <button type="button" class="button" onClick={saveCopies}>
+            Save the copy as a file
+          </button>
+          <button type="button" class="button plain" onClick={hide}>
+            Close
+          </button>
+        </div>
+      )}
+    </>
+  );
+}
+
+/** The log of the class cannot be kept: what to do about it, with the page going on meanwhile. */
+function NotKept({ message }: { readonly message: string }) {
+  const [said, setSaid] = useState('');
+  return (
+    <div class="banner" role="status">
+      <p>{message}</p>
+      <button
+        type="button"
+        class="button"
+        onClick={async () => {
+          const saved = await saveWhatIsHere();
+          setSaid('error' in saved ? saved.error.message : `Saved as ${saved.name}.`);
+        }}
+      >
+        Save a copy
+      </button>
+      <button
+        type="button"
+        class="button plain"
+        onClick={async () => {
+          setSaid('');
+          const outcome = await store.append([]);
+          if ('error' in outcome) setSaid('Still not. What you do goes on meanwhile.');
+          else await reopenClass();
+        }}
+      >
+        Try again
+      </button>
+      <p>{said}</p>
+    </div>
+  );
 }
 
 function saveCopies(): void {

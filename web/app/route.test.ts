@@ -1,12 +1,20 @@
 import { describe, expect, it } from 'vitest';
-import { linkTo, parseScreen, SCREENS } from './route.ts';
+import { linkTo, parseQuery, parseScreen, SCREENS } from './route.ts';
 
 describe('addresses', () => {
   it.each(SCREENS)('lead to the screen they name: %s', (screen) => {
     expect(parseScreen(linkTo(screen))).toBe(screen);
+    expect(parseQuery(linkTo(screen))).toBe('');
   });
 
-  it.each(['', '#', '#/', '#/nothing', '#/constructor'])(
+  it('carry a question to their screen, whatever signs it has', () => {
+    for (const query of ['v=1&piles=b.d,a_e,t&shape=closed', '?', 'a?b/c#d', 'line\nbreak']) {
+      expect(parseScreen(linkTo('board', query))).toBe('board');
+      expect(parseQuery(linkTo('board', query))).toBe(query);
+    }
+  });
+
+  it.each(['', '#', '#/', '#/nothing', '#/constructor', '#/?board', '#?/board'])(
     'that name no screen lead to none: %j',
     (hash) => {
       expect(parseScreen(hash)).toBeNull();

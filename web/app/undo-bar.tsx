@@ -44,6 +44,6 @@ function onKey(event: KeyboardEvent): void {
 function isTextField(target: EventTarget | null): boolean {
   return (
     target instanceof HTMLTextAreaElement ||
-    (target instanceof HTMLInputElement && target.type === 'text')
+    (target instanceof HTMLInputElement && ['text', 'password'].includes(target.type))
   );
 }

@@ -13,7 +13,7 @@ import { storeFailure } from './store-error.ts';
  * record of its own, in a strict transaction; when many have gathered, they
  * are sealed into pages of some thousand, in one transaction that adds them
  * there and takes the records away. Read as records, 60,000 events take two seconds; as
- * pages, a tenth of that (`npm run bench`). The alternative, keeping the class as
+ * pages, several times as fast. The alternative, keeping the class as
  * last seen beside the events, would be a second truth.
  */
 export function createIndexedStore(name = 'sweepline-log'): EventStore {

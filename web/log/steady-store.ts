@@ -46,8 +46,11 @@ export function keepGoing(store: EventStore): SteadyStore {
       return outcome;
     },
     async eventsOf(classId) {
+      const before = unsaved.value;
       const read = await store.eventsOf(classId);
-      const held = unsaved.value.filter((event) => event.classId === classId);
+      const held = without(before, unsaved.value)
+        .concat(unsaved.value)
+        .filter((event) => event.classId === classId);
       if ('events' in read) return { events: without(held, read.events).concat(read.events) };
       trouble.value = read.error;
       return { events: held };

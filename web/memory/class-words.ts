@@ -1,66 +1,65 @@
 import { computed } from '@preact/signals';
-import { array, object, picklist, string } from 'valibot';
 import {
   decideSounds,
   decideWord,
-  forgetDecision,
+  NO_RULES,
   type TeacherDecision,
   type TeacherRules,
 } from '../engine.ts';
-import { remembered } from './remembered.ts';
-import { change } from './undo.ts';
-
-const schema = object({
-  decisions: array(
-    object({
-      choice: picklist(['block', 'allow']),
-      about: picklist(['word', 'sounds']),
-      text: string(),
-    }),
-  ),
-  names: array(string()),
-});
-
-const kept = remembered('class-words', schema, { decisions: [], names: [] });
+import { classState, recordUndoable } from './open-class.ts';
 
 /** What she decided about words and sounds for her class. */
-export const rules = computed<TeacherRules>(() => ({ decisions: kept.value.decisions }));
+export const rules = computed<TeacherRules>(() => ({ decisions: classState.value.decisions }));
 
-/** The children's first names; they never leave this device. */
-export const names = computed<readonly string[]>(() => kept.value.names);
+/**
+ * The children's first names; they never leave this device unless she shares
+ * them. Each word of a name is one, but for the letter that tells two children
+ * of one name apart: Tam B is known as Tam.
+ */
+export const names = computed<readonly string[]>(() => {
+  const words = [...classState.value.children.values()].flatMap(({ name, removed }) =>
+    removed ? [] : name.split(/\s+/).filter((word) => /\p{L}.*\p{L}/u.test(word)),
+  );
+  return [...new Set(words)];
+});
 
 /** Equal while the same words are fit for the class; empty while nothing was decided. */
 export const classWordsKey = computed(() => {
-  const { decisions, names } = kept.value;
-  return decisions.length + names.length === 0 ? '' : JSON.stringify(kept.value);
+  const { decisions } = rules.value;
+  if (decisions.length + names.value.length === 0) return '';
+  const decided = decisions.map(({ choice, about, text }) => `${choice} ${about} ${text}`);
+  return [...decided, ...names.value].join('\n');
 });
 
 /** Blocks or allows a word for her class; can be undone. */
 export function settleWord(choice: TeacherDecision['choice'], word: string): void {
-  put(decideWord(rules.peek(), choice, word), said(choice, word));
+  settle(decideWord(NO_RULES, choice, word), said(choice, word));
 }
 
-/** Blocks or allows every spelling that sounds like this; can be undone. */
+/** Blocks or allows every spelling that sounds in one of these ways; can be undone. */
 export function settleSounds(
   choice: TeacherDecision['choice'],
   word: string,
-  sounds: Parameters<typeof decideSounds>[2],
+  ways: readonly Parameters<typeof decideSounds>[2][],
 ): void {
-  put(decideSounds(rules.peek(), choice, sounds), said(choice, `${word}, however it is spelled,`));
+  const all = ways.reduce((sum, sounds) => decideSounds(sum, choice, sounds), NO_RULES);
+  settle(all, said(choice, `${word}, however it is spelled,`));
 }
 
-/** Forgets a decision; can be undone. */
-export function unsettle(decision: TeacherDecision): void {
-  put(forgetDecision(rules.peek(), decision), 'Took back a decision.');
+/** Forgets all decisions about a word, or about sounds; can be undone. */
+export function unsettle({ about, text }: Pick<TeacherDecision, 'about' | 'text'>): void {
+  const undone = classState
+    .peek()
+    .decisions.filter((one) => one.about === about && one.text === text);
+  recordUndoable(
+    'Took back a decision.',
+    ...undone.map(({ id }) => ({ kind: 'undone', body: { event: id } }) as const),
+  );
 }
 
-/** Remembers the children's first names; called as she types, so the field's own undo is the undo. */
-export function setNames(next: readonly string[]): void {
-  kept.value = { decisions: kept.peek().decisions, names: [...next] };
-}
-
-function put({ decisions }: TeacherRules, what: string): void {
-  change(kept, { decisions: [...decisions], names: kept.peek().names }, what);
+function settle({ decisions }: TeacherRules, what: string): void {
+  if (decisions.length === 0) return;
+  recordUndoable(what, ...decisions.map((body) => ({ kind: 'decided', body }) as const));
 }
 
 function said(choice: TeacherDecision['choice'], word: string): string {

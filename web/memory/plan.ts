@@ -13,9 +13,12 @@ import {
   string,
 } from 'valibot';
 import { readyEngine } from '../app/engine-ready.ts';
-import { type Drill, PHONEMES, type Taught } from '../engine.ts';
+import { type Drill, drillsOf, PHONEMES, recentWords, type Taught } from '../engine.ts';
+import { brokenLately, practised } from './broken-lately.ts';
 import { classWordsKey } from './class-words.ts';
+import { today } from './day.ts';
 import { newestCards } from './newest-cards.ts';
+import { classState, group } from './open-class.ts';
 import { progress, taught } from './progress.ts';
 import { remembered } from './remembered.ts';
 import { change } from './undo.ts';
@@ -42,25 +45,37 @@ const drillSchema = object({
     }),
   ),
   shortfall: nullable(
-    object({ code: picklist(['no-vowel', 'few-letters', 'few-words']), message: string() }),
+    object({
+      code: picklist(['nothing-taught', 'no-vowel', 'few-letters', 'few-words']),
+      message: string(),
+    }),
   ),
+});
+
+/** A plan, for whom, and what had been taught and decided about words when it was made. */
+const madeSchema = object({
+  group: optional(string(), ''),
+  taught: string(),
+  classWords: optional(string(), ''),
+  drill: drillSchema,
 });
 
 const schema = object({
   wishes: wishesSchema,
-  /**
-   * Today's plan, and what had been taught and decided about words when it was
-   * made; null when there is none yet.
-   */
-  made: nullable(
-    object({ taught: string(), classWords: optional(string(), ''), drill: drillSchema }),
-  ),
+  /** The plan made last; null when there is none yet. */
+  made: nullable(madeSchema),
+  /** The plans of other groups. */
+  others: optional(array(madeSchema), []),
 });
 
 /** What she wishes of a warm-up. */
 export type Wishes = InferOutput<typeof wishesSchema>;
 
-const plan = remembered('plan', schema, { wishes: { flips: 30, realShare: 0.5 }, made: null });
+const plan = remembered('plan', schema, {
+  wishes: { flips: 30, realShare: 0.5 },
+  made: null,
+  others: [],
+});
 
 /** What she wishes of a warm-up, remembered from day to day. */
 export const wishes = computed(() => plan.value.wishes);
@@ -70,11 +85,28 @@ export const wishes = computed(() => plan.value.wishes);
  * decided about words since, the flips that are not fit any more are replaced.
  */
 export const drill = computed<Drill | null>(() => {
-  const { made } = plan.value;
-  if (made?.taught !== taughtKey(taught.value)) return null;
+  const made = madeFor(groupKey.value, plan.value);
+  if (made?.taught !== taughtKey(taught.value) || wasRunBefore(made.drill)) return null;
   if (made.classWords === classWordsKey.value) return made.drill;
   return readyEngine()?.mend(made.drill, taught.value) ?? null;
 });
+
+const groupKey = computed(() => `${classState.value.id} ${group.value.id}`);
+
+/** The plan of a group; one that was made before there were groups is anyone's. */
+function madeFor(key: string, { made, others }: InferOutput<typeof schema>) {
+  return made && (made.group === key || made.group === '')
+    ? made
+    : others.find((other) => other.group === key);
+}
+
+/** Whether a plan was run on an earlier day: then today wants a new one. */
+function wasRunBefore({ seed }: Drill): boolean {
+  const now = today();
+  return drillsOf(classState.value, group.value.id).some(
+    (record) => record.drill.seed === seed && record.day < now && record.shown.length > 0,
+  );
+}
 
 /**
  * Makes a warm-up when there is none for what is taught now. `seed` is drawn by
@@ -83,7 +115,18 @@ export const drill = computed<Drill | null>(() => {
 export function ensureDrill(seed: number): void {
   const ready = readyEngine();
   if (!ready || drill.value !== null) return;
-  plan.value = planned(plan.peek().wishes, ready.build(specOf(plan.peek().wishes, seed)));
+  const { wishes } = plan.peek();
+  plan.value = planned(wishes, begunWithoutPlan() ?? ready.build(specOf(wishes, seed)));
+}
+
+/**
+ * What was begun today and not ended, where its plan is gone: a browser that is
+ * killed may lose the last seconds of its shelf, and the log remembers.
+ */
+function begunWithoutPlan(): Drill | null {
+  if (madeFor(groupKey.peek(), plan.peek())) return null;
+  const last = drillsOf(classState.peek(), group.peek().id).at(-1);
+  return last && last.ended === null && last.day === today() ? last.drill : null;
 }
 
 /** Makes the warm-up anew, with other wishes or another seed; can be undone. */
@@ -104,15 +147,29 @@ export function freshSeed(): number {
 }
 
 function specOf({ flips, realShare }: Wishes, seed: number) {
-  return { taught: taught.peek(), newest: newestCards(progress.peek()), seed, flips, realShare };
+  const newest = newestCards(progress.peek());
+  const focus = practised(brokenLately.peek());
+  const avoid = recentWords(classState.peek(), group.peek().id);
+  return { taught: taught.peek(), newest, focus, seed, flips, realShare, avoid };
 }
 
-function planned(next: Wishes, made: Drill) {
-  return { wishes: next, made: marked(made) };
+function planned(wishes: Wishes, drill: Drill): InferOutput<typeof schema> {
+  const { made, others } = plan.peek();
+  const next = marked(drill);
+  const kept = made && made.group !== next.group && made.group !== '' ? [made, ...others] : others;
+  return {
+    wishes,
+    made: next,
+    others: kept.filter((other) => other.group !== next.group).slice(0, mostOthers),
+  };
 }
+
+/** Plans of so many other groups are kept. */
+const mostOthers = 30;
 
 function marked(made: Drill) {
   return {
+    group: groupKey.peek(),
     taught: taughtKey(taught.peek()),
     classWords: classWordsKey.peek(),
     drill: mutable(made),

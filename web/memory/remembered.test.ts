@@ -11,6 +11,7 @@ function shelfWith(held: Record<string, string>): Shelf & { readonly held: Map<s
     held: map,
     read: (name) => map.get(name) ?? null,
     write: (name, text) => map.set(name, text),
+    remove: (name) => map.delete(name),
     setAside: (name, text) => map.set(`${name} aside`, text),
   };
 }

@@ -8,6 +8,8 @@ import {
   optional,
   picklist,
   pipe,
+  safeParse,
+  transform,
 } from 'valibot';
 import { remembered } from './remembered.ts';
 
@@ -18,17 +20,31 @@ export const LOOKS = ['paper', 'dark', 'contrast'] as const;
 /** The hand that points; the stage's touch side follows it. */
 export const HANDS = ['right', 'left'] as const;
 
-const schema = object({
+/** How a row is blended: all cards at once, one sound at a time, or joined sounds. */
+export const BLENDINGS = ['whole', 'sounds', 'joined'] as const;
+
+const fields = object({
   notation: optional(picklist(NOTATIONS), 'classroom'),
   look: optional(picklist(LOOKS), 'paper'),
   hand: optional(picklist(HANDS), 'right'),
   /** Milliseconds of one sweep. */
   sweepPace: optional(pipe(number(), minValue(200), maxValue(3000)), 700),
-  /** One sound at a time on the stage. */
+  blending: optional(picklist(BLENDINGS)),
+  /** One sound at a time, as it was remembered before there were three ways. */
   successive: optional(boolean(), false),
   /** A small glimpse of what comes next, for her, on the stage. */
   glimpse: optional(boolean(), false),
+  /** Whether children are called on, one for each card. */
+  calling: optional(boolean(), false),
 });
+
+const schema = pipe(
+  fields,
+  transform(({ successive, blending, ...others }) => ({
+    ...others,
+    blending: blending ?? (successive ? ('sounds' as const) : ('whole' as const)),
+  })),
+);
 
 /** All settings. */
 export type Settings = InferOutput<typeof schema>;
@@ -39,11 +55,21 @@ export const settings = remembered<Settings>('settings', schema, {
   look: 'paper',
   hand: 'right',
   sweepPace: 700,
-  successive: false,
+  blending: 'whole',
   glimpse: false,
+  calling: false,
 });
 
 /** Changes some settings; they are not part of undo, since each shows at once and is set back as easily. */
 export function setSettings(some: Partial<Settings>): void {
   settings.value = { ...settings.peek(), ...some };
 }
+
+/** What another window of this browser changes holds here too: the desk sets the stage's look. */
+globalThis.addEventListener?.('storage', ({ key, newValue }: StorageEvent) => {
+  if (key !== 'sweepline.settings' || newValue === null) return;
+  const read = safeParse(schema, JSON.parse(newValue));
+  if (read.success && JSON.stringify(settings.peek()) !== JSON.stringify(read.output)) {
+    settings.value = read.output;
+  }
+});

@@ -9,6 +9,7 @@ import { signal } from '@preact/signals';
 export interface Shelf {
   read(name: string): string | null;
   write(name: string, text: string): void;
+  remove(name: string): void;
   /** Keeps a copy of text that could not be read, so that it can be rescued. */
   setAside(name: string, text: string): void;
 }
@@ -35,6 +36,13 @@ export const shelf: Shelf = {
     try {
       localStorage.setItem(prefix + name, text);
       if (trouble.peek() === 'refused') trouble.value = null;
+    } catch {
+      trouble.value = 'refused';
+    }
+  },
+  remove(name) {
+    try {
+      localStorage.removeItem(prefix + name);
     } catch {
       trouble.value = 'refused';
     }

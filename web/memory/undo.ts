@@ -17,12 +17,14 @@ export function change<Value>(value: Signal<Value>, next: Value, said: string): 
   const before = value.peek();
   if (before === next) return;
   value.value = next;
-  const undoable: Undoable = {
-    said,
-    undo: () => {
-      value.value = before;
-    },
-  };
+  noteUndo(said, () => {
+    value.value = before;
+  });
+}
+
+/** Notes how to go back from a change that was just made. */
+export function noteUndo(said: string, undo: () => void): void {
+  const undoable: Undoable = { said, undo };
   done = [...done.slice(1 - deepest), undoable];
   latest.value = undoable;
 }

@@ -1,23 +1,16 @@
 import './class-words.css';
 import { useState } from 'preact/hooks';
 import { readyEngine } from '../app/engine-ready.ts';
+import { linkTo } from '../app/route.ts';
 import {
   decisionsInForce,
   type Engine,
   PHONEMES,
-  parseNames,
   type Screened,
   soundLabel,
   type TeacherDecision,
 } from '../engine.ts';
-import {
-  names,
-  rules,
-  setNames,
-  settleSounds,
-  settleWord,
-  unsettle,
-} from '../memory/class-words.ts';
+import { rules, settleSounds, settleWord, unsettle } from '../memory/class-words.ts';
 import { settings } from '../memory/settings.ts';
 
 /** The words she has decided about for her class, and a place to decide about any other. */
@@ -29,7 +22,8 @@ export function ClassWords() {
         <h2>Words in your class</h2>
       </legend>
       <p class="quiet">
-        Words not fit for a class are hidden already. You have the last word, either way.
+        Words not fit for a class are hidden already. You have the last word, either way. Children’s
+        names are kept under <a href={linkTo('class')}>Class</a>; no board shows one unasked.
       </p>
       <DecideForm />
       {decided.length > 0 && (
@@ -68,7 +62,7 @@ function DecideForm() {
     if (!isWord) return;
     const ways = alsoSounds ? (ready?.waysToSay(word) ?? []) : [];
     if (ways.length === 0) settleWord(choice, word);
-    for (const sounds of ways) settleSounds(choice, word, sounds);
+    else settleSounds(choice, word, ways);
     setText('');
   };
   return (
@@ -133,32 +127,4 @@ function nameOf({ about, text }: TeacherDecision): string {
   if (about === 'word') return text;
   const sounds = text.split(' ').filter((sound) => known.has(sound)) as (typeof PHONEMES)[number][];
   return `whatever says ${soundLabel(sounds, settings.value.notation)}`;
-}
-
-/** The children's first names, so that none is shouted by chance. */
-export function Names() {
-  const [text, setText] = useState(names.peek().join('\n'));
-  return (
-    <fieldset class="class-words">
-      <legend>
-        <h2>Children’s first names</h2>
-      </legend>
-      <label class="names">
-        <span class="quiet">
-          One to a line. A word that spells or sounds like a name waits for you before it is shown.
-          Names stay on this device.
-        </span>
-        <textarea
-          rows={5}
-          value={text}
-          autocomplete="off"
-          spellcheck={false}
-          onInput={(event) => {
-            setText(event.currentTarget.value);
-            setNames(parseNames(event.currentTarget.value));
-          }}
-        />
-      </label>
-    </fieldset>
-  );
 }

@@ -1,5 +1,6 @@
 import './settings.css';
 import {
+  BLENDINGS,
   HANDS,
   LOOKS,
   NOTATIONS,
@@ -7,7 +8,7 @@ import {
   setSettings,
   settings,
 } from '../memory/settings.ts';
-import { ClassWords, Names } from './class-words.tsx';
+import { ClassWords } from './class-words.tsx';
 
 /** Her settings; each is in force at once and remembered on this device. */
 export function SettingsPage() {
@@ -60,19 +61,26 @@ export function SettingsPage() {
             <output class="quiet">{(now.sweepPace / 1000).toFixed(1)} s</output>
           </label>
         </fieldset>
+        <Choice
+          title="Words are blended"
+          name="blending"
+          options={BLENDINGS}
+          names={{
+            whole: 'the whole row at once',
+            sounds: 'one sound at a time: the row opens card by card',
+            joined: 'joined sounds: each card that opens is swept with those before it',
+          }}
+          now={now.blending}
+        />
         <fieldset>
           <legend>
             <h2>On the stage</h2>
           </legend>
-          <Switch name="successive" now={now.successive}>
-            One sound at a time: the row opens card by card
-          </Switch>
           <Switch name="glimpse" now={now.glimpse}>
-            A small glimpse of the next, in the corner, for you
+            A small glimpse of the next, at your edge
           </Switch>
         </fieldset>
         <ClassWords />
-        <Names />
       </div>
     </>
   );
@@ -116,7 +124,7 @@ function Switch({
   now,
   children,
 }: {
-  readonly name: 'successive' | 'glimpse';
+  readonly name: 'glimpse';
   readonly now: boolean;
   readonly children: string;
 }) {

@@ -1,19 +1,23 @@
 import './controls.css';
 import { settings } from '../memory/settings.ts';
-import type { Wish } from './keys.ts';
-import type { Moment } from './moments.ts';
+import type { Wish } from '../warm-up/keys.ts';
+import type { Moment } from '../warm-up/moments.ts';
+import type { Blending } from '../warm-up/standing.ts';
 
 interface ControlsProps {
   readonly moment: Moment | undefined;
+  readonly blending: Blending;
   readonly paused: boolean;
+  /** Whether a desk leads: then only what concerns this window is offered. */
+  readonly led: boolean;
   readonly awake: boolean;
   readonly onWake: () => void;
   readonly onWish: (wish: Wish) => void;
 }
 
 /** What she can do, as buttons: shown when she reaches for them, gone when she faces the class. */
-export function Controls({ moment, paused, awake, onWake, onWish }: ControlsProps) {
-  const { successive, glimpse } = settings.value;
+export function Controls(props: ControlsProps) {
+  const { moment, blending, paused, led, awake, onWake, onWish } = props;
   const button = (wish: Wish, name: string, key: string, pressed?: boolean) => (
     <button
       type="button"
@@ -36,19 +40,32 @@ export function Controls({ moment, paused, awake, onWake, onWish }: ControlsProp
         <span aria-hidden="true">···</span>
       </button>
       <div class={`controls${awake ? ' awake' : ''}`} role="toolbar" aria-label="The stage">
-        {moment?.part === 'blending' && button('sweep', 'Sweep', '↓')}
-        {button('next', 'Next', 'space')}
-        {button('back', 'Back', '←')}
-        {moment && button('skip', 'Skip', 'X')}
-        {moment?.part === 'blending' && button('answer', 'Real?', 'T')}
-        {moment?.part === 'auditory' && button('answer', 'Spellings', 'T')}
-        {moment && button('pause', 'Blank', 'B', paused)}
-        {moment?.part === 'blending' &&
-          button('successive', 'One sound at a time', 'O', successive)}
-        {button('glimpse', 'Glimpse', 'G', glimpse)}
+        {!led && moment?.part === 'blending' && button('sweep', 'Sweep', '↓')}
+        {!led && button('next', 'Next', 'space')}
+        {!led && button('back', 'Back', '←')}
+        {!led && moment && button('skip', 'Skip', 'X')}
+        {!led && moment?.part === 'blending' && button('answer', 'Real?', 'T')}
+        {!led && moment?.part === 'auditory' && button('answer', 'Spellings', 'T')}
+        {!led && moment && button('pause', 'Blank', 'B', paused)}
+        {!led && moment?.part === 'blending' && button('blending', shortNames[blending], 'O')}
+        {!led && button('glimpse', 'Glimpse', 'G', settings.value.glimpse)}
+        {led && button('full-screen', 'Full screen', 'F')}
         {button('keys', 'Keys', '?')}
-        {button('leave', 'Leave', 'Esc')}
+        {button('leave', led ? 'Close' : 'Leave', 'Esc')}
       </div>
     </>
   );
 }
+
+/** How rows are blended, in her words. */
+export const blendingNames: Readonly<Record<Blending, string>> = {
+  whole: 'Whole row',
+  sounds: 'One sound at a time',
+  joined: 'Joined sounds',
+};
+
+const shortNames: Readonly<Record<Blending, string>> = {
+  whole: 'Whole row',
+  sounds: 'By sounds',
+  joined: 'Joined',
+};

@@ -1,24 +1,42 @@
-import type { Moment } from './moments.ts';
+import { linkTo } from '../app/route.ts';
+import type { Moment } from '../warm-up/moments.ts';
+import type { Standing } from '../warm-up/standing.ts';
+import { leaveFullScreen } from './full-screen.ts';
 
-/** The plain end: how many there were, and the way back. */
+/** The plain end: how many there were, and how it went; before the children alone only the former. */
 export function End({
   moments,
-  skipped,
-  onLeave,
+  standing,
+  led,
 }: {
   readonly moments: readonly Moment[];
-  readonly skipped: ReadonlySet<number>;
-  readonly onLeave: () => void;
+  readonly standing: Standing;
+  readonly led: boolean;
 }) {
-  const blended = moments.filter(
-    ({ part }, place) => part === 'blending' && !skipped.has(place),
-  ).length;
   return (
     <div class="end">
-      <p>{blended > 0 ? `That was ${blended}.` : 'That was all.'}</p>
-      <button type="button" class="button next" onClick={onLeave}>
-        Back to the plan
-      </button>
+      <p>{countSaid(moments, standing)}</p>
+      {!led && (
+        <div class="end-ways">
+          <a class="button next" href={linkTo('after')} onClick={leaveFullScreen}>
+            How it went
+          </a>
+          <a class="button plain" href={linkTo('today')} onClick={leaveFullScreen}>
+            Back to the plan
+          </a>
+        </div>
+      )}
     </div>
   );
+}
+
+/** How many words were blended: `That was 30.` */
+export function countSaid(
+  moments: readonly Moment[],
+  { order, skipped }: Pick<Standing, 'order' | 'skipped'>,
+): string {
+  const blended = order.filter(
+    (moment, place) => moments[moment]?.part === 'blending' && !skipped.includes(place),
+  ).length;
+  return blended > 0 ? `That was ${blended}.` : 'That was all.';
 }

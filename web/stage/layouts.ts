@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Moment } from '../warm-up/moments.ts';
+import { pieceKey } from '../warm-up/pieces.ts';
+import { besideEdge, type Edge } from './edge-space.ts';
 import { measurePieces } from './measure.tsx';
-import type { Moment } from './moments.ts';
-import { pieceKey } from './pieces.ts';
 import { layOut, type RowLayout, type Space } from './row-layout.ts';
 
 /**
@@ -11,9 +12,10 @@ import { layOut, type RowLayout, type Space } from './row-layout.ts';
 export function useLayouts(
   moments: readonly Moment[],
   piles: number,
+  edge: Edge,
 ): { readonly layouts: readonly RowLayout[]; readonly space: Space } | null {
   const [widths, setWidths] = useState<ReadonlyMap<string, number>>();
-  const [space, setSpace] = useState<Space>(screenSpace);
+  const [screen, setScreen] = useState<Space>(screenSpace);
 
   useEffect(() => {
     let wanted = true;
@@ -26,13 +28,14 @@ export function useLayouts(
   }, [moments]);
 
   useEffect(() => {
-    const onResize = () => setSpace(screenSpace());
+    const onResize = () => setScreen(screenSpace());
     addEventListener('resize', onResize);
     return () => removeEventListener('resize', onResize);
   }, []);
 
   return useMemo(() => {
     if (!widths) return null;
+    const space = besideEdge(screen, edge);
     const widthsOf = ({ pieces }: Moment) =>
       pieces.map((piece) => widths.get(pieceKey(piece)) ?? 1);
     const together = (part: Moment['part'], count: number) =>
@@ -42,7 +45,7 @@ export function useLayouts(
       .flatMap((moment) => layOut([widthsOf(moment)], moment.pieces.length, space).rows);
     const layouts = [...together('visual', 1), ...single, ...together('blending', piles)];
     return { layouts, space };
-  }, [moments, piles, widths, space]);
+  }, [moments, piles, widths, screen, edge]);
 }
 
 function screenSpace(): Space {

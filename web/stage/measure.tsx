@@ -1,6 +1,6 @@
 import { render } from 'preact';
+import { type Piece, pieceKey } from '../warm-up/pieces.ts';
 import { PieceCard } from './piece-card.tsx';
-import { type Piece, pieceKey } from './pieces.ts';
 
 /** The size at which cards are measured, in pixels; large, so that rounding does not count. */
 const measuredAt = 200;

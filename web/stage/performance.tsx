@@ -1,88 +1,103 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { goTo } from '../app/route.ts';
-import type { Drill } from '../engine.ts';
 import { setSettings, settings } from '../memory/settings.ts';
+import type { Wish } from '../warm-up/keys.ts';
+import { momentName } from '../warm-up/moment-name.ts';
+import { cardPlaces, stepsOf } from '../warm-up/moments.ts';
+import type { Running } from '../warm-up/run-state.ts';
+import { hiddenNow, moments, perform } from '../warm-up/running.ts';
+import { type Act, momentAt } from '../warm-up/standing.ts';
+import { doWish, useKeys } from '../warm-up/use-keys.ts';
+import { deskIsOpen } from '../warm-up/windows.ts';
 import { Answer } from './answer.tsx';
 import { useAwake } from './awake.ts';
 import { Controls } from './controls.tsx';
+import { Edge } from './edge.tsx';
+import { edgeOn } from './edge-space.ts';
 import { End } from './end.tsx';
-import { keepAwake, leaveFullScreen, onFullScreenLeft, toggleFullScreen } from './full-screen.ts';
-import { Glimpse } from './glimpse.tsx';
+import {
+  enterFullScreen,
+  keepAwake,
+  leaveFullScreen,
+  onFullScreenLeft,
+  toggleFullScreen,
+} from './full-screen.ts';
 import { groundOf } from './ground.ts';
 import { KeySheet } from './key-sheet.tsx';
-import { type Wish, wishOf } from './keys.ts';
 import { useLayouts } from './layouts.ts';
-import { momentName } from './moment-name.ts';
-import { type Moment, momentsOf } from './moments.ts';
-import { lastPlace } from './place.ts';
 import { zoneOf } from './pointing.ts';
 import { Row } from './row.tsx';
-import { act, hiddenOf, standingAt } from './standing.ts';
+import { sweptTo } from './row-layout.ts';
 import { Sweep } from './sweep.tsx';
 import { useSweepDrag } from './sweep-drag.ts';
 import { Ticks } from './ticks.tsx';
+import { TurnPicture } from './turn-picture.tsx';
 
 /** One warm-up as it is run: keys, touches and the sheet they act on. */
-export function Performance({ drill }: { readonly drill: Drill }) {
-  const moments = useMemo(() => momentsOf(drill), [drill]);
-  const prepared = useLayouts(moments, drill.board.piles.length);
-  const { successive, glimpse, hand, sweepPace } = settings.value;
-  const manner = { moments, successive };
-  const [standing, setStanding] = useState(() => placeIn(drill, moments));
+export function Performance({ now }: { readonly now: Running }) {
+  const { drill, standing, blending } = now;
+  const all = moments.value;
+  const led = deskIsOpen.value || isOpenedByDesk();
+  const edge = edgeOn(!led, { width: innerWidth });
+  const prepared = useLayouts(all, drill.board.piles.length, edge);
+  const { hand, sweepPace } = settings.value;
   const [keysShown, setKeysShown] = useState(false);
+  const [nudged, setNudged] = useState<{ readonly card: number; readonly times: number } | null>(
+    null,
+  );
+  const [drawnSweep, setDrawnSweep] = useState({ at: -1, count: 0 });
   const { awake, wake, toggle } = useAwake();
   const root = useRef<HTMLElement>(null);
-  const moment = moments[standing.at];
+  const moment = momentAt(standing, all);
+  const next = momentAt({ ...standing, at: standing.at + 1 }, all);
 
   useEffect(keepAwake, []);
   useEffect(() => root.current?.focus(), []);
-  useEffect(() => {
-    const { at, skipped } = standing;
-    lastPlace.value = { seed: drill.seed, at: at < moments.length ? at : 0, skipped: [...skipped] };
-  }, [standing.at, drill.seed]);
 
+  const leave = () => leaveStage(led);
   const onWish = (wish: Wish) => {
+    if (wish === 'dictate' || wish === 'another' || doWish(wish)) return;
     if (wish === 'leave') leave();
     else if (wish === 'keys') setKeysShown(true);
-    else if (wish === 'successive') setSettings({ successive: !settings.peek().successive });
     else if (wish === 'glimpse') setSettings({ glimpse: !settings.peek().glimpse });
-    else if (wish === 'full-screen') toggleFullScreen();
-    else setStanding((now) => act(now, wish, manner));
+    else if (wish === 'show') enterFullScreen();
+    else toggleFullScreen();
   };
+  useKeys(onWish);
+  useEffect(() => (led ? undefined : onFullScreenLeft(leave)), [led]);
 
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (event.target instanceof Element && event.target.closest('dialog')) return;
-      const wish = wishOf(event);
-      const onButton = event.target instanceof HTMLButtonElement && isPress(event.key);
-      if (wish === null || onButton) return;
-      event.preventDefault();
-      if (!event.repeat) onWish(wish);
-    };
-    addEventListener('keydown', onKey);
-    return () => removeEventListener('keydown', onKey);
-  });
-
-  useEffect(() => onFullScreenLeft(leave), []);
-
-  const layout = prepared?.layouts[standing.at];
+  const layout = prepared?.layouts[standing.order[standing.at] ?? -1];
   const swept = moment?.part === 'blending';
-  const ground = groundOf(layout, prepared?.space ?? noSpace, swept ? 'swept' : 'alone');
+  const space = prepared?.space ?? noSpace;
+  const ground = groundOf(layout, space, swept ? 'swept' : 'alone');
   const drag = useSweepDrag(sweepPace);
   const sweepable = swept && !standing.paused;
+  const open = moment ? stepsOf(moment) - hiddenNow(now) : 0;
+  const lit = standing.turn !== null && !standing.joined && swept ? standing.shown - 1 : null;
 
+  const touch = (what: Act, card: number | null) => {
+    if (!perform(what) && card !== null) setNudged({ card, times: (nudged?.times ?? 0) + 1 });
+  };
   const onPointerUp = (event: PointerEvent) => {
-    if (drag.end(event)) return;
-    if ((event.target as Element).closest('button, a, dialog')) return;
-    const low = ground.rowBottom;
-    onWish(zoneOf(event, { low, width: innerWidth, hand, sweepable }));
+    const target = event.target as Element;
+    const drawn = drag.end(event);
+    if (drawn === 'swept') {
+      setDrawnSweep({ at: standing.at, count: standing.sweeps + 1 });
+      perform('sweep');
+    }
+    if (drawn !== null || target.closest('button, a, dialog, aside, .controls')) return;
+    const card = target.closest<HTMLElement>('.place')?.dataset.card;
+    if (card !== undefined && sweepable) return touch({ turn: Number(card) }, Number(card));
+    const { left, width } = (event.currentTarget as Element).getBoundingClientRect();
+    const at = { clientX: event.clientX - left, clientY: event.clientY };
+    touch(zoneOf(at, { low: ground.rowBottom, width, hand, sweepable }), null);
   };
 
   return (
     <main
       ref={root}
       tabIndex={-1}
-      class={`stage ${hand}-hand${awake ? '' : ' asleep'}`}
+      class={`stage ${hand}-hand edge-${edge}${awake ? '' : ' asleep'}`}
       aria-label="The stage"
       style={{
         '--row-top': `${ground.rowTop}px`,
@@ -96,74 +111,82 @@ export function Performance({ drill }: { readonly drill: Drill }) {
       }}
       onPointerDown={(event) => {
         if (sweepable && layout && event.clientY > ground.rowBottom) {
-          drag.start(event, layout.from * layout.size, layout.to * layout.size);
+          const { left, width } = event.currentTarget.getBoundingClientRect();
+          drag.start(event, left + width / 2, layout.from * layout.size, layout.to * layout.size);
         }
       }}
       onPointerUp={onPointerUp}
       onPointerCancel={(event) => drag.end(event)}
     >
       <p class="for-ears" role="status">
-        {standing.paused ? 'Blank sheet' : momentName(moment, standing)}
+        {momentName(moment, standing)}
       </p>
       {layout && moment && !standing.paused && (
         <>
+          {standing.turn !== null && <TurnPicture turn={standing.turn} />}
           {moment.part === 'auditory' && !standing.spellings ? (
             <div class="writing-line" />
           ) : (
             <Row
               key={moment.part === 'blending' ? 'run' : standing.at}
               pieces={moment.pieces}
+              cards={cardPlaces(moment)}
               layout={layout}
-              open={moment.pieces.length - hiddenOf(standing, manner)}
+              open={open}
+              lit={moment.part === 'visual' && standing.turn !== null ? 0 : lit}
               piled={moment.part === 'blending'}
+              nudged={nudged}
             />
           )}
           {moment.part === 'blending' && (
             <Sweep
               key={standing.at}
               from={layout.from * layout.size}
-              to={layout.to * layout.size}
+              to={
+                sweptTo(layout, blending === 'joined' ? open : moment.pieces.length) * layout.size
+              }
               thick={ground.sweepThick}
               pace={sweepPace}
               count={standing.sweeps}
+              drawn={drawnSweep.at === standing.at ? drawnSweep.count : 0}
               line={drag.line}
             />
           )}
           {moment.part === 'blending' && standing.answer && (
             <Answer real={moment.flip.kind === 'real'} />
           )}
-          <Ticks moments={moments} at={standing.at} skipped={standing.skipped} />
-          {glimpse && <Glimpse moment={moment} next={moments[standing.at + 1]} />}
+          <Ticks moments={all} standing={standing} />
         </>
       )}
-      {!moment && <End moments={moments} skipped={standing.skipped} onLeave={leave} />}
+      {edge !== 'none' && moment && !standing.paused && (
+        <Edge where={edge} moment={moment} next={next} onWish={onWish} />
+      )}
+      {!moment && <End moments={all} standing={standing} led={led} />}
       <Controls
         moment={moment}
+        blending={blending}
         paused={standing.paused}
+        led={led}
         awake={awake}
         onWake={toggle}
         onWish={onWish}
       />
-      {keysShown && <KeySheet onClose={() => setKeysShown(false)} />}
+      {keysShown && <KeySheet where="stage" onClose={() => setKeysShown(false)} />}
     </main>
   );
+}
+
+/** Whether the desk has opened this window, for the projector, and is still there. */
+function isOpenedByDesk(): boolean {
+  return opener !== null && !(opener as Window).closed;
 }
 
 /** Before the letters are measured nothing is drawn. */
 const noSpace = { width: 0, height: 0 };
 
-function placeIn(drill: Drill, moments: readonly Moment[]) {
-  const { seed, at, skipped } = lastPlace.peek();
-  return seed === drill.seed && at < moments.length
-    ? standingAt(at, new Set(skipped))
-    : standingAt(0);
-}
-
-function leave(): void {
+/** Back to the plan; the window that the desk opened for the stage is closed. */
+function leaveStage(led: boolean): void {
   leaveFullScreen();
-  goTo('today');
-}
-
-function isPress(key: string): boolean {
-  return key === ' ' || key === 'Enter';
+  if (led && opener) close();
+  else goTo('today');
 }

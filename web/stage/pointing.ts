@@ -1,4 +1,4 @@
-import type { Act } from './standing.ts';
+import type { Act } from '../warm-up/standing.ts';
 
 /** Where the row ends, how wide the screen is, which hand points, whether there is a row to sweep. */
 export interface Ground {

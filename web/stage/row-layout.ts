@@ -34,7 +34,7 @@ export const ASCENDER = 0.78;
 /** A card's height in em; the stylesheet sets the same. */
 export const CARD_HEIGHT = 1.62;
 /** Space between two cards, in em. */
-const gap = 0.12;
+const GAP = 0.12;
 /** Letters take this share of the screen's height when width allows, and at least the second. */
 const wanted = 0.3;
 const least = 0.262;
@@ -86,7 +86,7 @@ function middleOf(
 /** The least size worth keeping for narrow rows when one row is too wide for it. */
 function floorOf(space: Space, room: number, piles: number): number {
   const byHeight = (space.height * least) / ASCENDER;
-  const singles = room / (piles * narrowCard + (piles - 1) * gap);
+  const singles = room / (piles * narrowCard + (piles - 1) * GAP);
   return byHeight <= singles ? byHeight : singles * 0.7;
 }
 
@@ -98,12 +98,12 @@ function anchoredRow(row: readonly number[], piles: number): Anchored {
   let edge = 0;
   for (const width of row) {
     lefts.push(edge);
-    edge += width + gap;
+    edge += width + GAP;
   }
   const anchor = Math.floor((piles - 1) / 2);
   const share = piles % 2 === 1 ? 0.5 : 1;
   const zero = (lefts[anchor] ?? 0) + (row[anchor] ?? 0) * share;
-  return { lefts: lefts.map((left) => left - zero), from: -zero, to: edge - gap - zero };
+  return { lefts: lefts.map((left) => left - zero), from: -zero, to: edge - GAP - zero };
 }
 
 function shifted(row: Anchored, middle: number, size: number): RowLayout {
@@ -122,4 +122,10 @@ function widthOf({ from, to }: Anchored): number {
 /** Rounded so that a card that stays is not drawn anew for a hair's breadth. */
 function rounded(em: number): number {
   return Math.round(em * 1e4) / 1e4;
+}
+
+/** Where the sweep ends when it goes under the first `count` pieces, in em from the row's middle. */
+export function sweptTo({ lefts, to }: RowLayout, count: number): number {
+  const next = lefts[count];
+  return next === undefined ? to : next - GAP;
 }

@@ -1,30 +1,20 @@
 import './stage.css';
-import { useEffect } from 'preact/hooks';
 import { engine } from '../app/engine-ready.ts';
-import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
-import { settings } from '../memory/settings.ts';
+import { useWarmUp } from '../warm-up/take-up.ts';
+import { useRole } from '../warm-up/windows.ts';
 import { Performance } from './performance.tsx';
+import { useLook } from './use-look.ts';
 
 /** The stage: the whole screen, for the children's eyes. */
 export function Stage() {
-  const { look } = settings.value;
-  const now = drill.value;
-  const ready = engine.value;
-
-  useEffect(() => {
-    document.documentElement.dataset.look = look;
-    return () => {
-      delete document.documentElement.dataset.look;
-    };
-  }, [look]);
-
-  useEffect(() => ensureDrill(freshSeed()), [ready, now]);
-
-  if (now) return <Performance drill={now} />;
+  const now = useWarmUp();
+  useRole('stage');
+  useLook();
+  if (now) return <Performance key={now.drillId} now={now} />;
   return (
     <main class="stage">
       <div class="end">
-        {ready === 'failed' ? (
+        {engine.value === 'failed' ? (
           <>
             <p>The word list is not here yet.</p>
             <a class="button next" href="#/today">

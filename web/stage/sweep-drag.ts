@@ -14,8 +14,9 @@ interface Drag {
 
 /**
  * Draws the sweep line after a finger or pen: `start` under the row, `move`,
- * and `end`, which says whether the line was drawn by hand, so that no tap is
- * meant; a line not drawn far enough draws back. The line is set directly on its element: nothing else changes.
+ * and `end`, which says what was drawn by hand: the whole line, or less, which
+ * draws back; null when nothing was, so that a tap is meant. The line is set
+ * directly on its element: nothing else changes.
  */
 export function useSweepDrag(pace: number) {
   const line = useRef<SVGPathElement>(null);
@@ -31,12 +32,12 @@ export function useSweepDrag(pace: number) {
 
   return {
     line,
-    start(event: PointerEvent, from: number, to: number) {
+    start(event: PointerEvent, middle: number, from: number, to: number) {
       drag.current = {
         pointer: event.pointerId,
         startX: event.clientX,
-        from: innerWidth / 2 + from,
-        to: innerWidth / 2 + to,
+        from: middle + from,
+        to: middle + to,
         moved: false,
       };
     },
@@ -46,17 +47,17 @@ export function useSweepDrag(pace: number) {
       if (Math.abs(event.clientX - now.startX) > dragStarts) now.moved = true;
       if (now.moved) show(shareOf(now, event.clientX));
     },
-    end(event: PointerEvent): boolean {
+    end(event: PointerEvent): 'swept' | 'drawn-back' | null {
       const now = drag.current;
       drag.current = undefined;
-      if (!now?.moved) return false;
+      if (!now?.moved) return null;
       const path = line.current;
       const share = shareOf(now, event.clientX);
       if (path) {
         path.style.transition = `stroke-dashoffset ${Math.round(pace / 3)}ms`;
         path.style.strokeDashoffset = share > enough ? '0' : '1';
       }
-      return true;
+      return share > enough ? 'swept' : 'drawn-back';
     },
   };
 }

@@ -9,11 +9,13 @@ interface SweepProps {
   readonly pace: number;
   /** Counts the sweeps of this row; zero draws nothing. */
   readonly count: number;
+  /** The count of a sweep that a finger has drawn: it is simply there. */
+  readonly drawn: number;
   readonly line: Ref<SVGPathElement>;
 }
 
 /** The sweep line: a brush stroke that glides under the row. */
-export function Sweep({ from, to, thick, pace, count, line }: SweepProps) {
+export function Sweep({ from, to, thick, pace, count, drawn, line }: SweepProps) {
   const width = to - from;
   return (
     <svg
@@ -26,7 +28,7 @@ export function Sweep({ from, to, thick, pace, count, line }: SweepProps) {
       <path
         ref={line}
         key={count}
-        class={count > 0 ? 'gliding' : 'still'}
+        class={count === 0 ? 'still' : count === drawn ? 'drawn' : 'gliding'}
         d={strokePath(width, thick)}
         pathLength={1}
         stroke-width={thick}

@@ -1,28 +1,30 @@
 import './ticks.css';
-import type { Moment } from './moments.ts';
-
-interface TicksProps {
-  readonly moments: readonly Moment[];
-  readonly at: number;
-  readonly skipped: ReadonlySet<number>;
-}
+import type { Moment } from '../warm-up/moments.ts';
+import type { Standing } from '../warm-up/standing.ts';
 
 /** The only progress on the stage: one tick for each card, sound or flip of this part. */
-export function Ticks({ moments, at, skipped }: TicksProps) {
-  const part = moments[at]?.part ?? 'blending';
-  const first = moments.findIndex((moment) => moment.part === part);
-  const total = moments.filter((moment) => moment.part === part).length;
+export function Ticks({
+  moments,
+  standing,
+}: {
+  readonly moments: readonly Moment[];
+  readonly standing: Standing;
+}) {
+  const { order, at } = standing;
+  const partOf = (place: number) => moments[order[place] ?? -1]?.part;
+  const part = partOf(at) ?? 'blending';
+  const places = order.map((_, place) => place).filter((place) => partOf(place) === part);
   return (
     <div class={`ticks in-${part}`} aria-hidden="true">
-      {Array.from({ length: total }, (_, place) => (
-        <span key={place} class={tickClass(first + place, at, skipped)} />
+      {places.map((place) => (
+        <span key={place} class={tickClass(place, standing)} />
       ))}
     </div>
   );
 }
 
-function tickClass(place: number, at: number, skipped: ReadonlySet<number>): string {
-  if (skipped.has(place)) return 'skipped';
+function tickClass(place: number, { at, skipped }: Standing): string {
+  if (skipped.includes(place)) return 'skipped';
   if (place === at) return 'now';
   return place < at ? 'done' : '';
 }

@@ -8,7 +8,7 @@ import { type AuditorySound, correspondenceById, type Drill, soundLabel } from '
 import { setDrill } from '../memory/plan.ts';
 import { progress, taught } from '../memory/progress.ts';
 import { settings } from '../memory/settings.ts';
-import { reasonOf } from './reason.ts';
+import { brokenSaid, reasonOf } from './reason.ts';
 
 /** Part 2: the sounds that are said, each with every taught spelling to look for. */
 export function Auditory({ drill }: { readonly drill: Drill }) {
@@ -105,6 +105,6 @@ function keywordOf(sound: AuditorySound): string {
 }
 
 function soundReason(sound: AuditorySound): string {
-  const reasons = sound.spellings.map((id) => reasonOf(id, progress.value));
-  return reasons.includes('new') ? 'new' : '';
+  const isNew = sound.spellings.some((id) => reasonOf(id, progress.value) === 'new');
+  return brokenSaid(sound.spellings) ?? (isNew ? 'new' : '');
 }

@@ -1,8 +1,9 @@
 import { useMemo } from 'preact/hooks';
 import { readyEngine } from '../app/engine-ready.ts';
+import { linkTo } from '../app/route.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import type { Drill } from '../engine.ts';
+import { type Drill, makeBoardLink } from '../engine.ts';
 import { freshSeed, remakeDrill, type Wishes, wishes } from '../memory/plan.ts';
 import { taught } from '../memory/progress.ts';
 import { Flips } from './flips.tsx';
@@ -36,6 +37,11 @@ export function Blending({ drill }: { readonly drill: Drill }) {
           ))}
         </div>
         {survey && <Hidden board={board} counts={survey} />}
+        {survey && (
+          <a class="button plain" href={linkTo('board', makeBoardLink(board))}>
+            Open this board
+          </a>
+        )}
       </div>
       <div class="run">
         <div class="run-head">

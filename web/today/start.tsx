@@ -1,26 +1,52 @@
 import { goTo } from '../app/route.ts';
+import { openStage } from '../desk/stage-window.ts';
 import type { Drill } from '../engine.ts';
 import { enterFullScreen } from '../stage/full-screen.ts';
-import { lastPlace } from '../stage/place.ts';
+import { finish, resume, start, unfinished } from '../warm-up/running.ts';
+import { goOnOrStart } from '../warm-up/take-up.ts';
 
-/** The one next step: onto the stage; or on from where she stopped. */
+/**
+ * The one next step: onto the stage, or on from where she stopped; or, with a
+ * second screen, the desk for her and the stage in a window of its own.
+ */
 export function Start({ drill }: { readonly drill: Drill }) {
-  const { seed, at } = lastPlace.value;
-  const total = drill.visual.length + drill.auditory.length + drill.run.length;
-  const under = seed === drill.seed && at > 0 && at < total;
-  const start = (from: number) => {
-    if (from === 0) lastPlace.value = { seed: drill.seed, at: 0, skipped: [] };
+  const begun = unfinished.value;
+  const empty = drill.visual.length + drill.auditory.length + drill.run.length === 0;
+  const onto = (what: () => void) => {
+    what();
     enterFullScreen();
     goTo('stage');
   };
   return (
     <>
-      {under && (
-        <button type="button" class="button" onClick={() => start(at)}>
+      {begun && (
+        <button type="button" class="button" onClick={() => onto(() => resume(begun))}>
           Go on where you stopped
         </button>
       )}
-      <button type="button" class="button next" onClick={() => start(0)} disabled={total === 0}>
+      <button
+        type="button"
+        class="button"
+        disabled={empty}
+        onClick={() => {
+          goOnOrStart(drill);
+          openStage();
+          goTo('desk');
+        }}
+      >
+        Open the desk
+      </button>
+      <button
+        type="button"
+        class="button next"
+        onClick={() =>
+          onto(() => {
+            finish();
+            start(drill);
+          })
+        }
+        disabled={empty}
+      >
         Start on the stage
       </button>
     </>

@@ -2,6 +2,8 @@ import './today.css';
 import { useEffect } from 'preact/hooks';
 import { engine, startEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
+import { drillsOf } from '../engine.ts';
+import { classState, group } from '../memory/open-class.ts';
 import { drill, ensureDrill, freshSeed, remakeDrill, wishes } from '../memory/plan.ts';
 import { Auditory } from './auditory.tsx';
 import { Blending } from './blending.tsx';
@@ -12,6 +14,7 @@ import { Visual } from './visual.tsx';
 export function Today() {
   const ready = engine.value;
   const now = drill.value;
+  const hasRun = drillsOf(classState.value, group.value.id).length > 0;
   useEffect(() => ensureDrill(freshSeed()), [ready, now]);
 
   return (
@@ -23,6 +26,10 @@ export function Today() {
             {now
               ? `${counted(now.visual.length, 'card')}, ${counted(now.auditory.length, 'sound')}, ${counted(now.run.length, 'flip')}`
               : waiting(ready)}
+          </p>
+          <p class="today-ways">
+            {hasRun && <a href={linkTo('after')}>How it went</a>}
+            {now && <a href={linkTo('plan')}>Plan for a substitute</a>}
           </p>
         </div>
         <p class="today-tools">

@@ -7,7 +7,7 @@ import type { Drill } from '../engine.ts';
 import { setDrill } from '../memory/plan.ts';
 import { progress, taught } from '../memory/progress.ts';
 import { newestFirst } from './newest-first.ts';
-import { reasonOf } from './reason.ts';
+import { reasonOf, reasonSaid } from './reason.ts';
 
 /** Part 1: the cards that are shown in silence. */
 export function Visual({ drill }: { readonly drill: Drill }) {
@@ -19,12 +19,13 @@ export function Visual({ drill }: { readonly drill: Drill }) {
       </h2>
       <ol class="visual-cards">
         {drill.visual.map((id, place) => {
-          const reason = reasonOf(id, progress.value);
+          const reason = reasonSaid(id, progress.value);
+          const age = reasonOf(id, progress.value);
           return (
             <li key={id}>
               <button
                 type="button"
-                class={`swap ${reason}`}
+                class={`swap ${age}`}
                 aria-label={`${cardName(id)}; ${reason}. Swap`}
                 aria-haspopup="dialog"
                 title={cardName(id)}

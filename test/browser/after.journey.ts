@@ -1,0 +1,159 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { giveClock } from './clock.ts';
+import { allKept } from './recorded.ts';
+import { openScreen, taughtUpTo } from './standing.ts';
+import { type Visit, visit } from './visit.ts';
+
+/** One class on one day and the next, so the tests follow each other. */
+let current: Visit;
+let page: Page;
+
+beforeAll(async () => {
+  current = await visit({ path: '#/today' });
+  page = current.page;
+  await giveClock(page);
+  await taughtUpTo(page, 40);
+  await openScreen(page, 'class', '.class-page');
+  await page.getByLabel('Add children').fill(`Wren\n${long}`);
+  await page.getByRole('button', { name: 'Add 2 children' }).click();
+  await openScreen(page, 'today', '.flip');
+});
+afterAll(() => current?.end());
+
+const long = 'Maximiliana-Theodora Fitzgerald-Oyelaran';
+const part = (name: string) => page.getByRole('region', { name });
+const marks = () => page.locator('.mark');
+
+/** Goes on to the first word of the third part. */
+async function toBlending(): Promise<void> {
+  for (let presses = 0; presses < 40; presses += 1) {
+    if ((await page.locator('.desk-part').textContent()) === 'Blending drill') return;
+    await page.keyboard.press('Space');
+  }
+  throw new Error('no blending drill came');
+}
+
+async function passesAxe(): Promise<void> {
+  await page.waitForFunction(() => document.getAnimations().length === 0);
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+    .analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html)}`)).toEqual([]);
+}
+
+async function fitsPhones(): Promise<void> {
+  for (const width of [390, 320]) {
+    await page.setViewportSize({ width, height: 800 });
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(wide, `${width} wide`).toBeLessThanOrEqual(0);
+  }
+  await page.setViewportSize({ width: 1366, height: 768 });
+}
+
+describe('how it went', () => {
+  it('invites to a warm-up before there was one, and says warmly that nothing broke', async () => {
+    await openScreen(page, 'after', '.after-empty');
+    await openScreen(page, 'desk', '.mark-row');
+    for (let card = 0; card < 3; card += 1) await page.keyboard.press('Space');
+    await page.locator('.desk-count', { hasText: '4 of' }).waitFor();
+    await allKept(page);
+    await page.keyboard.press('Escape');
+    await page.getByRole('link', { name: 'How it went' }).click();
+    await part('Nothing broke').getByText('all of it went well').waitFor();
+    expect(await part('Went well').locator('.score').textContent()).toBe('4 of 4');
+  });
+
+  it('shows what broke, in which word, what was heard, and what comes back', async () => {
+    await openScreen(page, 'desk', '.mark-row');
+    await toBlending();
+    await page.keyboard.press('Digit2');
+    await page.keyboard.press('Digit1');
+    await page.keyboard.press('Space');
+    await page.keyboard.press('Digit0');
+    await page.keyboard.press('Space');
+    await page.keyboard.press('Escape');
+    await openScreen(page, 'after', '.mark');
+    expect(await marks().count()).toBe(2);
+    await marks().first().locator('.hurt .card').waitFor();
+    const [name = ''] = await marks().evaluateAll((all) =>
+      all.map((one) => one.getAttribute('aria-label') ?? ''),
+    );
+    expect(name).toMatch(/^[a-z_]+ in [a-z]+, said \/.+\/, whole class\. Put right$/);
+    await part('Broke').getByText('not said which card').waitFor();
+    await part('Next time brings back')
+      .getByText(/^broke today: said/)
+      .waitFor();
+    await part('Kept off the board').getByText('combinations were heard').waitFor();
+    await page.getByText('not a diagnosis').waitFor();
+  });
+
+  it('lets her put a mark right: what was heard, whose it was, and that it did not break', async () => {
+    await marks().first().click();
+    await page.getByLabel('Heard instead').selectOption('left-out');
+    await page.getByRole('combobox', { name: 'Who' }).selectOption({ label: long });
+    await page.getByRole('button', { name: 'Close' }).click();
+    await part('Broke').getByText('left it out').waitFor();
+    await page.getByRole('button', { name: `left it out, ${long}. Put right` }).waitFor();
+    await marks().last().click();
+    await page.getByRole('button', { name: 'It did not break' }).click();
+    await expect.poll(() => marks().count()).toBe(1);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => marks().count()).toBe(2);
+  });
+
+  it('fits phones with a long name, and passes the accessibility checks that a machine can make', async () => {
+    await passesAxe();
+    await fitsPhones();
+  });
+
+  it('keeps her note whatever she does next: typed and the window closed at once', async () => {
+    await page.getByLabel('A line for yourself').fill('Short e again, with mirrors');
+    const url = page.url();
+    await page.close();
+    page = await current.page.context().newPage();
+    await giveClock(page);
+    await page.goto(url);
+    const note = page.getByLabel('A line for yourself');
+    await expect.poll(() => note.inputValue()).toBe('Short e again, with mirrors');
+    await note.fill('Short e, mirrors');
+    await page.getByText('Kept.').waitFor();
+    await page.reload();
+    await expect.poll(() => note.inputValue()).toBe('Short e, mirrors');
+  });
+
+  it('brings back tomorrow what broke, and says so', async () => {
+    await openScreen(page, 'after', '.back-one');
+    const [card] = await page.locator('.back-one .card').allTextContents();
+    await giveClock(page, 1);
+    await openScreen(page, 'today', '.flip');
+    await page.reload();
+    const broke = page.locator('.visual-cards li', { hasText: 'broke yesterday' });
+    await broke.first().waitFor();
+    expect(await broke.locator('.card:not(.half)').allTextContents()).toContain(card);
+    await page.getByRole('link', { name: 'How it went' }).click();
+    await page.getByRole('heading', { name: 'How it went' }).waitFor();
+    await part('Their warm-ups').getByRole('link').first().waitFor();
+  });
+});
+
+describe('a plan for a substitute', () => {
+  it('has all three parts, and prints on two sheets at most of either paper', async () => {
+    await openScreen(page, 'plan', '.plan');
+    expect(await page.locator('.say-cards li').count()).toBe(12);
+    expect(await page.locator('.say-sounds li').count()).toBe(6);
+    expect(await page.locator('.plan-flips li').count()).toBe(30);
+    const real = await page.locator('.plan-flips .word.real').count();
+    expect(real).toBe(15);
+    for (const said of ['My turn', 'Our turn', 'Your turn'])
+      await page.getByText(said, { exact: true }).waitFor();
+    for (const format of ['Letter', 'A4']) {
+      const sheets = (await page.pdf({ format })).toString('latin1').match(/\/Type \/Page\b/g);
+      expect(sheets?.length, format).toBeLessThanOrEqual(2);
+    }
+    await passesAxe();
+    await fitsPhones();
+    expect(current.errors).toEqual([]);
+  });
+});

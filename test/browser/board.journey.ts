@@ -1,0 +1,360 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { parseBoardLink } from '../../core/boards/board-link.ts';
+import { openScreen, taughtUpTo } from './standing.ts';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit;
+
+beforeAll(async () => {
+  current = await visit({ path: '#/about' });
+  await taughtUpTo(current.page, STEP);
+});
+
+afterAll(() => current.end());
+
+const BOARD = 'v=1&piles=b.d.m.s,a.i,t.n.g.ck&shape=closed';
+/** A step by which all these cards were taught, and more. */
+const STEP = 33;
+
+/** The class at the board, with these cards on the table and nothing else remembered of boards. */
+async function atBoard(link = BOARD): Promise<Visit> {
+  const { page } = current;
+  await page.evaluate(() => {
+    for (const name of ['board', 'boards', 'board-wishes', 'earlier-boards']) {
+      localStorage.removeItem(`sweepline.${name}`);
+    }
+    location.hash = '#/about';
+  });
+  await page.reload({ waitUntil: 'load' });
+  await openScreen(page, `board?${link}`, '.word-table td');
+  return current;
+}
+
+const inPile = (page: Page, pile: number): Promise<(string | null)[]> =>
+  page
+    .locator(`[data-group="pile-${pile}"] [data-card]`)
+    .evaluateAll((cards) => cards.map((card) => card.getAttribute('data-card')));
+
+const card = (page: Page, group: string, id: string): Locator =>
+  page.locator(`[data-group="${group}"] [data-card="${id}"]`);
+
+const count = async (page: Page, name: string): Promise<number> =>
+  Number(
+    await page.locator('.counts dl > div').filter({ hasText: name }).locator('dd').textContent(),
+  );
+
+/** What the grid of words shows, counted anew from the page. */
+const realInGrid = (page: Page): Promise<number> => page.locator('td .word.real').count();
+
+async function middleOf(locator: Locator): Promise<{ readonly x: number; readonly y: number }> {
+  await locator.scrollIntoViewIfNeeded();
+  const box = await locator.boundingBox();
+  if (!box) throw new Error('it is not on the page');
+  return { x: box.x + box.width / 2, y: box.y + Math.min(box.height / 2, 140) };
+}
+
+describe('cards on the table', () => {
+  it('move by dragging, and the counts and the words change with them', async () => {
+    const { page, errors } = await atBoard();
+    const before = await count(page, 'real words');
+    expect(before).toBeGreaterThan(8);
+    expect(await realInGrid(page)).toBe(before);
+    const name = await card(page, 'pile-0', 'b=B').getAttribute('aria-label');
+    const [, adds] = /adds (\d+) real word/.exec(name ?? '') ?? [];
+
+    const from = await middleOf(card(page, 'pile-0', 'b=B'));
+    const tray = await page.locator('.board-tray h2').boundingBox();
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move((tray?.x ?? 0) + 60, (tray?.y ?? 0) + 10, { steps: 6 });
+    expect(await page.locator('.dragged-card').count()).toBe(1);
+    await page.mouse.up();
+    expect(await inPile(page, 0)).toEqual(['d=D', 'm=M', 's=S']);
+    expect(await count(page, 'real words')).toBe(before - Number(adds));
+    expect(await realInGrid(page)).toBe(before - Number(adds));
+    expect(await page.locator('.dragged-card').count()).toBe(0);
+
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
+    expect(await count(page, 'real words')).toBe(before);
+    expect(errors).toEqual([]);
+  });
+
+  it('dragged where they cannot stand stay where they lay, and it is said why', async () => {
+    const { page } = await atBoard();
+    const from = await middleOf(card(page, 'pile-0', 'd=D'));
+    const vowels = await middleOf(page.locator('.board-pile').nth(1));
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(vowels.x, vowels.y, { steps: 6 });
+    await page.mouse.up();
+    expect(await inPile(page, 0)).toContain('d=D');
+    expect(await page.locator('.board-told').textContent()).toContain('d is no vowel');
+  });
+
+  it('move by keys alone: out, in and from pile to pile, each told in a live line', async () => {
+    const { page } = await atBoard();
+    await card(page, 'pile-0', 'b=B').focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('3');
+    expect(await inPile(page, 0)).toEqual(['b=B', 'm=M', 's=S']);
+    expect(await inPile(page, 2)).toEqual(['t=T', 'n=N', 'g=G', 'ck=K', 'd=D']);
+    const told = page.locator('.board-told[role=status]');
+    expect(await told.textContent()).toBe(
+      `Now ${await count(page, 'real words')} real words, ${await count(page, 'nonsense')} nonsense` +
+        `${(await count(page, 'stopped')) > 0 ? `, ${await count(page, 'stopped')} stopped` : ''}.`,
+    );
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-card'));
+    expect(await focused()).toBe('m=M');
+    await page.keyboard.press('Delete');
+    expect(await inPile(page, 0)).toEqual(['b=B', 's=S']);
+    expect(await focused()).toBe('s=S');
+    await page.keyboard.press('2');
+    expect(await told.textContent()).toContain('s is no vowel');
+
+    await card(page, 'tray-0', 'm=M').focus();
+    await page.keyboard.press('1');
+    expect(await inPile(page, 0)).toEqual(['b=B', 's=S', 'm=M']);
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+z');
+    expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
+  });
+
+  it('move under a finger that holds them, and the page scrolls under one that does not', async () => {
+    const { page } = await atBoard();
+    await page.setViewportSize({ width: 800, height: 1000 });
+    const session = await page.context().newCDPSession(page);
+    await session.send('Emulation.setTouchEmulationEnabled', { enabled: true });
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', x = 0, y = 0) =>
+      session.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: type === 'touchEnd' ? [] : [{ x, y }],
+      });
+    const from = await middleOf(card(page, 'pile-0', 'd=D'));
+    const to = await middleOf(page.locator('.board-pile').nth(2));
+    await touch('touchStart', from.x, from.y);
+    await page.locator('.dragged-card').waitFor();
+    await touch('touchMove', (from.x + to.x) / 2, to.y);
+    await touch('touchMove', to.x, to.y);
+    await touch('touchEnd');
+    await page.locator('[data-group="pile-2"] [data-card="d=D"]').waitFor();
+    expect(await inPile(page, 0)).not.toContain('d=D');
+
+    const start = await middleOf(card(page, 'pile-0', 'm=M'));
+    const scrolled = await page.evaluate(() => scrollY);
+    await touch('touchStart', start.x, start.y);
+    for (let step = 1; step <= 6; step += 1) await touch('touchMove', start.x, start.y - step * 30);
+    await touch('touchEnd');
+    await page.waitForFunction((before) => scrollY > before, scrolled);
+    expect(await inPile(page, 0)).toContain('m=M');
+
+    await card(page, 'pile-0', 's=S')
+      .tap()
+      .catch(() => card(page, 'pile-0', 's=S').click());
+    await page.getByRole('button', { name: 'Take out' }).click();
+    expect(await inPile(page, 0)).toEqual(['b=B', 'm=M']);
+    await session.send('Emulation.setTouchEmulationEnabled', { enabled: false });
+    await session.detach();
+    await page.setViewportSize({ width: 1366, height: 768 });
+  });
+
+  it('a tap tells what a card adds, where it can go, and why it cannot stand elsewhere', async () => {
+    const { page } = await atBoard();
+    await card(page, 'pile-2', 'ck=K').click();
+    const sheet = page.getByRole('dialog', { name: 'ck' });
+    const text = await sheet.textContent();
+    expect(text).toMatch(/Without ck, \d+ real words? and \d+ nonsense would go/);
+    expect(text).toContain('stand after a vowel, never at the beginning.');
+    expect(text).toContain('ck is no vowel');
+    await sheet.getByRole('button', { name: 'Take out' }).click();
+    expect(await inPile(page, 2)).toEqual(['t=T', 'n=N', 'g=G']);
+  });
+});
+
+describe('the best board', () => {
+  it('is laid, says what is proven of it, and has the card that was asked for', async () => {
+    const { page } = await atBoard();
+    const before = await count(page, 'real words');
+    await page.getByRole('button', { name: 'Make the best board' }).click();
+    const told = page.locator('.board-told');
+    await told.filter({ hasText: /Proven best|proven best/ }).waitFor();
+    expect(await count(page, 'real words')).toBeGreaterThan(before);
+    expect((await inPile(page, 0)).length).toBeLessThanOrEqual(8);
+
+    await card(page, 'tray-2', 'x=K+S').click();
+    await page.getByRole('button', { name: 'Best board with x' }).click();
+    await card(page, 'pile-2', 'x=K+S').waitFor();
+    await told.filter({ hasText: /Proven best|proven best/ }).waitFor();
+    await page.getByRole('button', { name: 'Your boards (2)' }).click();
+    expect(await page.getByRole('button', { name: 'Lay it again' }).count()).toBe(2);
+    await page.keyboard.press('Escape');
+  });
+
+  it('for paper has nothing stopped; pins that cannot lie together are told kindly', async () => {
+    const { page } = await atBoard();
+    await page.getByLabel('What the best board is for').selectOption('paper');
+    await page.getByRole('button', { name: 'Make the best board' }).click();
+    await page
+      .locator('.board-told')
+      .filter({ hasText: /roven best/ })
+      .waitFor();
+    expect(await count(page, 'stopped')).toBe(0);
+    expect(await page.locator('.fitness').textContent()).toContain('Clean');
+
+    await page.getByLabel('Room for vowels').selectOption('5');
+    await page.evaluate(() =>
+      localStorage.setItem(
+        'sweepline.board',
+        JSON.stringify({
+          board: { shape: 'closed', piles: [['b=B'], ['a=AE'], ['t=T']] },
+          room: { closed: [8, 1, 8] },
+        }),
+      ),
+    );
+    await page.evaluate(() =>
+      localStorage.setItem(
+        'sweepline.board-wishes',
+        JSON.stringify({ held: ['a=AE', 'i=IH'], use: 'screen' }),
+      ),
+    );
+    await page.reload({ waitUntil: 'load' });
+    await page.getByRole('button', { name: 'Make the best board' }).click();
+    await page.getByText('more cards than this pile holds').waitFor();
+    expect(await inPile(page, 0)).toEqual(['b=B']);
+  });
+});
+
+describe('boards kept and handed on', () => {
+  it('are there after a reload under their names, can be renamed, and removed with a way back', async () => {
+    const { page } = await atBoard();
+    await page.getByRole('button', { name: 'Keep this board' }).click();
+    await page.getByRole('textbox', { name: 'Name' }).fill('Monday’s board');
+    await page.keyboard.press('Enter');
+    await page.reload({ waitUntil: 'load' });
+    await page.locator('.board-card').first().waitFor();
+    expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
+    await card(page, 'pile-0', 'b=B').focus();
+    await page.keyboard.press('Delete');
+
+    await page.getByRole('button', { name: /^Your boards/ }).click();
+    await page.getByRole('button', { name: 'Open Monday’s board' }).click();
+    expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
+    await page.getByRole('button', { name: /^Your boards/ }).click();
+    await page.getByRole('button', { name: 'Rename Monday’s board' }).click();
+    await page.getByRole('textbox', { name: 'Name' }).fill('Short i and a');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Remove Short i and a' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: /^Your boards/ }).click();
+    await page.getByRole('button', { name: 'Open Short i and a' }).click();
+  });
+
+  it('open elsewhere from a link that holds the cards and nothing of the person', async () => {
+    const { page, url } = await atBoard();
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write'], { origin: url });
+    await page.getByRole('button', { name: 'Keep this board' }).click();
+    await page.getByRole('textbox', { name: 'Name' }).fill('Willow');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Copy a link' }).click();
+    await page.getByText('Copied: the cards, and nothing else.').waitFor();
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    expect(link).toBe(`${url}#/board?${BOARD}`);
+    expect(parseBoardLink(link.slice(link.indexOf('?') + 1))).toEqual({
+      kind: 'board',
+      board: {
+        shape: 'closed',
+        piles: [
+          ['b=B', 'd=D', 'm=M', 's=S'],
+          ['a=AE', 'i=IH'],
+          ['t=T', 'n=N', 'g=G', 'ck=K'],
+        ],
+      },
+    });
+
+    const other = await visit({ path: `#/board?${BOARD}` });
+    try {
+      await other.page.locator('.word-table td').first().waitFor();
+      expect(await inPile(other.page, 2)).toEqual(['t=T', 'n=N', 'g=G', 'ck=K']);
+      expect(await other.page.getByText('not taught yet', { exact: true }).count()).toBe(10);
+      expect(await realInGrid(other.page)).toBe(0);
+      expect(new URL(other.page.url()).hash).toBe('#/board');
+    } finally {
+      await other.end();
+    }
+  });
+
+  it('a broken link says what to do, and the board on the table stays', async () => {
+    const { page } = await atBoard();
+    await openScreen(page, 'board?v=1&piles=b,a,j&shape=closed', '.board-told:not(:empty)');
+    expect(await page.locator('.board-told').textContent()).toContain('where it cannot lie');
+    expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
+    expect(new URL(page.url()).hash).toBe('#/board');
+  });
+
+  it('become today’s blending, and today’s board can be opened here', async () => {
+    const { page } = await atBoard();
+    await page.getByRole('button', { name: 'Use for today’s blending' }).click();
+    await page.getByText('Today’s blending uses this board.').first().waitFor();
+    await openScreen(page, 'today', '.flip');
+    const words = await page.locator('.flip .word').allTextContents();
+    expect(words.length).toBeGreaterThan(10);
+    for (const word of words) expect(word).toMatch(/^[bdms][ai](t|n|g|ck)$/);
+    await page.getByRole('link', { name: 'Open this board' }).click();
+    await page.locator('.board-card').first().waitFor();
+    expect(await inPile(page, 1)).toEqual(['a=AE', 'i=IH']);
+  });
+});
+
+describe('the screen', () => {
+  it.each([
+    ['three piles', BOARD],
+    ['five piles', 'v=1&piles=t.r,a.i,bb.ck,i.o,t.n&shape=doubled'],
+  ])(
+    'with %s passes the accessibility checks of WCAG A and AA, fits phones and stands still',
+    async (_, link) => {
+      const { page, errors } = await atBoard(link);
+      await page.emulateMedia({ reducedMotion: 'reduce' });
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+        .analyze();
+      expect(
+        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
+      ).toEqual([]);
+      for (const width of [390, 320]) {
+        await page.setViewportSize({ width, height: 700 });
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+        expect(wide, `${width} wide`).toBeLessThanOrEqual(0);
+      }
+      await page.setViewportSize({ width: 1366, height: 768 });
+      expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);
+      expect(errors).toEqual([]);
+    },
+  );
+
+  it('tells the grid of words as a table: beginnings down, endings across, what is hidden and why', async () => {
+    const { page } = await atBoard();
+    const table = page.getByRole('table', { name: 'Words with i' });
+    const heads = await table.getByRole('columnheader').allTextContents();
+    expect(heads).toEqual(['t', 'n', 'g', 'ck']);
+    const rows = await table.getByRole('row').allTextContents();
+    expect(rows.slice(1).map((row) => row[0])).toEqual(['b', 'd', 'm', 's']);
+    const hidden = table.locator('.hidden-word').first();
+    expect(await hidden.textContent()).toContain('hidden, ');
+    await hidden.focus();
+    expect(await page.locator('.told').textContent()).toMatch(/^Hidden[.:] .+\.$/);
+  });
+
+  it('invites when nothing was taught', async () => {
+    const newcomer = await visit({ path: '#/board' });
+    try {
+      await newcomer.page.getByText('A board needs a few letters').waitFor();
+      await newcomer.page.getByRole('link', { name: 'What have they learned?' }).click();
+      await newcomer.page.getByRole('heading', { name: 'What have they learned?' }).waitFor();
+    } finally {
+      await newcomer.end();
+    }
+  });
+});

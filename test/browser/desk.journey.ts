@@ -1,0 +1,365 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { EventBodies, EventKind, LogEvent } from '../../core/log/event.ts';
+import { allKept, recorded } from './recorded.ts';
+import { openScreen, putRows, taughtUpTo } from './standing.ts';
+import { type Visit, visit } from './visit.ts';
+
+const CHILDREN = ['Odalys', 'Bram', 'Tova', 'Wren'];
+
+let current: Visit;
+let desk: Page;
+let stage: Page;
+
+/** A class of four children at step 40, its desk open, and the stage in the window that the desk opened. */
+beforeAll(async () => {
+  current = await visit({ path: '#/class' });
+  desk = current.page;
+  await taughtUpTo(desk, 40);
+  await desk.getByLabel('Add children').fill(CHILDREN.join('\n'));
+  await desk.getByRole('button', { name: 'Add 4 children' }).click();
+  await openScreen(desk, 'today', '.flip');
+  const opened = desk.context().waitForEvent('page');
+  await desk.getByRole('button', { name: 'Open the desk' }).click();
+  stage = await opened;
+  await stage.setViewportSize({ width: 1280, height: 720 });
+  await stage.locator('.row .card').first().waitFor();
+  await desk.locator('.mark-card').first().waitFor();
+});
+
+afterAll(() => current?.end());
+
+type Said<Kind extends EventKind> = LogEvent & { readonly body: EventBodies[Kind] };
+
+/** The events of a kind, as this browser's own database holds them. */
+async function told<Kind extends EventKind>(kind: Kind): Promise<readonly Said<Kind>[]> {
+  await allKept(desk);
+  await allKept(stage);
+  const events = await recorded(desk);
+  return events.filter((event) => event.kind === kind) as unknown as readonly Said<Kind>[];
+}
+
+const part = () => desk.locator('.desk-part').textContent();
+const letters = (page: Page, row: string) =>
+  page
+    .locator(`${row} .card`)
+    .evaluateAll((cards) => cards.map((card) => card.textContent).join(''));
+
+/** Waits until the stage shows the row that the desk shows. */
+async function inStep(): Promise<void> {
+  await expect.poll(() => letters(stage, '.row')).toBe(await letters(desk, '.of-now'));
+}
+
+async function goOnTo(name: string): Promise<void> {
+  for (let presses = 0; presses < 40 && (await part()) !== name; presses += 1) {
+    await desk.keyboard.press('Space');
+  }
+  expect(await part()).toBe(name);
+}
+
+describe('desk and stage', () => {
+  it('go in step, part by part, and the children see only what they should', async () => {
+    await desk.getByText('stage open').waitFor();
+    await inStep();
+    expect(await stage.locator('.edge').count()).toBe(0);
+    await desk.getByText('as in').first().waitFor();
+    await desk.keyboard.press('PageDown');
+    await desk.keyboard.press('PageDown');
+    await expect.poll(() => desk.locator('.desk-count').textContent()).toBe('3 of 12');
+    await inStep();
+    await stage.keyboard.press('PageUp');
+    await expect.poll(() => desk.locator('.desk-count').textContent()).toBe('2 of 12');
+
+    await goOnTo('Auditory drill');
+    await stage.locator('.writing-line').waitFor();
+    expect(await stage.locator('.row').count()).toBe(0);
+    expect(await desk.locator('.of-now .card').count()).toBeGreaterThan(0);
+    await desk.getByRole('button', { name: 'Reveal on the stage' }).click();
+    await stage.locator('.row .card').first().waitFor();
+    await inStep();
+
+    await desk.keyboard.press('d');
+    const words = new Set<string | null>();
+    for (let word = 0; word < 6; word += 1) {
+      words.add(await desk.locator('.desk-word').textContent());
+      expect(await stage.locator('.writing-line').count()).toBe(1);
+      expect(await stage.locator('.row').count()).toBe(0);
+      if (word < 5) await desk.keyboard.press('Space');
+    }
+    expect(words.size).toBe(6);
+    await desk.keyboard.press('Escape');
+    expect(await part()).toBe('Auditory drill');
+
+    await goOnTo('Blending drill');
+    await inStep();
+    await expect
+      .poll(() => desk.locator('.desk-said').textContent())
+      .toMatch(/^(real word|nonsense)/);
+    const seen = await stage.locator('main').textContent();
+    expect(seen).not.toMatch(/nonsense|Odalys|Bram|Tova|Wren|\/[a-z]+\//);
+    expect(await stage.locator('.answer').count()).toBe(0);
+  });
+
+  it('blend the whole row, one sound at a time or joined, as she chooses at the desk', async () => {
+    const waiting = () => stage.locator('.place.waiting').count();
+    await desk.getByLabel('One sound at a time').check();
+    await expect.poll(waiting).toBeGreaterThan(0);
+    await desk.keyboard.press('Space');
+    await desk.getByLabel('Joined sounds').check();
+    for (let presses = 0; presses < 5 && (await waiting()) > 0; presses += 1) {
+      const width = await stage
+        .locator('.sweep')
+        .evaluate((line) => line.getBoundingClientRect().width);
+      const before = await waiting();
+      await desk.keyboard.press('Space');
+      await expect.poll(waiting).toBeLessThan(before);
+      await stage.locator('.sweep path.gliding').waitFor();
+      const after = await stage
+        .locator('.sweep')
+        .evaluate((line) => line.getBoundingClientRect().width);
+      expect(after).toBeGreaterThan(width);
+    }
+    await desk.keyboard.press('o');
+    await expect.poll(() => desk.getByLabel('Whole row').isChecked()).toBe(true);
+  });
+
+  it('keep what broke: the child, the card, what was heard, and take it back', async () => {
+    await desk.getByLabel('Call on children').check();
+    await desk.locator('.reader').waitFor();
+    const reader = await desk.locator('.reader').textContent();
+    await desk.keyboard.press('Digit2');
+    await desk.getByText('heard instead').waitFor();
+    await desk.keyboard.press('Digit1');
+    const marked = (await told('marked')).at(-1);
+    const names = new Map((await told('set')).map(({ body }) => [body.id, body.value]));
+    expect(names.get(marked?.body.child ?? '')).toBe(reader);
+    expect(marked?.body).toMatchObject({ part: 'blending', broke: 2, heard: null });
+    const amended = (await told('amended')).at(-1);
+    expect(amended?.body).toMatchObject({ mark: marked?.id, field: 'heard' });
+    expect(amended?.body.value).not.toBeNull();
+    await desk.locator('.chip.marked .kept:not(.waits)').waitFor();
+
+    const cards = marked?.body.cards;
+    await desk.keyboard.press('Space');
+    await desk.keyboard.press('Shift+Digit1');
+    const before = (await told('marked')).at(-1);
+    expect(before?.body).toMatchObject({ broke: 1, cards, child: marked?.body.child });
+    await desk.keyboard.press('z');
+    expect((await told('undone')).at(-1)?.body.event).toBe(before?.id);
+    const first = desk.locator('.of-before .mark-card').first();
+    expect(await first.getAttribute('aria-pressed')).toBe('false');
+    expect(await desk.locator('.of-before .broke').count()).toBeGreaterThan(0);
+
+    await desk.locator('.of-now .mark-card').nth(0).click();
+    await desk.getByRole('button', { name: 'something else' }).click();
+    expect((await told('amended')).at(-1)?.body.value).toEqual({ kind: 'other' });
+    await desk.locator('.of-now .mark-card').nth(1).click();
+    await desk.keyboard.press('Space');
+    expect(await desk.getByText('heard instead').count()).toBe(0);
+  });
+
+  it('call on every child, none of them twice more often than another, and nobody who is away', async () => {
+    await desk.getByText('4 of 4 here today').click();
+    await desk.getByRole('button', { name: 'Tova is here' }).click();
+    const readers: (string | null)[] = [];
+    for (let turn = 0; turn < 9; turn += 1) {
+      const upcoming = await desk.locator('.upcoming button').first().textContent();
+      await desk.keyboard.press('Space');
+      const reader = await desk.locator('.reader').textContent();
+      expect(reader).toBe(upcoming);
+      readers.push(reader);
+    }
+    const counts = ['Odalys', 'Bram', 'Wren'].map(
+      (name) => readers.filter((reader) => reader === name).length,
+    );
+    expect(readers).not.toContain('Tova');
+    expect(Math.min(...counts)).toBeGreaterThanOrEqual(1);
+    expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(3);
+    await desk.getByRole('button', { name: 'Tova is here' }).click();
+  });
+
+  it('lead through my turn, our turn and your turn, and bring the word back a few flips later', async () => {
+    const word = await letters(desk, '.of-now');
+    await desk.keyboard.press('Digit1');
+    await desk.keyboard.press('c');
+    const seen: string[] = [];
+    for (let step = 0; step < 15 && (await desk.locator('.desk-turn').count()) > 0; step += 1) {
+      const turn = (await desk.locator('.desk-turn b').textContent()) ?? '';
+      if (seen.at(-1) !== turn) seen.push(turn);
+      await stage.getByRole('img', { name: turn.replace(':', '') }).waitFor();
+      if (step === 0) {
+        expect(await stage.locator('.place.lit').count()).toBe(1);
+        expect(await desk.locator('.desk-turn').textContent()).toMatch(/^My turn: you say \/.+\//);
+      }
+      await desk.keyboard.press('c');
+    }
+    expect(seen).toEqual(['My turn:', 'Our turn:', 'Your turn:']);
+    await expect.poll(async () => (await told('corrected')).length).toBe(1);
+    const reader = await desk.locator('.reader').textContent();
+    for (let more = 0; more < 4; more += 1) await desk.keyboard.press('Space');
+    expect(await letters(desk, '.of-now')).toBe(word);
+    expect(await desk.locator('.reader').textContent()).toBe(reader);
+    await desk.keyboard.press('c');
+    await desk.keyboard.press('Escape');
+    expect(await desk.locator('.desk-turn').count()).toBe(0);
+    expect(await stage.locator('.turn-picture').count()).toBe(0);
+  });
+
+  it('stand where they stood when either is loaded anew, and when both are', async () => {
+    const count = await desk.locator('.desk-count').textContent();
+    const row = await letters(desk, '.of-now');
+    await allKept(desk);
+    for (const page of [desk, stage]) {
+      await page.reload({ waitUntil: 'load' });
+      await desk.locator('.mark-card').first().waitFor();
+      await stage.locator('.row .card').first().waitFor();
+      expect(await desk.locator('.desk-count').textContent()).toBe(count);
+      expect(await letters(desk, '.of-now')).toBe(row);
+      await inStep();
+    }
+    await stage.close();
+    await desk.reload({ waitUntil: 'load' });
+    await desk.locator('.mark-card').first().waitFor();
+    expect(await letters(desk, '.of-now')).toBe(row);
+    const link = desk.context().waitForEvent('page');
+    await desk.getByRole('button', { name: 'Open the stage' }).click();
+    stage = await link;
+    await stage.locator('.row .card').first().waitFor();
+    await inStep();
+    expect(current.errors).toEqual([]);
+  });
+
+  it('pass the accessibility checks in every look, fit a phone, and have large targets', async () => {
+    await desk.keyboard.press('Digit1');
+    await desk.emulateMedia({ reducedMotion: 'reduce' });
+    for (const look of ['paper', 'dark', 'contrast']) {
+      for (const page of look === 'paper' ? [desk] : [desk, stage]) {
+        await page.evaluate((name) => {
+          document.documentElement.dataset.look = name;
+        }, look);
+        await page.waitForFunction(() => document.getAnimations().length === 0);
+        const { violations } = await new AxeBuilder({ page })
+          .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+          .analyze();
+        expect(
+          violations.map(
+            ({ id, nodes }) => `${look} ${id}: ${nodes.map(({ html }) => html).join(' ')}`,
+          ),
+        ).toEqual([]);
+      }
+    }
+    for (const size of [
+      { width: 1366, height: 768 },
+      { width: 390, height: 844 },
+    ]) {
+      await desk.setViewportSize(size);
+      const small = await desk.locator('.desk button:visible').evaluateAll((buttons) =>
+        buttons
+          .map((button) => ({ name: button.textContent, box: button.getBoundingClientRect() }))
+          .filter(({ box }) => Math.round(box.height) < 44 || Math.round(box.width) < 44)
+          .map(({ name }) => name),
+      );
+      expect(small, `${size.width} wide`).toEqual([]);
+      const wide = await desk.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(wide, `${size.width} wide`).toBeLessThanOrEqual(0);
+    }
+    const tall = await desk.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+    await desk.setViewportSize({ width: 1366, height: 768 });
+    expect(await desk.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBe(0);
+    expect(tall).toBeGreaterThan(0);
+  });
+
+  it('come to the end together, from where one goes on to how it went', async () => {
+    for (
+      let presses = 0;
+      presses < 60 && (await desk.locator('.desk-over').count()) === 0;
+      presses += 1
+    ) {
+      await desk.keyboard.press('Space');
+    }
+    await stage.locator('.end p').waitFor();
+    expect(await stage.locator('.end a').count()).toBe(0);
+    await expect.poll(async () => (await told('ended')).at(-1)?.body.complete).toBe(true);
+    await desk.getByRole('link', { name: 'How it went' }).click();
+    await desk.getByRole('heading', { name: 'How it went' }).waitFor();
+    expect(current.errors).toEqual([]);
+  });
+});
+
+describe('the stage alone', () => {
+  it('has a narrow edge for her: a mark by touch, what was heard, and a correction', async () => {
+    await stage.close();
+    await desk.setViewportSize({ width: 1366, height: 768 });
+    await openScreen(desk, 'today', '.flip');
+    await putRows(desk, [
+      ['b=B', 'a=AE', 't=T'],
+      ['s=S', 'a=AE', 't=T'],
+      ['b=B', 'i=IH', 't=T'],
+    ]);
+    await desk.getByRole('button', { name: 'Start on the stage' }).click();
+    await desk.locator('.row .card').first().waitFor();
+    await desk.getByRole('button', { name: 'Card 2 broke' }).click();
+    await desk.getByRole('button', { name: 'Heard instead: left out' }).click();
+    await allKept(desk);
+    const events = await recorded(desk);
+    expect(events.findLast(({ kind }) => kind === 'marked')?.body).toMatchObject({
+      cards: ['b=B', 'a=AE', 't=T'],
+      broke: 2,
+    });
+    expect(events.findLast(({ kind }) => kind === 'amended')?.body).toMatchObject({
+      value: { kind: 'left-out' },
+    });
+    await desk.getByRole('button', { name: /^Correct it/ }).click();
+    await desk.getByRole('img', { name: 'My turn' }).waitFor();
+    await desk.keyboard.press('Escape');
+    await touch(desk, await middleOf(desk, '.row .card >> text=a'));
+    await expect.poll(() => letters(desk, '.row')).toBe('bit');
+    await touch(desk, await middleOf(desk, '.row .card >> text=i'));
+    await desk.locator('.place.nudged').waitFor();
+    expect(await letters(desk, '.row')).toBe('bit');
+    await touch(desk, { x: 150, y: 640 }, { x: 1150, y: 640 });
+    await desk.locator('.sweep .drawn').waitFor();
+    await touch(desk, { x: 1200, y: 60 });
+    await expect.poll(() => letters(desk, '.row')).toBe('sat');
+  });
+
+  it('has a link in place of a window that the browser blocks', async () => {
+    await openScreen(desk, 'desk', '.mark-card');
+    await desk.evaluate(() => {
+      window.open = () => null;
+    });
+    await desk.getByRole('button', { name: 'Open the stage' }).click();
+    const link = desk.getByRole('link', { name: 'Open the stage here' });
+    expect(await link.getAttribute('href')).toBe('#/stage');
+  });
+});
+
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+async function middleOf(page: Page, selector: string): Promise<Point> {
+  const box = await page.locator(selector).boundingBox();
+  if (!box) throw new Error(`Nothing to touch: ${selector}`);
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+/** A finger that touches the screen, and is drawn to another point if there is one. */
+async function touch(page: Page, from: Point, to?: Point): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: readonly Point[]) =>
+    session.send('Input.dispatchTouchEvent', { type, touchPoints: [...points] });
+  await session.send('Emulation.setTouchEmulationEnabled', { enabled: true });
+  await send('touchStart', [from]);
+  if (to) {
+    for (const share of [0.1, 0.4, 0.7, 1]) {
+      await send('touchMove', [
+        { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share },
+      ]);
+    }
+  }
+  await send('touchEnd', []);
+  await session.detach();
+}

@@ -1,0 +1,119 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { makeRandom } from '../../core/random.ts';
+import { type LogSite, openLogSite } from './log-site.ts';
+import { chromiumFound, FLAGS } from './visit.ts';
+
+/**
+ * A drill is run and every word marked (log-page.ts), and the browser is killed
+ * at random moments: while it marks, while it opens the class, while it seals.
+ * A killed program is not a pulled plug: what reached the system's own buffers
+ * survives here even if it did not reach the disk. A browser takes about a second to start, so
+ * there are few kills unless the variable KILLS asks for more: KILLS=100 npm run journeys -- kill
+ */
+const kills = Number(process.env.KILLS ?? 20);
+
+let site: LogSite;
+const folder = mkdtempSync(join(tmpdir(), 'kill-'));
+const kept = new Set<string>();
+let lastKept = -1;
+let found: { readonly ids: readonly string[]; readonly stood: number } | null = null;
+let onTold: () => void = () => {};
+
+beforeAll(async () => {
+  site = await openLogSite((what, value) => {
+    if (what === 'found') {
+      found = value as NonNullable<typeof found>;
+    } else {
+      const { ids, place } = value as { readonly ids: readonly string[]; readonly place: number };
+      for (const id of ids) kept.add(id);
+      lastKept = Math.max(lastKept, place);
+    }
+    onTold();
+  });
+});
+afterAll(async () => {
+  await site?.stop();
+  rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+});
+
+it(`loses nothing that was said to be kept, and stands where it stood, in ${kills} kills`, async () => {
+  const random = makeRandom(7);
+  let read = 0;
+  for (let round = 0; round <= kills; round++) {
+    const before = { ids: new Set(kept), place: lastKept };
+    found = null;
+    const browser = start();
+    // Every fifth kill may come before the class is open; the others while words are marked.
+    const early = random.below(5) === 0 && round < kills;
+    if (early) await pause(200 + random.below(1000));
+    else {
+      await until(() => found !== null);
+      const enough = kept.size + 2 * random.below(20);
+      await until(() => kept.size >= enough);
+      await pause(random.below(12));
+    }
+    await kill(browser);
+    // What was posted before the kill may still be on its way here.
+    await pause(5);
+    if (found !== null) {
+      read += 1;
+      check(found, before);
+    }
+  }
+  expect(kept.size).toBeGreaterThan(kills);
+  expect(read).toBeGreaterThan(kills / 2);
+  process.stdout.write(`${kept.size} events kept through ${kills} kills, read ${read} times\n`);
+}, 3_600_000);
+
+/** Compares what a start found with what all earlier ones had been told is kept. */
+function check({ ids, stood }: NonNullable<typeof found>, before: Kept): void {
+  const here = new Set(ids);
+  expect([...before.ids].filter((id) => !here.has(id))).toEqual([]);
+  expect(here.size).toBe(ids.length);
+  expect(stood).toBeGreaterThanOrEqual(before.place);
+}
+
+interface Kept {
+  readonly ids: ReadonlySet<string>;
+  readonly place: number;
+}
+
+function start(): ChildProcess {
+  const { path, environment } = chromiumFound();
+  const flags = [...FLAGS, `--user-data-dir=${folder}`, '--disable-breakpad'];
+  return spawn(path, [...flags, `${site.url}run`], {
+    env: { ...process.env, ...environment },
+    stdio: 'ignore',
+    detached: true,
+  });
+}
+
+/** Kills the browser and all its processes at once, and waits until it is gone. */
+async function kill(browser: ChildProcess): Promise<void> {
+  const gone = once(browser, 'exit');
+  process.kill(-(browser.pid as number), 'SIGKILL');
+  await gone;
+}
+
+/** Waits for something that the page tells. */
+async function until(isSo: () => boolean): Promise<void> {
+  const tooLong = pause(60_000).then(() => {
+    throw new Error('The page told nothing for a minute.');
+  });
+  tooLong.catch(() => {});
+  while (!isSo()) {
+    const told = new Promise<void>((resolve) => {
+      onTold = resolve;
+    });
+    await Promise.race([told, tooLong]);
+  }
+}
+
+function pause(milliseconds: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, milliseconds));
+}

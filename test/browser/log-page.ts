@@ -1,0 +1,79 @@
+import { WHOLE_CLASS } from '../../core/log/class-state.ts';
+import type { EventSpec } from '../../core/log/event.ts';
+import { mergeEvents } from '../../core/log/merge.ts';
+import { replay } from '../../core/log/replay.ts';
+import type { ClassLog } from '../../web/log/class-log.ts';
+import { createDeviceStore, type DeviceStore, openClass } from '../../web/log/device-log.ts';
+import { createIndexedStore } from '../../web/log/indexed-store.ts';
+import { askToPersist } from '../../web/log/persistence.ts';
+import { exportLog, importLog } from '../../web/log/transfer.ts';
+import { SMALL_DRILL } from '../arbitrary-events.ts';
+import { classYear } from '../class-year.ts';
+import { STORE_LAWS } from '../event-store-contract.ts';
+import { keepClassYear, timeAppends, timeOpening } from './log-times.ts';
+
+/** What the page of the log's journeys and measurements can do; they find it as `globalThis.log`. */
+const exposed = {
+  STORE_LAWS,
+  SMALL_DRILL,
+  askToPersist,
+  classYear,
+  createDeviceStore,
+  createIndexedStore,
+  exportLog,
+  importLog,
+  keepClassYear,
+  mergeEvents,
+  note,
+  openClass,
+  replay,
+  timeAppends,
+  timeOpening,
+};
+
+declare global {
+  /** The log's own modules, in the page. */
+  var log: typeof exposed;
+  /** The store and the class that a journey has opened in the page. */
+  var store: DeviceStore;
+  var opened: ClassLog;
+}
+
+globalThis.log = exposed;
+if (location.pathname === '/run') void runOn();
+
+/**
+ * Runs a drill without end, as a teacher who marks every word: takes it up
+ * where it stands, tells the test's server what it found, and after each word
+ * what was said to be kept. For the journey that kills the browser meanwhile.
+ */
+async function runOn(): Promise<void> {
+  const store = createDeviceStore();
+  const { state, record } = await openClass(store, 'class');
+  const read = await store.eventsOf('class');
+  const drillId = 'drill';
+  const stood = state.value.drills.get(drillId)?.shown.at(-1)?.place ?? -1;
+  await tell('found', { ids: 'events' in read ? read.events.map(({ id }) => id) : [], stood });
+  if (!state.value.drills.has(drillId)) {
+    const body = { drillId, groupId: WHOLE_CLASS, day: '2026-03-02', drill: SMALL_DRILL };
+    await record({ kind: 'begun', body }).kept;
+  }
+  for (let place = stood + 1; ; place++) {
+    const moment = { drillId, part: 'blending', place } as const;
+    const said = { cards: ['m=M', 'a=AE', 't=T'], broke: 2, heard: null, child: null };
+    const shown = record({ kind: 'shown', body: moment });
+    const marked = record({ kind: 'marked', body: { ...moment, ...said } });
+    const outcomes = await Promise.all([shown.kept, marked.kept]);
+    if (outcomes.every((outcome) => 'kept' in outcome)) {
+      void tell('kept', { ids: [...shown.events, ...marked.events].map(({ id }) => id), place });
+    }
+  }
+}
+
+function note(text: string): EventSpec {
+  return { kind: 'noted', body: { drillId: null, groupId: WHOLE_CLASS, text } };
+}
+
+function tell(what: string, value: unknown): Promise<unknown> {
+  return fetch(`/${what}`, { method: 'POST', body: JSON.stringify(value) });
+}

@@ -1,0 +1,30 @@
+import type { ComponentType } from 'preact';
+import { useCallback, useEffect, useState } from 'preact/hooks';
+
+interface LaterProps {
+  /** Fetches the screen. The same function each time: a new one fetches anew. */
+  readonly load: () => Promise<ComponentType>;
+}
+
+/** A screen that is fetched when it is first asked for, so that the first page stays small. */
+export function Later({ load }: LaterProps) {
+  const [screen, setScreen] = useState<{ readonly Page: ComponentType } | 'failed'>();
+  const fetchScreen = useCallback(() => {
+    setScreen(undefined);
+    load().then(
+      (Page) => setScreen({ Page }),
+      () => setScreen('failed'),
+    );
+  }, [load]);
+  useEffect(fetchScreen, [fetchScreen]);
+  if (screen === undefined) return <p class="quiet">One moment …</p>;
+  if (screen !== 'failed') return <screen.Page />;
+  return (
+    <p>
+      This page did not arrive. Once it has been loaded, it works without a network.{' '}
+      <button type="button" class="button" onClick={fetchScreen}>
+        Try again
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,113 @@
+import type { Engine, Taught } from '../engine.ts';
+import type { BoardUse } from '../memory/boards.ts';
+import {
+  type BoardWishes,
+  candidates,
+  cardsTaught,
+  makeWordTable,
+  type Shape,
+  splitPiles,
+  trimPiles,
+} from './engine.ts';
+import { inTurns } from './in-turns.ts';
+import type { SearchAnswer, SearchTask } from './search-worker.ts';
+
+/** What the best board is asked for. */
+export interface BestWish {
+  readonly shape: Shape;
+  readonly taught: Taught;
+  readonly ready: Engine;
+  readonly room: readonly number[];
+  /** Cards that the board must have. */
+  readonly held: readonly string[];
+  readonly use: BoardUse;
+}
+
+/** The best board, or why there is none; null when it was called off. */
+export type Best =
+  | (Extract<SearchAnswer, { kind: 'found' }> & {
+      /** How many cards were left aside because there are too many rows to judge. */
+      readonly leftAside: number;
+    })
+  | Extract<SearchAnswer, { kind: 'none' }>
+  | null;
+
+/** How many rows are judged at most: what a school computer does in a few seconds. */
+const MOST_ROWS = { quick: 120_000, slow: 40_000 };
+/** How many rows are judged in one go: less than half a frame. */
+const ROWS_AT_ONCE = { quick: 2500, slow: 150 };
+
+/** How many rows of a shape can be judged without anyone noticing. */
+export function rowsAtOnce(shape: Shape): number {
+  return ROWS_AT_ONCE[pace(shape)];
+}
+
+/** Rows of longer words are judged one by one, others share their work. */
+function pace({ form, piles }: Shape): 'quick' | 'slow' {
+  return form === 'one' && piles.length <= 3 ? 'quick' : 'slow';
+}
+
+/**
+ * The best board for a wish: all rows are judged in turns on this page, so that
+ * her own decisions about words count, and the search runs beside it. `tell`
+ * hears the share of rows judged, 0 to 1. Rejects when the search cannot start.
+ */
+export async function findBest(
+  { shape, taught, ready, room, held, use }: BestWish,
+  { isOver, tell }: { readonly isOver: () => boolean; readonly tell: (share: number) => void },
+): Promise<Best> {
+  const fitting = candidates(shape, cardsTaught(taught)).map((pile) => pile.map(({ id }) => id));
+  const empty = fitting.findIndex((pile) => pile.length === 0);
+  if (empty >= 0) {
+    return { kind: 'none', message: 'No card that was taught can lie in one of these piles yet.' };
+  }
+  const piles = trimPiles(shape, fitting, held, ready.lexicon, MOST_ROWS[pace(shape)]);
+  const parts = splitPiles(piles, rowsAtOnce(shape));
+  const context = { taught, lexicon: ready.lexicon, screen: ready.screen };
+  const outcomes = new Uint8Array(piles.reduce((size, pile) => size * pile.length, 1));
+  let judged = 0;
+  const work = parts.map((part) => () => {
+    const table = makeWordTable(shape, part, context);
+    outcomes.set(table.outcomes, judged);
+    judged += table.outcomes.length;
+    tell(judged / outcomes.length);
+  });
+  if (!(await inTurns(work, isOver))) return null;
+  const wishes: BoardWishes = {
+    limits: room,
+    somewhere: held,
+    clean: use !== 'screen',
+    strict: use === 'strict',
+  };
+  const answer = await searchBeside({ shape: shape.id, piles, outcomes, wishes }, isOver);
+  if (answer === null || answer.kind === 'none') return answer;
+  const leftAside = fitting.flat().length - piles.flat().length;
+  return { ...answer, leftAside };
+}
+
+/** How often it is asked whether the search was called off, in milliseconds. */
+const LOOK_EVERY = 100;
+
+function searchBeside(task: SearchTask, isOver: () => boolean): Promise<SearchAnswer | null> {
+  return new Promise((done, fail) => {
+    const worker = new Worker(new URL('./search-worker.ts', import.meta.url), { type: 'module' });
+    const end = () => {
+      clearInterval(looking);
+      worker.terminate();
+    };
+    const looking = setInterval(() => {
+      if (!isOver()) return;
+      end();
+      done(null);
+    }, LOOK_EVERY);
+    worker.onmessage = ({ data }: MessageEvent<SearchAnswer>) => {
+      end();
+      done(isOver() ? null : data);
+    };
+    worker.onerror = () => {
+      end();
+      fail(new Error('the board search could not start'));
+    };
+    worker.postMessage(task);
+  });
+}

@@ -1,0 +1,34 @@
+import { readyEngine } from '../app/engine-ready.ts';
+import { correspondenceById } from '../engine.ts';
+import { drill, ensureDrill, freshSeed, setDrill, wishes } from '../memory/plan.ts';
+import { taught } from '../memory/progress.ts';
+import { isTaughtCard, reshuffleRun } from './engine.ts';
+
+/**
+ * Makes a board that of today's blending, with a run of its own; cards that were
+ * not taught stay out. Says why when it cannot; null when it is done.
+ */
+export function useForToday(shape: string, piles: readonly (readonly string[])[]): string | null {
+  const ready = readyEngine();
+  if (!ready) return 'The word list is not here yet.';
+  ensureDrill(freshSeed());
+  const today = drill.peek();
+  if (!today) return 'There is no warm-up for today yet.';
+  const known = piles.map((pile) =>
+    pile.filter((id) => {
+      const card = correspondenceById.get(id);
+      return card !== undefined && isTaughtCard(card, taught.peek());
+    }),
+  );
+  const { flips, realShare } = wishes.peek();
+  const seed = freshSeed();
+  const made = reshuffleRun({ ...today, board: { shape, piles: known } }, taught.peek(), ready, {
+    seed,
+    flips,
+    realShare,
+  });
+  if (made.kind === 'refused') return made.message;
+  if (made.drill.run.length === 0) return 'This board makes no words yet. Put down more cards.';
+  setDrill({ ...made.drill, seed, shortfall: null }, 'Today’s blending uses this board.');
+  return null;
+}

@@ -1,0 +1,26 @@
+import type { PileRole, Shape } from './engine.ts';
+
+const names: Readonly<Record<PileRole, string>> = {
+  beginning: 'Beginnings',
+  vowel: 'Vowels',
+  ending: 'Endings',
+  bridge: 'Between',
+  suffix: 'Added',
+};
+
+const ordinals = ['1st', '2nd', '3rd'];
+
+/** The names of a shape's piles, left to right, each once: `1st vowels`, `2nd vowels`. */
+export function pileNames({ piles }: Shape): readonly string[] {
+  return piles.map(({ role }, at) => {
+    const name = names[role];
+    if (piles.filter((other) => other.role === role).length === 1) return name;
+    const before = piles.slice(0, at).filter((other) => other.role === role).length;
+    return `${ordinals[before]} ${name.toLowerCase()}`;
+  });
+}
+
+/** A pile in the middle of a sentence: `the beginnings`. */
+export function pileInWords(shape: Shape, pile: number): string {
+  return `the ${(pileNames(shape)[pile] ?? '').toLowerCase()}`;
+}

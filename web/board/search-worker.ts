@@ -1,0 +1,43 @@
+import { type BoardWishes, searchTable, shapeById, type WordTable } from './engine.ts';
+
+/** What the search is asked: a judged table without its words, which it does not need. */
+export interface SearchTask {
+  readonly shape: string;
+  readonly piles: WordTable['piles'];
+  readonly outcomes: Uint8Array;
+  readonly wishes: BoardWishes;
+}
+
+/** What it answers: a board with what is proven of it, or why there is none. */
+export type SearchAnswer =
+  | {
+      readonly kind: 'found';
+      readonly piles: readonly (readonly string[])[];
+      readonly value: number;
+      readonly bound: number;
+      readonly optimal: boolean;
+    }
+  | { readonly kind: 'none'; readonly message: string };
+
+addEventListener('message', ({ data }: MessageEvent<SearchTask>) => postMessage(answer(data)));
+
+/** How many subproblems are looked at first; four times as many in each further go. */
+const FIRST_NODES = 400;
+const MOST_NODES = 25_600;
+/** After so many milliseconds no further go is begun; the last one may take four times as long. */
+const PATIENCE = 900;
+
+/** Ever longer searches, until the board is proven best or she would have to wait too long. */
+function answer({ shape: id, piles, outcomes, wishes }: SearchTask): SearchAnswer {
+  const shape = shapeById.get(id);
+  if (!shape) throw new Error(`there is no shape ${id}`);
+  const table = { shape, piles, outcomes, words: [] };
+  let found = searchTable(table, { ...wishes, nodeLimit: FIRST_NODES });
+  for (let nodes = FIRST_NODES * 4; nodes <= MOST_NODES; nodes *= 4) {
+    if (found.kind !== 'found' || found.optimal || performance.now() > PATIENCE) break;
+    found = searchTable(table, { ...wishes, nodeLimit: nodes });
+  }
+  if (found.kind !== 'found') return { kind: 'none', message: found.message };
+  const { board, value, bound, optimal } = found;
+  return { kind: 'found', piles: board.piles, value, bound, optimal };
+}

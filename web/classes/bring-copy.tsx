@@ -1,0 +1,84 @@
+import { useRef, useState } from 'preact/hooks';
+import { type Brought, bringIn } from './bring-in.ts';
+import { BroughtIn } from './brought-in.tsx';
+
+/** Takes a file in that was saved before, here or on another device. */
+export function BringCopy() {
+  const [locked, setLocked] = useState<string>();
+  const [outcome, setOutcome] = useState<Brought>();
+  const [passphrase, setPassphrase] = useState('');
+  const [busy, setBusy] = useState(false);
+  const file = useRef<HTMLInputElement>(null);
+
+  const take = async (text: string, secret: string | null) => {
+    setBusy(true);
+    const brought = await bringIn(text, secret);
+    setBusy(false);
+    const asks = 'error' in brought && ['locked', 'wrong-passphrase'].includes(brought.error.code);
+    setLocked(asks ? text : undefined);
+    setOutcome(brought);
+    if (!asks) setPassphrase('');
+  };
+
+  const onFile = async () => {
+    const chosen = file.current?.files?.[0];
+    if (!chosen) return;
+    setPassphrase('');
+    try {
+      await take(await chosen.text(), null);
+    } catch {
+      setLocked(undefined);
+      setOutcome({ error: { code: 'unreadable', message: unreadable } });
+    }
+    // So that choosing the same file again is a choice.
+    if (file.current) file.current.value = '';
+  };
+
+  return (
+    <div class="safe-copy">
+      <h3>Bring a copy in</h3>
+      <p class="quiet small">
+        What is new in it is added; what is here already stays as it is. Nothing is overwritten.
+      </p>
+      <p>
+        <label class="button">
+          Choose a file
+          <input
+            ref={file}
+            class="for-ears"
+            type="file"
+            accept=".jsonl,.ndjson,.json,.txt,application/x-ndjson,application/json,text/plain"
+            onChange={onFile}
+          />
+        </label>
+      </p>
+      {locked !== undefined && (
+        <form
+          onSubmit={(event) => {
+            event.preventDefault();
+            void take(locked, passphrase);
+          }}
+        >
+          <label>
+            The file’s passphrase
+            <input
+              type="password"
+              value={passphrase}
+              autocomplete="off"
+              onInput={(event) => setPassphrase(event.currentTarget.value)}
+            />
+          </label>
+          <button type="submit" class="button" disabled={busy || passphrase === ''}>
+            Open the file
+          </button>
+        </form>
+      )}
+      <div role="status">
+        {busy ? <p class="small">One moment …</p> : outcome && <BroughtIn outcome={outcome} />}
+      </div>
+    </div>
+  );
+}
+
+const unreadable =
+  'The browser could not read this file. Copy it onto this device first, then choose it again.';

@@ -1,0 +1,70 @@
+import {
+  type Child,
+  childrenOf,
+  type Group,
+  groupOf,
+  sharedNames,
+  smallGroups,
+  WHOLE_CLASS,
+} from '../engine.ts';
+import { classState } from '../memory/open-class.ts';
+import { GroupPanel } from './group-panel.tsx';
+import { NameForm } from './name-form.tsx';
+import { addGroup } from './roster-acts.ts';
+
+/** The whole class and its small groups, each with its place and its children. */
+export function Groups() {
+  const state = classState.value;
+  const groups = smallGroups(state);
+  const everyone = childrenOf(state, WHOLE_CLASS).toSorted(byName);
+  const inGroup = (id: string | null) =>
+    everyone.filter((child) => (groupOf(state, child)?.id ?? null) === id);
+  const whole = state.groups.get(WHOLE_CLASS) as Group;
+  return (
+    <section class="groups" aria-labelledby="groups-title">
+      <h2 id="groups-title" class="for-ears">
+        Groups
+      </h2>
+      <SharedNames names={sharedNames(everyone)} />
+      <GroupPanel group={whole} members={groups.length === 0 ? everyone : []} isWhole />
+      {groups.length > 0 && (
+        <div class="group-panels">
+          {groups.map((group) => (
+            <GroupPanel key={group.id} group={group} members={inGroup(group.id)} />
+          ))}
+          <GroupPanel key="none" group={null} members={inGroup(null)} />
+        </div>
+      )}
+      <div class="add-group">
+        <NameForm
+          label="Add a small group"
+          name=""
+          act="Add the group"
+          placeholder="Willow"
+          mayBeEmpty
+          onName={addGroup}
+        />
+        <p class="quiet small">
+          It begins where the whole class stands and goes its own way from there.
+        </p>
+      </div>
+    </section>
+  );
+}
+
+function SharedNames({ names }: { readonly names: readonly string[] }) {
+  return (
+    <div role="status">
+      {names.map((name) => (
+        <p key={name} class="class-note">
+          Two children here are called {name}. Add a letter to one of them, such as {name} B, so
+          that you can tell them apart.
+        </p>
+      ))}
+    </div>
+  );
+}
+
+function byName(one: Child, other: Child): number {
+  return one.name.localeCompare(other.name) || one.id.localeCompare(other.id);
+}

@@ -1,0 +1,42 @@
+import { useEffect } from 'preact/hooks';
+import { BringCopy } from './bring-copy.tsx';
+import { askToKeep, keptForGood, lookWhetherKept } from './kept-for-good.ts';
+import { SaveCopy } from './save-copy.tsx';
+
+/** Where everything is kept, whether for good, and copies: out to a file and in from one. */
+export function SafeKeeping() {
+  useEffect(() => void lookWhetherKept(), []);
+  const kept = keptForGood.value;
+  return (
+    <section class="class-section" aria-labelledby="safe-title">
+      <h2 id="safe-title">Keep it safe</h2>
+      <div class="safe-where">
+        <p>
+          Everything you enter is kept in this browser on this device alone, and goes nowhere by
+          itself. <span aria-live="polite">{saidOfKeeping[kept]}</span>
+        </p>
+        {kept !== 'granted' && (
+          <button type="button" class="button" onClick={askToKeep}>
+            Ask the browser to keep it for good
+          </button>
+        )}
+      </div>
+      <div class="safe-copies">
+        <SaveCopy />
+        <BringCopy />
+      </div>
+      <p class="quiet small">
+        What you may keep and share about children is for your school’s rules and laws such as
+        FERPA, COPPA or the GDPR to say; if in doubt, ask whoever looks after them at your school.
+      </p>
+    </section>
+  );
+}
+
+const saidOfKeeping: Readonly<Record<typeof keptForGood.value, string>> = {
+  granted: 'The browser has promised to keep it until someone clears it by hand.',
+  denied:
+    'The browser does not promise to keep it: it may clear it when the device runs short of room. Save a copy now and then.',
+  unknown: 'The browser cannot say whether it keeps it for good. Save a copy now and then.',
+  'not-asked': 'The browser may clear it when the device runs short of room.',
+};

@@ -1,0 +1,14 @@
+import { meanings } from '../app/engine-ready.ts';
+import type { Flip } from '../engine.ts';
+
+/** Whether the word is real, and what it means. */
+export function AtBlending({ flip: { word, kind } }: { readonly flip: Flip }) {
+  if (kind === 'nonsense') return <p class="desk-said quiet">nonsense</p>;
+  const meaning = meanings.value?.meaningOf(word);
+  return (
+    <p class="desk-said">
+      <b>real word</b>
+      {meaning && <span class="quiet"> · {meaning}</span>}
+    </p>
+  );
+}

@@ -1,0 +1,32 @@
+import { type Correspondence, correspondenceById, soundLabel } from '../engine.ts';
+import type { Settings } from '../memory/settings.ts';
+
+/** One sound that children say to a card, and its keyword; null when it has none. */
+export interface Said {
+  readonly sound: string;
+  readonly keyword: string | null;
+}
+
+/**
+ * What children say to a card once they have named its letters: its sound, then
+ * every other taught sound of the same letters; the letters of a cluster one by one.
+ */
+export function whatTheySay(
+  id: string,
+  taught: ReadonlySet<string>,
+  notation: Settings['notation'],
+): readonly Said[] {
+  const card = correspondenceById.get(id);
+  if (!card) return [];
+  const parts = card.parts.flatMap((part) => correspondenceById.get(part) ?? []);
+  if (card.kind === 'cluster') return parts.map((part) => saidOf(part, notation));
+  const others = [...taught]
+    .flatMap((other) => correspondenceById.get(other) ?? [])
+    .filter(({ id: other, grapheme }) => other !== id && grapheme === card.grapheme);
+  const all = [card, ...others].map((each) => saidOf(each, notation));
+  return all.filter(({ sound }, place) => all.findIndex((one) => one.sound === sound) === place);
+}
+
+function saidOf({ phonemes, keyword }: Correspondence, notation: Settings['notation']): Said {
+  return { sound: soundLabel(phonemes, notation), keyword };
+}

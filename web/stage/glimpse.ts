@@ -1,0 +1,11 @@
+import { correspondenceById, soundLabel } from '../engine.ts';
+import { settings } from '../memory/settings.ts';
+import type { Moment } from '../warm-up/moments.ts';
+
+/** What comes next, as short as it can be said. */
+export function glimpseOf(moment: Moment | undefined): string {
+  if (!moment) return 'end';
+  if (moment.part === 'blending') return moment.flip.word;
+  if (moment.part === 'auditory') return soundLabel(moment.sound.phonemes, settings.value.notation);
+  return correspondenceById.get(moment.id)?.grapheme ?? '';
+}

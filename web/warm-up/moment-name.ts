@@ -1,0 +1,27 @@
+import { cardName } from '../cards/card-name.ts';
+import { correspondenceById } from '../engine.ts';
+import type { Moment } from './moments.ts';
+import type { Standing } from './standing.ts';
+
+/** What lies on the stage, in words for those who cannot see it. */
+export function momentName(
+  moment: Moment | undefined,
+  { spellings, paused, dictating, turn }: Standing,
+): string {
+  if (!moment) return 'The end';
+  if (paused) return 'Blank sheet';
+  if (dictating !== null) return 'A quiet sheet: write the word';
+  const whose = turn === null ? '' : `${turnNames[turn]}. `;
+  return `${whose}${shownName(moment, spellings)}`;
+}
+
+const turnNames = { my: 'My turn', our: 'Our turn', your: 'Your turn' } as const;
+
+function shownName(moment: Moment, spellings: boolean): string {
+  if (moment.part === 'visual') return `Card: ${cardName(moment.id)}`;
+  if (moment.part === 'blending') {
+    return moment.flip.cards.map((id) => correspondenceById.get(id)?.grapheme ?? id).join(', ');
+  }
+  if (!spellings) return 'A quiet sheet: say the sound';
+  return `Spellings: ${moment.sound.spellings.map(cardName).join('; ')}`;
+}

@@ -1,0 +1,22 @@
+import { type LikelySlip, soundLabel } from '../engine.ts';
+import type { Settings } from '../memory/settings.ts';
+
+/** What was heard instead, as short as a button has room for: `/ĕ/`, `left out`. */
+export function slipShort(slip: LikelySlip, notation: Settings['notation']): string {
+  return slip.kind === 'phoneme' ? soundLabel([slip.sound], notation) : short[slip.kind];
+}
+
+/** What can be answered of a mark, as a key for lists. */
+export function slipKey(slip: LikelySlip): string {
+  return slip.kind === 'phoneme' ? slip.sound : slip.kind;
+}
+
+const short: Readonly<Record<Exclude<LikelySlip['kind'], 'phoneme'>, string>> = {
+  'letter-name': 'letter name',
+  'left-out': 'left out',
+  'added-vowel': 'added vowel',
+  swapped: 'swapped',
+  'another-word': 'another word',
+  nothing: 'nothing',
+  other: 'something else',
+};

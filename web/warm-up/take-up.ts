@@ -1,0 +1,60 @@
+import { useEffect } from 'preact/hooks';
+import { engine } from '../app/engine-ready.ts';
+import type { Drill } from '../engine.ts';
+import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
+import { askOthers, isOver, resume, running, start, unfinished } from './running.ts';
+
+/** How long another window has to say what is under way, in milliseconds. */
+const patience = 60;
+
+/**
+ * Takes up today's warm-up: what is under way here or in another window; else
+ * what was begun today, where it stood; else the plan, from its beginning.
+ */
+export function useWarmUp() {
+  const planned = drill.value;
+  const ready = engine.value;
+  useEffect(() => ensureDrill(freshSeed()), [ready, planned]);
+  useEffect(askOthers, []);
+  useEffect(() => (planned ? takeUp(planned) : undefined), [planned]);
+  return running.value;
+}
+
+function takeUp(planned: Drill): (() => void) | undefined {
+  if (running.peek()?.drill === planned) return undefined;
+  askOthers();
+  const before = running.peek();
+  const timer = setTimeout(() => {
+    if (running.peek() !== before || isSame(before?.drill, planned)) return;
+    const begun = unfinished.peek();
+    if (begun && isSame(begun.drill, planned)) resume(begun);
+    else start(planned);
+  }, patience);
+  return () => clearTimeout(timer);
+}
+
+/**
+ * Makes sure that a warm-up is under way before a screen shows it: goes on with
+ * the one that is, or takes up the one begun today, or begins the planned one.
+ */
+export function goOnOrStart(planned: Drill): void {
+  const now = running.peek();
+  const begun = unfinished.peek();
+  if (now && !isOver(now) && (begun === null || begun.id === now.drillId)) return;
+  if (begun) resume(begun);
+  else start(planned);
+}
+
+/** Whether two plans show the same; a score is not part of what is shown. */
+function isSame(one: Drill | undefined, other: Drill): boolean {
+  return one !== undefined && shownBy(one) === shownBy(other);
+}
+
+function shownBy({ seed, visual, auditory, run }: Drill): string {
+  return JSON.stringify([
+    seed,
+    visual,
+    auditory.map(({ phonemes, spellings }) => [phonemes, spellings]),
+    run.map(({ cards }) => cards),
+  ]);
+}
