@@ -1,5 +1,6 @@
 /** The terminal program: picks the command, prints its answer, turns failures into exit codes. */
 import { board } from './board.ts';
+import { check } from './check.ts';
 import { drill } from './drill.ts';
 import { Failure } from './failure.ts';
 import { passage } from './passage.ts';
@@ -14,6 +15,7 @@ const commands = new Map<string, (args: readonly string[]) => string>([
   ['passage', passage],
   ['board', board],
   ['drill', drill],
+  ['check', check],
 ]);
 
 const USAGE = `sweepline — cards, words and drills in the terminal
@@ -24,6 +26,8 @@ const USAGE = `sweepline — cards, words and drills in the terminal
   screen < LINES                   judges lines of cards<TAB>sounds
   board --taught T --shape S       the best board   [--begin 8] [--end 8] [--clean] [--strict]
   drill --taught T --seed N        a three-part drill   [--flips 30] [--real 0.5] [--shape S]
+  check make --taught T --seed N   a short check of one child   [--items 30] [--kind K]
+  check score FILE                 scores a check as it was read
 
 T is step:24, a list such as a,m,s,t,sh,ea=EH, or @file.json.
 --json prints machine-readable output; docs/cli.md describes it.`;

@@ -1,12 +1,12 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-/** Browser journeys: the built app in a real Chromium, one journey file at a time. */
+/** Browser journeys: the built app in a real Chromium, two journey files at a time. */
 export default defineConfig({
   test: {
     root: fileURLToPath(new URL('../..', import.meta.url)),
     include: ['test/browser/**/*.journey.ts'],
-    fileParallelism: false,
+    maxWorkers: 2,
     testTimeout: 120_000,
     hookTimeout: 60_000,
   },
