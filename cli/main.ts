@@ -3,6 +3,7 @@ import { board } from './board.ts';
 import { check } from './check.ts';
 import { drill } from './drill.ts';
 import { Failure } from './failure.ts';
+import { mastery } from './mastery.ts';
 import { passage } from './passage.ts';
 import { screen } from './screen.ts';
 import { spell } from './spell.ts';
@@ -16,6 +17,7 @@ const commands = new Map<string, (args: readonly string[]) => string>([
   ['board', board],
   ['drill', drill],
   ['check', check],
+  ['mastery', mastery],
 ]);
 
 const USAGE = `sweepline — cards, words and drills in the terminal
@@ -28,6 +30,7 @@ const USAGE = `sweepline — cards, words and drills in the terminal
   drill --taught T --seed N        a three-part drill   [--flips 30] [--real 0.5] [--shape S]
   check make --taught T --seed N   a short check of one child   [--items 30] [--kind K]
   check score FILE                 scores a check as it was read
+  mastery --evidence F --now DATE  what each pupil knows, and how sure that is
 
 T is step:24, a list such as a,m,s,t,sh,ea=EH, or @file.json.
 --json prints machine-readable output; docs/cli.md describes it.`;

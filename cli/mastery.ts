@@ -1,0 +1,148 @@
+import { PLACES } from '../core/language/correspondence.ts';
+import { HABITS } from '../core/language/taught.ts';
+import { countConfusions } from '../core/learners/confusions.ts';
+import { type Day, makeDay, parseDay } from '../core/learners/day.ts';
+import {
+  type Estimate,
+  estimateCard,
+  estimateHabit,
+  estimatePlace,
+  type Who,
+} from '../core/learners/estimate.ts';
+import { parseEvidence } from '../core/learners/evidence-csv.ts';
+import { historiesOf } from '../core/learners/history.ts';
+import { type Knowledge, knowledgeFrom } from '../core/learners/knowledge.ts';
+import {
+  masteryWord,
+  PUBLISHED_THRESHOLDS,
+  type Thresholds,
+} from '../core/learners/mastery-word.ts';
+import type { Observation } from '../core/learners/observation.ts';
+import { scheduleOf } from '../core/learners/schedule.ts';
+import { readTextFile } from './engine.ts';
+import { fail } from './failure.ts';
+import { readOptions } from './options.ts';
+
+const NOTE = 'Practice monitoring, not a diagnosis.';
+
+/** `mastery --evidence FILE.csv --now DATE`: what each pupil knows of each card by then. */
+export function mastery(args: readonly string[]): string {
+  const typed = readOptions(args, {
+    evidence: 'text',
+    now: 'text',
+    by: 'text',
+    secure: 'text',
+    shaky: 'text',
+    confusions: 'flag',
+  });
+  if (typed.words.length > 0) fail(`mastery takes options only; “${typed.words[0]}” is none.`);
+  const file = typed.text('evidence');
+  if (file === null) return fail('Name the evidence: --evidence readings.csv');
+  const now = readNow(typed.text('now'));
+  const thresholds: Thresholds = {
+    secure: typed.share('secure', PUBLISHED_THRESHOLDS.secure),
+    shaky: typed.share('shaky', PUBLISHED_THRESHOLDS.shaky),
+  };
+  const observations = readEvidence(file, now);
+  if (typed.flag('confusions')) {
+    const rows = countConfusions(observations).map(({ child, card, heard, count }) => ({
+      pupil: child,
+      id: card,
+      heard,
+      count,
+    }));
+    if (typed.flag('json')) return JSON.stringify(rows);
+    return rows
+      .map((row) => `${row.pupil}  ${row.id}  heard ${row.heard}  ${row.count}`)
+      .join('\n');
+  }
+  const rows = rowsOf(observations, now, thresholds, typed.text('by') ?? 'card');
+  if (typed.flag('json')) return JSON.stringify(rows);
+  return [...rows.map(rowText), '', NOTE].join('\n');
+}
+
+function readNow(text: string | null): Day {
+  if (text === null) return fail('Say for which day: --now 2026-03-02');
+  return parseDay(text) ?? fail(`--now takes a date such as 2026-03-02; “${text}” is none.`);
+}
+
+/** What can be read of the file, up to the day; the rest is told on standard error. */
+function readEvidence(file: string, now: Day): readonly Observation[] {
+  const { observations, problems } = parseEvidence(readTextFile(file));
+  const [first] = problems;
+  if (first?.code === 'no-column') fail(first.message);
+  for (const { line, message } of problems) process.stderr.write(`Line ${line}: ${message}\n`);
+  const past = observations.filter(({ day }) => day <= now);
+  const later = observations.length - past.length;
+  if (later > 0) {
+    process.stderr.write(
+      `Left out because they are later than ${makeDay(now)}: ${later} of the rows.\n`,
+    );
+  }
+  return past;
+}
+
+interface MasteryRow {
+  readonly pupil: string;
+  readonly id: string;
+  readonly p: number;
+  readonly low: number;
+  readonly high: number;
+  readonly n: number;
+  readonly last: string | null;
+  readonly due: string | null;
+  readonly word: string;
+}
+
+function rowsOf(
+  observations: readonly Observation[],
+  now: Day,
+  thresholds: Thresholds,
+  by: string,
+): readonly MasteryRow[] {
+  const knowledge = knowledgeFrom(observations);
+  const pupils = [...new Set(observations.flatMap(({ child }) => child ?? []))].sort();
+  return pupils.flatMap((pupil): readonly MasteryRow[] => {
+    const who: Who = { of: 'child', id: pupil };
+    const row = (id: string, { p, low, high, n, last }: Estimate, due: Day | null): MasteryRow => ({
+      pupil,
+      id,
+      p: round(p),
+      low: round(low),
+      high: round(high),
+      n,
+      last: last === null ? null : makeDay(last),
+      due: due === null ? null : makeDay(due),
+      word: masteryWord({ p, low, n }, thresholds),
+    });
+    if (by !== 'card') {
+      return partsBy(by, knowledge, who).map(([id, estimate]) => row(id, estimate, null));
+    }
+    return [...historiesOf(observations, 'read', who)]
+      .sort(([one], [other]) => (one < other ? -1 : 1))
+      .map(([id, days]) =>
+        row(id, estimateCard(knowledge.read, who, id, now), scheduleOf(days)?.due ?? null),
+      );
+  });
+}
+
+function partsBy(
+  by: string,
+  { read }: Knowledge,
+  who: Who,
+): readonly (readonly [string, Estimate])[] {
+  if (by === 'place') return PLACES.map((place) => [place, estimatePlace(read, who, place)]);
+  if (by === 'habit') return HABITS.map((habit) => [habit, estimateHabit(read, who, habit)]);
+  return fail(`--by is one of card, place, habit; “${by}” is none.`);
+}
+
+function rowText({ pupil, id, p, low, high, n, due, word }: MasteryRow): string {
+  const share = (value: number): string => `${Math.round(value * 100)}%`;
+  const back = due === null ? '' : `  back by ${due}`;
+  return `${pupil}  ${id}  ${share(p)} (${share(low)}–${share(high)}, ${n} read)  ${word}${back}`;
+}
+
+/** Four digits are more than is known. */
+function round(value: number): number {
+  return Math.round(value * 10_000) / 10_000;
+}

@@ -1,0 +1,137 @@
+import type { Place } from '../language/correspondence.ts';
+import type { Habit } from '../language/taught.ts';
+import type { Day } from './day.ts';
+import type { Known, Person } from './known.ts';
+import { chanceOf, lossOf, reached, type Strength } from './strength.ts';
+import { usualPlace } from './word-parts.ts';
+
+/** How likely something is read rightly on a day, and how sure that is. */
+export interface Estimate {
+  /** The chance of a right reading, 0 to 1. */
+  readonly p: number;
+  /** The 90% interval: nine of ten true chances should lie from `low` to `high`. */
+  readonly low: number;
+  readonly high: number;
+  /** How many readings of their own told something of it. */
+  readonly n: number;
+  /** The last day on which they had it themselves; null when never. */
+  readonly last: Day | null;
+}
+
+/** Whose figures are asked for. */
+export interface Who {
+  readonly of: 'child' | 'group';
+  readonly id: string;
+}
+
+/**
+ * A card, where it usually stands in a word or in the place that is asked for,
+ * on a day not before the last reading. For a child or group that never met it,
+ * what is known of the others stands in, with an interval to match.
+ */
+export function estimateCard(
+  known: Known,
+  who: Who,
+  card: string,
+  day: Day,
+  place: Place = usualPlace(card),
+): Estimate {
+  const { settings, cards } = known;
+  const person = personOf(known, who);
+  const group = who.of === 'group' ? person : person?.home;
+  const number = known.cardNumber.get(card) ?? -1;
+  const shared = group?.cards[number];
+  const own = person?.cards[number];
+  const parts = [
+    cards[number] ?? { mean: settings.start, variance: settings.cardSpread },
+    drifted(shared, settings.groupSpread, settings.groupDrift, day),
+    placePart(known, person, place),
+  ];
+  if (who.of === 'child') {
+    parts.push(
+      drifted(own, settings.ownSpread, settings.ownDrift, day),
+      abilityPart(known, person),
+    );
+  }
+  const practised = [shared, own].map((one) => one?.practised ?? Number.NEGATIVE_INFINITY);
+  const days = (shared?.days ?? 0) + (who.of === 'child' ? (own?.days ?? 0) : 0);
+  const loss = lossOf(settings, day - Math.max(...practised), days);
+  parts.push({ mean: -loss, variance: (loss * settings.forgettingSpread) ** 2 });
+  return estimateOf(known, parts, own);
+}
+
+/** A card of middling strength for this child or group, standing in a place of a word. */
+export function estimatePlace(known: Known, who: Who, place: Place): Estimate {
+  const person = personOf(known, who);
+  const parts = [...middling(known, person), placePart(known, person, place)];
+  return estimateOf(known, parts, person?.places.get(place));
+}
+
+/** A card of middling strength for this child or group, where a habit is asked for. */
+export function estimateHabit(known: Known, who: Who, habit: Habit): Estimate {
+  const { settings } = known;
+  const person = personOf(known, who);
+  const own = person?.habits.get(habit);
+  const parts = [
+    ...middling(known, person),
+    own ?? { mean: settings.habit, variance: settings.habitSpread },
+  ];
+  return estimateOf(known, parts, own);
+}
+
+/** A normal belief about one part of a strength. */
+type Part = Pick<Strength, 'mean' | 'variance'>;
+
+/** 5 of 100 lie beyond this many standard deviations of a normal distribution, on either side. */
+const DEVIATIONS = 1.6449;
+
+function estimateOf({ settings }: Known, parts: readonly Part[], own?: Strength): Estimate {
+  const mean = parts.reduce((sum, part) => sum + part.mean, 0);
+  const variance = parts.reduce((sum, part) => sum + part.variance, 0);
+  const reach = DEVIATIONS * settings.widening * Math.sqrt(variance);
+  const low = reached(settings, mean - reach);
+  const high = reached(settings, mean + reach);
+  return {
+    p: Math.min(high, Math.max(low, chanceOf(settings, mean, variance))),
+    low,
+    high,
+    n: own?.told ?? 0,
+    last: own && Number.isFinite(own.practised) ? own.practised : null,
+  };
+}
+
+/** What the cards of a child or group come to on average, and the child itself. */
+function middling(known: Known, person: Person | undefined): readonly Part[] {
+  const { settings, cards } = known;
+  const met = person?.cards.flatMap((own, number) => {
+    if (own === undefined) return [];
+    return (cards[number]?.mean ?? 0) + own.mean + (person.home?.cards[number]?.mean ?? 0);
+  });
+  const mean =
+    met === undefined || met.length === 0
+      ? settings.start
+      : met.reduce((sum, one) => sum + one, 0) / met.length;
+  return [{ mean, variance: 0 }, ...(person?.ability ? [person.ability] : [])];
+}
+
+function placePart({ settings }: Known, person: Person | undefined, place: Place): Part {
+  return (
+    person?.places.get(place) ?? { mean: settings.places[place], variance: settings.placeSpread }
+  );
+}
+
+function abilityPart({ settings }: Known, person: Person | undefined): Part {
+  return person?.ability ?? { mean: 0, variance: settings.childSpread };
+}
+
+/** A strength with the drift of the days since it was last looked at; its spread if unknown. */
+function drifted(strength: Strength | undefined, spread: number, drift: number, day: Day): Part {
+  if (strength === undefined) return { mean: 0, variance: spread };
+  const { mean, variance } = strength;
+  const grown = variance + drift * Math.max(0, day - strength.day);
+  return { mean, variance: Math.min(Math.max(spread, variance), grown) };
+}
+
+function personOf(known: Known, { of, id }: Who): Person | undefined {
+  return of === 'child' ? known.children.get(id) : known.groups.get(id);
+}

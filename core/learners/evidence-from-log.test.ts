@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest';
+import { SMALL_DRILL } from '../../test/arbitrary-events.ts';
+import { classYear } from '../../test/class-year.ts';
+import { type DrillRecord, type Mark, WHOLE_CLASS } from '../log/class-state.ts';
+import { replay } from '../log/replay.ts';
+import { parseDay } from './day.ts';
+import { observationsOf } from './evidence-from-log.ts';
+import { knowledgeFrom } from './knowledge.ts';
+
+const mat = ['m=M', 'a=AE', 't=T'];
+const group = (id: string) => [id, { id, name: id, removed: false, standing: null }] as const;
+const child = (id: string, of: string | null) =>
+  [id, { id, name: id, group: of, removed: false }] as const;
+
+const blending = { part: 'blending', place: 0 } as const;
+const shown = { ...blending, id: 's', at: 2 };
+const mark = (some: Partial<Mark>): Mark => ({
+  ...blending,
+  id: 'm',
+  at: 3,
+  cards: mat,
+  broke: 2,
+  heard: null,
+  child: null,
+  ...some,
+});
+
+function observed(record: Partial<DrillRecord>) {
+  const drill: DrillRecord = {
+    id: 'd',
+    groupId: 'reds',
+    day: '2026-03-02',
+    drill: SMALL_DRILL,
+    at: 1,
+    shown: [shown],
+    calls: [],
+    marks: [],
+    corrections: [],
+    ended: null,
+    ...record,
+  };
+  return observationsOf({
+    drills: new Map([['d', drill]]),
+    groups: new Map([group(WHOLE_CLASS), group('reds'), group('blues')]),
+    children: new Map([child('Mina', 'reds'), child('Tariq', null)]),
+  });
+}
+
+describe('what a drill has shown', () => {
+  it('is a right reading together where nobody was called on and nothing marked', () => {
+    expect(observed({})).toEqual([
+      {
+        day: parseDay('2026-03-02'),
+        child: null,
+        groups: ['reds'],
+        task: 'read',
+        cards: SMALL_DRILL.run[0]?.cards,
+        right: true,
+        broke: null,
+        heard: null,
+      },
+    ]);
+  });
+
+  it('of the whole class tells of every group', () => {
+    expect(observed({ groupId: WHOLE_CLASS })[0]?.groups).toEqual([WHOLE_CLASS, 'reds', 'blues']);
+  });
+
+  it('is the child’s own where it was called on, for its group and the class', () => {
+    const calls = [{ ...shown, child: 'Mina' }];
+    expect(observed({ calls })).toMatchObject([
+      { child: 'Mina', right: true, groups: ['reds', WHOLE_CLASS] },
+    ]);
+    const marks = [mark({ child: 'Mina', heard: { kind: 'phoneme', sound: 'EH' } })];
+    expect(observed({ calls, marks })).toMatchObject([
+      { child: 'Mina', right: false, broke: 2, heard: 'EH' },
+    ]);
+    expect(observed({ calls: [{ ...shown, child: 'Tariq' }] })[0]?.groups).toEqual([WHOLE_CLASS]);
+  });
+
+  it('is wrong together where the whole class was marked', () => {
+    expect(observed({ marks: [mark({})] })).toMatchObject([
+      { child: null, right: false, broke: 2 },
+    ]);
+  });
+
+  it('went well together but for the children who were marked', () => {
+    const seen = observed({ marks: [mark({ child: 'Mina', heard: { kind: 'left-out' } })] });
+    expect(seen).toHaveLength(2);
+    expect(seen.find((one) => one.child === null)?.right).toBe(true);
+    expect(seen.find((one) => one.child === 'Mina')).toMatchObject({
+      right: false,
+      heard: 'left-out',
+    });
+  });
+
+  it('counts the first reading: what went well after it was corrected is an echo', () => {
+    const again = { ...shown, id: 'again', at: 9 };
+    const seen = observed({
+      shown: [shown, again],
+      marks: [mark({})],
+      corrections: [{ ...shown, id: 'c', at: 5 }],
+    });
+    expect(seen.map(({ right }) => right)).toEqual([false]);
+  });
+
+  it('is spelling in the auditory part', () => {
+    const seen = observed({ shown: [{ id: 'a', at: 2, part: 'auditory', place: 0 }] });
+    expect(seen).toMatchObject([{ task: 'spell', cards: SMALL_DRILL.auditory[0]?.spellings }]);
+  });
+
+  it('is nothing where nothing came up, or the day is none', () => {
+    expect(observed({ shown: [] })).toEqual([]);
+    expect(observed({ day: 'someday' })).toEqual([]);
+  });
+
+  it('is all that the log of a class has, from events to what each child knows', () => {
+    const state = replay('c', classYear('c', 3000));
+    const observations = observationsOf(state);
+    const { read } = knowledgeFrom(observations);
+    const marked = [...state.drills.values()].flatMap(({ marks }) => marks);
+    const wrong = observations.filter(({ right }) => !right);
+    expect(wrong).toHaveLength(marked.length);
+    expect(read.children.size).toBe(new Set(marked.map((one) => one.child)).size);
+    expect(read.groups.size).toBe(4);
+  });
+});

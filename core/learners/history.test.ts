@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { historiesOf } from './history.ts';
+import type { Observation } from './observation.ts';
+
+const word: Observation = {
+  day: 3,
+  child: 'Mina',
+  groups: ['reds', 'all'],
+  task: 'read',
+  cards: ['m=M', 'a=AE', 't=T'],
+  right: true,
+  broke: null,
+  heard: null,
+};
+const mina = { of: 'child', id: 'Mina' } as const;
+
+describe('the days of a card', () => {
+  it('count how often it is known how it went, and how often it went wrong', () => {
+    const histories = historiesOf(
+      [word, { ...word, right: false, broke: 2 }, { ...word, day: 1 }],
+      'read',
+      mina,
+    );
+    expect(histories.get('a=AE')).toEqual([
+      { day: 1, asked: 1, missed: 0, unclear: 0 },
+      { day: 3, asked: 2, missed: 1, unclear: 0 },
+    ]);
+    expect(histories.get('m=M')?.[1]).toEqual({ day: 3, asked: 2, missed: 0, unclear: 0 });
+    expect(histories.get('t=T')?.[1]).toEqual({ day: 3, asked: 1, missed: 0, unclear: 0 });
+  });
+
+  it('keep apart what was not said: any of the cards may have been what broke', () => {
+    const histories = historiesOf([{ ...word, right: false }], 'read', mina);
+    expect(histories.get('t=T')).toEqual([{ day: 3, asked: 0, missed: 0, unclear: 1 }]);
+    const alone = historiesOf([{ ...word, cards: ['m=M'], right: false }], 'read', mina);
+    expect(alone.get('m=M')).toEqual([{ day: 3, asked: 1, missed: 1, unclear: 0 }]);
+  });
+
+  it('are those of one child, or of all that a group did, in one task', () => {
+    const all = [word, { ...word, child: null, groups: ['reds'] }, { ...word, child: 'Tariq' }];
+    const asked = (of: 'child' | 'group', id: string, task: 'read' | 'spell' = 'read') =>
+      historiesOf(all, task, { of, id }).get('m=M')?.[0]?.asked;
+    expect(asked('child', 'Mina')).toBe(1);
+    expect(asked('group', 'reds')).toBe(3);
+    expect(asked('group', 'all')).toBe(2);
+    expect(asked('group', 'blues')).toBeUndefined();
+    expect(asked('group', 'reds', 'spell')).toBeUndefined();
+  });
+});

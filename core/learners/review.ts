@@ -1,0 +1,235 @@
+/**
+ * What tomorrow's three parts should practise.
+ *
+ * New cards come first, for a few days. Then those that need it most: need is
+ * the share of wrong readings to expect of the group's children tomorrow, raised
+ * where the schedule says that a card is overdue. A part is never all trouble:
+ * some cards that go well are in it, those unseen for longest (common practice,
+ * no source), and vowels have their share, since they wear out first.
+ */
+
+import { isVowelCard } from '../language/correspondence.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import { partsOf } from '../language/laid-syllable.ts';
+import type { Day } from './day.ts';
+import { estimateCard } from './estimate.ts';
+import { type DayOfCard, historiesOf } from './history.ts';
+import type { Knowledge } from './knowledge.ts';
+import type { Known } from './known.ts';
+import { PUBLISHED_THRESHOLDS, type Thresholds } from './mastery-word.ts';
+import type { Observation } from './observation.ts';
+import type { ReviewReason } from './review-reason.ts';
+import { scheduleOf } from './schedule.ts';
+
+/** What a plan is made from. */
+export interface ReviewSpec {
+  readonly observations: readonly Observation[];
+  /** What `observations` have shown. */
+  readonly knowledge: Knowledge;
+  /** The group's id. */
+  readonly group: string;
+  /** The cards that the group was taught, by id. */
+  readonly taught: readonly string[];
+  /** The cards of the newest step. */
+  readonly newest: readonly string[];
+  /** The day that is planned, not before the last observation. */
+  readonly day: Day;
+  readonly thresholds?: Thresholds;
+  readonly counts?: ReviewCounts;
+}
+
+/** How many cards each part takes. */
+export interface ReviewCounts {
+  readonly visual: number;
+  readonly auditory: number;
+  readonly blending: number;
+}
+
+/** A card and why it was chosen. */
+export interface ReviewChoice {
+  readonly card: string;
+  readonly why: ReviewReason;
+}
+
+/** The cards of each part, most wanted first. No card is in a part twice. */
+export interface ReviewPlan {
+  /** One of each grapheme. */
+  readonly visual: readonly ReviewChoice[];
+  /** One spelling of each sound: all its taught spellings are asked for. */
+  readonly auditory: readonly ReviewChoice[];
+  /** The cards that the board should make the most of. */
+  readonly blending: readonly ReviewChoice[];
+}
+
+const COUNTS: ReviewCounts = { visual: 12, auditory: 6, blending: 5 };
+
+/** A card is new for so many days after it first came up (common practice, no source). */
+const NEW_DAYS = 3;
+/** At most so much of a part is new. */
+const NEW_SHARE = 0.4;
+/** At least so much of the visual and auditory part goes well, where there is enough that does. */
+const WELL_SHARE = 0.2;
+/** Vowels among the cards that are not new. */
+const VOWEL_SHARE = 0.4;
+/** How much being overdue adds to need, which is a share of wrong readings. */
+const OVERDUE = 0.15;
+
+/** Plans a day. The same spec gives the same plan. */
+export function planReview(spec: ReviewSpec): ReviewPlan {
+  const counts = spec.counts ?? COUNTS;
+  const read = candidatesOf(spec, 'read');
+  const spell = candidatesOf(spec, 'spell');
+  const visual = read.filter(({ kind }) => kind !== 'cluster' && kind !== 'silent');
+  return {
+    visual: choose(onePer(visual, graphemeOf), counts.visual, WELL_SHARE),
+    auditory: choose(onePer(spell.filter(hasSound), soundsOf), counts.auditory, WELL_SHARE),
+    blending: choose(read, counts.blending, 0),
+  };
+}
+
+interface Candidate {
+  readonly card: string;
+  readonly kind: string;
+  readonly isVowel: boolean;
+  readonly isNew: boolean;
+  readonly need: number;
+  readonly goesWell: boolean;
+  /** Days since it last came up; Infinity for never. */
+  readonly away: number;
+  readonly why: ReviewReason;
+}
+
+/** Every taught card, the neediest first. */
+function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Candidate[] {
+  const { observations, knowledge, group, day, thresholds = PUBLISHED_THRESHOLDS } = spec;
+  const known = knowledge[task];
+  const histories = historiesOf(observations, task, { of: 'group', id: group });
+  const newest = new Set(spec.newest);
+  const children = childrenIn(known, group);
+  return [...new Set(spec.taught)]
+    .flatMap((card): readonly Candidate[] => {
+      const found = correspondenceById.get(card);
+      if (!found) return [];
+      const history = histories.get(card) ?? [];
+      const p = chanceIn(known, group, children, card, day);
+      const schedule = scheduleOf(history);
+      const first = history[0]?.day ?? (newest.has(card) ? day : Number.NEGATIVE_INFINITY);
+      const late = schedule === null ? 1 : (day - schedule.due) / schedule.interval;
+      const isNew = newest.has(card) && day - first <= NEW_DAYS;
+      const last = history.at(-1);
+      return [
+        {
+          card,
+          kind: found.kind,
+          isVowel: isVowelCard(found),
+          isNew,
+          need: 1 - p + OVERDUE * Math.min(1, Math.max(0, late)),
+          goesWell: p >= thresholds.secure && last !== undefined && last.missed === 0,
+          away: last === undefined ? Number.POSITIVE_INFINITY : day - last.day,
+          why: isNew
+            ? { code: 'new', days: day - first }
+            : reasonOf(last, p, late >= 0, day, thresholds),
+        },
+      ];
+    })
+    .sort((one, other) => other.need - one.need || (one.card < other.card ? -1 : 1));
+}
+
+function reasonOf(
+  last: DayOfCard | undefined,
+  p: number,
+  isDue: boolean,
+  day: Day,
+  thresholds: Thresholds,
+): ReviewReason {
+  if (last === undefined) return { code: 'never-seen' };
+  const days = day - last.day;
+  if (last.missed > 0 && days <= MISSED_DAYS) {
+    return { code: 'missed', missed: last.missed, asked: last.asked, day: last.day };
+  }
+  if (p < thresholds.shaky) return { code: 'shaky', p };
+  if (isDue && days > 1) return { code: 'unseen', days };
+  return p < thresholds.secure ? { code: 'shaky', p } : { code: 'goes-well', days };
+}
+
+/** What was missed longer ago than this is told by how shaky it is. */
+const MISSED_DAYS = 10;
+
+/** The group's children by name; what they may be expected to do says more than the group alone. */
+function childrenIn(known: Known, group: string): readonly string[] {
+  const home = known.groups.get(group);
+  return [...known.children].flatMap(([name, child]) => (child.home === home ? name : []));
+}
+
+function chanceIn(
+  known: Known,
+  group: string,
+  children: readonly string[],
+  card: string,
+  day: Day,
+): number {
+  if (children.length === 0) return estimateCard(known, { of: 'group', id: group }, card, day).p;
+  const chances = children.map((id) => estimateCard(known, { of: 'child', id }, card, day).p);
+  return chances.reduce((sum, p) => sum + p, 0) / chances.length;
+}
+
+/** New cards, then the neediest with vowels in balance, then some that go well. */
+function choose(
+  candidates: readonly Candidate[],
+  count: number,
+  wellShare: number,
+): readonly ReviewChoice[] {
+  const fresh = candidates.filter(({ isNew }) => isNew).slice(0, Math.ceil(count * NEW_SHARE));
+  const rest = candidates.filter((one) => !fresh.includes(one));
+  const well = rest
+    .filter(({ goesWell }) => goesWell)
+    .sort((one, other) => other.away - one.away)
+    .slice(0, Math.floor((count - fresh.length) * wellShare));
+  const needy = rest.filter((one) => !well.includes(one));
+  const room = Math.max(0, count - fresh.length - well.length);
+  const vowels = needy.filter(({ isVowel }) => isVowel);
+  const others = needy.filter(({ isVowel }) => !isVowel);
+  const wanted = Math.round(count * VOWEL_SHARE) - fresh.filter(({ isVowel }) => isVowel).length;
+  const least = Math.min(vowels.length, Math.max(0, Math.min(wanted, room)));
+  const taken = new Set([
+    ...vowels.slice(0, Math.max(least, room - others.length)),
+    ...others.slice(0, room - least),
+  ]);
+  const chosen = needy.filter((one) => taken.has(one)).slice(0, room);
+  return [...fresh, ...chosen, ...well].map(({ card, why }) => ({ card, why }));
+}
+
+/** The neediest of those that are alike; new ones before all others. */
+function onePer(
+  candidates: readonly Candidate[],
+  keyOf: (card: string) => string,
+): readonly Candidate[] {
+  const seen = new Set<string>();
+  const ordered = candidates.toSorted((one, other) => Number(other.isNew) - Number(one.isNew));
+  return ordered.filter(({ card }) => {
+    const key = keyOf(card);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function graphemeOf(card: string): string {
+  return card.slice(0, card.indexOf('='));
+}
+
+function soundsOf(card: string): string {
+  return card.slice(card.indexOf('=') + 1);
+}
+
+/** Whether a card's sound can be asked for: it has one, only one card's worth, and it is no schwa. */
+function hasSound({ card, kind }: Candidate): boolean {
+  const found = correspondenceById.get(card);
+  return (
+    found !== undefined &&
+    kind !== 'cluster' &&
+    partsOf(found).length === 1 &&
+    found.phonemes.length > 0 &&
+    !found.phonemes.includes('AX')
+  );
+}

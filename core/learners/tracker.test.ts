@@ -1,0 +1,195 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { estimateCard, estimateHabit, estimatePlace } from './estimate.ts';
+import { knowledgeFrom } from './knowledge.ts';
+import type { Observation } from './observation.ts';
+import { TRACKER_SETTINGS } from './tracker-settings.ts';
+
+const mina = { of: 'child', id: 'Mina' } as const;
+const tariq = { of: 'child', id: 'Tariq' } as const;
+const group = { of: 'group', id: 'g' } as const;
+const SH = 'sh=SH';
+const SHIP = [SH, 'i=IH', 'p=P'];
+
+function reading(some: Partial<Observation>): Observation {
+  return {
+    day: 100,
+    child: 'Mina',
+    groups: ['g'],
+    task: 'read',
+    cards: [SH],
+    right: true,
+    broke: null,
+    heard: null,
+    ...some,
+  };
+}
+
+const times = (count: number, some: Partial<Observation>): Observation[] =>
+  Array.from({ length: count }, (_, n) => reading({ day: 100 + n, ...some }));
+
+function estimate(
+  observations: readonly Observation[],
+  who: typeof mina | typeof tariq | typeof group = mina,
+  card = SH,
+  day = 120,
+) {
+  return estimateCard(knowledgeFrom(observations).read, who, card, day);
+}
+
+const WORDS = [SHIP, ['m=M', 'a=AE', 't=T'], ['s=S', 't=T', 'o=AA', 'p=P'], [SH]];
+const readings = fc
+  .record({
+    day: fc.integer({ min: 0, max: 60 }),
+    child: fc.constantFrom('Mina', 'Tariq', null),
+    cards: fc.constantFrom(...WORDS),
+    right: fc.boolean(),
+    broke: fc.option(fc.integer({ min: 1, max: 4 }), { nil: null }),
+  })
+  .map(({ broke, right, ...some }) =>
+    reading({
+      ...some,
+      right,
+      broke: right || broke === null ? null : Math.min(broke, some.cards.length),
+    }),
+  );
+
+describe('what is known of a card', () => {
+  it('is a chance inside its own interval, whatever was read', () => {
+    fc.assert(
+      fc.property(fc.array(readings, { maxLength: 60 }), (observations) => {
+        const { read } = knowledgeFrom(observations);
+        for (const card of [SH, 'i=IH', 'unseen']) {
+          for (const who of [mina, tariq, group]) {
+            const { p, low, high } = estimateCard(read, who, card, 61);
+            expect(0 <= low && low <= p && p <= high && high <= 1).toBe(true);
+          }
+        }
+      }),
+    );
+  });
+
+  it('is the same for the same readings, in whatever order the days come', () => {
+    fc.assert(
+      fc.property(fc.array(readings, { maxLength: 30 }), (observations) => {
+        const byDay = observations.toSorted((one, other) => one.day - other.day);
+        const turned = [...new Set(byDay.map(({ day }) => day))]
+          .reverse()
+          .flatMap((day) => byDay.filter((one) => one.day === day));
+        expect(estimate(turned)).toEqual(estimate(byDay));
+      }),
+    );
+  });
+
+  it('rises with one more right reading and falls with one more wrong one', () => {
+    fc.assert(
+      fc.property(fc.array(readings, { maxLength: 30 }), (before) => {
+        const last = (right: boolean) => reading({ day: 60, right, broke: right ? null : 1 });
+        const then = (right: boolean) => estimate([...before, last(right)], mina, SH, 61).p;
+        expect(then(true)).toBeGreaterThan(then(false));
+      }),
+    );
+  });
+
+  it('grows surer with readings and less sure with days that pass', () => {
+    const width = ({ low, high }: { low: number; high: number }) => high - low;
+    const few = estimate(times(2, {}), mina, SH, 102);
+    const many = estimate(times(20, {}), mina, SH, 120);
+    expect(width(many)).toBeLessThan(width(few));
+    expect(width(estimate(times(20, {}), mina, SH, 200))).toBeGreaterThan(width(many));
+  });
+
+  it('is forgotten, more slowly the more days it was practised on', () => {
+    const loss = (days: number) => {
+      const seen = times(days, {});
+      const end = 100 + days;
+      return estimate(seen, mina, SH, end).p - estimate(seen, mina, SH, end + 30).p;
+    };
+    expect(loss(3)).toBeGreaterThan(0);
+    expect(loss(20)).toBeGreaterThan(0);
+    expect(loss(20)).toBeLessThan(loss(3));
+  });
+
+  it('of one who never read it follows those who did', () => {
+    const others = (right: boolean) =>
+      ['a', 'b', 'c', 'd'].flatMap((child) => times(5, { child, right, broke: right ? null : 1 }));
+    const known = [reading({ cards: ['m=M'] })];
+    const easy = estimate([...known, ...others(true)], mina, SH, 106);
+    const hard = estimate([...known, ...others(false)], mina, SH, 106);
+    expect(easy.p).toBeGreaterThan(hard.p + 0.1);
+    expect(easy.n).toBe(0);
+  });
+
+  it('is drawn to the child’s own standing on other cards', () => {
+    const cards = ['m=M', 't=T', 'p=P', 's=S', 'n=N'];
+    const seen = cards.flatMap((card) => [
+      ...times(6, { cards: [card] }),
+      ...times(6, { cards: [card], child: 'Tariq', right: false, broke: 1 }),
+    ]);
+    expect(estimate(seen, mina, SH, 106).p).toBeGreaterThan(estimate(seen, tariq, SH, 106).p);
+  });
+
+  it('is moved less by how it went together than by how it went alone', () => {
+    const then = (child: string | null, right: boolean) => {
+      const last = reading({ child, right, broke: right ? null : 1 });
+      return estimate([reading({ day: 99 }), last], mina, SH, 100);
+    };
+    const moved = (child: string | null) => then(child, true).p - then(child, false).p;
+    expect(moved(null)).toBeGreaterThan(0);
+    expect(moved(null)).toBeLessThan(moved('Mina') / 2);
+    expect(TRACKER_SETTINGS.togetherWeight).toBe(0.5);
+  });
+
+  it('does not change what is known of a card behind the one that broke', () => {
+    const before = times(3, { cards: SHIP });
+    const broken = reading({ day: 104, cards: SHIP, right: false, broke: 1 });
+    const { n } = estimate([...before, broken], mina, 'p=P');
+    expect(n).toBe(3);
+    expect(estimate([...before, broken], mina, SH).n).toBe(4);
+  });
+
+  it('blames the shaky card of a word when it was not said which broke', () => {
+    const seen = [
+      ...times(8, { cards: ['p=P'] }),
+      ...times(8, { cards: [SH], right: false, broke: 1 }),
+    ];
+    const more = [...seen, reading({ day: 108, cards: SHIP, right: false })];
+    const fall = (card: string) =>
+      estimate(seen, mina, card, 109).p - estimate(more, mina, card, 109).p;
+    expect(fall('p=P')).toBeLessThan(0.03);
+  });
+});
+
+describe('what is known of a place or a habit', () => {
+  const broken = (cards: readonly string[], broke: number) =>
+    times(10, { cards, right: false, broke });
+
+  it('is low where words break', () => {
+    const { read } = knowledgeFrom([...broken(SHIP, 3), ...broken(['m=M', 'a=AE', 't=T'], 3)]);
+    const ending = estimatePlace(read, mina, 'ending');
+    expect(ending.p).toBeLessThan(estimatePlace(read, mina, 'beginning').p);
+    expect(ending.n).toBe(20);
+  });
+
+  it('tells a cluster that breaks from its letters that do not', () => {
+    const stop = ['s=S', 't=T', 'o=AA', 'p=P'];
+    const fine = ['s=S', 't=T'].flatMap((card) => times(10, { cards: [card] }));
+    const { read } = knowledgeFrom([...fine, ...broken(stop, 2)]);
+    const clusters = estimateHabit(read, mina, 's-clusters');
+    const others = estimateHabit(read, mina, 'r-clusters');
+    expect(clusters.n).toBeGreaterThan(0);
+    expect(others.n).toBe(0);
+    expect(clusters.p).toBeLessThan(others.p);
+  });
+});
+
+describe('spelling', () => {
+  it('is a skill of its own', () => {
+    const spelled = times(10, { task: 'spell', right: false, broke: 1 });
+    const knowledge = knowledgeFrom([...times(10, {}), ...spelled]);
+    const day = 110;
+    const read = estimateCard(knowledge.read, mina, SH, day);
+    expect(read).toEqual(estimateCard(knowledgeFrom(times(10, {})).read, mina, SH, day));
+    expect(estimateCard(knowledge.spell, mina, SH, day).p).toBeLessThan(read.p - 0.2);
+  });
+});

@@ -1,0 +1,50 @@
+import { isVowelCard, PLACES, type Place } from '../language/correspondence.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import { isNucleus } from '../language/syllables.ts';
+import type { Habit } from '../language/taught.ts';
+import { isSchwaCard, needsOf } from '../words/needs.ts';
+
+/** Where each card of a word stands and which habits reading it there asks for. */
+export interface WordParts {
+  /** By card; null for a card alone. */
+  readonly places: readonly (Place | null)[];
+  /** By card. */
+  readonly habits: readonly (readonly Habit[])[];
+}
+
+/**
+ * The parts of a word from its cards alone: consonants before the first vowel
+ * are its beginning, those after the last one its ending, all else its middle.
+ * A habit belongs to the cards that it is about: a cluster's consonants, the
+ * faded vowel, every card of a long word.
+ */
+export function wordParts(cardIds: readonly string[]): WordParts {
+  const cards = cardIds.map((id) => correspondenceById.get(id));
+  const vowels = cards.flatMap((card, at) => (card && isNucleus(card) ? [at] : []));
+  const first = vowels[0] ?? cards.length;
+  const last = vowels.at(-1) ?? -1;
+  const { habits } = needsOf(cardIds, Math.max(1, vowels.length));
+  const isAbout = (habit: Habit, at: number): boolean => {
+    const card = cards[at];
+    if (habit === 'long-words') return true;
+    if (habit === 'schwa') return card !== undefined && isSchwaCard(card);
+    if (card?.phonemes.length === 0) return false;
+    return habit === 'ending-clusters' ? at > last : at < first;
+  };
+  return {
+    places: cards.map((_, at) => {
+      if (cards.length === 1) return null;
+      if (vowels.length === 0) return at === 0 ? 'beginning' : 'ending';
+      return at < first ? 'beginning' : at > last ? 'ending' : 'middle';
+    }),
+    habits: cards.map((_, at) => habits.filter((habit) => isAbout(habit, at))),
+  };
+}
+
+/** The place where a card mostly stands: vowels in the middle, others as early as they may. */
+export function usualPlace(id: string): Place {
+  const card = correspondenceById.get(id);
+  if (card === undefined || card.places.length === 0) return 'beginning';
+  if (isVowelCard(card)) return 'middle';
+  return PLACES.find((place) => card.places.includes(place)) ?? 'beginning';
+}
