@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
-import { engine } from '../app/engine-ready.ts';
+import { engine, readyEngine } from '../app/engine-ready.ts';
 import type { Drill } from '../engine.ts';
+import { classWordsKey } from '../memory/class-words.ts';
 import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
 import { askOthers, isOver, resume, running, start, unfinished } from './running.ts';
 
@@ -17,7 +18,15 @@ export function useWarmUp() {
   useEffect(() => ensureDrill(freshSeed()), [ready, planned]);
   useEffect(askOthers, []);
   useEffect(() => (planned ? takeUp(planned) : undefined), [planned]);
-  return running.value;
+  const now = running.value;
+  return now && isFit(now.drill) ? now : null;
+}
+
+/** Whether every word of a drill is still fit for the class; she may have blocked one since. */
+function isFit({ run }: Drill): boolean {
+  const ready = readyEngine();
+  if (classWordsKey.value === '' || !ready) return true;
+  return run.every(({ word, sounds }) => ready.screen.judge(word, sounds).verdict === 'clear');
 }
 
 function takeUp(planned: Drill): (() => void) | undefined {
