@@ -38,6 +38,7 @@ describe('the teacher’s word about words', () => {
 
     await page.locator('.flip').nth(7).click();
     await page.getByRole('button', { name: 'Never in my class' }).click();
+    await page.locator('html:not([data-unsaved])').waitFor();
     await page.reload();
     await page.locator('.flip').first().waitFor();
     expect(await flips(page)).not.toContain(blocked);
@@ -63,7 +64,7 @@ describe('the teacher’s word about words', () => {
     await page.getByLabel('A word', { exact: true }).fill(first as string);
     await page.keyboard.press('Enter');
     await openScreen(page, 'stage', '.row .card');
-    expect(await onStage()).not.toBe(first);
+    await expect.poll(onStage).not.toBe(first);
   });
 
   it('a word or a sound is settled in the settings and taken back there', async () => {

@@ -20,7 +20,8 @@ const standingSchema = object({
 export async function bringOver(): Promise<void> {
   const text = shelf.read('standing');
   if (text === null) return;
-  if (await recordForGood(...eventsFrom(text))) shelf.remove('standing');
+  const events = eventsFrom(text);
+  if (events.length === 0 || (await recordForGood(...events))) shelf.remove('standing');
 }
 
 function eventsFrom(text: string): readonly EventSpec[] {
