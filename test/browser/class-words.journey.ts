@@ -59,7 +59,7 @@ describe('the teacher’s word about words', () => {
     const [first] = await flips(page);
     const onStage = async () => (await page.locator('.row .card').allTextContents()).join('');
     await openScreen(page, 'stage', '.row .card');
-    expect(await onStage()).toBe(first);
+    await expect.poll(onStage).toBe(first);
     await openScreen(page, 'settings', '.decide');
     await page.getByLabel('A word', { exact: true }).fill(first as string);
     await page.keyboard.press('Enter');
