@@ -59,12 +59,12 @@ describe('the teacher’s word about words', () => {
     const [first] = await flips(page);
     const onStage = async () => (await page.locator('.row .card').allTextContents()).join('');
     await openScreen(page, 'stage', '.row .card');
-    await expect.poll(onStage).toBe(first);
+    await expect.poll(onStage, { timeout: 10_000 }).toBe(first);
     await openScreen(page, 'settings', '.decide');
     await page.getByLabel('A word', { exact: true }).fill(first as string);
     await page.keyboard.press('Enter');
     await openScreen(page, 'stage', '.row .card');
-    await expect.poll(onStage).not.toBe(first);
+    await expect.poll(onStage, { timeout: 10_000 }).not.toBe(first);
   });
 
   it('a word or a sound is settled in the settings and taken back there', async () => {
