@@ -8,7 +8,7 @@ import { chromiumFound, FLAGS } from './visit.ts';
 /** A browser that can be killed as a whole, with a first page. */
 export interface Killable {
   readonly page: Page;
-  /** Kills the browser and all its processes at once, and waits until it is gone. */
+  /** Kills the browser and all its processes at once, and waits until it is gone; nothing once it is. */
   kill(): Promise<void>;
 }
 
@@ -35,10 +35,12 @@ export async function startKillable(folder: string): Promise<Killable> {
 }
 
 async function kill(child: ChildProcess, browser?: Browser): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return;
   const gone = once(child, 'exit');
   process.kill(-(child.pid as number), 'SIGKILL');
   await gone;
-  await browser?.close();
+  // There is nothing left that could answer.
+  browser?.close().catch(() => {});
 }
 
 /** The port that a browser writes into its folder once it listens. */
