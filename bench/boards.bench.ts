@@ -1,12 +1,8 @@
 import { readFileSync } from 'node:fs';
-import loadHighs from 'highs';
-import { makeModel } from '../core/boards/best-board.ts';
-import type { BoardModel } from '../core/boards/board-model.ts';
 import { walkByChance } from '../core/boards/chance-walk.ts';
 import { makeRun } from '../core/boards/run.ts';
 import { makeRunGraph } from '../core/boards/run-graph.ts';
 import type { RunWishes } from '../core/boards/run-wishes.ts';
-import { solveBoard } from '../core/boards/search.ts';
 import { shapeById } from '../core/boards/shape-list.ts';
 import { candidates, type Shape } from '../core/boards/shapes.ts';
 import { makeWordTable, type WordTable } from '../core/boards/word-table.ts';
@@ -18,8 +14,7 @@ import { taughtUpTo } from '../core/sequence/teach.ts';
 import { decodeLexicon } from '../core/words/lexicon-format.ts';
 import { SCREEN_DATA } from '../core/words/screen-data.ts';
 import { createWordScreen } from '../core/words/word-screen.ts';
-import { makeLinearProgram } from './linear-program.ts';
-import { type Measurement, measure, summary } from './measure.ts';
+import { type Measurement, measure } from './measure.ts';
 
 const engine = {
   lexicon: decodeLexicon(readFileSync(new URL('../lexicon/dist/words.bin', import.meta.url))),
@@ -28,14 +23,11 @@ const engine = {
 const INSTANCES = 60;
 
 /**
- * Boards and drills on the real word list: what a teacher waits for when she asks for a drill, and
- * the exact search beside a general solver on the same clean models, each solved once after a
- * warm-up. Cards are drawn at random from what is taught at random steps of our own order.
+ * Runs and drills on the real word list: what a teacher waits for when she asks for a drill. The
+ * boards' cards are drawn at random from what is taught at random steps of our own order.
  */
 export async function measurements(): Promise<readonly Measurement[]> {
   const tables = Array.from({ length: INSTANCES }, (_, seed) => drawTable(seed));
-  const models = tables.map((table) => makeModel(table, { limits: [8, 6, 8], clean: true }));
-  const wide = makeWordTable(syllable, widest(), { taught: taughtUpTo(SEQUENCE, 999), ...engine });
   const taught = taughtUpTo(SEQUENCE, 70);
   const { piles } = tables[0] as WordTable;
   let seed = 0;
@@ -43,13 +35,6 @@ export async function measurements(): Promise<readonly Measurement[]> {
     await measure({
       name: 'judge a board of 12 × 6 × 12',
       run: () => makeWordTable(syllable, piles, { taught: taughtUpTo(SEQUENCE, 999), ...engine }),
-    }),
-    ...(await besideHighs(models)),
-    await measure({
-      name: `best clean board of ${wide.piles.map((pile) => pile.length).join(' × ')}, 12 × 12`,
-      run: () => solveBoard(makeModel(wide, { limits: [12, 12, 12], clean: true })),
-      warmUps: 1,
-      runs: 5,
     }),
     ...(await besideChance(tables)),
     await measure({
@@ -72,15 +57,6 @@ function drawTable(seed: number): WordTable {
       .map(({ id }) => id),
   );
   return makeWordTable(syllable, piles, { taught, ...engine });
-}
-
-/** Closed syllables with everything that is taught by the end. */
-function widest(): readonly (readonly string[])[] {
-  const cards = [...taughtUpTo(SEQUENCE, 999).correspondences].flatMap(
-    (id) => correspondenceById.get(id) ?? [],
-  );
-  const closed = candidates(shapeById.get('closed') as Shape, cards);
-  return closed.map((pile) => pile.map(({ id }) => id));
 }
 
 /** Runs over all the boards in turn, beside cards of the same boards turned by chance alone. */
@@ -115,29 +91,5 @@ async function besideChance(boards: readonly WordTable[]): Promise<readonly Meas
       ],
       rise: true,
     }),
-  ];
-}
-
-/** Both solvers on the same models; throws when they disagree. */
-async function besideHighs(models: readonly BoardModel[]): Promise<readonly Measurement[]> {
-  const highs = await loadHighs();
-  const ours: number[] = [];
-  const theirs: number[] = [];
-  for (const model of models) solveBoard(model);
-  for (const model of models) {
-    const program = makeLinearProgram(model);
-    const started = performance.now();
-    const found = solveBoard(model);
-    const between = performance.now();
-    const solved = highs.solve(program, { output_flag: false });
-    theirs.push(performance.now() - between);
-    ours.push(between - started);
-    if (found.kind !== 'found' || found.value !== Math.round(solved.ObjectiveValue)) {
-      throw new Error('The board search and HiGHS disagree.');
-    }
-  }
-  return [
-    summary({ name: 'best clean board of 12 × 6 × 12, 8 × 8', unit: 'ms', aim: 16, values: ours }),
-    summary({ name: 'the same by HiGHS', unit: 'ms', values: theirs }),
   ];
 }

@@ -25,8 +25,8 @@ import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 
 const MOST_CARDS = 99;
-/** So many subproblems are looked at before the best board so far is given with its bound. */
-const NODE_LIMIT = 8_000;
+/** Of four and more piles so many subproblems are looked at before the best board so far is given with its bound. */
+const NODE_LIMIT = 60_000;
 
 /** `board --taught T --shape S`: the best board, with proof or bound. */
 export function board(args: readonly string[]): string {
@@ -99,7 +99,7 @@ function readWishes(typed: Typed, { piles }: Shape): BoardWishes {
     focus: readCards(typed.text('focus')),
     clean: strict || typed.flag('clean'),
     strict,
-    nodeLimit: NODE_LIMIT,
+    ...(piles.length > 3 ? { nodeLimit: NODE_LIMIT } : {}),
   };
 }
 

@@ -31,19 +31,25 @@ export interface Known {
   readonly pairing: Pairing;
 }
 
+/** The free card most worth deciding, by stake and trouble; -1 when none is free. */
+export function cardToDecide(known: Known, seen: Seen): number {
+  const { scores } = prospects(known, seen);
+  let top = -1;
+  for (let card = 0; card < scores.length; card++) {
+    if (seen.status[card] !== FREE) continue;
+    if (top < 0 || (scores[card] as number) > (scores[top] as number)) top = card;
+  }
+  return top;
+}
+
 /**
  * Free cards worth deciding, the best first: of each kind (between the two
- * piles, or in them) at most `most` by stake and trouble and `most` by the number of
- * open clauses. At least one card when any is free.
+ * piles, or in them) at most `most` by stake and trouble and `most` by the
+ * number of open clauses.
  */
 export function cardsToDecide(known: Known, seen: Seen, most: number): readonly number[] {
   const { first, second } = known.pairing;
-  const { clauseCounts, trouble } = troubleOf(known, seen);
-  const stakes = stakesOf(known, seen);
-  const scores = stakes.map(
-    (stake, card) =>
-      (stake + 0.5) * ((trouble[card] as number) + 0.01 * (clauseCounts[card] as number) + 0.001),
-  );
+  const { scores, clauseCounts } = prospects(known, seen);
   const free = freeCards(seen.status);
   const isBetween = (card: number): boolean => {
     const pile = known.numbers.pileOf[card];
@@ -51,14 +57,24 @@ export function cardsToDecide(known: Known, seen: Seen, most: number): readonly 
   };
   const between = free.filter(isBetween);
   const beside = free.filter((card) => !isBetween(card));
-  const ranked = [
-    ranking(free, scores).slice(0, 1),
-    ...[scores, clauseCounts].flatMap((by) => [
-      ranking(between, by).slice(0, most),
-      ranking(beside, by).slice(0, most),
-    ]),
-  ];
+  const ranked = [scores, clauseCounts].flatMap((by) => [
+    ranking(between, by).slice(0, most),
+    ranking(beside, by).slice(0, most),
+  ]);
   return [...new Set(interleave(ranked))];
+}
+
+/** Each card's stake times its trouble, and the open clauses it stands in. */
+function prospects(
+  known: Known,
+  seen: Seen,
+): { readonly scores: Float64Array; readonly clauseCounts: Float64Array } {
+  const { clauseCounts, trouble } = troubleOf(known, seen);
+  const scores = stakesOf(known, seen).map(
+    (stake, card) =>
+      (stake + 0.5) * ((trouble[card] as number) + 0.01 * (clauseCounts[card] as number) + 0.001),
+  );
+  return { scores, clauseCounts };
 }
 
 function ranking(cards: readonly number[], by: Float64Array): readonly number[] {

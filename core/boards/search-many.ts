@@ -1,4 +1,5 @@
 import type { Incumbent } from './build-boards.ts';
+import { growAround } from './grow-around.ts';
 import { growBoards } from './grow-board.ts';
 import {
   combinationsOf,
@@ -37,16 +38,16 @@ export function solveMany(
 
 /** A good board quickly, where the bound's own boards would be poor. */
 function startingBoard(model: ManyModel): Incumbent {
-  const { sizes, weights, forbidden, pinned } = model;
+  const { sizes, weights, forbidden, limits, pinned } = model;
   let best: Incumbent = { piles: pinned, value: manyValue(model, pinned) };
   const share = forbidden.reduce((sum, one) => sum + one, 0) / Math.max(1, weights.length);
   if (sizes.length <= 3 && share <= MANY_FORBIDDEN) return best;
-  const fewest = sizes.reduce(
-    (least, size, pile) => (size < (sizes[least] as number) ? pile : least),
-    0,
-  );
-  for (const grown of [...growBoards(model, fewest), refine(model, pinned)]) {
-    if (grown.value > best.value) best = grown;
+  const [, vowels = 0] = sizes;
+  const fewest = sizes.indexOf(Math.min(...sizes));
+  const anyVowels = sizes.length === 3 && (limits[1] as number) >= vowels && !pinned[1]?.length;
+  const grown = anyVowels ? growAround(model) : growBoards(model, fewest);
+  for (const board of [...grown, refine(model, pinned)]) {
+    if (board.value > best.value) best = board;
   }
   return best;
 }

@@ -1,7 +1,7 @@
 /** Branch and bound over the cards of a board: the tree that search.ts describes. */
 import { type Incumbent, makeBuilder } from './build-boards.ts';
 import { numberCards, pileStatus } from './card-numbers.ts';
-import { cardsToDecide, type Known, type Seen } from './choose-card.ts';
+import { cardsToDecide, cardToDecide, type Known, type Seen } from './choose-card.ts';
 import { smallestForbidden } from './forbidden.ts';
 import { type Choice, makeLookAhead, undecided } from './look-ahead.ts';
 import type { ManyModel } from './many-model.ts';
@@ -24,7 +24,7 @@ const AHEAD_STEPS = 3;
 /** A board is built from every so many-th step of the bound. */
 const LOOK_EVERY = 12;
 /** So many nodes are searched without looking ahead: most boards are proven by then. */
-const PLAIN_NODES = 120;
+const PLAIN_NODES = 240;
 /** So many cards of each kind are looked at one step ahead. */
 const MOST_AHEAD = 3;
 
@@ -116,7 +116,7 @@ export function searchTree(
 
   /** The card to branch on, or what looking ahead settled instead. */
   function choose(node: Seen, handed: Prices, bound: number, ahead: boolean): Choice {
-    if (!ahead) return undecided(cardsToDecide(known, node, 1)[0] as number, bound);
+    if (!ahead) return undecided(cardToDecide(known, node), bound);
     return lookAhead({
       status: node.status,
       bound,

@@ -28,13 +28,14 @@
  * (1987); Applegate, Bixby, Chvátal & Cook, "Finding cuts in the TSP" (1995), for
  * strong branching, the look ahead.
  *
- * Alternatives: branching on the card in most forbidden combinations, without
- * looking ahead, takes ten times the nodes on clean boards of many vowels and
- * never ends on strict ones; leaving three piles to this search and branching on
- * the cards of a fourth in an outer one forgets what a free card forbids, so
- * that four piles stayed far from proven; a general MILP solver (HiGHS, the
- * tests' oracle) takes tens of times as long on the same models
- * (bench/boards.bench.ts) and would have to be shipped.
+ * Alternatives: branching on the card in most forbidden combinations takes some
+ * five times the subproblems on clean boards of many vowels, and does not end on
+ * late strict ones. Leaving three piles to this search and branching on the cards
+ * of a fourth in an outer one forgets what a free card forbids, so that four
+ * piles stay far from proven. Bounding by vowels and endings instead, or as well,
+ * is hardly ever lower. A general MILP solver (HiGHS, the tests' oracle) takes
+ * tens of times as long on the same models of three piles (bench/search.bench.ts)
+ * and would have to be shipped.
  */
 import type { BoardChoice, BoardModel, NoBoard } from './board-model.ts';
 import { solveMany } from './search-many.ts';

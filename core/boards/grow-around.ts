@@ -1,0 +1,86 @@
+import { type ManyModel, manyValue } from './many-model.ts';
+import { refine } from './refine-board.ts';
+
+type Piles = readonly (readonly number[])[];
+
+/**
+ * Good boards of three piles to start from where many combinations are
+ * forbidden and the vowel pile is as large as it likes: with beginnings and
+ * endings laid, a vowel lies exactly when nothing is forbidden with them. So
+ * only these two are grown, always by the card that leaves the most, one board
+ * from each ending on. A heuristic: nothing is proven. O(cards laid ×
+ * candidates × combinations on the board) for each board.
+ *
+ * growBoards, which lays vowels one by one, commits itself to the first that
+ * bring most, and seldom finds the boards of many plain vowels.
+ */
+export function growAround(
+  model: ManyModel,
+): readonly { readonly piles: Piles; readonly value: number }[] {
+  return Array.from({ length: model.sizes[2] as number }, (_, end) => {
+    const [begin = [], , ends = []] = model.pinned;
+    if (ends.includes(end) || ends.length >= (model.limits[2] as number)) {
+      return growFrom(model, begin, ends);
+    }
+    return growFrom(model, begin, [...ends, end]);
+  });
+}
+
+function growFrom(
+  model: ManyModel,
+  pinnedBegin: readonly number[],
+  pinnedEnd: readonly number[],
+): { readonly piles: Piles; readonly value: number } {
+  const { sizes, limits } = model;
+  let begin = pinnedBegin;
+  let end = pinnedEnd;
+  let best: { piles: Piles; value: number } = { piles: model.pinned, value: 0 };
+  for (;;) {
+    let next: { piles: Piles; value: number } | null = null;
+    for (const pile of [0, 2] as const) {
+      const lying = pile === 0 ? begin : end;
+      if (lying.length >= (limits[pile] as number)) continue;
+      for (let card = 0; card < (sizes[pile] as number); card++) {
+        if (lying.includes(card)) continue;
+        const more = [...lying, card];
+        const laid = pile === 0 ? layVowels(model, more, end) : layVowels(model, begin, more);
+        if (!next || laid.value > next.value) next = laid;
+      }
+    }
+    if (!next || next.value < best.value) break;
+    [begin = [], , end = []] = next.piles;
+    best = next;
+  }
+  return manyValue(model, best.piles) > 0 ? refine(model, best.piles) : best;
+}
+
+/** The board of these beginnings and endings, and of every vowel that may lie with them. */
+function layVowels(
+  { sizes, weights, forbidden }: ManyModel,
+  begin: readonly number[],
+  end: readonly number[],
+): { readonly piles: Piles; readonly value: number } {
+  const layers = sizes[1] as number;
+  const columns = sizes[2] as number;
+  const vowels: number[] = [];
+  let value = 0;
+  for (let v = 0; v < layers; v++) {
+    const own = worthOf(v);
+    if (own < 0) continue;
+    vowels.push(v);
+    value += own;
+  }
+  return { piles: [begin, vowels, end], value };
+
+  function worthOf(v: number): number {
+    let sum = 0;
+    for (const b of begin) {
+      const from = (b * layers + v) * columns;
+      for (const e of end) {
+        if (forbidden[from + e]) return -1;
+        sum += weights[from + e] as number;
+      }
+    }
+    return sum;
+  }
+}
