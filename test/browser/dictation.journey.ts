@@ -92,7 +92,6 @@ describe('a dictation', () => {
 
   it.each([
     { width: 1366, height: 768 },
-    { width: 390, height: 844 },
     { width: 320, height: 640 },
   ])('passes the accessibility checks and fits at $width × $height', async (size) => {
     const page = await atDictation(60, size);

@@ -59,7 +59,7 @@ describe.each(screens)('the screen %s', (screen, shows) => {
 
 describe('without a network', () => {
   it('a whole warm-up runs, from a reload on, with the server gone', async () => {
-    current = await visit({ path: '#/today' });
+    current = await visit({ path: '#/today', keepsApp: true });
     const { page, stopServer } = current;
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready;

@@ -15,7 +15,7 @@ import { chromiumFound, FLAGS } from './visit.ts';
  * survives here even if it did not reach the disk. A browser takes about a second to start, so
  * there are few kills unless the variable KILLS asks for more: KILLS=100 npm run journeys -- kill
  */
-const kills = Number(process.env.KILLS ?? 20);
+const kills = Number(process.env.KILLS ?? 10);
 
 let site: LogSite;
 const folder = mkdtempSync(join(tmpdir(), 'kill-'));

@@ -11,9 +11,11 @@ afterEach(async () => {
 describe('what this device remembers', () => {
   it('is put aside, not thrown away, when it cannot be read', async () => {
     current = await visit();
-    const { page } = current;
+    const { page, url } = current;
+    // Written where no app runs: an app still starting would find it, and tell, before the next load.
+    await page.goto(new URL('icon.svg', url).href);
     await page.evaluate(() => localStorage.setItem('sweepline.standing', '{"upTo": "many"'));
-    await page.reload({ waitUntil: 'load' });
+    await page.goto(url, { waitUntil: 'load' });
     await page.getByText('could not be read').waitFor();
     expect(await page.evaluate(() => localStorage.getItem('sweepline.standing.unreadable-1'))).toBe(
       '{"upTo": "many"',

@@ -16,7 +16,7 @@ afterEach(async () => {
 });
 
 async function arrive(): Promise<Visit> {
-  current = await visit();
+  current = await visit({ keepsApp: true });
   await current.page.waitForFunction(() => document.body.textContent.trim() !== '');
   return current;
 }

@@ -90,7 +90,6 @@ describe('a text that is put in', () => {
 
   it.each([
     { width: 1366, height: 768 },
-    { width: 390, height: 844 },
     { width: 320, height: 640 },
   ])('passes the accessibility checks and fits at $width × $height', async (size) => {
     const page = await atText(30, size);

@@ -1,7 +1,5 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll } from 'vitest';
 import { findChromium } from '../../house/chromium.mjs';
 import { fromRoot } from '../../house/root.mjs';
 import { serve } from '../../house/serve.ts';
@@ -18,15 +16,19 @@ export interface Visit {
   readonly errors: readonly string[];
   /** Stops the server, as if the network were gone; the page lives on. */
   stopServer(): Promise<void>;
-  /** Closes the browser and the server and forgets the browser's folder. */
+  /** Closes all her pages and the server; what they kept is forgotten. */
   end(): Promise<void>;
 }
 
-/** How the visitor comes: the size of her screen in CSS pixels, the address below the app's. */
+/**
+ * How the visitor comes: the size of her screen in CSS pixels, the address below the app's, and
+ * whether the app may be kept for days without a network, which takes a second or two of each visit.
+ */
 export interface VisitSpec {
   readonly width?: number;
   readonly height?: number;
   readonly path?: string;
+  readonly keepsApp?: boolean;
 }
 
 const found = findChromium();
@@ -50,26 +52,37 @@ export const FLAGS = [
   '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
 ];
 
+/** One browser for all visits of a journey file; each visit is a stranger in it. */
+let shared: Promise<Browser> | undefined;
+
+afterAll(async () => {
+  await (await shared)?.close();
+});
+
 /** Serves the built app (`dist/`) on a free port of this computer and opens it. */
 export async function visit({
   width = 1366,
   height = 768,
   path = '',
+  keepsApp = false,
 }: VisitSpec = {}): Promise<Visit> {
   const serving = await serve({ folder: fromRoot('dist'), port: 0 });
-  const folder = mkdtempSync(join(tmpdir(), 'visit-'));
   let context: BrowserContext | undefined;
   const end = async () => {
     await context?.close();
     await serving.stop();
-    rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
   };
   try {
-    context = await startBrowser(folder, width, height);
+    shared ??= chromium.launch(launching());
+    context = await (await shared).newContext({
+      viewport: { width, height },
+      deviceScaleFactor: 1,
+      serviceWorkers: keepsApp ? 'allow' : 'block',
+    });
     const requests: string[] = [];
     const errors: string[] = [];
     watch(context, requests, errors);
-    const page = context.pages()[0] ?? (await context.newPage());
+    const page = await context.newPage();
     await page.goto(new URL(path, serving.url).href, { waitUntil: 'load' });
     return { page, url: serving.url, requests, errors, stopServer: serving.stop, end };
   } catch (error) {
@@ -84,14 +97,20 @@ export async function startBrowser(
   width: number,
   height: number,
 ): Promise<BrowserContext> {
-  const found = chromiumFound();
   return chromium.launchPersistentContext(folder, {
-    executablePath: found.path,
-    env: { ...process.env, ...found.environment },
-    args: FLAGS,
+    ...launching(),
     viewport: { width, height },
     deviceScaleFactor: 1,
   });
+}
+
+function launching() {
+  const found = chromiumFound();
+  return {
+    executablePath: found.path,
+    env: { ...process.env, ...found.environment },
+    args: FLAGS,
+  };
 }
 
 function watch(context: BrowserContext, requests: string[], errors: string[]): void {

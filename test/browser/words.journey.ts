@@ -116,7 +116,6 @@ describe('the word finder', () => {
 
   it.each([
     { width: 1366, height: 768 },
-    { width: 390, height: 844 },
     { width: 320, height: 640 },
   ])('passes the accessibility checks and fits at $width × $height', async (size) => {
     const page = await atWords(60, size);
