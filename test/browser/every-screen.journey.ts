@@ -47,8 +47,8 @@ describe.each(screens)('the screen %s', (screen, shows) => {
     await page.locator(shows).first().waitFor();
     for (const size of phones) {
       await page.setViewportSize(size);
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(wide, `${size.width} wide`).toBeLessThanOrEqual(0);
+      const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      await expect.poll(wide, { message: `${size.width} wide` }).toBeLessThanOrEqual(0);
     }
     expect(errors).toEqual([]);
     const { origin } = new URL(url);
