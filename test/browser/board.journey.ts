@@ -325,8 +325,8 @@ describe('the screen', () => {
       ).toEqual([]);
       for (const width of [390, 320]) {
         await page.setViewportSize({ width, height: 700 });
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-        expect(wide, `${width} wide`).toBeLessThanOrEqual(0);
+        const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+        await expect.poll(wide, { message: `${width} wide` }).toBeLessThanOrEqual(0);
       }
       await page.setViewportSize({ width: 1366, height: 768 });
       expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);

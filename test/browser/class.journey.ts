@@ -210,8 +210,8 @@ describe('the class', () => {
     await page.keyboard.press('Escape');
     for (const width of [320, 390]) {
       await page.setViewportSize({ width, height: 700 });
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(wide, `${width} wide`).toBeLessThanOrEqual(0);
+      const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      await expect.poll(wide, { message: `${width} wide` }).toBeLessThanOrEqual(0);
     }
     const menu = page.getByRole('button', { name: 'Menu' });
     await menu.focus();
