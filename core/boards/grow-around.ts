@@ -1,7 +1,10 @@
 import { type ManyModel, manyValue } from './many-model.ts';
 import { refine } from './refine-board.ts';
 
-type Piles = readonly (readonly number[])[];
+interface Grown {
+  readonly piles: readonly (readonly number[])[];
+  readonly value: number;
+}
 
 /**
  * Good boards of three piles to start from where many combinations are
@@ -14,29 +17,25 @@ type Piles = readonly (readonly number[])[];
  * growBoards, which lays vowels one by one, commits itself to the first that
  * bring most, and seldom finds the boards of many plain vowels.
  */
-export function growAround(
-  model: ManyModel,
-): readonly { readonly piles: Piles; readonly value: number }[] {
-  return Array.from({ length: model.sizes[2] as number }, (_, end) => {
-    const [begin = [], , ends = []] = model.pinned;
-    if (ends.includes(end) || ends.length >= (model.limits[2] as number)) {
-      return growFrom(model, begin, ends);
-    }
-    return growFrom(model, begin, [...ends, end]);
-  });
+export function growAround(model: ManyModel): readonly Grown[] {
+  const [begin = [], , ends = []] = model.pinned;
+  if (ends.length >= (model.limits[2] as number)) return [growFrom(model, begin, ends)];
+  return Array.from({ length: model.sizes[2] as number }, (_, end) =>
+    growFrom(model, begin, ends.includes(end) ? ends : [...ends, end]),
+  );
 }
 
 function growFrom(
   model: ManyModel,
   pinnedBegin: readonly number[],
   pinnedEnd: readonly number[],
-): { readonly piles: Piles; readonly value: number } {
+): Grown {
   const { sizes, limits } = model;
   let begin = pinnedBegin;
   let end = pinnedEnd;
-  let best: { piles: Piles; value: number } = { piles: model.pinned, value: 0 };
+  let best: Grown = { piles: model.pinned, value: 0 };
   for (;;) {
-    let next: { piles: Piles; value: number } | null = null;
+    let next: Grown | null = null;
     for (const pile of [0, 2] as const) {
       const lying = pile === 0 ? begin : end;
       if (lying.length >= (limits[pile] as number)) continue;
@@ -59,7 +58,7 @@ function layVowels(
   { sizes, weights, forbidden }: ManyModel,
   begin: readonly number[],
   end: readonly number[],
-): { readonly piles: Piles; readonly value: number } {
+): Grown {
   const layers = sizes[1] as number;
   const columns = sizes[2] as number;
   const vowels: number[] = [];

@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { giveClock } from './clock.ts';
+import { barriersIn, fitsAcross } from './looks.ts';
 import { allKept } from './recorded.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
@@ -37,18 +37,11 @@ async function toBlending(): Promise<void> {
 
 async function passesAxe(): Promise<void> {
   await page.waitForFunction(() => document.getAnimations().length === 0);
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html)}`)).toEqual([]);
+  expect(await barriersIn(page)).toEqual([]);
 }
 
 async function fitsPhones(): Promise<void> {
-  for (const width of [390, 320]) {
-    await page.setViewportSize({ width, height: 800 });
-    const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    await expect.poll(wide, { message: `${width} wide` }).toBeLessThanOrEqual(0);
-  }
+  for (const width of [390, 320]) await fitsAcross(page, width, 800);
   await page.setViewportSize({ width: 1366, height: 768 });
 }
 

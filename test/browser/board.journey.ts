@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parseBoardLink } from '../../core/boards/board-link.ts';
+import { barriersIn, fitsAcross } from './looks.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
@@ -317,17 +317,8 @@ describe('the screen', () => {
     async (_, link) => {
       const { page, errors } = await atBoard(link);
       await page.emulateMedia({ reducedMotion: 'reduce' });
-      const { violations } = await new AxeBuilder({ page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-        .analyze();
-      expect(
-        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
-      ).toEqual([]);
-      for (const width of [390, 320]) {
-        await page.setViewportSize({ width, height: 700 });
-        const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-        await expect.poll(wide, { message: `${width} wide` }).toBeLessThanOrEqual(0);
-      }
+      expect(await barriersIn(page)).toEqual([]);
+      for (const width of [390, 320]) await fitsAcross(page, width, 700);
       await page.setViewportSize({ width: 1366, height: 768 });
       expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);
       expect(errors).toEqual([]);

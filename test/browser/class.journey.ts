@@ -1,11 +1,11 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { fromRoot } from '../../house/root.mjs';
 import { type Serving, serve } from '../../house/serve.ts';
+import { barriersIn, fitsAcross } from './looks.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
@@ -205,32 +205,20 @@ describe('the class', () => {
       await page.evaluate((name) => {
         document.documentElement.dataset.look = name;
       }, look);
-      expect(await violationsIn(page), look).toEqual([]);
+      expect(await barriersIn(page), look).toEqual([]);
     }
     await page.keyboard.press('Escape');
-    for (const width of [320, 390]) {
-      await page.setViewportSize({ width, height: 700 });
-      const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      await expect.poll(wide, { message: `${width} wide` }).toBeLessThanOrEqual(0);
-    }
+    for (const width of [320, 390]) await fitsAcross(page, width, 700);
     const menu = page.getByRole('button', { name: 'Menu' });
     await menu.focus();
     await page.keyboard.press('Enter');
-    expect(await violationsIn(page), 'with the menu open').toEqual([]);
+    expect(await barriersIn(page), 'with the menu open').toEqual([]);
     await page.keyboard.press('Tab');
     await page.keyboard.press('Escape');
     expect(await menu.getAttribute('aria-expanded')).toBe('false');
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Menu');
   });
 });
-
-async function violationsIn(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .setLegacyMode()
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
 
 describe('a copy of the class', () => {
   it('gives the same class elsewhere, a second time nothing, and keeps aside what is damaged', async () => {

@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { afterEach, describe, expect, it } from 'vitest';
+import { barriersIn, fitsAcross } from './looks.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
@@ -32,12 +32,7 @@ describe.each(screens)('the screen %s', (screen, shows) => {
     await taughtUpTo(page, 33);
     await page.locator(shows).first().waitFor();
     await page.waitForFunction(() => document.getAnimations().length === 0);
-    const { violations } = await new AxeBuilder({ page })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-      .analyze();
-    expect(
-      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
-    ).toEqual([]);
+    expect(await barriersIn(page)).toEqual([]);
   });
 
   it('fits phones without scrolling sideways, and goes wrong nowhere', async () => {
@@ -45,11 +40,7 @@ describe.each(screens)('the screen %s', (screen, shows) => {
     const { page, url, errors, requests } = current;
     await taughtUpTo(page, 60);
     await page.locator(shows).first().waitFor();
-    for (const size of phones) {
-      await page.setViewportSize(size);
-      const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      await expect.poll(wide, { message: `${size.width} wide` }).toBeLessThanOrEqual(0);
-    }
+    for (const { width, height } of phones) await fitsAcross(page, width, height);
     expect(errors).toEqual([]);
     const { origin } = new URL(url);
     const elsewhere = requests.filter((address) => new URL(address).origin !== origin);

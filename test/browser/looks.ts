@@ -1,0 +1,35 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+/** From her desk to a small phone: width and height of the window in CSS pixels. */
+export const SIZES = [
+  [1366, 768],
+  [390, 844],
+  [320, 640],
+] as const;
+
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+/**
+ * What axe finds in the page, one line for each rule that is broken: its name and where. The rules
+ * are those of WCAG 2.2, levels A and AA, that a machine can check, or `all` that axe knows.
+ */
+export async function barriersIn(
+  page: Page,
+  rules: 'wcag' | 'all' = 'wcag',
+): Promise<readonly string[]> {
+  const axe = new AxeBuilder({ page });
+  const { violations } = await (rules === 'all' ? axe : axe.withTags(WCAG)).analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+}
+
+/**
+ * Makes the window so large, in CSS pixels, and holds that the page does not scroll sideways there.
+ * A browser lays a page out some time after its window has changed, so it is asked until it fits.
+ */
+export async function fitsAcross(page: Page, width: number, height: number): Promise<void> {
+  await page.setViewportSize({ width, height });
+  const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  await expect.poll(wide, { message: `${width} wide` }).toBeLessThanOrEqual(0);
+}
