@@ -35,6 +35,14 @@ import wordsUrl from '../lexicon/dist/words.bin?url';
 
 export type { Board, Flip } from '../core/boards/board.ts';
 export { makeBoardLink } from '../core/boards/board-link.ts';
+export { type Piece, pieceKey, piecesOf } from '../core/boards/pieces.ts';
+export {
+  CARD_HEIGHT,
+  layOut,
+  type RowLayout,
+  type Space,
+  sweptTo,
+} from '../core/boards/row-layout.ts';
 export {
   type Dictation,
   type DictationSources,
@@ -43,7 +51,9 @@ export {
   newestItems,
 } from '../core/drills/dictation.ts';
 export type { AuditorySound, Drill } from '../core/drills/drill.ts';
+export type { PartWishes } from '../core/drills/drill-spec.ts';
 export { dropFlip } from '../core/drills/edit-drill.ts';
+export { type CardShape, cardShape } from '../core/language/card-shape.ts';
 export { type Correspondence, isVowelCard, PLACES } from '../core/language/correspondence.ts';
 export { correspondenceById, correspondencesByGrapheme } from '../core/language/correspondences.ts';
 export {
@@ -59,6 +69,12 @@ export {
 } from '../core/language/phonemes.ts';
 export type { CardReading, Reading, Syllable, SyllableType } from '../core/language/reading.ts';
 export { HABITS, type Habit, isHabit, type Taught } from '../core/language/taught.ts';
+export { type Day, parseDay } from '../core/learners/day.ts';
+export { observationsOf } from '../core/learners/evidence-from-log.ts';
+export { knowledgeFrom } from '../core/learners/knowledge.ts';
+export { PUBLISHED_THRESHOLDS } from '../core/learners/mastery-word.ts';
+export { planReview, type ReviewChoice } from '../core/learners/review.ts';
+export { makeReason } from '../core/learners/review-reason.ts';
 export {
   type AfterDrill,
   afterDrill,

@@ -138,14 +138,14 @@ const notation: Readonly<Record<Phoneme, readonly [string, string]>> = {
   ZH: ['zh', 'ʒ'],
 };
 
+/** How sounds are written: as classrooms do, or in the International Phonetic Alphabet. */
+export type SoundStyle = 'classroom' | 'ipa';
+
 /**
  * A sound as a teacher writes it, `/sh/`, `/ā/`, `/kw/`; or in IPA. The two
  * sounds of th share one notation in classrooms; the spoken keyword parts them.
  */
-export function soundLabel(
-  sounds: readonly Phoneme[],
-  style: 'classroom' | 'ipa' = 'classroom',
-): string {
+export function soundLabel(sounds: readonly Phoneme[], style: SoundStyle = 'classroom'): string {
   const column = style === 'ipa' ? 1 : 0;
   if (sounds.length === 0) return 'silent';
   const joined = sounds.join(' ');

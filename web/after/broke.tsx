@@ -2,10 +2,15 @@ import { useState } from 'preact/hooks';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { Popover } from '../cards/popover.tsx';
-import { type BrokenCard, type DrillRecord, type MarkInPlace, soundLabel } from '../engine.ts';
+import {
+  type BrokenCard,
+  type DrillRecord,
+  type MarkInPlace,
+  piecesOf,
+  soundLabel,
+} from '../engine.ts';
 import { settings } from '../memory/settings.ts';
 import { PieceCard } from '../stage/piece-card.tsx';
-import { piecesOf } from '../warm-up/pieces.ts';
 import { childName } from './child-name.ts';
 import { MarkSheet } from './mark-sheet.tsx';
 import { slipSaid, slipsSaid } from './slip-said.ts';

@@ -1,8 +1,5 @@
 import './card.css';
-import { type Correspondence, correspondenceById, isVowelCard } from '../engine.ts';
-
-/** The shape a card has: `arch` for vowels, `tile` for consonants, and so on. */
-export type Shape = 'tile' | 'arch' | 'split' | 'cluster' | 'welded' | 'cle' | 'ending' | 'carrier';
+import { type CardShape, type Correspondence, cardShape, correspondenceById } from '../engine.ts';
 
 /**
  * One card, drawn at the size of the text around it. Letters only: its name for
@@ -11,7 +8,7 @@ export type Shape = 'tile' | 'arch' | 'split' | 'cluster' | 'welded' | 'cle' | '
 export function Card({ id, class: extra = '' }: { readonly id: string; readonly class?: string }) {
   const card = correspondenceById.get(id);
   const grapheme = card?.grapheme ?? id;
-  const shape = shapeOf(card);
+  const shape = cardShape(card);
   if (shape === 'split') {
     return (
       <span class={`split ${extra}`} aria-hidden="true">
@@ -28,21 +25,8 @@ export function Card({ id, class: extra = '' }: { readonly id: string; readonly 
   );
 }
 
-/** The shape of a card; an unknown one is a plain tile. */
-function shapeOf(card: Correspondence | undefined): Shape {
-  if (!card) return 'tile';
-  if (card.grapheme.includes('_')) return 'split';
-  if (isVowelCard(card)) return 'arch';
-  if (card.kind === 'cluster') return 'cluster';
-  if (card.kind === 'welded') return 'welded';
-  if (card.kind === 'consonant-le') return 'cle';
-  if (card.kind === 'ending') return 'ending';
-  if (card.kind === 'consonant-e') return 'carrier';
-  return 'tile';
-}
-
 /** What stands on a card: plain letters, or its parts where they are told apart. */
-function letters(shape: Shape, grapheme: string, card: Correspondence | undefined) {
+function letters(shape: CardShape, grapheme: string, card: Correspondence | undefined) {
   if (shape === 'cluster') return partsOf(card).map((part) => <span key={part}>{part}</span>);
   if (shape === 'carrier') {
     return (

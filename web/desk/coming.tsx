@@ -1,9 +1,8 @@
 import './coming.css';
-import { correspondenceById, soundLabel } from '../engine.ts';
+import { correspondenceById, pieceKey, soundLabel } from '../engine.ts';
 import { settings } from '../memory/settings.ts';
 import { PieceCard } from '../stage/piece-card.tsx';
 import type { Moment } from '../warm-up/moments.ts';
-import { pieceKey } from '../warm-up/pieces.ts';
 import type { Running } from '../warm-up/run-state.ts';
 import { moments } from '../warm-up/running.ts';
 import { momentAt } from '../warm-up/standing.ts';

@@ -1,9 +1,9 @@
 import './mark-row.css';
 import { cardName } from '../cards/card-name.ts';
+import { pieceKey } from '../engine.ts';
 import { PieceCard } from '../stage/piece-card.tsx';
 import { mark, marksAt, type Which } from '../warm-up/marking.ts';
 import { cardPlaces, type Moment } from '../warm-up/moments.ts';
-import { pieceKey } from '../warm-up/pieces.ts';
 
 interface MarkRowProps {
   readonly which: Which;

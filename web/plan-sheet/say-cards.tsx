@@ -1,7 +1,7 @@
+import { whatTheySay } from '../../core/drills/what-they-say.ts';
 import { Card } from '../cards/card.tsx';
 import { taught } from '../memory/progress.ts';
 import { settings } from '../memory/settings.ts';
-import { whatTheySay } from './what-they-say.ts';
 
 /** Part 1: the cards, each with what children say. */
 export function SayCards({ ids }: { readonly ids: readonly string[] }) {

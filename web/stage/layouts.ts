@@ -1,9 +1,8 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { layOut, pieceKey, type RowLayout, type Space } from '../engine.ts';
 import type { Moment } from '../warm-up/moments.ts';
-import { pieceKey } from '../warm-up/pieces.ts';
 import { besideEdge, type Edge } from './edge-space.ts';
 import { measurePieces } from './measure.tsx';
-import { layOut, type RowLayout, type Space } from './row-layout.ts';
 
 /**
  * The layout of every moment's row, computed before it is shown and again only

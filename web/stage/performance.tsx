@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { goTo } from '../app/route.ts';
+import { sweptTo } from '../engine.ts';
 import { setSettings, settings } from '../memory/settings.ts';
 import type { Wish } from '../warm-up/keys.ts';
 import { momentName } from '../warm-up/moment-name.ts';
@@ -27,7 +28,6 @@ import { KeySheet } from './key-sheet.tsx';
 import { useLayouts } from './layouts.ts';
 import { zoneOf } from './pointing.ts';
 import { Row } from './row.tsx';
-import { sweptTo } from './row-layout.ts';
 import { Sweep } from './sweep.tsx';
 import { useSweepDrag } from './sweep-drag.ts';
 import { Ticks } from './ticks.tsx';

@@ -1,6 +1,5 @@
 import { Card } from '../cards/card.tsx';
-import { correspondenceById } from '../engine.ts';
-import type { Piece } from '../warm-up/pieces.ts';
+import { correspondenceById, type Piece } from '../engine.ts';
 
 /** One piece of a row: a card, or the arch or the silent e of a split card. */
 export function PieceCard({ piece }: { readonly piece: Piece }) {

@@ -1,7 +1,6 @@
 import './row.css';
-import { type Piece, pieceKey } from '../warm-up/pieces.ts';
+import { type Piece, pieceKey, type RowLayout } from '../engine.ts';
 import { PieceCard } from './piece-card.tsx';
-import type { RowLayout } from './row-layout.ts';
 
 interface RowProps {
   readonly pieces: readonly Piece[];

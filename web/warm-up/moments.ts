@@ -1,5 +1,4 @@
-import type { AuditorySound, Drill, Flip } from '../engine.ts';
-import { type Piece, piecesOf } from './pieces.ts';
+import { type AuditorySound, type Drill, type Flip, type Piece, piecesOf } from '../engine.ts';
 
 /**
  * What the class does at one moment of the warm-up; the three parts come in this

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { piecesOf } from '../engine.ts';
 import { BLENDINGS } from '../memory/settings.ts';
 import { cardPlaces, type Moment } from './moments.ts';
-import { piecesOf } from './pieces.ts';
 import { type Act, act, hiddenOf, type Manner, type Standing, standingAt } from './standing.ts';
 
 const flip = {

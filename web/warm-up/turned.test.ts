@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { piecesOf } from '../engine.ts';
 import type { Moment } from './moments.ts';
-import { piecesOf } from './pieces.ts';
 import { act, type Standing, standingAt } from './standing.ts';
 
 const words = ['b a t', 's a t', 's i t', 'b i t', 'b a n', 's i n', 'm a t'];

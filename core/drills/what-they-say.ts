@@ -1,5 +1,6 @@
-import { type Correspondence, correspondenceById, soundLabel } from '../engine.ts';
-import type { Settings } from '../memory/settings.ts';
+import type { Correspondence } from '../language/correspondence.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import { type SoundStyle, soundLabel } from '../language/phonemes.ts';
 
 /** One sound that children say to a card, and its keyword; null when it has none. */
 export interface Said {
@@ -14,7 +15,7 @@ export interface Said {
 export function whatTheySay(
   id: string,
   taught: ReadonlySet<string>,
-  notation: Settings['notation'],
+  notation: SoundStyle,
 ): readonly Said[] {
   const card = correspondenceById.get(id);
   if (!card) return [];
@@ -27,6 +28,6 @@ export function whatTheySay(
   return all.filter(({ sound }, place) => all.findIndex((one) => one.sound === sound) === place);
 }
 
-function saidOf({ phonemes, keyword }: Correspondence, notation: Settings['notation']): Said {
+function saidOf({ phonemes, keyword }: Correspondence, notation: SoundStyle): Said {
   return { sound: soundLabel(phonemes, notation), keyword };
 }

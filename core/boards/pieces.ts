@@ -1,4 +1,4 @@
-import { correspondenceById } from '../engine.ts';
+import { correspondenceById } from '../language/correspondences.ts';
 
 /**
  * What stands in one place of a row: a whole card, or one half of a split card
