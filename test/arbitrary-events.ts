@@ -1,4 +1,6 @@
 import fc from 'fast-check';
+import type { CheckForm } from '../core/checks/check-form.ts';
+import { ITEM_MARKS } from '../core/checks/score-check.ts';
 import type { Drill } from '../core/drills/drill.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import { type EventSpec, type LogEvent, PARTS, SLIPS } from '../core/log/event.ts';
@@ -16,6 +18,18 @@ export const SMALL_DRILL: Drill = {
     { cards: ['sh=SH', 'a=AE', 'p=P'], word: 'shap', sounds: ['SH', 'AE', 'P'], kind: 'nonsense' },
   ],
   shortfall: null,
+};
+
+/** A form of two nonsense words. */
+export const SMALL_FORM: CheckForm = {
+  kind: 'nonsense-words',
+  seed: 3,
+  items: [
+    { text: 'mip', cards: ['m=M', 'i=IH', 'p=P'], answers: [['M', 'IH', 'P']] },
+    { text: 'shab', cards: ['sh=SH', 'a=AE', 'b=B'], answers: [['SH', 'AE', 'B']] },
+  ],
+  hardness: 0,
+  offBy: 0,
 };
 
 /** A standing in the built-in order, by number alone. */
@@ -67,6 +81,7 @@ const text = fc.constantFrom('', 'Robin', 'Moss group', 'ă and ĕ again');
 const drillId = fc.constantFrom('drill 1', 'drill 2');
 const groupId = fc.constantFrom(WHOLE_CLASS, 'group 1', 'group 2');
 const child = fc.constantFrom('child 1', 'child 2');
+const checkId = fc.constantFrom('check 1', 'check 2');
 const maybeChild = fc.option(child, { nil: null });
 const moment = { drillId, part: fc.constantFrom(...PARTS), place: fc.nat(2) };
 const broke = fc.option(fc.integer({ min: 1, max: 3 }), { nil: null });
@@ -142,6 +157,24 @@ function arbitrarySpec(ids: readonly string[]): fc.Arbitrary<EventSpec> {
     ),
     corrected: fc.record(moment),
     ended: fc.record({ drillId, complete: fc.boolean() }),
+    'check-begun': fc.record({
+      checkId,
+      child,
+      day: fc.constantFrom('2026-03-02', '2026-03-03'),
+      form: fc.constant(SMALL_FORM),
+      limit: fc.constantFrom(60, null),
+    }),
+    'check-marked': fc.record({
+      checkId,
+      item: fc.nat(2),
+      outcome: fc.constantFrom('right', ...ITEM_MARKS),
+      broke: fc.array(fc.record({ card: fc.integer({ min: 1, max: 4 }), heard }), { maxLength: 2 }),
+    }),
+    'check-ended': fc.record({
+      checkId,
+      reached: fc.nat(3),
+      seconds: fc.constantFrom(60, null),
+    }),
     noted: fc.record({ drillId: fc.option(drillId, { nil: null }), groupId, text }),
     decided: fc.record({
       choice: fc.constantFrom('block', 'allow'),

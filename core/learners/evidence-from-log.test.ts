@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { SMALL_DRILL } from '../../test/arbitrary-events.ts';
+import { SMALL_DRILL, SMALL_FORM } from '../../test/arbitrary-events.ts';
 import { classYear } from '../../test/class-year.ts';
-import { type DrillRecord, type Mark, WHOLE_CLASS } from '../log/class-state.ts';
+import { type CheckRecord, type DrillRecord, type Mark, WHOLE_CLASS } from '../log/class-state.ts';
 import { replay } from '../log/replay.ts';
 import { parseDay } from './day.ts';
 import { observationsOf } from './evidence-from-log.ts';
@@ -41,6 +41,7 @@ function observed(record: Partial<DrillRecord>) {
   };
   return observationsOf({
     drills: new Map([['d', drill]]),
+    checks: new Map(),
     groups: new Map([group(WHOLE_CLASS), group('reds'), group('blues')]),
     children: new Map([child('Mina', 'reds'), child('Tariq', null)]),
   });
@@ -125,3 +126,51 @@ describe('what a drill has shown', () => {
     expect(read.groups.size).toBe(4);
   });
 });
+
+describe('what a short check has shown', () => {
+  const check: CheckRecord = {
+    id: 'c',
+    child: 'Mina',
+    day: '2026-03-02',
+    form: { ...SMALL_FORM, items: [0, 1, 0, 1, 0].map((at) => SMALL_FORM.items[at] ?? never()) },
+    limit: 60,
+    at: 1,
+    marks: new Map([
+      [0, { outcome: 'wrong', broke: [{ card: 2, heard: { kind: 'phoneme', sound: 'EH' } }] }],
+      [1, { outcome: 'self-corrected', broke: [] }],
+      [2, { outcome: 'hesitated', broke: [] }],
+      [3, { outcome: 'left-out', broke: [] }],
+    ]),
+    ended: { reached: 4, seconds: 60 },
+  };
+  const observed = (some: Partial<CheckRecord>) =>
+    observationsOf({
+      drills: new Map(),
+      checks: new Map([['c', { ...check, ...some }]]),
+      groups: new Map([group(WHOLE_CLASS), group('reds')]),
+      children: new Map([child('Mina', 'reds')]),
+    });
+
+  it('is every item reached, the child’s own; what was left out was not read', () => {
+    const own = {
+      day: parseDay('2026-03-02'),
+      child: 'Mina',
+      groups: ['reds', WHOLE_CLASS],
+      task: 'read',
+    };
+    const [mip, shab] = SMALL_FORM.items.map(({ cards }) => cards);
+    expect(observed({})).toEqual([
+      { ...own, cards: mip, right: false, broke: 2, heard: 'EH' },
+      { ...own, cards: shab, right: true, broke: null, heard: null },
+      { ...own, cards: mip, right: false, broke: null, heard: null },
+    ]);
+  });
+
+  it('is nothing until the check has ended', () => {
+    expect(observed({ ended: null })).toEqual([]);
+  });
+});
+
+function never(): never {
+  throw new Error('the form has two items');
+}

@@ -1,4 +1,10 @@
-import { type ClassState, type DrillRecord, WHOLE_CLASS } from '../log/class-state.ts';
+import { readingOf } from '../log/check-record.ts';
+import {
+  type CheckRecord,
+  type ClassState,
+  type DrillRecord,
+  WHOLE_CLASS,
+} from '../log/class-state.ts';
 import type { Slip } from '../log/event.ts';
 import { type Evidence, evidenceOf } from '../log/evidence.ts';
 import { smallGroups } from '../log/roster.ts';
@@ -6,10 +12,11 @@ import { parseDay } from './day.ts';
 import type { Observation } from './observation.ts';
 
 /** What the model needs of a class. */
-type ClassDrills = Pick<ClassState, 'drills' | 'groups' | 'children'>;
+type ClassDrills = Pick<ClassState, 'drills' | 'checks' | 'groups' | 'children'>;
 
 /**
- * What the drills of a class have shown, as they were begun.
+ * What the drills of a class have shown, as they were begun, and then what its
+ * short checks have.
  *
  * The first reading counts: what goes well after it was corrected is an echo,
  * and counts as practice only. A child called on read alone, and so did a child
@@ -23,6 +30,7 @@ type ClassDrills = Pick<ClassState, 'drills' | 'groups' | 'children'>;
 export function observationsOf(state: ClassDrills): readonly Observation[] {
   const observations: Observation[] = [];
   for (const record of state.drills.values()) addObservations(observations, record, state);
+  for (const record of state.checks.values()) addReadings(observations, record, state);
   return observations;
 }
 
@@ -51,6 +59,33 @@ function addObservations(list: Observation[], record: DrillRecord, state: ClassD
       });
     }
   }
+}
+
+/**
+ * Adds what a child read in a check that has ended: every item it reached but
+ * those left out, which were not read. What it corrected by itself went well;
+ * of an item it hesitated at, it is not known which card it was.
+ */
+function addReadings(list: Observation[], record: CheckRecord, state: ClassDrills): void {
+  const day = parseDay(record.day);
+  if (day === null || record.ended === null) return;
+  const { items, reached } = readingOf(record);
+  items.slice(0, reached).forEach(({ cards }, at) => {
+    const mark = record.marks.get(at);
+    if (cards.length === 0 || mark?.outcome === 'left-out') return;
+    const first = mark?.broke.toSorted((one, other) => one.card - other.card)[0];
+    const right = mark === undefined || mark.outcome === 'self-corrected';
+    list.push({
+      day,
+      child: record.child,
+      groups: groupsOf(record.child, state),
+      task: 'read',
+      cards,
+      right,
+      broke: right ? null : (first?.card ?? null),
+      heard: !right && first?.heard ? makeHeard(first.heard) : null,
+    });
+  });
 }
 
 /** Who read it, null for all together: those of whom something was marked, and who was called on. */

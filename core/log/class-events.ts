@@ -8,10 +8,11 @@ import { compareEvents } from './event-order.ts';
  * when the store is out of reach.
  */
 export function eventsIn({ facts }: Pick<ClassState, 'facts'>): readonly LogEvent[] {
-  const { settings, drills, notes, decisions, undos, unknown } = facts;
+  const { settings, drills, checks, notes, decisions, undos, unknown } = facts;
   const lists: readonly (readonly LogEvent[])[] = [
     settings,
     ...drills.values(),
+    ...checks.values(),
     notes,
     decisions,
     undos,

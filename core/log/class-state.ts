@@ -1,6 +1,7 @@
+import type { CheckForm } from '../checks/check-form.ts';
 import type { Drill } from '../drills/drill.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
-import type { Part, Slip } from './event.ts';
+import type { ItemReading, Part, Slip } from './event.ts';
 import type { Facts } from './facts.ts';
 import type { Standing } from './standing.ts';
 
@@ -19,6 +20,8 @@ export interface ClassState {
   readonly children: ReadonlyMap<string, Child>;
   /** By id, as they were begun. */
   readonly drills: ReadonlyMap<string, DrillRecord>;
+  /** Short checks by id, as they were begun. */
+  readonly checks: ReadonlyMap<string, CheckRecord>;
   /** Oldest first. */
   readonly notes: readonly Note[];
   /** Her decisions about words and sounds, oldest first: these are a class's `TeacherRules`. */
@@ -82,6 +85,23 @@ export interface Mark extends Happening {
   readonly heard: Slip | null;
   /** Null for the whole class. */
   readonly child: string | null;
+}
+
+/** A short check that was begun and what has come of it. */
+export interface CheckRecord {
+  readonly id: string;
+  readonly child: string;
+  /** `YYYY-MM-DD`. */
+  readonly day: string;
+  readonly form: CheckForm;
+  /** How long it goes, in seconds; null when it is untimed. */
+  readonly limit: number | null;
+  /** When it was begun. */
+  readonly at: number;
+  /** What was marked, by item counted from 0; an item that is not there was not marked. */
+  readonly marks: ReadonlyMap<number, ItemReading>;
+  /** Null while it goes on. */
+  readonly ended: { readonly reached: number; readonly seconds: number | null } | null;
 }
 
 /** Her own line; `id` is the event's. */

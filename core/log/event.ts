@@ -1,3 +1,5 @@
+import type { CheckForm } from '../checks/check-form.ts';
+import type { ITEM_MARKS } from '../checks/score-check.ts';
 import type { Drill } from '../drills/drill.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
@@ -37,6 +39,9 @@ export type DrillEvent = EventOf<
   'begun' | 'shown' | 'called' | 'marked' | 'amended' | 'corrected' | 'ended'
 >;
 
+/** What the log says of one short check. */
+export type CheckEvent = EventOf<'check-begun' | 'check-marked' | 'check-ended'>;
+
 /** Every kind of event we know. */
 export const EVENT_KINDS = [
   'set',
@@ -47,6 +52,9 @@ export const EVENT_KINDS = [
   'amended',
   'corrected',
   'ended',
+  'check-begun',
+  'check-marked',
+  'check-ended',
   'noted',
   'decided',
   'undone',
@@ -112,6 +120,26 @@ export interface EventBodies {
   readonly corrected: Moment;
   /** The drill ended; `complete` when nothing was left. */
   readonly ended: { readonly drillId: string; readonly complete: boolean };
+  /** A child began a short check; its form is kept whole, so that it can be resumed and looked back at. */
+  readonly 'check-begun': {
+    readonly checkId: string;
+    readonly child: string;
+    /** The day in the classroom, `YYYY-MM-DD`. */
+    readonly day: string;
+    readonly form: CheckForm;
+    /** How long it goes, in seconds; null when it is untimed. */
+    readonly limit: number | null;
+  };
+  /** How an item of a check (counted from 0) was read; of several on one item, the last holds. */
+  readonly 'check-marked': ItemReading & { readonly checkId: string; readonly item: number };
+  /** A check ended; of several, the last holds. */
+  readonly 'check-ended': {
+    readonly checkId: string;
+    /** How many items were reached, counted from the first. */
+    readonly reached: number;
+    /** How long it took; null when it was untimed. */
+    readonly seconds: number | null;
+  };
   /** Her own line, about a drill or about the group at large. */
   readonly noted: {
     readonly drillId: string | null;
@@ -122,6 +150,20 @@ export interface EventBodies {
   readonly decided: TeacherDecision;
   /** Another event, earlier than this one, is taken as if it had not happened. */
   readonly undone: { readonly event: string };
+}
+
+/** How one item of a check was read. */
+export interface ItemReading {
+  /** `right` takes an earlier mark away. */
+  readonly outcome: 'right' | (typeof ITEM_MARKS)[number];
+  /** Of a wrong one: the cards that broke, counted from 1; empty when it was not said which. */
+  readonly broke: readonly BrokenAt[];
+}
+
+/** A card of an item that broke, and what was heard instead; null when it was not said. */
+export interface BrokenAt {
+  readonly card: number;
+  readonly heard: Slip | null;
 }
 
 /** A value that can be set. Of a removed group or child everything is kept. */

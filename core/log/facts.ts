@@ -1,4 +1,4 @@
-import type { DrillEvent, EventOf, LogEvent } from './event.ts';
+import type { CheckEvent, DrillEvent, EventOf, LogEvent } from './event.ts';
 import { insertEvent, sortEvents } from './event-order.ts';
 import { understand } from './understand.ts';
 
@@ -10,6 +10,7 @@ import { understand } from './understand.ts';
 export interface Facts {
   readonly settings: readonly EventOf<'set'>[];
   readonly drills: ReadonlyMap<string, readonly DrillEvent[]>;
+  readonly checks: ReadonlyMap<string, readonly CheckEvent[]>;
   readonly notes: readonly EventOf<'noted'>[];
   readonly decisions: readonly EventOf<'decided'>[];
   readonly undos: readonly EventOf<'undone'>[];
@@ -21,6 +22,7 @@ export interface Facts {
 export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts {
   const settings: EventOf<'set'>[] = [];
   const drills = new Map<string, DrillEvent[]>();
+  const checks = new Map<string, CheckEvent[]>();
   const notes: EventOf<'noted'>[] = [];
   const decisions: EventOf<'decided'>[] = [];
   const undos: EventOf<'undone'>[] = [];
@@ -33,15 +35,13 @@ export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts
     else if (known.kind === 'noted') notes.push(known);
     else if (known.kind === 'decided') decisions.push(known);
     else if (known.kind === 'undone') undos.push(known);
-    else {
-      const list = drills.get(known.body.drillId);
-      if (list) list.push(known);
-      else drills.set(known.body.drillId, [known]);
-    }
+    else if ('checkId' in known.body) addTo(checks, known.body.checkId, known as CheckEvent);
+    else addTo(drills, known.body.drillId, known as DrillEvent);
   }
   return {
     settings: sortEvents(settings),
-    drills: new Map([...drills].map(([id, list]) => [id, sortEvents(list)])),
+    drills: sortedLists(drills),
+    checks: sortedLists(checks),
     notes: sortEvents(notes),
     decisions: sortEvents(decisions),
     undos: sortEvents(undos),
@@ -59,17 +59,43 @@ export function addFact(facts: Facts, event: LogEvent): Facts {
   if (known.kind === 'decided') {
     return { ...facts, decisions: insertEvent(facts.decisions, known) };
   }
-  const before = facts.drills.get(known.body.drillId) ?? [];
-  const after = insertEvent(before, known);
-  if (after === before) return facts;
-  return { ...facts, drills: new Map(facts.drills).set(known.body.drillId, after) };
+  if ('checkId' in known.body) {
+    const checks = insertIn(facts.checks, known.body.checkId, known as CheckEvent);
+    return { ...facts, checks };
+  }
+  const drills = insertIn(facts.drills, known.body.drillId, known as DrillEvent);
+  return { ...facts, drills };
+}
+
+type Lists<Event> = ReadonlyMap<string, readonly Event[]>;
+
+function addTo<Event>(lists: Map<string, Event[]>, id: string, event: Event): void {
+  const list = lists.get(id);
+  if (list) list.push(event);
+  else lists.set(id, [event]);
+}
+
+function sortedLists<Event extends LogEvent>(lists: Lists<Event>): Lists<Event> {
+  return new Map([...lists].map(([id, list]) => [id, sortEvents(list)]));
+}
+
+/** The lists with one more event; the same ones when it was there. */
+function insertIn<Event extends LogEvent>(
+  lists: Lists<Event>,
+  id: string,
+  event: Event,
+): Lists<Event> {
+  const before = lists.get(id) ?? [];
+  const after = insertEvent(before, event);
+  return after === before ? lists : new Map(lists).set(id, after);
 }
 
 /** The greatest `at` of all events; 0 for none. Every list ends with its latest. */
 export function latestOf(facts: Facts): number {
-  const { settings, drills, notes, decisions, undos, unknown } = facts;
+  const { settings, drills, checks, notes, decisions, undos, unknown } = facts;
   let latest = 0;
-  for (const list of [settings, notes, decisions, undos, unknown, ...drills.values()]) {
+  const lists = [...drills.values(), ...checks.values()];
+  for (const list of [settings, notes, decisions, undos, unknown, ...lists]) {
     latest = Math.max(latest, list.at(-1)?.at ?? 0);
   }
   return latest;

@@ -1,4 +1,5 @@
-import type { ClassState, DrillRecord } from './class-state.ts';
+import { readCheck } from './check-record.ts';
+import type { CheckRecord, ClassState, DrillRecord } from './class-state.ts';
 import { readDrill } from './drill-record.ts';
 import type { LogEvent } from './event.ts';
 import { addFact, type Facts, gatherFacts, latestOf } from './facts.ts';
@@ -51,11 +52,19 @@ function read(id: string, facts: Facts, before: ClassState | null): ClassState {
         : readDrill(inForce(events));
     if (record) records.push(record);
   }
-  records.sort((left, right) => left.at - right.at || (left.id < right.id ? -1 : 1));
+  const checks: CheckRecord[] = [];
+  for (const [checkId, events] of facts.checks) {
+    const record =
+      before && isAsBefore(events, before.facts.checks.get(checkId))
+        ? before.checks.get(checkId)
+        : readCheck(inForce(events));
+    if (record) checks.push(record);
+  }
   return {
     id,
     ...roster,
-    drills: new Map(records.map((record) => [record.id, record])),
+    drills: asBegun(records),
+    checks: asBegun(checks),
     notes:
       before && isAsBefore(facts.notes, before.facts.notes)
         ? before.notes
@@ -67,6 +76,16 @@ function read(id: string, facts: Facts, before: ClassState | null): ClassState {
     last: latestOf(facts),
     facts,
   };
+}
+
+/** Records by id, as they were begun. */
+function asBegun<Record extends { readonly id: string; readonly at: number }>(
+  records: readonly Record[],
+): ReadonlyMap<string, Record> {
+  const inOrder = records.toSorted(
+    (left, right) => left.at - right.at || (left.id < right.id ? -1 : 1),
+  );
+  return new Map(inOrder.map((record) => [record.id, record]));
 }
 
 /** Whether a list of events is the one before, and nothing in it was undone or restored since. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { arbitraryEvents, SMALL_DRILL } from '../../test/arbitrary-events.ts';
+import { arbitraryEvents, SMALL_DRILL, SMALL_FORM } from '../../test/arbitrary-events.ts';
 import type { LogEvent } from './event.ts';
 import { parseEvent } from './parse-event.ts';
 import { understand } from './understand.ts';
@@ -9,6 +9,8 @@ const stamp = { id: 'e1', classId: 'class', at: 1, by: 'desk' };
 const understood = (kind: string, body: unknown): boolean =>
   understand({ ...stamp, kind, body }) !== null;
 const moment = { drillId: 'one', part: 'blending', place: 3 };
+const check = { checkId: 'one', child: 'r', day: '2026-03-02', form: SMALL_FORM, limit: 60 };
+const item = { checkId: 'one', item: 0, outcome: 'wrong', broke: [{ card: 1, heard: null }] };
 const mark = { ...moment, cards: ['m=M', 'a=AE', 't=T'], broke: 2, heard: null, child: null };
 
 describe('parseEvent', () => {
@@ -56,6 +58,11 @@ describe('what an event says', () => {
     ['ended', { drillId: 'one', complete: false }],
     ['noted', { drillId: null, groupId: 'g', text: '' }],
     ['decided', { choice: 'allow', about: 'sounds', text: 'B AE T' }],
+    ['check-begun', check],
+    ['check-begun', { ...check, limit: null }],
+    ['check-marked', item],
+    ['check-marked', { ...item, outcome: 'right', broke: [] }],
+    ['check-ended', { checkId: 'one', reached: 0, seconds: null }],
     ['undone', { event: 'e0' }],
     ['shown', { ...moment, more: 'from a newer version' }],
   ])('is understood: %s %j', (kind, body) => {
@@ -85,6 +92,11 @@ describe('what an event says', () => {
     ['set', { of: 'group', id: 'g', field: 'standing', value: { upTo: 3 } }],
     ['amended', { drillId: 'one', mark: 'e1', field: 'place', value: 1 }],
     ['amended', { drillId: 'one', mark: 'e1', field: 'broke', value: 'a' }],
+    ['check-begun', { ...check, form: { ...SMALL_FORM, kind: 'songs' } }],
+    ['check-begun', { ...check, limit: 0 }],
+    ['check-marked', { ...item, outcome: 'sung' }],
+    ['check-marked', { ...item, broke: [{ card: 0, heard: null }] }],
+    ['check-ended', { checkId: 'one', reached: -1, seconds: null }],
     ['decided', { choice: 'stop', about: 'word', text: 'bat' }],
   ])('is not understood: %s %j', (kind, body) => {
     expect(understood(kind, body)).toBe(false);

@@ -1,3 +1,4 @@
+import { ITEM_MARKS } from '../checks/score-check.ts';
 import { PHONEMES } from '../language/phonemes.ts';
 import {
   type Check,
@@ -5,14 +6,17 @@ import {
   isFlag,
   isListOf,
   isNullOr,
+  isNumber,
   isOneOf,
   isShape,
   isText,
   isWhole,
 } from './check.ts';
 import { isDrill } from './check-drill.ts';
+import { isForm } from './check-form.ts';
 import { isStanding } from './check-standing.ts';
 import {
+  type BrokenAt,
   type EventBodies,
   type EventKind,
   type KnownEvent,
@@ -56,6 +60,11 @@ const isMarkFields = isShape<EventBodies['marked']>({
   child: isNullOr(isText),
 });
 
+const isBrokenAt = isShape<BrokenAt>({ card: isWhole(1), heard: isNullOr(isSlip) });
+
+/** A time in seconds, above 0. */
+const isSeconds: Check<number> = (value): value is number => isNumber(value) && value > 0;
+
 const isAmending = isShape({ drillId: isText, mark: isText });
 
 const amendmentChecks: ReadonlyMap<unknown, Check<unknown>> = new Map<string, Check<unknown>>([
@@ -90,6 +99,24 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
     isAmending(body) && amends(body as Partial<EventBodies['amended']>),
   corrected: isMoment,
   ended: isShape({ drillId: isText, complete: isFlag }),
+  'check-begun': isShape({
+    checkId: isText,
+    child: isText,
+    day: isDay,
+    form: isForm,
+    limit: isNullOr(isSeconds),
+  }),
+  'check-marked': isShape({
+    checkId: isText,
+    item: isWhole(0),
+    outcome: isOneOf(['right', ...ITEM_MARKS]),
+    broke: isListOf(isBrokenAt),
+  }),
+  'check-ended': isShape({
+    checkId: isText,
+    reached: isWhole(0),
+    seconds: isNullOr(isSeconds),
+  }),
   noted: isShape({ drillId: isNullOr(isText), groupId: isText, text: isText }),
   decided: isShape({
     choice: isOneOf(['block', 'allow']),

@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { SMALL_FORM } from '../../test/arbitrary-events.ts';
+import { scoreCheck } from '../checks/score-check.ts';
+import { checksOf, readingOf } from './check-record.ts';
+import { eventsIn } from './class-events.ts';
+import type { EventSpec, ItemReading } from './event.ts';
+import { replay } from './replay.ts';
+
+const begin: EventSpec = {
+  kind: 'check-begun',
+  body: { checkId: 'one', child: 'mina', day: '2026-03-02', form: SMALL_FORM, limit: 60 },
+};
+const mark = (item: number, outcome: ItemReading['outcome'], ...cards: number[]): EventSpec => ({
+  kind: 'check-marked',
+  body: {
+    checkId: 'one',
+    item,
+    outcome,
+    broke: cards.map((card) => ({ card, heard: { kind: 'phoneme', sound: 'EH' } })),
+  },
+});
+const end = (reached: number): EventSpec => ({
+  kind: 'check-ended',
+  body: { checkId: 'one', reached, seconds: 30 },
+});
+
+function checkOf(...specs: readonly EventSpec[]) {
+  const events = specs.map((spec, place) => ({
+    id: `e${place + 1}`,
+    classId: 'class',
+    at: 1000 * (place + 1),
+    by: 'desk',
+    ...spec,
+  }));
+  const state = replay('class', events);
+  expect(eventsIn(state)).toEqual(events);
+  return checksOf(state, 'mina')[0];
+}
+
+describe('a check in the log', () => {
+  it('is what was begun, with the last mark on each item', () => {
+    const record = checkOf(
+      begin,
+      mark(0, 'wrong', 2),
+      mark(1, 'hesitated'),
+      mark(0, 'wrong', 2, 3),
+    );
+    expect(record).toMatchObject({ child: 'mina', limit: 60, at: 1000, ended: null });
+    expect([...(record?.marks.keys() ?? [])]).toEqual([1, 0]);
+    expect(record?.marks.get(0)?.broke.map(({ card }) => card)).toEqual([2, 3]);
+  });
+
+  it('forgets a mark that was undone, or after which the item was right after all', () => {
+    const undone: EventSpec = { kind: 'undone', body: { event: 'e2' } };
+    expect(checkOf(begin, mark(0, 'wrong', 2), undone)?.marks.size).toBe(0);
+    expect(checkOf(begin, mark(0, 'wrong', 2), mark(0, 'right'))?.marks.size).toBe(0);
+  });
+
+  it('is not there when its beginning was undone, and waits for it when marks come first', () => {
+    expect(checkOf(begin, mark(0, 'wrong', 2), { kind: 'undone', body: { event: 'e1' } })).toBe(
+      undefined,
+    );
+    expect(checkOf(mark(0, 'wrong', 2))).toBe(undefined);
+    expect(checkOf(mark(0, 'wrong', 2), begin)?.marks.size).toBe(1);
+  });
+
+  it('leaves out what is said of items and cards that the form has not', () => {
+    const record = checkOf(begin, mark(2, 'wrong', 1), mark(0, 'wrong', 1, 4), end(9));
+    expect([...(record?.marks.keys() ?? [])]).toEqual([0]);
+    expect(record?.marks.get(0)?.broke.map(({ card }) => card)).toEqual([1]);
+    expect(record?.ended?.reached).toBe(2);
+  });
+
+  it('is scored as it was read: one card of six wrong in half a minute', () => {
+    const record = checkOf(begin, mark(0, 'wrong', 2), end(2));
+    expect(record && scoreCheck(readingOf(record))).toMatchObject({
+      asked: 2,
+      right: 1,
+      soundsAsked: 6,
+      soundsRight: 5,
+      soundsPerMinute: 10,
+    });
+  });
+
+  it('counts up to the last item marked while it goes on', () => {
+    const record = checkOf(begin, mark(0, 'self-corrected'));
+    expect(record && scoreCheck(readingOf(record))).toMatchObject({ asked: 1, right: 1 });
+  });
+});
