@@ -25,6 +25,8 @@ export interface DocumentSpec {
 /** A day that stands in every file, so that files can be compared byte by byte. */
 const MADE = new Date('2000-01-01T00:00:00Z');
 const PER_MM = 72 / INCH;
+/** No ligatures: ff keeps two letters, as children write it. PDFKit hands this on to fontkit, whose form it has. */
+const features = { liga: false } as unknown as PDFKit.Mixins.OpenTypeFeatures[];
 
 /** The bytes of a PDF (version 1.7) with one page for each of `pages`. */
 export async function makePdf(spec: DocumentSpec, typeface: Typeface): Promise<Uint8Array> {
@@ -47,6 +49,7 @@ export async function makePdf(spec: DocumentSpec, typeface: Typeface): Promise<U
     const { width, height } = pageSize(page);
     document.addPage({ size: [width * PER_MM, height * PER_MM], margin: 0 });
     document.scale(PER_MM);
+    if (page.upsideDown) document.translate(width, height).scale(-1);
     for (const mark of page.marks) paint(document, mark, typeface);
   }
   document.end();
@@ -80,7 +83,7 @@ function paintText(document: PDFKit.PDFDocument, mark: TextMark, typeface: Typef
   for (const run of runs) {
     document
       .font(`${weight} ${run.file}`)
-      .text(run.text, start + run.x, y, { lineBreak: false, baseline: 'alphabetic' });
+      .text(run.text, start + run.x, y, { lineBreak: false, baseline: 'alphabetic', features });
   }
   for (const sign of over) paintShape(document, overShape(sign, start, y, size, ink));
 }

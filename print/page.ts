@@ -10,6 +10,8 @@ export interface Page {
   readonly paper: Paper;
   /** Lying on its long side. */
   readonly landscape?: boolean;
+  /** Turned by half a turn when it is painted: the back of a sheet that is turned over its top. */
+  readonly upsideDown?: boolean;
   readonly marks: readonly Mark[];
 }
 

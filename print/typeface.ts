@@ -5,7 +5,7 @@
  * cut into runs by which file holds each character. Two signs of the classroom, the long arc and the
  * long bar over oo, are in no file: they are taken off here and drawn above the pair (`over`).
  */
-import { create, type Font } from 'fontkit';
+import { type Ink, type Letters, type Outline, readLetters } from './glyphs.ts';
 import type { Weight } from './page.ts';
 
 /** The files of a typeface, each weight's subsets in the order in which they are asked. WOFF, not WOFF2: a PDF made from that prints blank. */
@@ -33,20 +33,12 @@ export interface LaidLine {
   readonly width: number;
 }
 
-/** Where the ink of a line lies in mm: from its start, and above (`top`) and below (`bottom`, negative) the baseline. */
-export interface InkBox {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
 export interface Typeface {
   readonly files: FontFiles;
   /** Lays out one line at a size (em in mm). Throws when a character cannot be printed: ask `missing` first. */
   lay(text: string, size: number, weight?: Weight): LaidLine;
-  /** Where the ink of a line lies. */
-  ink(text: string, size: number, weight?: Weight): InkBox;
+  /** Where the ink of a line lies, in mm from its start and above (`bottom`: negative below) its baseline. */
+  ink(text: string, size: number, weight?: Weight): Ink;
   /** The characters of a text that the typeface lacks, each once. */
   missing(text: string): readonly string[];
 }
@@ -55,34 +47,31 @@ const overSigns: Readonly<Record<string, OverSign['sign']>> = { '\u035d': 'arc',
 
 /** Opens the files of a typeface. */
 export function openTypeface(files: FontFiles): Typeface {
-  const fonts = { regular: files.regular.map(open), bold: files.bold.map(open) };
+  const fonts = { regular: files.regular.map(openFile), bold: files.bold.map(openFile) };
   const fileOf = (character: string, weight: Weight): number =>
-    fonts[weight].findIndex((font) => font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0));
+    fonts[weight].findIndex((font) => font.has(character));
   const lay = (text: string, size: number, weight: Weight = 'regular') =>
     layLine(text, size, fonts[weight], (character) => fileOf(character, weight));
   return {
     files,
     lay,
     ink(text, size, weight = 'regular') {
-      let [left, right, top, bottom] = [Infinity, -Infinity, -Infinity, Infinity];
-      for (const run of lay(text, size, weight).runs) {
-        const font = fonts[weight][run.file]!;
-        const { glyphs, positions } = font.layout(run.text);
-        const scale = size / font.unitsPerEm;
-        let x = run.x;
-        glyphs.forEach((glyph, at) => {
-          const { xAdvance, xOffset, yOffset } = positions[at]!;
-          const { minX, maxX, minY, maxY } = glyph.bbox;
-          if (maxX > minX) {
-            left = Math.min(left, x + (minX + xOffset) * scale);
-            right = Math.max(right, x + (maxX + xOffset) * scale);
-            top = Math.max(top, (maxY + yOffset) * scale);
-            bottom = Math.min(bottom, (minY + yOffset) * scale);
-          }
-          x += xAdvance * scale;
-        });
-      }
-      return right < left ? { left: 0, right: 0, top: 0, bottom: 0 } : { left, right, top, bottom };
+      const boxes = lay(text, size, weight).runs.map((run) => {
+        const { ink } = fonts[weight][run.file]!.outlineOf(run.text);
+        return {
+          left: run.x + ink.left * size,
+          right: run.x + ink.right * size,
+          top: ink.top * size,
+          bottom: ink.bottom * size,
+        };
+      });
+      if (boxes.length === 0) return { left: 0, right: 0, top: 0, bottom: 0 };
+      return {
+        left: Math.min(...boxes.map(({ left }) => left)),
+        right: Math.max(...boxes.map(({ right }) => right)),
+        top: Math.max(...boxes.map(({ top }) => top)),
+        bottom: Math.min(...boxes.map(({ bottom }) => bottom)),
+      };
     },
     missing: (text) => [
       ...new Set(
@@ -94,35 +83,37 @@ export function openTypeface(files: FontFiles): Typeface {
   };
 }
 
-function open(bytes: Uint8Array): Font {
-  // The types ask for Node's Buffer; any bytes do.
-  const font = create(bytes as Parameters<typeof create>[0]);
-  if (!('layout' in font)) throw new Error('A collection of fonts where one was expected.');
-  return font;
+/** A file's letters; the outlines of a text are made once, since one word is measured many times. */
+function openFile(bytes: Uint8Array): Letters {
+  const letters = readLetters([bytes]);
+  const known = new Map<string, Outline>();
+  return {
+    has: letters.has,
+    outlineOf(text) {
+      const outline = known.get(text) ?? letters.outlineOf(text);
+      known.set(text, outline);
+      return outline;
+    },
+  };
 }
 
 function layLine(
   text: string,
   size: number,
-  fonts: readonly Font[],
+  fonts: readonly Letters[],
   fileOf: (character: string) => number,
 ): LaidLine {
   const runs: TextRun[] = [];
   const over: OverSign[] = [];
   let x = 0;
-  const widthOf = (part: string, file: number): number => {
-    const font = fonts[file]!;
-    return (font.layout(part).advanceWidth * size) / font.unitsPerEm;
-  };
   for (const piece of pieces(text, fileOf)) {
-    const width = widthOf(piece.text, piece.file);
+    const widthOf = (part: string): number => fonts[piece.file]!.outlineOf(part).advance * size;
     runs.push({ text: piece.text, file: piece.file, x });
     for (const { sign, at } of piece.over) {
-      const before = widthOf(piece.text.slice(0, at), piece.file);
-      const pair = widthOf(piece.text.slice(at, at + 2), piece.file);
-      over.push({ sign, x: x + before, width: pair });
+      const before = widthOf(piece.text.slice(0, at));
+      over.push({ sign, x: x + before, width: widthOf(piece.text.slice(at, at + 2)) });
     }
-    x += width;
+    x += widthOf(piece.text);
   }
   return { runs, over, width: x };
 }
