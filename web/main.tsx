@@ -7,12 +7,17 @@ import { App } from './app/app.tsx';
 import { startEngine } from './app/engine-ready.ts';
 import { signUnsaved } from './app/kept-sign.ts';
 import { followAddress } from './app/route.ts';
+import { leaveOnShelf, takeFromShelf } from './log/on-the-way.ts';
 import { bringOver } from './memory/bring-over.ts';
-import { openLastClass } from './memory/open-class.ts';
+import { openLastClass, store } from './memory/open-class.ts';
 import { told } from './memory/progress.ts';
+import { shelf } from './memory/shelf.ts';
 
 signUnsaved(document.documentElement);
+addEventListener('pagehide', () => leaveOnShelf(store, shelf));
+addEventListener('pageshow', ({ persisted }) => persisted && takeFromShelf(store, shelf));
 void startEngine();
+void takeFromShelf(store, shelf);
 await openLastClass();
 await bringOver();
 followAddress(() => (told.peek() ? 'today' : 'learned'));

@@ -84,6 +84,7 @@ describe('a teacher who has never been here', () => {
     await page.keyboard.press('PageDown');
     await page.keyboard.press('PageDown');
     const upTo = await line.getAttribute('aria-valuenow');
+    expect(Number(upTo)).toBeGreaterThan(0);
     await page.goto(current.url, { waitUntil: 'load' });
     await page.getByRole('heading', { name: 'Today’s warm-up' }).waitFor();
     expect(await page.locator('.where').textContent()).toContain(`step ${upTo} of`);

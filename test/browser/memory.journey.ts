@@ -27,6 +27,26 @@ describe('what this device remembers', () => {
     expect(download.suggestedFilename()).toBe('sweepline-set-aside.json');
   });
 
+  it('holds what was done in the very moment in which the page was left', async () => {
+    current = await visit({ path: '#/learned', upTo: 3 });
+    const { page } = current;
+    const line = page.getByRole('slider', { name: 'Taught up to here' });
+    for (const leaving of ['one', 'two', 'three', 'four']) {
+      await line.focus();
+      const step = Number(await line.getAttribute('aria-valuenow'));
+      await Promise.all([
+        page.waitForURL(`**?${leaving}#/learned`),
+        page.evaluate((query) => {
+          const key = new KeyboardEvent('keydown', { key: 'ArrowDown', bubbles: true });
+          document.activeElement?.dispatchEvent(key);
+          location.replace(`?${query}#/learned`);
+        }, leaving),
+      ]);
+      await line.waitFor();
+      expect(Number(await line.getAttribute('aria-valuenow'))).toBe(step + 1);
+    }
+  });
+
   it('may be nothing at all: with storage refused the warm-up still runs, and says so', async () => {
     current = await visit();
     const { page } = current;
