@@ -2,14 +2,13 @@ import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parseBoardLink } from '../../core/boards/board-link.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
-import { openScreen, taughtUpTo } from './standing.ts';
+import { openScreen } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit;
 
 beforeAll(async () => {
-  current = await visit({ path: '#/about' });
-  await taughtUpTo(current.page, STEP);
+  current = await visit({ path: '#/about', upTo: STEP });
 });
 
 afterAll(() => current.end());

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { barriersIn } from './looks.ts';
-import { openScreen, taughtUpTo } from './standing.ts';
+import { openScreen } from './standing.ts';
 import { type Visit, type VisitSpec, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -12,9 +12,8 @@ afterEach(async () => {
 });
 
 async function atSettings(upTo: number, spec: VisitSpec = {}): Promise<Page> {
-  current = await visit({ ...spec, path: '#/settings' });
+  current = await visit({ ...spec, path: '#/settings', upTo });
   const { page } = current;
-  await taughtUpTo(page, upTo);
   await page.getByLabel('A word', { exact: true }).waitFor();
   return page;
 }

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { EventBodies, EventKind, LogEvent } from '../../core/log/event.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { allKept, recorded } from './recorded.ts';
-import { openScreen, putRows, taughtUpTo } from './standing.ts';
+import { openScreen, putRows } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
 const CHILDREN = ['Odalys', 'Bram', 'Tova', 'Wren'];
@@ -14,9 +14,8 @@ let stage: Page;
 
 /** A class of four children at step 40, its desk open, and the stage in the window that the desk opened. */
 beforeAll(async () => {
-  current = await visit({ path: '#/class' });
+  current = await visit({ path: '#/class', upTo: 40 });
   desk = current.page;
-  await taughtUpTo(desk, 40);
   await desk.getByLabel('Add children').fill(CHILDREN.join('\n'));
   await desk.getByRole('button', { name: 'Add 4 children' }).click();
   await openScreen(desk, 'today', '.flip');

@@ -5,7 +5,6 @@ import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo as taughtAt } from '../../core/sequence/teach.ts';
 import { builtLexicon } from '../built-lexicon.ts';
 import { barriersIn, fitsAcross, SIZES } from './looks.ts';
-import { taughtUpTo } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -16,8 +15,7 @@ afterEach(async () => {
 });
 
 async function atDictation(upTo: number): Promise<Page> {
-  current = await visit({ path: '#/dictation' });
-  await taughtUpTo(current.page, upTo);
+  current = await visit({ path: '#/dictation', upTo });
   return current.page;
 }
 

@@ -1,7 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { afterEach, describe, expect, it } from 'vitest';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
-import { openScreen, taughtUpTo } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -12,9 +11,8 @@ afterEach(async () => {
 });
 
 async function atOrder(): Promise<Visit> {
-  current = await visit();
-  await taughtUpTo(current.page, 12);
-  await openScreen(current.page, 'order', '.step-list li');
+  current = await visit({ path: '#/order', upTo: 12 });
+  await current.page.locator('.step-list li').first().waitFor();
   return current;
 }
 

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { recorded } from './recorded.ts';
-import { openScreen, putRows, taughtUpTo } from './standing.ts';
+import { openScreen, putRows } from './standing.ts';
 import { type Visit, type VisitSpec, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -33,9 +33,8 @@ const threeCardWords = [
 ];
 
 async function onStage(spec: VisitSpec, rows: readonly (readonly string[])[]): Promise<Page> {
-  current = await visit({ ...spec, path: '#/today' });
+  current = await visit({ ...spec, path: '#/today', upTo: 60 });
   const { page } = current;
-  await taughtUpTo(page, 60);
   await putRows(page, rows);
   await page.locator('.flip').first().waitFor();
   await openScreen(page, 'stage', '.row .card');

@@ -1,12 +1,19 @@
 import type { Page } from 'playwright-core';
 
-/** A class that has been taught up to a step, as this device remembers it; then the page is loaded anew. */
+/** Where the app keeps how far its first class has come. */
+export const STANDING = 'sweepline.standing';
+
+/** What is kept there when the class was taught up to a step. */
+export function standingAt(upTo: number): string {
+  return JSON.stringify({ own: null, upTo, added: [], dropped: [], told: true });
+}
+
+/** Makes the class of an open page one that was taught up to a step; the page is loaded anew. */
 export async function taughtUpTo(page: Page, upTo: number): Promise<void> {
-  const standing = { own: null, upTo, added: [], dropped: [], told: true };
-  await page.evaluate(
-    (text) => localStorage.setItem('sweepline.standing', text),
-    JSON.stringify(standing),
-  );
+  await page.evaluate(([name, text]) => localStorage.setItem(name, text), [
+    STANDING,
+    standingAt(upTo),
+  ] as const);
   await page.reload({ waitUntil: 'load' });
 }
 

@@ -3,7 +3,6 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { stepOf } from '../../core/sequence/step-of.ts';
 import { barriersIn, fitsAcross, SIZES } from './looks.ts';
-import { taughtUpTo } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -14,8 +13,7 @@ afterEach(async () => {
 });
 
 async function atText(upTo: number): Promise<Page> {
-  current = await visit({ path: '#/text' });
-  await taughtUpTo(current.page, upTo);
+  current = await visit({ path: '#/text', upTo });
   return current.page;
 }
 

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
-import { openScreen, taughtUpTo } from './standing.ts';
+import { openScreen } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -11,8 +11,7 @@ afterEach(async () => {
 });
 
 async function atToday(upTo: number): Promise<Page> {
-  current = await visit({ path: '#/today' });
-  await taughtUpTo(current.page, upTo);
+  current = await visit({ path: '#/today', upTo });
   await openScreen(current.page, 'today', '.part');
   return current.page;
 }

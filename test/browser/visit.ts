@@ -3,6 +3,7 @@ import { afterAll } from 'vitest';
 import { findChromium } from '../../house/chromium.mjs';
 import { fromRoot } from '../../house/root.mjs';
 import { serve } from '../../house/serve.ts';
+import { STANDING, standingAt } from './standing.ts';
 
 /** Someone opening the built app in a browser of her own that has never seen it. */
 export interface Visit {
@@ -21,13 +22,15 @@ export interface Visit {
 }
 
 /**
- * How the visitor comes: the size of her screen in CSS pixels, the address below the app's, and
- * whether the app may be kept for days without a network, which takes a second or two of each visit.
+ * How the visitor comes: the size of her screen in CSS pixels, the address below the app's, the step
+ * up to which her class was taught (nothing is known of it when it is left out), and whether the app
+ * may be kept for days without a network, which takes a second or two of each visit.
  */
 export interface VisitSpec {
   readonly width?: number;
   readonly height?: number;
   readonly path?: string;
+  readonly upTo?: number | undefined;
   readonly keepsApp?: boolean;
 }
 
@@ -64,6 +67,7 @@ export async function visit({
   width = 1366,
   height = 768,
   path = '',
+  upTo,
   keepsApp = false,
 }: VisitSpec = {}): Promise<Visit> {
   const serving = await serve({ folder: fromRoot('dist'), port: 0 });
@@ -78,6 +82,7 @@ export async function visit({
       viewport: { width, height },
       deviceScaleFactor: 1,
       serviceWorkers: keepsApp ? 'allow' : 'block',
+      ...(upTo === undefined ? {} : { storageState: remembering(serving.url, upTo) }),
     });
     const requests: string[] = [];
     const errors: string[] = [];
@@ -102,6 +107,12 @@ export async function startBrowser(
     viewport: { width, height },
     deviceScaleFactor: 1,
   });
+}
+
+/** What her browser keeps for the app before she comes. */
+function remembering(url: string, upTo: number) {
+  const localStorage = [{ name: STANDING, value: standingAt(upTo) }];
+  return { cookies: [], origins: [{ origin: new URL(url).origin, localStorage }] };
 }
 
 function launching() {

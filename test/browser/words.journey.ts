@@ -4,7 +4,6 @@ import { SCREEN_DATA } from '../../core/words/screen-data.ts';
 import { createWordScreen } from '../../core/words/word-screen.ts';
 import { builtLexicon } from '../built-lexicon.ts';
 import { barriersIn, fitsAcross, SIZES } from './looks.ts';
-import { taughtUpTo } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -15,9 +14,8 @@ afterEach(async () => {
 });
 
 async function atWords(upTo: number): Promise<Page> {
-  current = await visit({ path: '#/words' });
+  current = await visit({ path: '#/words', upTo });
   const { page } = current;
-  await taughtUpTo(page, upTo);
   await page.locator('.entry, .nothing').first().waitFor();
   return page;
 }
@@ -82,7 +80,7 @@ describe('the word finder', () => {
     expect(await sheet.locator('.card').allTextContents()).toEqual(['r', 'a', 'bb', 'i', 't']);
     await sheet.getByText('rab closed, bit closed').waitFor();
     await page.keyboard.press('Escape');
-    expect(await page.locator('.popover').count()).toBe(0);
+    await page.locator('.popover').waitFor({ state: 'detached' });
     expect(await rabbit.evaluate((button) => button === document.activeElement)).toBe(true);
   });
 
