@@ -3,19 +3,20 @@ import { correspondenceById } from '../language/correspondences.ts';
 import { partsOf } from '../language/laid-syllable.ts';
 import { type Random, shuffled } from '../random.ts';
 import type { AuditorySound } from './drill.ts';
+import type { Practice } from './drill-spec.ts';
 
 /** About how many of the sounds are vowels. */
 const VOWEL_SHARE = 0.5;
 
 /**
- * The sounds of the auditory drill: those of the newest cards first, then a
- * random choice of the others, vowels and consonants in balance. Each comes
+ * The sounds of the auditory drill: those of the `first` cards, then those of the
+ * `next` ones and a random choice of the others, vowels and consonants in balance. Each comes
  * with every taught spelling, commonest first by `commonness` (a count of words,
  * by card id).
  */
 export function chooseAuditory(
   taught: ReadonlySet<string>,
-  newest: readonly string[],
+  { first, next }: Practice,
   count: number,
   commonness: (id: string) => number,
   random: Random,
@@ -24,26 +25,29 @@ export function chooseAuditory(
   const keyOf = new Map(
     sounds.flatMap((sound) => sound.spellings.map((id) => [id, sound] as const)),
   );
-  const fresh = new Set<AuditorySound>();
-  for (const id of newest) {
-    if (!taught.has(id)) continue;
-    const card = correspondenceById.get(id);
+  const chosen = new Set<AuditorySound>();
+  const choose = (id: string): void => {
+    const card = taught.has(id) ? correspondenceById.get(id) : undefined;
     for (const part of card ? partsOf(card) : []) {
       const sound = keyOf.get(part.id);
-      if (sound && fresh.size < count) fresh.add(sound);
+      if (sound && chosen.size < count) chosen.add(sound);
     }
-  }
+  };
+  first.forEach(choose);
+  const fresh = [...chosen];
+  next.forEach(choose);
+  const wished = [...chosen].slice(fresh.length);
   const others = shuffled(
-    sounds.filter((sound) => !fresh.has(sound)),
+    sounds.filter((sound) => !chosen.has(sound)),
     random,
   );
-  const room = count - fresh.size;
-  const freshVowels = [...fresh].filter(isVowelSound).length;
+  const room = count - chosen.size;
+  const chosenVowels = [...chosen].filter(isVowelSound).length;
   const vowels = others.filter(isVowelSound);
   const consonants = others.filter((sound) => !isVowelSound(sound));
-  const wanted = Math.max(0, Math.round(count * VOWEL_SHARE) - freshVowels);
+  const wanted = Math.max(0, Math.round(count * VOWEL_SHARE) - chosenVowels);
   const taken = Math.min(vowels.length, Math.max(Math.min(wanted, room), room - consonants.length));
-  const rest = [...vowels.slice(0, taken), ...consonants.slice(0, room - taken)];
+  const rest = [...wished, ...vowels.slice(0, taken), ...consonants.slice(0, room - taken)];
   return [...fresh, ...shuffled(rest, random)];
 }
 

@@ -203,6 +203,40 @@ describe('a drill', () => {
     }
   });
 
+  test('practises in each part what is wished there, the newest of it first, the rest in no order', () => {
+    const parts = {
+      visual: ['ai=EY', 'b=B', 'd=D', 'sh=SH', 'e=EH', 'i=IH', 'oi=OY'],
+      auditory: ['igh=AY', 'k=K', 'm=M', 'oi=OY'],
+      blending: ['sh=SH', 'ai=EY', 'm=M'],
+    };
+    const orders = new Set<string>();
+    for (let seed = 0; seed < 8; seed++) {
+      const newest = ['oi=OY', 'oy=OY'];
+      const spec = { taught: taughtOf(TEAMS), newest, seed, parts, shape: 'syllable' };
+      const drill = buildDrill(spec, engine);
+      checkDrill(drill, spec);
+      expect(drill.visual[0]).toBe('oi=OY');
+      expect(drill.visual).toEqual(expect.arrayContaining(parts.visual));
+      expect(drill.visual).toHaveLength(12);
+      expect(`${drill.visual}`).not.toMatch(/b=B,d=D|d=D,b=B/);
+      expect(drill.auditory[0]?.spellings).toContain('oi=OY');
+      const spellings = drill.auditory.flatMap((sound) => sound.spellings);
+      expect(spellings).toEqual(expect.arrayContaining(parts.auditory));
+      expect(drill.auditory).toHaveLength(6);
+      expect(drill.board.piles.flat()).toEqual(expect.arrayContaining(parts.blending));
+      orders.add(drill.visual.join());
+    }
+    expect(orders.size).toBeGreaterThan(4);
+  });
+
+  test('a part without wishes is as it is without any', () => {
+    const spec = { taught: taughtOf(TEAMS), newest: ['oi=OY'], focus: ['e=EH'], seed: 5 };
+    const plain = buildDrill(spec, engine);
+    expect(buildDrill({ ...spec, parts: {} }, engine)).toEqual(plain);
+    const { auditory, run } = buildDrill({ ...spec, parts: { visual: ['m=M'] } }, engine);
+    expect([auditory, run]).toEqual([plain.auditory, plain.run]);
+  });
+
   test('parts look-alike cards', () => {
     const taught = taughtOf('a b d p m n u h i e o t f l');
     for (let seed = 0; seed < 50; seed++) {

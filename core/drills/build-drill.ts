@@ -7,7 +7,7 @@ import { chooseAuditory } from './auditory.ts';
 import { commonnessIn } from './commonness.ts';
 import { type DrawnBoard, drawBoard } from './draw-board.ts';
 import type { Drill, Shortfall } from './drill.ts';
-import { DRILL_DEFAULTS, type DrillEngine, type DrillSpec } from './drill-spec.ts';
+import { DRILL_DEFAULTS, type DrillEngine, type DrillSpec, practiceOf } from './drill-spec.ts';
 import { chooseVisual } from './visual.ts';
 
 /** Fewer letters than this seldom make a board worth it (common practice, no source). */
@@ -16,22 +16,21 @@ const ENOUGH_LETTERS = 10;
 /**
  * Today's drill: visual cards, sounds with all their taught spellings, a board
  * and a run over it. Everything in it was taught; the newest cards come first,
- * then those to practise, and both lie on the board where they fit. The same
- * spec and engine give the same drill. Where too little was taught, `shortfall`
+ * then those to practise, and both lie on the board where they fit; what single
+ * parts should practise takes their place there. The same spec and engine give the same drill. Where too little was taught, `shortfall`
  * says so, and the rest is given.
  */
 export function buildDrill(spec: DrillSpec, engine: DrillEngine): Drill {
   const taught = spec.taught.correspondences;
-  const first = [...(spec.newest ?? []), ...(spec.focus ?? [])];
   const visual = chooseVisual(
     taught,
-    first,
+    practiceOf(spec, 'visual'),
     spec.visualCount ?? DRILL_DEFAULTS.visualCount,
     makeRandom(spec.seed + 2),
   );
   const auditory = chooseAuditory(
     taught,
-    first,
+    practiceOf(spec, 'auditory'),
     spec.auditoryCount ?? DRILL_DEFAULTS.auditoryCount,
     commonnessIn(engine.lexicon),
     makeRandom(spec.seed + 3),

@@ -15,6 +15,8 @@ export interface DrillSpec {
   readonly newest?: readonly string[];
   /** Cards to practise: on the board they count as the newest do, elsewhere they come next. */
   readonly focus?: readonly string[];
+  /** What single parts should practise, in place of `newest` and `focus` there. */
+  readonly parts?: Partial<PartWishes>;
   /** Share of the flips that show a focus card, 0 to 1; without it they come as it happens. */
   readonly focusShare?: number;
   /**
@@ -34,6 +36,17 @@ export interface DrillSpec {
   readonly avoid?: ReadonlySet<string>;
 }
 
+/**
+ * Cards that each part should practise, by id, most wanted first. Those that are among the newest
+ * open the visual and auditory part; the others follow in an order by chance.
+ */
+export interface PartWishes {
+  readonly visual: readonly string[];
+  readonly auditory: readonly string[];
+  /** To lie on the board, as far as it has room. */
+  readonly blending: readonly string[];
+}
+
 /** What a drill is made from. */
 export interface DrillEngine {
   readonly lexicon: Lexicon;
@@ -49,7 +62,8 @@ export const DRILL_DEFAULTS = {
 
 /** What a spec wishes of the run; `seed` is the run's own. */
 export function runWishesOf(spec: RunSpec, seed: number): RunWishes {
-  const { flips, realShare, avoid, focus, focusShare, contrasts, rise } = spec;
+  const { flips, realShare, avoid, focusShare, contrasts, rise } = spec;
+  const focus = spec.parts?.blending ?? spec.focus;
   return {
     seed,
     flips: flips ?? DRILL_DEFAULTS.flips,
@@ -65,16 +79,39 @@ export function runWishesOf(spec: RunSpec, seed: number): RunWishes {
 /** The part of a spec that concerns the run alone. */
 export type RunSpec = Pick<
   DrillSpec,
-  'flips' | 'realShare' | 'avoid' | 'focus' | 'focusShare' | 'contrasts' | 'rise'
+  'flips' | 'realShare' | 'avoid' | 'focus' | 'focusShare' | 'contrasts' | 'rise' | 'parts'
 >;
 
 /**
  * The cards that are to lie on the board, those first that matter most: of the
- * contrasts both cards were taught of, in focus, newest.
+ * contrasts both cards were taught of, then what the blending part should practise, or else those
+ * in focus and the newest.
  */
-export function wantedCards({ taught, contrasts = [], focus = [], newest = [] }: DrillSpec) {
+export function wantedCards({
+  taught,
+  contrasts = [],
+  focus = [],
+  newest = [],
+  parts,
+}: DrillSpec): readonly string[] {
   const known = taughtPairs(taught, contrasts).flat();
-  return [...new Set([...known, ...focus, ...newest])];
+  return [...new Set([...known, ...(parts?.blending ?? [...focus, ...newest])])];
+}
+
+/** The cards that a part begins with, and those that follow in any order; by id, most wanted first. */
+export interface Practice {
+  readonly first: readonly string[];
+  readonly next: readonly string[];
+}
+
+/** What the visual or auditory part should practise. */
+export function practiceOf(
+  { newest = [], focus = [], parts }: DrillSpec,
+  part: 'visual' | 'auditory',
+): Practice {
+  const wished = parts?.[part];
+  if (wished === undefined) return { first: [...newest, ...focus], next: [] };
+  return { first: wished.filter((id) => newest.includes(id)), next: wished };
 }
 
 /** The contrasts both of whose cards were taught. */

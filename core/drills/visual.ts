@@ -2,38 +2,42 @@ import { type Correspondence, isVowelCard } from '../language/correspondence.ts'
 import { correspondenceById } from '../language/correspondences.ts';
 import { type Random, shuffled } from '../random.ts';
 import { APART } from '../sequence/ordering/apart.ts';
+import type { Practice } from './drill-spec.ts';
 
 /** About how many of the cards are vowels: they are the hardest and wear out first. */
 const VOWEL_SHARE = 0.4;
 
 /**
- * The cards of the visual drill: the newest first, in the order given, then a
- * random choice of the others with vowels and consonants in balance. No grapheme
- * twice, no cluster that is not new, and no two look-alikes side by side where
- * that can be helped. At most `count` ids; fewer when fewer were taught.
+ * The cards of the visual drill: the `first` ones in the order given, then the
+ * `next` ones, most wanted first, and a random choice of the others with vowels
+ * and consonants in balance, these two mixed. No grapheme twice, no cluster that
+ * was not asked for, and no two look-alikes side by side where that can be
+ * helped. At most `count` ids; fewer when fewer were taught.
  */
 export function chooseVisual(
   taught: ReadonlySet<string>,
-  newest: readonly string[],
+  { first, next }: Practice,
   count: number,
   random: Random,
 ): readonly string[] {
-  const fresh = onePerGrapheme(newest.filter((id) => taught.has(id)).flatMap(cardOf)).slice(
-    0,
-    count,
-  );
-  const graphemes = new Set(fresh.map(({ grapheme }) => grapheme));
+  const known = (ids: readonly string[]) => ids.filter((id) => taught.has(id)).flatMap(cardOf);
+  const fresh = onePerGrapheme(known(first)).slice(0, count);
+  const wished = onePerGrapheme([...fresh, ...known(next)]).slice(fresh.length, count);
+  const graphemes = new Set([...fresh, ...wished].map(({ grapheme }) => grapheme));
   const others = shuffled(visualPool(taught).flatMap(cardOf), random).filter(
     ({ grapheme }) => !graphemes.has(grapheme),
   );
   const pool = onePerGrapheme(others);
-  const room = count - fresh.length;
-  const freshVowels = fresh.filter(isVowelCard).length;
-  const wanted = Math.max(0, Math.round(count * VOWEL_SHARE) - freshVowels);
+  const room = count - fresh.length - wished.length;
+  const wishedVowels = [...fresh, ...wished].filter(isVowelCard).length;
+  const wanted = Math.max(0, Math.round(count * VOWEL_SHARE) - wishedVowels);
   const vowels = pool.filter(isVowelCard);
   const consonants = pool.filter((card) => !isVowelCard(card));
   const taken = Math.min(vowels.length, Math.max(Math.min(wanted, room), room - consonants.length));
-  const rest = shuffled([...vowels.slice(0, taken), ...consonants.slice(0, room - taken)], random);
+  const rest = shuffled(
+    [...wished, ...vowels.slice(0, taken), ...consonants.slice(0, room - taken)],
+    random,
+  );
   return [...fresh, ...keepApart(rest, fresh.at(-1))].map(({ id }) => id);
 }
 

@@ -84,6 +84,26 @@ describe('a day’s plan', () => {
     expect(plan([]).visual.every(({ why }) => why.code === 'never-seen')).toBe(true);
   });
 
+  it('brings back what it is told broke, next after what is new, and says why of every card', () => {
+    const back = ['g=G', 'm=M'];
+    const made = planReview({
+      observations: allWell,
+      knowledge: knowledgeFrom(allWell),
+      group: 'g',
+      taught: [...taught, 'oi=OY'],
+      newest: ['oi=OY'],
+      back,
+      day: THURSDAY,
+    });
+    for (const part of [made.visual, made.blending]) {
+      expect(part[0]?.card).toBe('oi=OY');
+      expect([part[1]?.card, part[2]?.card].sort()).toEqual(back);
+    }
+    for (const why of [made.why.read, made.why.spell]) {
+      expect([...why.keys()].sort()).toEqual([...taught, 'oi=OY'].sort());
+    }
+  });
+
   it('is never all trouble, where some cards go well', () => {
     const weak = new Set(taught.slice(0, 20));
     const observations = taught.flatMap((card) =>

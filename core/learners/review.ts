@@ -1,7 +1,7 @@
 /**
  * What tomorrow's three parts should practise.
  *
- * New cards come first, for a few days. Then those that need it most: need is
+ * New cards come first, for a few days, then what broke in the last drills. Then those that need it most: need is
  * the share of wrong readings to expect of the group's children tomorrow, raised
  * where the schedule says that a card is overdue. A part is never all trouble:
  * some cards that go well are in it, those unseen for longest (common practice,
@@ -32,6 +32,8 @@ export interface ReviewSpec {
   readonly taught: readonly string[];
   /** The cards of the newest step. */
   readonly newest: readonly string[];
+  /** Cards that broke lately and were not mended: next after the new ones. */
+  readonly back?: readonly string[];
   /** The day that is planned, not before the last observation. */
   readonly day: Day;
   readonly thresholds?: Thresholds;
@@ -59,6 +61,8 @@ export interface ReviewPlan {
   readonly auditory: readonly ReviewChoice[];
   /** The cards that the board should make the most of. */
   readonly blending: readonly ReviewChoice[];
+  /** Of every card taught, by id, why it would be read, and why its sound would be asked for. */
+  readonly why: Readonly<Record<Observation['task'], ReadonlyMap<string, ReviewReason>>>;
 }
 
 const COUNTS: ReviewCounts = { visual: 12, auditory: 6, blending: 5 };
@@ -79,12 +83,19 @@ export function planReview(spec: ReviewSpec): ReviewPlan {
   const counts = spec.counts ?? COUNTS;
   const read = candidatesOf(spec, 'read');
   const spell = candidatesOf(spec, 'spell');
-  const visual = read.filter(({ kind }) => kind !== 'cluster' && kind !== 'silent');
+  const isShown = ({ kind, isNew, isBack }: Candidate): boolean =>
+    isNew || isBack || (kind !== 'cluster' && kind !== 'silent');
+  const visual = read.filter(isShown);
   return {
     visual: choose(onePer(visual, graphemeOf), counts.visual, WELL_SHARE),
     auditory: choose(onePer(spell.filter(hasSound), soundsOf), counts.auditory, WELL_SHARE),
     blending: choose(read, counts.blending, 0),
+    why: { read: reasonsOf(read), spell: reasonsOf(spell) },
   };
+}
+
+function reasonsOf(candidates: readonly Candidate[]): ReadonlyMap<string, ReviewReason> {
+  return new Map(candidates.map(({ card, why }) => [card, why]));
 }
 
 interface Candidate {
@@ -92,6 +103,8 @@ interface Candidate {
   readonly kind: string;
   readonly isVowel: boolean;
   readonly isNew: boolean;
+  /** Broke lately. */
+  readonly isBack: boolean;
   readonly need: number;
   readonly goesWell: boolean;
   /** Days since it last came up; Infinity for never. */
@@ -105,6 +118,7 @@ function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Can
   const known = knowledge[task];
   const histories = historiesOf(observations, task, { of: 'group', id: group });
   const newest = new Set(spec.newest);
+  const back = new Set(spec.back);
   const children = childrenIn(known, group);
   return [...new Set(spec.taught)]
     .flatMap((card): readonly Candidate[] => {
@@ -123,6 +137,7 @@ function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Can
           kind: found.kind,
           isVowel: isVowelCard(found),
           isNew,
+          isBack: back.has(card),
           need: 1 - p + OVERDUE * Math.min(1, Math.max(0, late)),
           goesWell: p >= thresholds.secure && last !== undefined && last.missed === 0,
           away: last === undefined ? Number.POSITIVE_INFINITY : day - last.day,
@@ -173,13 +188,15 @@ function chanceIn(
   return chances.reduce((sum, p) => sum + p, 0) / chances.length;
 }
 
-/** New cards, then the neediest with vowels in balance, then some that go well. */
+/** New cards, what broke lately, then the neediest with vowels in balance, then some that go well. */
 function choose(
   candidates: readonly Candidate[],
   count: number,
   wellShare: number,
 ): readonly ReviewChoice[] {
-  const fresh = candidates.filter(({ isNew }) => isNew).slice(0, Math.ceil(count * NEW_SHARE));
+  const newest = candidates.filter(({ isNew }) => isNew).slice(0, Math.ceil(count * NEW_SHARE));
+  const broke = candidates.filter((one) => one.isBack && !newest.includes(one));
+  const fresh = [...newest, ...broke].slice(0, count);
   const rest = candidates.filter((one) => !fresh.includes(one));
   const well = rest
     .filter(({ goesWell }) => goesWell)
@@ -199,13 +216,16 @@ function choose(
   return [...fresh, ...chosen, ...well].map(({ card, why }) => ({ card, why }));
 }
 
-/** The neediest of those that are alike; new ones before all others. */
+/** The neediest of those that are alike; new ones before all others, then what broke lately. */
 function onePer(
   candidates: readonly Candidate[],
   keyOf: (card: string) => string,
 ): readonly Candidate[] {
   const seen = new Set<string>();
-  const ordered = candidates.toSorted((one, other) => Number(other.isNew) - Number(one.isNew));
+  const ordered = candidates.toSorted(
+    (one, other) =>
+      Number(other.isNew) - Number(one.isNew) || Number(other.isBack) - Number(one.isBack),
+  );
   return ordered.filter(({ card }) => {
     const key = keyOf(card);
     if (seen.has(key)) return false;

@@ -5,14 +5,6 @@ import { classState, group } from './open-class.ts';
 /** What the group's next warm-up should bring back, most needed first. */
 export const brokenLately = computed(() => toBringBack(drillsOf(classState.value, group.value.id)));
 
-/** The last day on which one of these cards broke, or all of them as one; null when none did, or it was mended since. */
-export function dayBroken(ids: readonly string[]): string | null {
-  const days = brokenLately.value
-    .filter(({ cards }) => cards.every((id) => ids.includes(id)))
-    .map(({ day }) => day);
-  return days.sort().at(-1) ?? null;
-}
-
 /** So many cards at most come back in one warm-up, so that a day is not all mending (common practice, no source). */
 const MOST_BACK = 6;
 

@@ -21,6 +21,7 @@ import { newestCards } from './newest-cards.ts';
 import { classState, group } from './open-class.ts';
 import { progress, taught } from './progress.ts';
 import { remembered } from './remembered.ts';
+import { reviewedParts } from './review.ts';
 import { change } from './undo.ts';
 
 const wishesSchema = object({
@@ -150,7 +151,17 @@ function specOf({ flips, realShare }: Wishes, seed: number) {
   const newest = newestCards(progress.peek());
   const focus = practised(brokenLately.peek());
   const avoid = recentWords(classState.peek(), group.peek().id);
-  return { taught: taught.peek(), newest, focus, seed, flips, realShare, avoid };
+  const parts = reviewedParts();
+  return {
+    taught: taught.peek(),
+    newest,
+    focus,
+    seed,
+    flips,
+    realShare,
+    avoid,
+    ...(parts ? { parts } : {}),
+  };
 }
 
 function planned(wishes: Wishes, drill: Drill): InferOutput<typeof schema> {

@@ -8,7 +8,7 @@ import { type AuditorySound, correspondenceById, type Drill, soundLabel } from '
 import { setDrill } from '../memory/plan.ts';
 import { progress, taught } from '../memory/progress.ts';
 import { settings } from '../memory/settings.ts';
-import { brokenSaid, reasonOf } from './reason.ts';
+import { soundReason } from './reason.ts';
 
 /** Part 2: the sounds that are said, each with every taught spelling to look for. */
 export function Auditory({ drill }: { readonly drill: Drill }) {
@@ -38,7 +38,7 @@ export function Auditory({ drill }: { readonly drill: Drill }) {
                 </span>
               ))}
             </span>
-            <span class="reason">{soundReason(sound)}</span>
+            <span class="reason">{soundReason(sound.spellings, progress.value)}</span>
           </li>
         ))}
       </ol>
@@ -102,9 +102,4 @@ function SwapSound({
 function keywordOf(sound: AuditorySound): string {
   const ids = sound.spellings;
   return ids.map((id) => correspondenceById.get(id)?.keyword).find(Boolean) ?? ids[0] ?? '';
-}
-
-function soundReason(sound: AuditorySound): string {
-  const isNew = sound.spellings.some((id) => reasonOf(id, progress.value) === 'new');
-  return brokenSaid(sound.spellings) ?? (isNew ? 'new' : '');
 }

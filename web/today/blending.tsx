@@ -6,6 +6,7 @@ import { cardName } from '../cards/card-name.ts';
 import { type Drill, makeBoardLink } from '../engine.ts';
 import { freshSeed, remakeDrill, type Wishes, wishes } from '../memory/plan.ts';
 import { taught } from '../memory/progress.ts';
+import { BoardPractice } from './board-practice.tsx';
 import { Flips } from './flips.tsx';
 import { Hidden } from './hidden.tsx';
 
@@ -36,6 +37,7 @@ export function Blending({ drill }: { readonly drill: Drill }) {
             </div>
           ))}
         </div>
+        <BoardPractice board={board} />
         {survey && <Hidden board={board} counts={survey} />}
         {survey && (
           <a class="button plain" href={linkTo('board', makeBoardLink(board))}>

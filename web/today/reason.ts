@@ -1,21 +1,19 @@
 import { itemKey, type Progress, stepOf } from '../engine.ts';
-import { dayBroken } from '../memory/broken-lately.ts';
-import { today } from '../memory/day.ts';
-import { whenSaid } from '../memory/day-name.ts';
 import { newestCards } from '../memory/newest-cards.ts';
+import { reasonToRead, reasonToSpell } from '../memory/review.ts';
 
 /** How many steps back still count as recent. */
 const recentSteps = 5;
 
-/** Why a card is in today's warm-up: that it broke, and when; else when it was taught. */
+/** Why a card is in today's warm-up: how it went lately; while nothing was noted, when it was taught. */
 export function reasonSaid(id: string, progress: Progress): string {
-  return brokenSaid([id]) ?? reasonOf(id, progress);
+  return reasonToRead(id) ?? reasonOf(id, progress);
 }
 
-/** That a card broke lately, or a sound with these spellings, and when: `broke on Tuesday`; else null. */
-export function brokenSaid(ids: readonly string[]): string | null {
-  const day = dayBroken(ids);
-  return day === null ? null : `broke ${whenSaid(day, today())}`;
+/** Why a sound with these spellings is in today's warm-up; empty for no more than practice. */
+export function soundReason(ids: readonly string[], progress: Progress): string {
+  const isNew = ids.some((id) => reasonOf(id, progress) === 'new');
+  return reasonToSpell(ids) ?? (isNew ? 'new' : '');
 }
 
 /** When a card was taught. */
