@@ -1,12 +1,17 @@
 import { readdirSync } from 'node:fs';
+import { closeBrowser } from '../test/browser/visit.ts';
 import type { Measurement } from './measure.ts';
 
 /**
- * `npm run bench`: every bench/*.bench.ts, each of which exports `measurements()`. Prints how long or
+ * `npm run bench`: every bench/*.bench.ts, each of which exports `measurements()`, or only those named
+ * (`npm run bench -- log search`). Prints how long or
  * how much, and the ratio to what was aimed at: below 1 is good. Ends with 1 when one misses its aim.
  */
 const here = new URL('./', import.meta.url);
-const files = readdirSync(here).filter((name) => name.endsWith('.bench.ts'));
+const asked = process.argv.slice(2).map((name) => `${name}.bench.ts`);
+const files = readdirSync(here).filter(
+  (name) => name.endsWith('.bench.ts') && (asked.length === 0 || asked.includes(name)),
+);
 const rows: Measurement[] = [];
 for (const file of files.sort()) {
   process.stderr.write(`${file} …\n`);
@@ -15,6 +20,7 @@ for (const file of files.sort()) {
   );
   rows.push(...(await bench.measurements()));
 }
+await closeBrowser();
 const table = [
   ['', 'median', 'p95', 'aim', 'p95 / aim', 'runs'],
   ...rows.map(({ name, unit, median, p95, aim, runs }) => [

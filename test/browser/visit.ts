@@ -1,5 +1,4 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { afterAll } from 'vitest';
 import { findChromium } from '../../house/chromium.mjs';
 import { fromRoot } from '../../house/root.mjs';
 import { serve } from '../../house/serve.ts';
@@ -55,12 +54,15 @@ export const FLAGS = [
   '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
 ];
 
-/** One browser for all visits of a journey file; each visit is a stranger in it. */
+/** One browser for all visits of a process; each visit is a stranger in it. */
 let shared: Promise<Browser> | undefined;
 
-afterAll(async () => {
-  await (await shared)?.close();
-});
+/** Closes the browser of all visits, if there was any; the last thing to do. */
+export async function closeBrowser(): Promise<void> {
+  const browser = await shared;
+  shared = undefined;
+  await browser?.close();
+}
 
 /** Serves the built app (`dist/`) on a free port of this computer and opens it. */
 export async function visit({

@@ -6,6 +6,7 @@ export default defineConfig({
   test: {
     root: fileURLToPath(new URL('../..', import.meta.url)),
     include: ['test/browser/**/*.journey.ts'],
+    setupFiles: ['test/browser/close-browser.ts'],
     maxWorkers: 2,
     testTimeout: 120_000,
     hookTimeout: 60_000,
