@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { barriersIn } from './looks.ts';
-import { openScreen } from './standing.ts';
+import { openScreen, putRows } from './standing.ts';
 import { type Visit, type VisitSpec, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -45,6 +45,26 @@ describe('the teacher’s word about words', () => {
       await page.getByRole('button', { name: 'Reshuffle' }).click();
       expect(await flips(page)).not.toContain(blocked);
     }
+  });
+
+  it('never lets the stage show a word that was blocked after the run was planned', async () => {
+    const page = await atSettings(30);
+    await openScreen(page, 'today', '.flip');
+    const [beginning, vowel, ending] = await page.evaluate(() => {
+      const plan = JSON.parse(localStorage.getItem('sweepline.plan') ?? '{}');
+      return plan.made.drill.run[0].cards;
+    });
+    await putRows(page, [[beginning, vowel, ending]]);
+    await page.locator('.flip .word').first().waitFor();
+    const [first] = await flips(page);
+    const onStage = async () => (await page.locator('.row .card').allTextContents()).join('');
+    await openScreen(page, 'stage', '.row .card');
+    await expect.poll(onStage, { timeout: 10_000 }).toBe(first);
+    await openScreen(page, 'settings', '.decide');
+    await page.getByLabel('A word', { exact: true }).fill(first as string);
+    await page.keyboard.press('Enter');
+    await openScreen(page, 'stage', '.row .card');
+    await expect.poll(onStage, { timeout: 10_000 }).not.toBe(first);
   });
 
   it('a word or a sound is settled in the settings and taken back there', async () => {
