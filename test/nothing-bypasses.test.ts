@@ -16,6 +16,7 @@ import { SHAPES } from '../core/boards/shape-list.ts';
 import { shapesFor } from '../core/boards/shapes-for.ts';
 import { cardsTaught } from '../core/boards/taught-cards.ts';
 import { cardsAt } from '../core/boards/word-table.ts';
+import { nextForm } from '../core/checks/next-form.ts';
 import { buildDrill } from '../core/drills/build-drill.ts';
 import { dictationFor, fitDictation } from '../core/drills/dictation.ts';
 import { flipChoices, replaceFlip, reshuffleRun } from '../core/drills/edit-drill.ts';
@@ -167,6 +168,25 @@ describe('nothing bypasses the word screen', () => {
       { numRuns: 40 },
     );
     expect(dictated).toBeGreaterThan(800);
+  });
+
+  test('a short check of nonsense words, the first and the next', () => {
+    let asked = 0;
+    fc.assert(
+      fc.property(taughts, classes, seeds, (taught, screen, seed) => {
+        const context = { taught, lexicon, screen };
+        const spec = { kind: 'nonsense-words', count: 20, child: `child ${seed}` } as const;
+        const { form: first } = nextForm({ ...spec, own: [], all: [] }, context);
+        const { form: next } = nextForm({ ...spec, own: [first], all: [first] }, context);
+        const shown = [...first.items, ...next.items].flatMap(({ text, answers }) =>
+          answers.map((sounds) => ({ word: text, sounds })),
+        );
+        expectClear(shown, screen);
+        asked += shown.length;
+      }),
+      { numRuns: 6 },
+    );
+    expect(asked).toBeGreaterThan(100);
   });
 
   test('the terminal: words, drills and clean boards', () => {

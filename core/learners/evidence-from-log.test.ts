@@ -141,6 +141,7 @@ describe('what a short check has shown', () => {
       [2, { outcome: 'hesitated', broke: [] }],
       [3, { outcome: 'left-out', broke: [] }],
     ]),
+    markedLast: 'm',
     ended: { reached: 4, seconds: 60 },
   };
   const observed = (some: Partial<CheckRecord>) =>

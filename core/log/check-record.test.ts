@@ -52,6 +52,8 @@ describe('a check in the log', () => {
 
   it('forgets a mark that was undone, or after which the item was right after all', () => {
     const undone: EventSpec = { kind: 'undone', body: { event: 'e2' } };
+    expect(checkOf(begin, mark(0, 'wrong', 2))?.markedLast).toBe('e2');
+    expect(checkOf(begin, mark(0, 'wrong', 2), undone)?.markedLast).toBe(null);
     expect(checkOf(begin, mark(0, 'wrong', 2), undone)?.marks.size).toBe(0);
     expect(checkOf(begin, mark(0, 'wrong', 2), mark(0, 'right'))?.marks.size).toBe(0);
   });

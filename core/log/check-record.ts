@@ -14,6 +14,7 @@ export function readCheck(events: readonly CheckEvent[]): CheckRecord | null {
   if (begun === undefined) return null;
   const { checkId: id, child, day, form, limit } = begun.body;
   const marks = new Map<number, ItemReading>();
+  let markedLast: string | null = null;
   let ended: CheckRecord['ended'] = null;
   for (const event of events) {
     if (event.kind === 'check-ended') {
@@ -22,12 +23,13 @@ export function readCheck(events: readonly CheckEvent[]): CheckRecord | null {
     } else if (event.kind === 'check-marked') {
       const { item, outcome, broke } = event.body;
       const cards = form.items[item]?.cards.length ?? 0;
+      markedLast = event.id;
       marks.delete(item);
       if (cards === 0 || outcome === 'right') continue;
       marks.set(item, { outcome, broke: broke.filter(({ card }) => card <= cards) });
     }
   }
-  return { id, child, day, form, limit, at: begun.at, marks, ended };
+  return { id, child, day, form, limit, at: begun.at, marks, markedLast, ended };
 }
 
 /** A child's checks, as they were begun. */

@@ -100,6 +100,8 @@ export interface CheckRecord {
   readonly at: number;
   /** What was marked, by item counted from 0; an item that is not there was not marked. */
   readonly marks: ReadonlyMap<number, ItemReading>;
+  /** The event that marked last, by id, with which it is undone; null when nothing was marked. */
+  readonly markedLast: string | null;
   /** Null while it goes on. */
   readonly ended: { readonly reached: number; readonly seconds: number | null } | null;
 }

@@ -30,6 +30,9 @@ const titles: Readonly<Record<Screen, string>> = {
   text: 'Is this text decodable?',
   dictation: 'Dictation',
   class: 'Class',
+  known: 'What do they know?',
+  check: 'A short check',
+  reader: 'To read',
   settings: 'Settings',
   about: 'About',
 };
@@ -45,6 +48,7 @@ export function App() {
   if (error) return <Broken error={error} again={forget} />;
   if (screen === 'stage') return <Stage />;
   if (screen === 'desk') return <Later load={loadDesk} />;
+  if (screen === 'reader') return <Later load={loadReader} />;
   return (
     <>
       <Header current={screen} />
@@ -59,12 +63,15 @@ export function App() {
 }
 
 const loadClass = () => import('../classes/classes.tsx').then(({ ClassPage }) => ClassPage);
+const loadKnown = () => import('../known/known.tsx').then(({ KnownPage }) => KnownPage);
 const loadAfter = () => import('../after/after.tsx').then(({ AfterPage }) => AfterPage);
 const loadPlan = () => import('../plan-sheet/plan-sheet.tsx').then(({ PlanPage }) => PlanPage);
 const loadDesk = () => import('../desk/desk.tsx').then(({ DeskPage }) => DeskPage);
+const loadCheck = () => import('../check/check.tsx').then(({ CheckPage }) => CheckPage);
+const loadReader = () => import('../check/reader.tsx').then(({ ReaderPage }) => ReaderPage);
 const loadBoard = () => import('../board/board.tsx').then(({ BoardPage }) => BoardPage);
 
-function Page({ screen }: { readonly screen: Exclude<Screen, 'stage' | 'desk'> }) {
+function Page({ screen }: { readonly screen: Exclude<Screen, 'stage' | 'desk' | 'reader'> }) {
   if (screen === 'learned') return <Learned />;
   if (screen === 'order') return <Order />;
   if (screen === 'today') return <Today />;
@@ -74,7 +81,9 @@ function Page({ screen }: { readonly screen: Exclude<Screen, 'stage' | 'desk'> }
   if (screen === 'words') return <Words />;
   if (screen === 'text') return <TextPage />;
   if (screen === 'dictation') return <DictationPage />;
+  if (screen === 'check') return <Later load={loadCheck} />;
   if (screen === 'class') return <Later load={loadClass} />;
+  if (screen === 'known') return <Later load={loadKnown} />;
   if (screen === 'settings') return <SettingsPage />;
   return <About />;
 }

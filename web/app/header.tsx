@@ -12,6 +12,8 @@ const places: readonly { readonly screen: Screen; readonly name: string }[] = [
   { screen: 'text', name: 'Text' },
   { screen: 'dictation', name: 'Dictation' },
   { screen: 'class', name: 'Class' },
+  { screen: 'known', name: 'Known' },
+  { screen: 'check', name: 'Check' },
   { screen: 'settings', name: 'Settings' },
 ];
 

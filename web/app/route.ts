@@ -14,6 +14,9 @@ export const SCREENS = [
   'text',
   'dictation',
   'class',
+  'known',
+  'check',
+  'reader',
   'settings',
   'about',
 ] as const;

@@ -1,0 +1,88 @@
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { giveClock } from './clock.ts';
+import { barriersIn, fitsAcross, SIZES } from './looks.ts';
+import { allKept } from './recorded.ts';
+import { openScreen, taughtUpTo } from './standing.ts';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit | undefined;
+afterAll(() => current?.end());
+
+const long = 'Maximiliana-Theodora Fitzgerald-Oyelaran';
+
+/** The page holds nothing that axe finds, and fits. */
+async function looksWell(page: Page): Promise<void> {
+  for (const [width, height] of SIZES.toReversed()) await fitsAcross(page, width, height);
+  await page.waitForFunction(() => document.getAnimations().length === 0);
+  expect(await barriersIn(page)).toEqual([]);
+}
+
+describe('a short check', () => {
+  it('is marked by tap and key, outlives a reload, stops at a minute, and is scored', async () => {
+    current = await visit({ path: '#/check' });
+    const { page, url, errors } = current;
+    await giveClock(page);
+    await taughtUpTo(page, 60);
+    await page.getByRole('link', { name: 'Add children' }).click();
+    await page.getByLabel('Add children').fill(`Wren\n${long}`);
+    await page.getByRole('button', { name: 'Add 2 children' }).click();
+    await openScreen(page, 'check', '.check-setup');
+    await page.getByLabel('Who reads').selectOption(long);
+    await page.getByLabel('Nonsense words').check();
+    await looksWell(page);
+    const printed = await page.locator('.child-row span').allTextContents();
+    expect(printed).toHaveLength(40);
+    for (const format of ['Letter', 'A4']) {
+      const sheets = (await page.pdf({ format })).toString('latin1').match(/\/Type \/Page\b/g);
+      expect(sheets, format).toHaveLength(2);
+    }
+
+    await page.getByRole('button', { name: 'Begin and start the clock' }).click();
+    const card = (item: number, place: number) =>
+      page.locator(`[data-item="${item}"][data-card="${place}"]`).first();
+    const said = (item: number) => page.locator('.check-said').nth(item);
+    await card(1, 2).click();
+    await card(1, 2).click();
+    await page.getByRole('button', { name: 'something else' }).click();
+    await expect.poll(() => said(1).textContent()).toBe('something else');
+    await page.keyboard.press('ArrowRight');
+    await card(3, 1).focus();
+    await page.keyboard.press('c');
+    await card(4, 1).focus();
+    await page.keyboard.press('h');
+    await card(5, 1).click();
+    await page.keyboard.press('z');
+    await looksWell(page);
+    await allKept(page);
+    await page.reload();
+    await expect.poll(() => said(3).textContent()).toBe('corrected alone');
+    expect(await said(4).textContent()).toBe('helped');
+    expect(await page.locator('.check-card.broke').count()).toBe(1);
+
+    const child = await page.context().newPage();
+    await giveClock(child);
+    await child.goto(new URL('#/reader', url).href);
+    await expect.poll(() => child.locator('.reader p span').allTextContents()).toEqual(printed);
+    await child.close();
+
+    await page.evaluate(() => setClock(new Date().setHours(12, 2, 0, 0) - Date.now()));
+    await page.getByText('That was a minute.').waitFor();
+    await card(11, 1).click();
+    const figure = (name: string) =>
+      page.locator('.check-figures > div').filter({ hasText: name }).locator('dd').textContent();
+    expect(await figure('whole words right')).toBe('10 of 12');
+    expect(await figure('accuracy')).toBe('83%');
+    expect(await figure('words a minute')).toBe('10');
+    expect(await figure('time')).toBe('60 s');
+    expect(await page.locator('.check-missed li').count()).toBe(2);
+    await page.getByText('not a diagnosis').waitFor();
+    await looksWell(page);
+
+    await page.getByRole('button', { name: 'Check another child' }).click();
+    await page.locator('.checks-table').getByText('10 of 12').waitFor();
+    const next = await page.locator('.child-row span').allTextContents();
+    expect(next.filter((word) => printed.includes(word))).toEqual([]);
+    expect(errors).toEqual([]);
+  });
+});

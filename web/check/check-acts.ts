@@ -1,0 +1,58 @@
+import type { Child } from '../engine.ts';
+import { newId } from '../log/ids.ts';
+import { today } from '../memory/day.ts';
+import { classState, record, recordUndoable, takeBack } from '../memory/open-class.ts';
+import { noteUndo } from '../memory/undo.ts';
+import { openCheck } from './choice.ts';
+import type { CheckForm, CheckRecord, ItemReading } from './engine.ts';
+
+/** A child begins to read; from now on all that is marked is kept. */
+export function beginCheck(child: Child, form: CheckForm, limit: number | null): void {
+  const checkId = newId();
+  record({
+    kind: 'check-begun',
+    body: { checkId, child: child.id, day: today(), form, limit },
+  });
+  openCheck(checkId);
+}
+
+/** Says how an item was read; `undoMark`, or Ctrl+Z, takes it back. */
+export function markItem(
+  { id: checkId }: CheckRecord,
+  item: number,
+  { outcome, broke }: ItemReading,
+  said: string,
+): void {
+  record({ kind: 'check-marked', body: { checkId, item, outcome, broke } });
+  noteUndo(said, () => undoMark(checkId));
+}
+
+/** Takes back what was marked last in a check; nothing when nothing was. */
+export function undoMark(checkId: string): void {
+  const last = classState.peek().checks.get(checkId)?.markedLast ?? null;
+  if (last !== null) takeBack([{ id: last }]);
+}
+
+/** Ends a check after so many items and seconds; said again, it is mended. Can be undone. */
+export function endCheck(
+  { id: checkId }: CheckRecord,
+  reached: number,
+  seconds: number | null,
+): void {
+  recordUndoable('The check is kept.', {
+    kind: 'check-ended',
+    body: { checkId, reached, seconds },
+  });
+}
+
+/** Takes a check out of the child's list, with all that was marked; can be undone. */
+export function takeOut({ id }: CheckRecord, name: string): void {
+  const events = classState.peek().facts.checks.get(id) ?? [];
+  openCheck(null);
+  recordUndoable(
+    `Took out ${name}’s check.`,
+    ...events
+      .filter(({ kind }) => kind === 'check-begun')
+      .map((event) => ({ kind: 'undone', body: { event: event.id } }) as const),
+  );
+}

@@ -1,0 +1,35 @@
+import './check.css';
+import '../look/print.css';
+import { linkTo } from '../app/route.ts';
+import { chosenChild, openRecord } from './choice.ts';
+import { ScorePage } from './score.tsx';
+import { Setup } from './setup.tsx';
+import { UnderWay } from './under-way.tsx';
+
+/** A short check of one child: chosen, under way, or read. */
+export function CheckPage() {
+  const open = openRecord.value;
+  if (open) {
+    return open.ended === null ? (
+      <UnderWay key={open.id} record={open} />
+    ) : (
+      <ScorePage key={open.id} record={open} />
+    );
+  }
+  const child = chosenChild.value;
+  if (child) return <Setup child={child} />;
+  return (
+    <div class="check-empty">
+      <h1>A short check</h1>
+      <p>
+        One child reads to you for a minute, and you see which sounds are sure. Add the children of
+        your class first: first names are enough.
+      </p>
+      <p>
+        <a class="button next" href={linkTo('class')}>
+          Add children
+        </a>
+      </p>
+    </div>
+  );
+}

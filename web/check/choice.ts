@@ -1,0 +1,89 @@
+import { computed } from '@preact/signals';
+import { boolean, nullable, object, picklist, string } from 'valibot';
+import {
+  type Child,
+  childrenOf,
+  groupOf,
+  progressOf,
+  SEQUENCE,
+  taughtOf,
+  WHOLE_CLASS,
+} from '../engine.ts';
+import { classState } from '../memory/open-class.ts';
+import { remembered } from '../memory/remembered.ts';
+import { CHECK_KINDS, type CheckKind, type CheckRecord } from './engine.ts';
+
+const choice = remembered(
+  'check',
+  object({
+    child: string(),
+    kind: picklist(CHECK_KINDS),
+    timed: boolean(),
+    /** The check that is on the screen; null while one is being chosen. */
+    open: nullable(string()),
+  }),
+  { child: '', kind: 'letter-sounds', timed: true, open: null },
+);
+
+/** What she has chosen to check. */
+export const chosen = computed(() => choice.value);
+
+/** The children there are, by name. */
+export const everyone = computed(() =>
+  childrenOf(classState.value, WHOLE_CLASS).toSorted((one, other) =>
+    one.name.localeCompare(other.name),
+  ),
+);
+
+/** The child she has chosen; the first one until then, null when there is none. */
+export const chosenChild = computed<Child | null>(
+  () => everyone.value.find(({ id }) => id === choice.value.child) ?? everyone.value[0] ?? null,
+);
+
+/** The check that is on the screen; null while one is being chosen. */
+export const openRecord = computed<CheckRecord | null>(
+  () => classState.value.checks.get(choice.value.open ?? '') ?? null,
+);
+
+/** Changes what she wants to check. */
+export function choose(some: {
+  readonly child?: string;
+  readonly kind?: CheckKind;
+  readonly timed?: boolean;
+}): void {
+  choice.value = { ...choice.peek(), ...some };
+}
+
+/** Puts a check on the screen, or none. */
+export function openCheck(id: string | null): void {
+  choice.value = { ...choice.peek(), open: id };
+}
+
+/** What a child's own group has been taught; the whole class's, when it is in none. */
+export function taughtTo(child: Child) {
+  const state = classState.value;
+  const group = groupOf(state, child) ?? state.groups.get(WHOLE_CLASS);
+  const standing = group?.standing ?? null;
+  const sequence = { sequence: SEQUENCE, upTo: 0, added: [], dropped: [] };
+  return taughtOf(standing ? progressOf(standing, SEQUENCE) : sequence);
+}
+
+/** The minute, in seconds. */
+export const MINUTE = 60;
+
+/** How many items a form has: more than are read in a minute, and when untimed what a child has patience for (common practice, no source). */
+const COUNTS: Readonly<Record<CheckKind, { readonly timed: number; readonly untimed: number }>> = {
+  'letter-sounds': { timed: 80, untimed: 40 },
+  'nonsense-words': { timed: 40, untimed: 20 },
+};
+
+/** How many items the form has that she has chosen. */
+export function countWanted(kind: CheckKind, timed: boolean): number {
+  return COUNTS[kind][timed ? 'timed' : 'untimed'];
+}
+
+/** How many items stand in a row of a form. */
+export const PER_ROW: Readonly<Record<CheckKind, number>> = {
+  'letter-sounds': 10,
+  'nonsense-words': 5,
+};

@@ -1,0 +1,68 @@
+import { today } from '../memory/day.ts';
+import { whenSaid } from '../memory/day-name.ts';
+import { openCheck } from './choice.ts';
+import { type CheckRecord, readingOf, scoreCheck } from './engine.ts';
+import { kindNames } from './names.ts';
+
+/** A child's checks, the latest first, each opening to its score. */
+export function EarlierChecks({
+  checks,
+  current,
+}: {
+  readonly checks: readonly CheckRecord[];
+  readonly current: string | null;
+}) {
+  if (checks.length === 0) {
+    return <p class="quiet">None yet. What was read before will be listed here, side by side.</p>;
+  }
+  return (
+    <div class="wide-table">
+      <table class="checks-table">
+        <thead>
+          <tr>
+            <th scope="col">When</th>
+            <th scope="col">What</th>
+            <th scope="col">Right</th>
+            <th scope="col">Sounds</th>
+            <th scope="col">A minute</th>
+          </tr>
+        </thead>
+        <tbody>
+          {checks.toReversed().map((check) => (
+            <Row key={check.id} check={check} isCurrent={check.id === current} />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function Row({ check, isCurrent }: { readonly check: CheckRecord; readonly isCurrent: boolean }) {
+  const score = scoreCheck(readingOf(check));
+  const { right, asked, soundsRight, soundsAsked, rightPerMinute } = score;
+  return (
+    <tr aria-current={isCurrent ? 'true' : undefined}>
+      <th scope="row">
+        <button type="button" class="button plain" onClick={() => openCheck(check.id)}>
+          {whenSaid(check.day, today())}
+        </button>
+      </th>
+      <td>{kindNames[check.form.kind]}</td>
+      {check.ended === null ? (
+        <td colSpan={3} class="quiet">
+          not finished
+        </td>
+      ) : (
+        <>
+          <td>
+            {right} of {asked}
+          </td>
+          <td>
+            {soundsRight} of {soundsAsked}
+          </td>
+          <td>{rightPerMinute === null ? 'no clock' : Math.round(rightPerMinute)}</td>
+        </>
+      )}
+    </tr>
+  );
+}

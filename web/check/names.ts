@@ -1,0 +1,47 @@
+import { type Piece, piecesOf } from '../engine.ts';
+import { classState } from '../memory/open-class.ts';
+import type { CheckForm, CheckItem, CheckKind, CheckRecord } from './engine.ts';
+
+/** What a kind of check is called. */
+export const kindNames: Readonly<Record<CheckKind, string>> = {
+  'letter-sounds': 'Letter sounds',
+  'nonsense-words': 'Nonsense words',
+};
+
+/** What can be said of a whole item, as it was read. */
+export const outcomeNames = {
+  'self-corrected': 'corrected alone',
+  hesitated: 'helped',
+  'left-out': 'left out',
+} as const;
+
+/** A form's short name, which its pages bear: `7k2f`. */
+export function formName({ seed }: CheckForm): string {
+  return (seed % 36 ** 4).toString(36).padStart(4, '0');
+}
+
+/** The letters of an item as they are printed: a split card is `a–e`. */
+export function itemText({ text }: CheckItem): string {
+  return text.replace('_', '–');
+}
+
+/** An item's cards as they stand in a row; one alone is shown whole. */
+export function shownPieces({ cards }: CheckItem): readonly Piece[] {
+  return cards.length === 1 ? cards.map((id) => ({ id, part: 'whole' })) : piecesOf(cards);
+}
+
+/** Who reads a check. */
+export function readerOf({ child }: CheckRecord): string {
+  return classState.value.children.get(child)?.name ?? 'A child';
+}
+
+/** The items of a form in rows of so many, each with its number in the form. */
+export function rowsOf<Item>(
+  items: readonly Item[],
+  size: number,
+): readonly (readonly { readonly item: Item; readonly at: number }[])[] {
+  const numbered = items.map((item, at) => ({ item, at }));
+  return Array.from({ length: Math.ceil(items.length / size) }, (_, row) =>
+    numbered.slice(row * size, (row + 1) * size),
+  );
+}

@@ -1,0 +1,142 @@
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import { slipSaid } from '../after/slip-said.ts';
+import { today } from '../memory/day.ts';
+import { dayName } from '../memory/day-name.ts';
+import { classState } from '../memory/open-class.ts';
+import { settings } from '../memory/settings.ts';
+import { PieceCard } from '../stage/piece-card.tsx';
+import { takeOut } from './check-acts.ts';
+import { openCheck } from './choice.ts';
+import { EarlierChecks } from './earlier.tsx';
+import { type CheckRecord, type CheckScore, checksOf, readingOf, scoreCheck } from './engine.ts';
+import { formName, itemText, kindNames, outcomeNames, readerOf, shownPieces } from './names.ts';
+import { PracticeNote } from './note.tsx';
+import { UnderWay } from './under-way.tsx';
+
+/** What a check has come to, what was not right, and the child's other checks beside it. */
+export function ScorePage({ record }: { readonly record: CheckRecord }) {
+  const [mends, setMends] = useState(false);
+  if (mends) return <UnderWay record={record} onMended={() => setMends(false)} />;
+  const score = scoreCheck(readingOf(record));
+  const name = readerOf(record);
+  return (
+    <div class="check-score">
+      <div class="check-head">
+        <div>
+          <h1>{name}</h1>
+          <p class="quiet">
+            {kindNames[record.form.kind]}, {dayName(record.day, today())}, form{' '}
+            {formName(record.form)}
+          </p>
+        </div>
+        <button type="button" class="button next not-printed" onClick={() => openCheck(null)}>
+          Check another child
+        </button>
+      </div>
+      <Figures record={record} score={score} />
+      <PracticeNote />
+      <div class="check-columns">
+        <section class="part" aria-labelledby="check-missed">
+          <h2 id="check-missed">
+            {score.missed.length === 0 ? 'All of it right' : 'Not right yet'}
+          </h2>
+          <Missed record={record} score={score} />
+          <p class="check-acts not-printed">
+            <button type="button" class="button" onClick={() => setMends(true)}>
+              Mend a mark
+            </button>
+            <button type="button" class="button plain" onClick={() => takeOut(record, name)}>
+              Take this check out
+            </button>
+          </p>
+        </section>
+        <section class="part" aria-labelledby="check-earlier">
+          <h2 id="check-earlier">{name}’s checks</h2>
+          <EarlierChecks checks={checksOf(classState.value, record.child)} current={record.id} />
+        </section>
+      </div>
+    </div>
+  );
+}
+
+function Figures({ record, score }: { readonly record: CheckRecord; readonly score: CheckScore }) {
+  const { form, ended } = record;
+  const isWords = form.kind === 'nonsense-words';
+  const { asked, right, accuracy, soundsAsked, soundsRight } = score;
+  const { rightPerMinute, soundsPerMinute } = score;
+  return (
+    <dl class="check-figures">
+      <Figure name={isWords ? 'whole words right' : 'letter sounds right'}>
+        {right} <small>of {asked}</small>
+      </Figure>
+      {isWords && (
+        <Figure name="correct sounds">
+          {soundsRight} <small>of {soundsAsked}</small>
+        </Figure>
+      )}
+      <Figure name="accuracy">{accuracy === null ? '–' : `${Math.round(accuracy * 100)}%`}</Figure>
+      {rightPerMinute !== null && soundsPerMinute !== null && (
+        <>
+          <Figure name={isWords ? 'words a minute' : 'sounds a minute'}>
+            {Math.round(rightPerMinute)}
+          </Figure>
+          {isWords && <Figure name="sounds a minute">{Math.round(soundsPerMinute)}</Figure>}
+        </>
+      )}
+      <Figure name="corrected alone">{score.selfCorrected}</Figure>
+      <Figure name="time">
+        {ended?.seconds == null ? 'no clock' : `${Math.round(ended.seconds)} s`}
+      </Figure>
+    </dl>
+  );
+}
+
+function Figure({
+  name,
+  children,
+}: {
+  readonly name: string;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
+
+function Missed({ record, score }: { readonly record: CheckRecord; readonly score: CheckScore }) {
+  if (score.asked === 0) return <p class="quiet">Nothing was read, so there is nothing to say.</p>;
+  if (score.missed.length === 0) return <p>Nothing was marked. Tell them so.</p>;
+  return (
+    <ul class="check-missed">
+      {score.missed.map(({ item, at }) => {
+        const reading = record.marks.get(at);
+        const broke = new Set(reading?.broke.map(({ card }) => item.cards[card - 1]));
+        return (
+          <li key={at}>
+            <span class="little-row" role="img" aria-label={itemText(item)}>
+              {shownPieces(item).map((piece, place) => (
+                <span key={place} class={broke.has(piece.id) ? 'hurt' : undefined}>
+                  <PieceCard piece={piece} />
+                </span>
+              ))}
+            </span>
+            <span class="quiet">{saidOf(reading)}</span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+function saidOf(reading: ReturnType<CheckRecord['marks']['get']>): string {
+  if (!reading || reading.outcome === 'right') return '';
+  if (reading.outcome !== 'wrong') return outcomeNames[reading.outcome];
+  const heard = reading.broke.flatMap((one) =>
+    one.heard ? slipSaid(one.heard, settings.value.notation) : [],
+  );
+  return heard.length === 0 ? 'not said what was heard' : heard.join(', ');
+}
