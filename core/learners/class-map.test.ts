@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest';
+import { classMap, countWords, shakiest } from './class-map.ts';
+import type { Who } from './estimate.ts';
+import { knowledgeFrom } from './knowledge.ts';
+import { PUBLISHED_THRESHOLDS } from './mastery-word.ts';
+import type { Observation } from './observation.ts';
+
+const DAY = 20_000;
+
+function reads(child: string, card: string, right: boolean, times: number): readonly Observation[] {
+  return Array.from({ length: times }, (_, n) => ({
+    day: DAY - times + n,
+    child,
+    groups: ['g'],
+    task: 'read' as const,
+    cards: [card],
+    right,
+    broke: right ? null : 1,
+    heard: null,
+  }));
+}
+
+const CARDS = ['m=M', 'e=EH', 'sh=SH'];
+const all: readonly Who[] = [
+  { of: 'group', id: 'g' },
+  { of: 'child', id: 'Mina' },
+  { of: 'child', id: 'Kofi' },
+  { of: 'child', id: 'never noted' },
+];
+const { read } = knowledgeFrom([
+  ...reads('Mina', 'm=M', true, 30),
+  ...reads('Mina', 'e=EH', false, 12),
+  ...reads('Kofi', 'm=M', true, 2),
+]);
+const rows = classMap(read, all, CARDS, DAY, PUBLISHED_THRESHOLDS);
+
+describe('a class map', () => {
+  it('has a row for each, and each card in the order asked for', () => {
+    expect(rows.map(({ who }) => who)).toEqual(all);
+    for (const { cells } of rows) expect(cells.map(({ card }) => card)).toEqual(CARDS);
+  });
+
+  it('says secure, shaky, growing and not yet seen where the readings say so', () => {
+    const words = (row: number) => rows[row]?.cells.map(({ word }) => word);
+    expect(words(1)).toEqual(['secure', 'shaky', 'not yet seen']);
+    expect(words(2)).toEqual(['growing', 'not yet seen', 'not yet seen']);
+    expect(words(3)).toEqual(['not yet seen', 'not yet seen', 'not yet seen']);
+    expect(countWords(rows[1]?.cells ?? [])).toEqual({
+      secure: 1,
+      growing: 0,
+      shaky: 1,
+      'not yet seen': 1,
+    });
+  });
+
+  it('goes by the thresholds it is given', () => {
+    const lax = classMap(read, all, CARDS, DAY, { secure: 0.3, shaky: 0.01 });
+    expect(lax[1]?.cells.map(({ word }) => word)).toEqual(['secure', 'growing', 'not yet seen']);
+  });
+
+  it('finds the cards that are shaky, and no other', () => {
+    expect(shakiest(rows.slice(1))).toEqual(['e=EH']);
+    expect(shakiest(rows.slice(2))).toEqual([]);
+    expect(shakiest([])).toEqual([]);
+  });
+});

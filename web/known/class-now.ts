@@ -1,0 +1,80 @@
+import { computed, signal } from '@preact/signals';
+import {
+  type Child,
+  childrenOf,
+  groupOf,
+  type Progress,
+  progressOf,
+  SEQUENCE,
+  stepOf,
+  taughtOf,
+  WHOLE_CLASS,
+} from '../engine.ts';
+import { knowledge, modelDay } from '../memory/knowledge.ts';
+import { children, classState, group, groupName } from '../memory/open-class.ts';
+import { progress, taught } from '../memory/progress.ts';
+import { thresholds } from '../memory/thresholds.ts';
+import { classMap, type MapRow, type Who } from './engine.ts';
+
+/** Which skill is shown: from letters to sounds, or from sounds to letters. */
+export const task = signal<'read' | 'spell'>('read');
+
+/** The children of the group at work, by name. */
+export const members = computed<readonly Child[]>(() => children.value.toSorted(byName));
+
+/** All children of the class, by name. */
+export const everyone = computed<readonly Child[]>(() =>
+  childrenOf(classState.value, WHOLE_CLASS).toSorted(byName),
+);
+
+/** The cards that the group at work was taught, in the order of its teaching. */
+export const taughtCards = computed(() => inOrder(taught.value.correspondences, progress.value));
+
+/** The cards that a child's own group was taught, in the order of their teaching. */
+export function taughtToChild(child: Child): readonly string[] {
+  const state = classState.value;
+  const own = groupOf(state, child) ?? state.groups.get(WHOLE_CLASS);
+  const standing = own?.standing ?? null;
+  if (standing === null) return [];
+  const there = progressOf(standing, SEQUENCE);
+  return inOrder(taughtOf(there).correspondences, there);
+}
+
+/** The group at work, beside it the whole class, and each child: what they know of these cards today. */
+export function rowsFor(cards: readonly string[]): {
+  readonly groups: readonly MapRow[];
+  readonly children: readonly MapRow[];
+} {
+  const { id } = group.value;
+  const groups: readonly Who[] = [
+    { of: 'group', id },
+    ...(id === WHOLE_CLASS ? [] : [{ of: 'group', id: WHOLE_CLASS } as const]),
+  ];
+  return {
+    groups: mapFor(groups, cards),
+    children: mapFor(
+      members.value.map((child) => ({ of: 'child', id: child.id })),
+      cards,
+    ),
+  };
+}
+
+/** What each of these knows of these cards today. */
+export function mapFor(all: readonly Who[], cards: readonly string[]): readonly MapRow[] {
+  return classMap(knowledge.value[task.value], all, cards, modelDay(), thresholds.value);
+}
+
+/** What to call a child or a group. */
+export function nameOf({ of, id }: Who): string {
+  if (of === 'child') return classState.value.children.get(id)?.name || 'a child';
+  return id === WHOLE_CLASS ? 'Whole class' : groupName.value;
+}
+
+function inOrder(ids: ReadonlySet<string>, { sequence }: Progress): readonly string[] {
+  const step = (id: string) => stepOf(sequence, { kind: 'card', id }) ?? 0;
+  return [...ids].sort((one, other) => step(one) - step(other));
+}
+
+function byName(one: Child, other: Child): number {
+  return one.name.localeCompare(other.name) || one.id.localeCompare(other.id);
+}

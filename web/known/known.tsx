@@ -1,0 +1,60 @@
+import './known.css';
+import { asked } from '../app/route.ts';
+import { observations } from '../memory/knowledge.ts';
+import { ClassMap } from './class-map.tsx';
+import { everyone, members, taughtCards } from './class-now.ts';
+import { Note } from './note.tsx';
+import { NothingYet } from './nothing-yet.tsx';
+import { SignShapes } from './sign.tsx';
+import { parseView } from './view.ts';
+import { Ways } from './ways.tsx';
+
+/** What the children know, by what was noted: the class, a group, groups for tomorrow, one child. */
+export function KnownPage() {
+  const view = parseView(asked.value);
+  return (
+    <div class="known-page">
+      <SignShapes />
+      <div class="known-head">
+        <h1>What do they know?</h1>
+        <Ways current={view.of} />
+      </div>
+      <Shown />
+      <Note />
+    </div>
+  );
+}
+
+function Shown() {
+  if (everyone.value.length === 0) {
+    return (
+      <NothingYet to="class" act="Add your children">
+        First names, nicknames or initials are enough. Then you see here what each child knows, as
+        you mark what breaks.
+      </NothingYet>
+    );
+  }
+  if (taughtCards.value.length === 0) {
+    return (
+      <NothingYet to="learned" act="What have they learned?">
+        Say what this group has learned, and its sounds stand here.
+      </NothingYet>
+    );
+  }
+  if (observations.value.length === 0) {
+    return (
+      <NothingYet to="today" act="To today’s warm-up">
+        Nothing was noted yet. Run a warm-up, call on children, and mark what breaks: a few seconds
+        a day are enough to begin with.
+      </NothingYet>
+    );
+  }
+  if (members.value.length === 0) {
+    return (
+      <NothingYet to="class" act="Put children in this group">
+        Nobody is in this group yet.
+      </NothingYet>
+    );
+  }
+  return <ClassMap />;
+}

@@ -1,0 +1,26 @@
+import type { Estimate } from './engine.ts';
+
+/** A share as it is said, in whole percent: `78%`. */
+export function shareSaid(share: number): string {
+  return `${Math.round(share * 100)}%`;
+}
+
+/** An estimate with how sure it is: `about 78% right, likely between 61% and 90%`. */
+export function estimateSaid({ p, low, high }: Pick<Estimate, 'p' | 'low' | 'high'>): string {
+  return `about ${shareSaid(p)} right, likely between ${shareSaid(low)} and ${shareSaid(high)}`;
+}
+
+/** A number of things: `1 child`, `3 children`. */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/** Names in a row: `Tam`, `Tam and Wren`, `Tam, Wren and 3 more` when there are more than `most`. */
+export function namesSaid(names: readonly string[], most = 4): string {
+  if (names.length > most) {
+    const shown = names.slice(0, most - 1);
+    return `${shown.join(', ')} and ${names.length - shown.length} more`;
+  }
+  if (names.length < 2) return names.join('');
+  return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
