@@ -19,6 +19,7 @@ import {
   outcomeAt,
   type WordTable,
 } from '../core/boards/word-table.ts';
+import type { Taught } from '../core/language/taught.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { loadLexicon, loadScreen, readCard, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
@@ -47,6 +48,23 @@ export function board(args: readonly string[]): string {
   const taught = readTaught(typed.text('taught'));
   const shape = readShape(typed.text('shape') ?? 'syllable');
   const wishes = readWishes(typed, shape);
+  const { found, whole, lexicon } = searchFor(taught, shape, wishes);
+  if (!typed.flag('json')) return boardText(found);
+  return JSON.stringify({
+    ...boardJson(found, wishes, lexicon),
+    ...(typed.flag('model') ? { model: modelJson(whole, wishes, shape) } : {}),
+  });
+}
+
+/** A board, the table it was chosen from, and the word list that judged it. */
+export interface Searched {
+  readonly found: FoundBoard;
+  readonly whole: WordTable;
+  readonly lexicon: Lexicon;
+}
+
+/** The best board of what was taught. Ends the command when there is none. */
+export function searchFor(taught: Taught, shape: Shape, wishes: BoardWishes): Searched {
   const banned = new Set(wishes.banned);
   const cards = cardsTaught(taught).filter(({ id }) => !banned.has(id));
   const piles = candidates(shape, cards).map((pile) => pile.map(({ id }) => id));
@@ -64,11 +82,7 @@ export function board(args: readonly string[]): string {
   const whole = usefulCards(makeWordTable(shape, kept, context), wishes);
   const found = searchTable(whole, wishes);
   if (found.kind !== 'found') return fail(found.message);
-  if (!typed.flag('json')) return boardText(found);
-  return JSON.stringify({
-    ...boardJson(found, wishes, context.lexicon),
-    ...(typed.flag('model') ? { model: modelJson(whole, wishes, shape) } : {}),
-  });
+  return { found, whole, lexicon: context.lexicon };
 }
 
 /** The shape of an id. Ends the command when there is none. */
@@ -86,7 +100,8 @@ export function readCards(text: string | null): readonly string[] {
     .map(readCard);
 }
 
-function readWishes(typed: Typed, { piles }: Shape): BoardWishes {
+/** The wishes of `--begin`, `--middle`, `--end`, `--pin`, `--ban`, `--focus`, `--clean` and `--strict`. */
+export function readWishes(typed: Typed, { piles }: Shape): BoardWishes {
   const begin = typed.whole('begin', 8, 1, MOST_CARDS);
   const end = typed.whole('end', 8, 1, MOST_CARDS);
   const middle = typed.whole('middle', Number.MAX_SAFE_INTEGER, 1, Number.MAX_SAFE_INTEGER);

@@ -15,7 +15,7 @@ export interface Typed {
   share(name: string, otherwise: number): number;
 }
 
-/** Reads the arguments of one command. `--json` is known to every command. */
+/** Reads the arguments of one command. `--json` is known to every command; `-o` is short for `--out`. */
 export function readOptions(args: readonly string[], kinds: OptionKinds): Typed {
   const parsed = parse(args, kinds);
   const values = new Map(Object.entries(parsed.values));
@@ -45,9 +45,12 @@ export function readOptions(args: readonly string[], kinds: OptionKinds): Typed 
 }
 
 function parse(args: readonly string[], kinds: OptionKinds) {
-  const options: Record<string, { type: 'string' | 'boolean' }> = { json: { type: 'boolean' } };
+  const options: Record<string, { type: 'string' | 'boolean'; short?: string }> = {
+    json: { type: 'boolean' },
+  };
   for (const [name, kind] of Object.entries(kinds)) {
-    options[name] = { type: kind === 'text' ? 'string' : 'boolean' };
+    const short = name === 'out' ? { short: 'o' } : {};
+    options[name] = { type: kind === 'text' ? 'string' : 'boolean', ...short };
   }
   try {
     return parseArgs({ args: [...args], options, allowPositionals: true, strict: true });

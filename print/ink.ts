@@ -8,12 +8,16 @@ export interface Inks {
   readonly ink: string;
   /** Small text beside them. */
   readonly soft: string;
-  /** Frames and lines. */
+  /** Faint lines: divisions, cut marks. */
   readonly rule: string;
+  /** The frame of a card. */
+  readonly edge: string;
+  /** The ground of a consonant's card: the paper itself. */
+  readonly card: string;
   /** The ground of a vowel's arch. */
   readonly arch: string;
-  /** The edge of a vowel's arch. */
-  readonly archEdge: string;
+  /** The ground of a silent e. */
+  readonly pale: string;
   /** The sweep line. */
   readonly sweep: string;
 }
@@ -21,18 +25,22 @@ export interface Inks {
 const colour: Inks = {
   ink: '#1d2740',
   soft: '#5a6275',
-  rule: '#c9c0ac',
+  rule: '#a59c86',
+  edge: '#1d2740',
+  card: '#ffffff',
   arch: '#ffe3a3',
-  archEdge: '#c9962b',
+  pale: '#fff3d6',
   sweep: '#0f7c74',
 };
 
 const grey: Inks = {
   ink: '#000000',
   soft: '#555555',
-  rule: '#b5b5b5',
-  arch: '#ececec',
-  archEdge: '#777777',
+  rule: '#999999',
+  edge: '#000000',
+  card: '#ffffff',
+  arch: '#e2e2e2',
+  pale: '#f3f3f3',
   sweep: '#333333',
 };
 

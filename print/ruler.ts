@@ -20,7 +20,7 @@ export function ruler(x: number, y: number, { soft }: Inks): readonly Mark[] {
     ...ticks,
     {
       kind: 'text',
-      text: '50 mm (5 cm). If it measures otherwise, print at 100 %.',
+      text: '50 mm. If it measures otherwise, print at 100 %.',
       x: x + RULER + 3,
       y: y + 2.6,
       size: points(7),

@@ -1,0 +1,136 @@
+import { cardsTaught } from '../core/boards/taught-cards.ts';
+import { SEQUENCE } from '../core/sequence/built-in.ts';
+import type { Item } from '../core/sequence/sequence.ts';
+import { screenText } from '../core/words/own-text.ts';
+import { RING_COUNTS, type RingCount } from '../print/binder.ts';
+import { cardPages } from '../print/cards/card-pages.ts';
+import type { CardLook } from '../print/cards/front.ts';
+import { CARD_KINDS } from '../print/cards/grid.ts';
+import { ownCard, type PaperCard, paperCard } from '../print/cards/paper-card.ts';
+import { stripPages } from '../print/cards/strip-pages.ts';
+import { makePdf } from '../print/document.ts';
+import { TURNS } from '../print/duplex.ts';
+import { inks } from '../print/ink.ts';
+import type { Page } from '../print/page.ts';
+import { readShape, readWishes, searchFor } from './board.ts';
+import { loadLexicon, loadScreen, readTaught } from './engine.ts';
+import { fail } from './failure.ts';
+import { readOptions, type Typed } from './options.ts';
+import { loadPictures, loadTypeface, readOneOf, readOut, readPaper, writeOut } from './paper.ts';
+
+const KINDS = [...CARD_KINDS, 'strips'] as const;
+/** The most cards with her own text, and the most blank ones, in one file. */
+const MOST_OWN = 200;
+
+/** `cards --taught T -o FILE.pdf`: cards or binder strips to print and cut. */
+export async function cards(args: readonly string[]): Promise<string> {
+  const typed = readOptions(args, {
+    taught: 'text',
+    steps: 'text',
+    shape: 'text',
+    begin: 'text',
+    middle: 'text',
+    end: 'text',
+    pin: 'text',
+    ban: 'text',
+    focus: 'text',
+    own: 'text',
+    blank: 'text',
+    kind: 'text',
+    paper: 'text',
+    holes: 'text',
+    pictures: 'flag',
+    grey: 'flag',
+    backs: 'flag',
+    turn: 'text',
+    out: 'text',
+  });
+  if (typed.words.length > 0) fail(`cards takes options only; “${typed.words[0]}” is none.`);
+  const out = readOut(typed, 'cards.pdf');
+  const kind = readOneOf(typed, 'kind', KINDS, 'index');
+  const paper = readPaper(typed);
+  const turn = readOneOf(typed, 'turn', TURNS, 'long');
+  const backs = typed.flag('backs') ? turn : null;
+  const look: CardLook = {
+    inks: inks(typed.flag('grey')),
+    typeface: loadTypeface(),
+    grey: typed.flag('grey'),
+    pictures: typed.flag('pictures') ? loadPictures() : null,
+  };
+  let pages: readonly Page[];
+  let count: number;
+  if (kind === 'strips') {
+    const piles = pilesOf(typed).map((pile) => pile.map(paperCard));
+    const rings = readRings(typed, paper === 'letter' ? 3 : 4);
+    pages = stripPages(piles, { paper, rings, backs }, look);
+    count = piles.flat().length;
+  } else {
+    const chosen = [...idsOf(typed).map(paperCard), ...ownCards(typed, look)];
+    if (chosen.length === 0) fail('There are no cards to print: say --taught, --steps or --own.');
+    pages = cardPages(chosen, { kind, paper, backs }, look);
+    count = chosen.length;
+  }
+  const bytes = await makePdf(
+    { title: 'Cards', pages, ...(backs ? { turn: backs } : {}) },
+    look.typeface,
+  );
+  writeOut(out, bytes);
+  if (typed.flag('json')) {
+    return JSON.stringify({ file: out, kind, paper, cards: count, pages: pages.length });
+  }
+  const sides = pages.length === 1 ? '1 page' : `${pages.length} pages`;
+  return `${count} cards on ${sides}: ${out}\nPrint at 100 %; the ruler on the first page says whether the size is true.`;
+}
+
+/** The cards that `--shape`, `--steps` or `--taught` names; none when none of them was typed. */
+function idsOf(typed: Typed): readonly string[] {
+  if (typed.text('shape') !== null) return [...new Set(pilesOf(typed).flat())];
+  const steps = typed.text('steps');
+  if (steps !== null) return stepCards(steps);
+  const taught = typed.text('taught');
+  if (taught === null && (typed.text('own') !== null || typed.text('blank') !== null)) return [];
+  return cardsTaught(readTaught(taught)).map(({ id }) => id);
+}
+
+/** The piles of the best board on which no combination is stopped: paper cannot skip one. */
+function pilesOf(typed: Typed): readonly (readonly string[])[] {
+  const shape = readShape(typed.text('shape') ?? 'syllable');
+  const wishes = { ...readWishes(typed, shape), clean: true };
+  return searchFor(readTaught(typed.text('taught')), shape, wishes).found.board.piles;
+}
+
+/** The cards of steps `20-24` or of step `24`, in their order. */
+function stepCards(text: string): readonly string[] {
+  const last = SEQUENCE.steps.length;
+  const [, first, end] = /^(\d+)(?:-(\d+))?$/.exec(text.trim()) ?? [];
+  const [from, to] = [Number(first), Number(end ?? first)];
+  if (!(from >= 1 && to >= from && to <= last)) {
+    fail(`--steps takes steps from 1 to ${last}, such as 20-24; “${text}” is not that.`);
+  }
+  const items = SEQUENCE.steps.slice(from - 1, to).flatMap(({ items }): readonly Item[] => items);
+  return items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
+}
+
+/** Cards with the texts of `--own said,was`, and `--blank N` empty ones. */
+function ownCards(typed: Typed, { typeface }: CardLook): readonly PaperCard[] {
+  const texts = (typed.text('own') ?? '')
+    .split(',')
+    .map((text) => text.trim())
+    .filter((text) => text !== '');
+  if (texts.length > MOST_OWN) fail(`--own takes at most ${MOST_OWN} texts.`);
+  const [lexicon, screen] = texts.length > 0 ? [loadLexicon(), loadScreen()] : [];
+  for (const text of texts) {
+    const [missing] = typeface.missing(text);
+    if (missing) fail(`The letters of the cards have no “${missing}”. Leave it out of “${text}”.`);
+    if (lexicon && screen && screenText(text, lexicon, screen).verdict === 'stop') {
+      fail(`“${text}” is a word that the word screen stops. Choose another.`);
+    }
+  }
+  const blank = typed.whole('blank', 0, 0, MOST_OWN);
+  return [...texts, ...Array<string>(blank).fill('')].map(ownCard);
+}
+
+function readRings(typed: Typed, otherwise: RingCount): RingCount {
+  const asked = typed.whole('holes', otherwise, 2, 4);
+  return RING_COUNTS.find((count) => count === asked) ?? otherwise;
+}

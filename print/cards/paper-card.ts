@@ -1,0 +1,69 @@
+import { cardRule } from '../../core/language/card-rule.ts';
+import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
+import type { Place } from '../../core/language/correspondence.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
+
+/** A card as it is printed. */
+export interface PaperCard {
+  readonly shape: CardShape;
+  /** The letters, in the parts that the card tells apart: `['s', 't']` of a cluster, `['a', 'e']` of a_e. */
+  readonly parts: readonly string[];
+  readonly keyword: string | null;
+  /** What her side says; null for a card of her own. */
+  readonly back: CardBack | null;
+}
+
+/** The teacher's side, in her words. */
+export interface CardBack {
+  readonly letters: string;
+  readonly sound: string;
+  readonly keyword: string | null;
+  readonly place: string;
+  readonly rule: string | null;
+}
+
+/** The printed card of a correspondence. Throws when there is no such id. */
+export function paperCard(id: string): PaperCard {
+  const card = correspondenceById.get(id);
+  if (!card) throw new Error(`There is no card ${id}.`);
+  const { grapheme, phonemes, kind, keyword, places } = card;
+  const shape = cardShape(card);
+  const ofParts = card.parts.map((part) => correspondenceById.get(part));
+  const sound =
+    kind === 'cluster'
+      ? ofParts.map((part) => soundLabel(part?.phonemes ?? [])).join(' ')
+      : soundLabel(phonemes);
+  const letters = grapheme.replace('_e', '–e');
+  return {
+    shape,
+    parts: partsOf(shape, grapheme, card.parts),
+    keyword,
+    back: { letters, sound, keyword, place: placeOf(shape, places), rule: cardRule(card) },
+  };
+}
+
+/** A card with her own text; with none it is blank, to be written on. */
+export function ownCard(text: string): PaperCard {
+  return { shape: 'tile', parts: text === '' ? [] : [text], keyword: null, back: null };
+}
+
+function partsOf(shape: CardShape, grapheme: string, parts: readonly string[]): readonly string[] {
+  if (shape === 'cluster') return parts.map((id) => id.slice(0, id.indexOf('=')));
+  if (shape === 'split') return [grapheme.slice(0, 1), 'e'];
+  if (shape === 'carrier') return [grapheme.slice(0, -1), 'e'];
+  return [grapheme];
+}
+
+const placeWords: Readonly<Record<Place, string>> = {
+  beginning: 'at the beginning',
+  middle: 'in the middle',
+  ending: 'at the end',
+};
+
+function placeOf(shape: CardShape, places: readonly Place[]): string {
+  if (shape === 'split') return 'around a consonant';
+  if (shape === 'ending' || shape === 'cle') return 'at the end of longer words';
+  if (places.length === 0) return 'inside longer words';
+  return places.map((place) => placeWords[place]).join(' and ');
+}

@@ -1,0 +1,53 @@
+import type { Mark } from './page.ts';
+
+/** A flat picture: painted outlines in a square of `box` units, from back to front. */
+export interface Picture {
+  readonly box: number;
+  readonly parts: readonly PicturePart[];
+}
+
+export interface PicturePart {
+  /** An outline in SVG path syntax. */
+  readonly path: string;
+  /** `#rrggbb`. */
+  readonly fill: string;
+  /** From 0 to 1; 1 when left out. */
+  readonly opacity?: number;
+}
+
+/** Finds the picture of a keyword. */
+export type Pictures = ReadonlyMap<string, Picture>;
+
+/** A picture `size` mm wide and high, its top left corner at (`x`, `y`). */
+export function pictureMarks(
+  { box, parts }: Picture,
+  { x, y, size }: { readonly x: number; readonly y: number; readonly size: number },
+  grey: boolean,
+): readonly Mark[] {
+  return parts.map(({ path, fill, opacity = 1 }) => ({
+    kind: 'shape',
+    path,
+    x,
+    y,
+    scale: size / box,
+    fill: grey ? greyOf(fill) : fill,
+    opacity,
+  }));
+}
+
+/**
+ * The grey as light as a colour looks: relative luminance by the weights of ITU-R BT.709 over linear
+ * light, back in sRGB (IEC 61966-2-1), so that a printer's own conversion makes no two parts alike.
+ */
+export function greyOf(colour: string): string {
+  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => {
+    const part = Number.parseInt(colour.slice(at, at + 2), 16) / 255;
+    return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+  });
+  const light = 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  const value = light <= 0.0031308 ? light * 12.92 : 1.055 * light ** (1 / 2.4) - 0.055;
+  const digits = Math.round(value * 255)
+    .toString(16)
+    .padStart(2, '0');
+  return `#${digits}${digits}${digits}`;
+}
