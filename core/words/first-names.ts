@@ -4,18 +4,22 @@
  * that is also a word (*Jack*, *Will*) is judged as the word. Sorted.
  */
 const FIRST_NAMES: ReadonlySet<string> = new Set(
-  `abe al ann anne art barb bart bea beth blake blair bo brad brent brett britt brock bruce bryce
-   cal carl chad chase chet chris chuck clark claire clay clint cole craig curt dale dan dane dave
-   dean deb dee del denise des dev dex dina dirk don donn doug drew duane earl ed elle em eve
-   finn fitz flo floyd fran frank fred gabe gail gene george ger gil glen greg gus gwen hal hank
-   hans heath hugh ian ike jade jake james jan jane janet jay jean jed jeff jen jer jess jill jim
-   jin jo joan job joe joel john josh jude jules june kai kate kay keith ken kent kev kim kip kirk
-   kit kurt kyle kym lane lars lea lee len leo les lew lex lin linc liv liz lloyd lou luis luke
-   lyle lynn mae mag marge marc mark matt maude max meg mel mick mike min mo myles nate ned neil
-   nell nick nils noel nor nyle pam pat paul peg penn pete phil pip quinn rae raj ralph ray reg
-   rex rhys rick rob rod ron rose ross roy russ ruth sal sam saul scott sean seb seth shane shaun
-   shay shel sid sue sven tad tam ted tess tim tom tod todd tran trent trish troy ty val vern
-   vic vin von wade wayne wes win xu yan yu zac zach zak zed zeke zoe`
+  `abe al ann anne art barb bart bea ben beth bing blair blake blanche bo brad bree brent bret
+   brett britt brock bruce bryce burke burt cal carl chad chan charles chase cher chet chris chuck
+   claire clare clark claus clay clem cleve clint clive cobb cole conn craig curt dale dan dane
+   dave dean deb dee del denise des dev dex di dina dirk dix dom don donn doug drake drew duane
+   dwight earl ed elle em eve fay finn fitz flo floyd fran frank fred fritz gabe gage gail garth
+   gene george ger gil glen greg griff gus gwen hal hank hans hayes heath hodge holmes holt hugh
+   hy ian ike jade jake james jan jane janet jay jean jed jeff jen jer jess jill jim jin jo joan
+   job joe joel john josh joyce juan jude jules june kai kane kate kay keith ken kent kev kim
+   kip kirk kit knox kurt kyle kym lane lars lea lee len leo les lew lex lin linc liv liz lloyd
+   lou lu luis luke lyle lynn mac mack mae mag mal marc marge mark matt maude max meg mel mick
+   mike min mitch mo moe moore morse mort myles nan nat nate neal ned neil nell nick nils noel nor
+   nyle ole pam pat paul peg penn pete phil pip quinn rae raj ralph rand ray reese reg rex rhys
+   rick rob rod rog ron rose ross roy rube russ ruth sal sam sarge saul scott sean seb seth shane
+   shaun shaw shawn shay shel sid sioux sloan sol spence starr steve sue sven tad tam tate ted
+   tess thor thorpe tim tod todd tom tran trent trey trish troy ty val vern vi vic vin von wade
+   walsh walt wang wayne wells wes win wynn xu yale yan york yu zac zach zack zak zed zeke zoe`
     .split(/\s+/)
     .filter(Boolean),
 );
