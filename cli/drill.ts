@@ -1,32 +1,42 @@
 import { buildDrill } from '../core/drills/build-drill.ts';
 import type { Drill } from '../core/drills/drill.ts';
+import type { DrillEngine, DrillSpec } from '../core/drills/drill-spec.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
 import type { Taught } from '../core/language/taught.ts';
 import { readCards, readShape } from './board.ts';
 import { loadLexicon, loadScreen, readCard, readNewest, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
-import { readOptions } from './options.ts';
+import { readOptions, type Typed } from './options.ts';
 
 /** The longest run that may be asked for. */
 const MOST_FLIPS = 500;
 
+/** What can be asked of a drill, for every command that makes one. */
+export const DRILL_OPTIONS = {
+  taught: 'text',
+  seed: 'text',
+  flips: 'text',
+  real: 'text',
+  shape: 'text',
+  focus: 'text',
+  'focus-share': 'text',
+  contrast: 'text',
+  rise: 'flag',
+} as const;
+
 /** `drill --taught T --seed N`: today's three parts. */
 export function drill(args: readonly string[]): string {
-  const typed = readOptions(args, {
-    taught: 'text',
-    seed: 'text',
-    flips: 'text',
-    real: 'text',
-    shape: 'text',
-    focus: 'text',
-    'focus-share': 'text',
-    contrast: 'text',
-    rise: 'flag',
-  });
+  const typed = readOptions(args, DRILL_OPTIONS);
   if (typed.words.length > 0) fail(`drill takes options only; “${typed.words[0]}” is none.`);
   const taught = readTaught(typed.text('taught'));
   if (typed.text('seed') === null)
     fail('Give a seed: --seed 7. The same seed gives the same drill.');
+  const made = readDrill(typed, taught, { lexicon: loadLexicon(), screen: loadScreen() });
+  return typed.flag('json') ? JSON.stringify(drillJson(made)) : drillText(made);
+}
+
+/** The drill that was asked for by `DRILL_OPTIONS`; seed 1 when none was given. */
+export function readDrill(typed: Typed, taught: Taught, engine: DrillEngine): Drill {
   const shape = typed.text('shape');
   const focus = readCards(typed.text('focus'));
   const contrasts = readContrasts(typed.text('contrast'));
@@ -36,22 +46,19 @@ export function drill(args: readonly string[]): string {
   if (asksForShare && focus.length === 0) {
     fail('--focus-share says how often the cards of --focus come; name them: --focus sh,th.');
   }
-  const made = buildDrill(
-    {
-      taught,
-      newest: readNewest(typed.text('taught')),
-      seed: typed.whole('seed', 0, 0, Number.MAX_SAFE_INTEGER),
-      flips: typed.whole('flips', 30, 1, MOST_FLIPS),
-      realShare: typed.share('real', 0.5),
-      ...(shape === null ? {} : { shape: readShape(shape).id }),
-      ...(focus.length === 0 ? {} : { focus }),
-      ...(asksForShare ? { focusShare: typed.share('focus-share', 1) } : {}),
-      ...(contrasts.length === 0 ? {} : { contrasts }),
-      rise: typed.flag('rise'),
-    },
-    { lexicon: loadLexicon(), screen: loadScreen() },
-  );
-  return typed.flag('json') ? JSON.stringify(drillJson(made)) : drillText(made);
+  const spec: DrillSpec = {
+    taught,
+    newest: readNewest(typed.text('taught')),
+    seed: typed.whole('seed', 1, 0, Number.MAX_SAFE_INTEGER),
+    flips: typed.whole('flips', 30, 1, MOST_FLIPS),
+    realShare: typed.share('real', 0.5),
+    ...(shape === null ? {} : { shape: readShape(shape).id }),
+    ...(focus.length === 0 ? {} : { focus }),
+    ...(asksForShare ? { focusShare: typed.share('focus-share', 1) } : {}),
+    ...(contrasts.length === 0 ? {} : { contrasts }),
+    rise: typed.flag('rise'),
+  };
+  return buildDrill(spec, engine);
 }
 
 /** Pairs of cards from a list such as `b/d,e/i`; none when it was not typed. */

@@ -4,6 +4,7 @@ import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { parseTaught, parseTaughtJson } from '../core/sequence/taught-text.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { decodeLexicon } from '../core/words/lexicon-format.ts';
+import { decodeMeanings, type Meanings } from '../core/words/meanings.ts';
 import type { WordScreen } from '../core/words/screen.ts';
 import { SCREEN_DATA } from '../core/words/screen-data.ts';
 import { createWordScreen } from '../core/words/word-screen.ts';
@@ -12,6 +13,12 @@ import { fail } from './failure.ts';
 /** The word list that the build step made. */
 export function loadLexicon(): Lexicon {
   return decodeLexicon(readFileSync(new URL('../lexicon/dist/words.bin', import.meta.url)));
+}
+
+/** The short meanings that the build step made. */
+export function loadMeanings(): Meanings {
+  const file = new URL('../lexicon/dist/meanings.json', import.meta.url);
+  return decodeMeanings(JSON.parse(readFileSync(file, 'utf8')));
 }
 
 /** The word screen, from its reviewed and hashed list. */

@@ -1,21 +1,25 @@
 /** The terminal program: picks the command, prints its answer, turns failures into exit codes. */
 import { board } from './board.ts';
+import { cards } from './cards.ts';
 import { check } from './check.ts';
 import { drill } from './drill.ts';
 import { Failure } from './failure.ts';
 import { mastery } from './mastery.ts';
 import { passage } from './passage.ts';
 import { screen } from './screen.ts';
+import { slides } from './slides.ts';
 import { spell } from './spell.ts';
 import { words } from './words.ts';
 
-const commands = new Map<string, (args: readonly string[]) => string>([
+const commands = new Map<string, (args: readonly string[]) => string | Promise<string>>([
   ['spell', spell],
   ['words', words],
   ['screen', screen],
   ['passage', passage],
   ['board', board],
   ['drill', drill],
+  ['cards', cards],
+  ['slides', slides],
   ['check', check],
   ['mastery', mastery],
 ]);
@@ -28,6 +32,8 @@ const USAGE = `sweepline — cards, words and drills in the terminal
   screen < LINES                   judges lines of cards<TAB>sounds
   board --taught T --shape S       the best board   [--begin 8] [--end 8] [--clean] [--strict]
   drill --taught T --seed N        a three-part drill   [--flips 30] [--real 0.5] [--shape S]
+  cards --taught T -o FILE.pdf     cards to print   [--kind index|half|desk|strips] [--paper letter|a4]
+  slides --taught T -o FILE.pptx   a run as slides   [--shape S] [--seed N] [--by-sound]
   check make --taught T --seed N   a short check of one child   [--items 30] [--kind K]
   check score FILE                 scores a check as it was read
   mastery --evidence F --now DATE  what each pupil knows, and how sure that is
@@ -44,7 +50,7 @@ if (name === undefined || name === 'help' || name === '--help') {
   process.exitCode = 2;
 } else {
   try {
-    const answer = command(args);
+    const answer = await command(args);
     if (answer !== '') process.stdout.write(`${answer}\n`);
   } catch (error) {
     if (!(error instanceof Failure)) throw error;
