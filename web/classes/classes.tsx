@@ -1,5 +1,6 @@
 import './classes.css';
 import { AddChildren } from './add-children.tsx';
+import { BringList } from './bring-list.tsx';
 import { ClassName } from './class-name.tsx';
 import { Classes } from './classes-here.tsx';
 import { Groups } from './groups.tsx';
@@ -11,6 +12,7 @@ export function ClassPage() {
     <div class="class-page">
       <ClassName />
       <AddChildren />
+      <BringList />
       <Groups />
       <Classes />
       <SafeKeeping />
