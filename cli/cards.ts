@@ -59,11 +59,13 @@ export async function cards(args: readonly string[]): Promise<string> {
   };
   let pages: readonly Page[];
   let count: number;
+  let piles: readonly (readonly string[])[] | null = null;
   if (kind === 'strips') {
-    const piles = pilesOf(typed).map((pile) => pile.map(paperCard));
+    piles = pilesOf(typed);
     const rings = readRings(typed, paper === 'letter' ? 3 : 4);
-    pages = stripPages(piles, { paper, rings, backs }, look);
-    count = piles.flat().length;
+    const strips = piles.map((pile) => pile.map(paperCard));
+    pages = stripPages(strips, { paper, rings, backs }, look);
+    count = strips.flat().length;
   } else {
     const chosen = [...idsOf(typed).map(paperCard), ...ownCards(typed, look)];
     if (chosen.length === 0) fail('There are no cards to print: say --taught, --steps or --own.');
@@ -76,7 +78,8 @@ export async function cards(args: readonly string[]): Promise<string> {
   );
   writeOut(out, bytes);
   if (typed.flag('json')) {
-    return JSON.stringify({ file: out, kind, paper, cards: count, pages: pages.length });
+    const made = { file: out, kind, paper, cards: count, pages: pages.length };
+    return JSON.stringify(piles ? { ...made, piles } : made);
   }
   const sides = pages.length === 1 ? '1 page' : `${pages.length} pages`;
   return `${count} cards on ${sides}: ${out}\nPrint at 100 %; the ruler on the first page says whether the size is true.`;
