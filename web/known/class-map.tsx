@@ -2,12 +2,13 @@ import './class-map.css';
 import { useState } from 'preact/hooks';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import { mapFor, members, nameOf, rowsFor, task, taughtCards } from './class-now.ts';
+import { mapFor, members, nameOf, rowsFor, taughtCards } from './class-now.ts';
 import { type Columns, cardsShown, columns } from './columns.ts';
 import type { MapCell, MapRow, Who } from './engine.ts';
 import { gridKeys } from './grid-keys.ts';
 import { counted, estimateSaid } from './said.ts';
 import { Sign, SignKey } from './sign.tsx';
+import { Skill } from './skill.tsx';
 import { ThresholdsForm } from './thresholds-form.tsx';
 import { linkToView } from './view.ts';
 
@@ -131,23 +132,6 @@ function Told({ who, cell }: { readonly who: Who; readonly cell: MapCell }) {
         {estimateSaid(cell.estimate)}. {basis}
       </span>
     </>
-  );
-}
-
-function Skill() {
-  return (
-    <label>
-      Skill{' '}
-      <select
-        value={task.value}
-        onChange={(event) => {
-          task.value = event.currentTarget.value === 'spell' ? 'spell' : 'read';
-        }}
-      >
-        <option value="read">reading</option>
-        <option value="spell">spelling</option>
-      </select>
-    </label>
   );
 }
 

@@ -6,9 +6,19 @@ export {
   type MapRow,
   shakiest,
 } from '../../core/learners/class-map.ts';
-export type { Estimate, Who } from '../../core/learners/estimate.ts';
+export { type Confusion, countConfusions } from '../../core/learners/confusions.ts';
+export { makeDay } from '../../core/learners/day.ts';
+export {
+  type Estimate,
+  estimateHabit,
+  estimatePlace,
+  type Who,
+} from '../../core/learners/estimate.ts';
+export { type GrowthPoint, growthOf } from '../../core/learners/growth.ts';
+export { historiesOf } from '../../core/learners/history.ts';
 export {
   MASTERY_WORDS,
   type MasteryWord,
   type Thresholds,
 } from '../../core/learners/mastery-word.ts';
+export { scheduleOf } from '../../core/learners/schedule.ts';

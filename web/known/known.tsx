@@ -1,12 +1,13 @@
 import './known.css';
 import { asked } from '../app/route.ts';
 import { observations } from '../memory/knowledge.ts';
+import { ChildView } from './child.tsx';
 import { ClassMap } from './class-map.tsx';
 import { everyone, members, taughtCards } from './class-now.ts';
 import { Note } from './note.tsx';
 import { NothingYet } from './nothing-yet.tsx';
 import { SignShapes } from './sign.tsx';
-import { parseView } from './view.ts';
+import { linkToView, parseView, type View } from './view.ts';
 import { Ways } from './ways.tsx';
 
 /** What the children know, by what was noted: the class, a group, groups for tomorrow, one child. */
@@ -19,13 +20,13 @@ export function KnownPage() {
         <h1>What do they know?</h1>
         <Ways current={view.of} />
       </div>
-      <Shown />
+      <Shown view={view} />
       <Note />
     </div>
   );
 }
 
-function Shown() {
+function Shown({ view }: { readonly view: View }) {
   if (everyone.value.length === 0) {
     return (
       <NothingYet to="class" act="Add your children">
@@ -49,6 +50,10 @@ function Shown() {
       </NothingYet>
     );
   }
+  if (view.of === 'child') {
+    const child = everyone.value.find(({ id }) => id === view.id);
+    return child ? <ChildView child={child} card={view.card} /> : <Gone />;
+  }
   if (members.value.length === 0) {
     return (
       <NothingYet to="class" act="Put children in this group">
@@ -57,4 +62,15 @@ function Shown() {
     );
   }
   return <ClassMap />;
+}
+
+function Gone() {
+  return (
+    <div class="known-empty">
+      <p>This child is not in the class any more. What was noted is kept.</p>
+      <a class="button next" href={linkToView({ of: 'map' })}>
+        To the class map
+      </a>
+    </div>
+  );
 }

@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { estimateCard } from './estimate.ts';
+import { growthOf } from './growth.ts';
+import { knowledgeFrom } from './knowledge.ts';
+import type { Observation } from './observation.ts';
+
+const MINA = { of: 'child', id: 'Mina' } as const;
+const DAY = 20_000;
+const CARDS = ['m=M', 'e=EH', 'sh=SH'];
+
+function read(card: string, day: number, right: boolean, child = 'Mina'): Observation {
+  return {
+    day,
+    child,
+    groups: ['g'],
+    task: 'read',
+    cards: [card],
+    right,
+    broke: right ? null : 1,
+    heard: null,
+  };
+}
+
+const observations = [
+  ...[0, 1, 2, 5, 9, 14, 20].map((ago) => read('m=M', DAY - ago, true)),
+  ...[0, 1, 2, 3, 4].flatMap((ago) => [read('e=EH', DAY - ago, ago < 2)]),
+  read('sh=SH', DAY - 30, true, 'Kofi'),
+];
+const growth = growthOf(observations, 'read', MINA, CARDS, DAY);
+
+describe('growth', () => {
+  it('begins with the first reading of their own and ends today', () => {
+    expect(growth[0]?.day).toBe(DAY - 20);
+    expect(growth.at(-1)?.day).toBe(DAY);
+    const days = growth.map(({ day }) => day);
+    expect(days).toEqual([...new Set(days)].sort((one, other) => one - other));
+  });
+
+  it('counts what was met by then, and never what only others read', () => {
+    expect(growth[0]?.met).toBe(1);
+    expect(growth.at(-1)?.met).toBe(2);
+  });
+
+  it('ends with what is known today: the sum of the estimates of the cards met', () => {
+    const { read: known } = knowledgeFrom(observations);
+    const now = ['m=M', 'e=EH'].map((card) => estimateCard(known, MINA, card, DAY));
+    const last = growth.at(-1);
+    expect(last?.known).toBeCloseTo(
+      now.reduce((sum, { p }) => sum + p, 0),
+      9,
+    );
+    expect(last?.low).toBeCloseTo(
+      now.reduce((sum, { low }) => sum + low, 0),
+      9,
+    );
+    expect(last?.high).toBeCloseTo(
+      now.reduce((sum, { high }) => sum + high, 0),
+      9,
+    );
+  });
+
+  it('says of each day only what had been read by then', () => {
+    const half = DAY - 10;
+    const early = observations.filter(({ day }) => day <= half);
+    const ofHalf = growthOf(early, 'read', MINA, CARDS, half).at(-1);
+    expect(growth.find(({ day }) => day === half)).toEqual(ofHalf);
+  });
+
+  it('stays between its bounds, and looks at forty days at most, however long it was', () => {
+    const year = Array.from({ length: 300 }, (_, n) => read('m=M', DAY - n, n % 3 > 0));
+    const long = growthOf(year, 'read', MINA, CARDS, DAY);
+    expect(long).toHaveLength(40);
+    for (const { low, known, high, met } of [...long, ...growth]) {
+      expect(low).toBeLessThanOrEqual(known);
+      expect(known).toBeLessThanOrEqual(high);
+      expect(high).toBeLessThanOrEqual(met);
+    }
+  });
+
+  it('is empty of a child who has read nothing, and of the other skill', () => {
+    expect(growthOf(observations, 'read', { of: 'child', id: 'Sol' }, CARDS, DAY)).toEqual([]);
+    expect(growthOf(observations, 'spell', MINA, CARDS, DAY)).toEqual([]);
+  });
+});

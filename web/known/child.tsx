@@ -1,0 +1,225 @@
+import './child.css';
+import { useMemo } from 'preact/hooks';
+import { Card } from '../cards/card.tsx';
+import { cardName, habitNames } from '../cards/card-name.ts';
+import { type Child, groupOf, HABITS, PLACES } from '../engine.ts';
+import { today } from '../memory/day.ts';
+import { whenSaid } from '../memory/day-name.ts';
+import { knowledge, modelDay, observations } from '../memory/knowledge.ts';
+import { classState, nameOfGroup } from '../memory/open-class.ts';
+import { everyone, mapFor, task, taughtToChild } from './class-now.ts';
+import { ConfusionTable } from './confusion-table.tsx';
+import { dueSaid } from './due-said.ts';
+import {
+  countConfusions,
+  countWords,
+  type Estimate,
+  estimateHabit,
+  estimatePlace,
+  historiesOf,
+  MASTERY_WORDS,
+  type MapCell,
+  makeDay,
+  scheduleOf,
+  type Who,
+} from './engine.ts';
+import { Growth } from './growth.tsx';
+import { counted, shareSaid } from './said.ts';
+import { Sign } from './sign.tsx';
+import { Skill } from './skill.tsx';
+import { linkToView } from './view.ts';
+
+/** One child: how it grew, each sound with how sure that is and when it is due, and what it confuses. */
+export function ChildView({
+  child,
+  card,
+}: {
+  readonly child: Child;
+  readonly card: string | null;
+}) {
+  const cards = useMemo(() => taughtToChild(child), [child, classState.value]);
+  const who = useMemo((): Who => ({ of: 'child', id: child.id }), [child.id]);
+  const cells = mapFor([who], cards)[0]?.cells ?? [];
+  const own = observations.value.filter((one) => one.child === child.id);
+  const confusions = countConfusions(own.filter((one) => one.task === task.value));
+  const counts = countWords(cells);
+  return (
+    <article class="child-view" aria-labelledby="child-title">
+      <header class="child-head">
+        <h2 id="child-title">{child.name}</h2>
+        <Neighbors child={child} />
+      </header>
+      <div class="map-tools not-printed">
+        <Skill />
+      </div>
+      <ul class="child-counts">
+        {MASTERY_WORDS.map((word) => (
+          <li key={word}>
+            <Sign word={word} /> <b>{counts[word]}</b> {word}
+          </li>
+        ))}
+      </ul>
+      {own.length === 0 && (
+        <p class="known-hint">
+          Nothing was noted of {child.name} alone yet. Call on {child.name} in a warm-up, or take a
+          short check, and it shows here.
+        </p>
+      )}
+      <section class="part" aria-labelledby="child-growth">
+        <h3 id="child-growth">Growth</h3>
+        <Growth key={`${child.id} ${card} ${task.value}`} who={who} cards={cards} card={card} />
+      </section>
+      <div class="child-columns">
+        <section class="part" aria-labelledby="child-sounds">
+          <h3 id="child-sounds">Sounds, and when to see them again</h3>
+          <Sounds who={who} cells={cells} />
+        </section>
+        <div class="child-column">
+          <section class="part" aria-labelledby="child-confusions">
+            <h3 id="child-confusions">What was heard instead</h3>
+            {confusions.length === 0 ? (
+              <p class="quiet">Nothing was noted.</p>
+            ) : (
+              <ConfusionTable confusions={confusions} />
+            )}
+          </section>
+          {task.value === 'read' && own.length > 0 && (
+            <section class="part" aria-labelledby="child-places">
+              <h3 id="child-places">Where in a word</h3>
+              <Places who={who} />
+            </section>
+          )}
+        </div>
+      </div>
+    </article>
+  );
+}
+
+/** Which group the child is in, and the ways to the children before and after. */
+function Neighbors({ child }: { readonly child: Child }) {
+  const state = classState.value;
+  const all = everyone.value;
+  const at = all.findIndex(({ id }) => id === child.id);
+  const group = groupOf(state, child);
+  const link = (other: Child | undefined, sign: string) =>
+    other && (
+      <a href={linkToView({ of: 'child', id: other.id, card: null })}>
+        {sign} {other.name}
+      </a>
+    );
+  return (
+    <p class="child-neighbors">
+      <span class="quiet">{group ? nameOfGroup(group, state) : 'in no small group'}</span>
+      <span class="not-printed">
+        {link(all[at - 1], '←')} {link(all[at + 1], '→')}
+      </span>
+    </p>
+  );
+}
+
+/** Each sound that was read, what needs it most first; the others in a row. */
+function Sounds({ who, cells }: { readonly who: Who; readonly cells: readonly MapCell[] }) {
+  const histories = historiesOf(observations.value, task.value, who);
+  const now = modelDay();
+  const order = ['shaky', 'growing', 'secure'];
+  const seen = cells
+    .filter(({ word }) => word !== 'not yet seen')
+    .sort(
+      (one, other) =>
+        order.indexOf(one.word) - order.indexOf(other.word) || one.estimate.p - other.estimate.p,
+    );
+  const unseen = cells.filter(({ word }) => word === 'not yet seen');
+  return (
+    <>
+      {seen.length > 0 && (
+        <div class="figures-scroll">
+          <table class="figures">
+            <thead>
+              <tr>
+                <th scope="col">Card</th>
+                <th scope="col">Known</th>
+                <th scope="col">Right</th>
+                <th scope="col">Likely range</th>
+                <th scope="col">Readings</th>
+                <th scope="col">Last</th>
+                <th scope="col">Due</th>
+              </tr>
+            </thead>
+            <tbody>
+              {seen.map(({ card, word, estimate }) => (
+                <tr key={card}>
+                  <th scope="row">
+                    <span class="for-ears">{cardName(card)}</span>
+                    <Card id={card} />
+                  </th>
+                  <td>
+                    <Sign word={word} /> {word}
+                  </td>
+                  <td>{shareSaid(estimate.p)}</td>
+                  <td>{rangeSaid(estimate)}</td>
+                  <td>{estimate.n}</td>
+                  <td>{estimate.last === null ? '' : whenSaid(makeDay(estimate.last), today())}</td>
+                  <td>{dueSaid(scheduleOf(histories.get(card) ?? [])?.due ?? null, now)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      {unseen.length > 0 && (
+        <div class="child-unseen">
+          <p class="quiet">
+            Taught, and not yet seen of this child: {counted(unseen.length, 'sound')}
+          </p>
+          <ul>
+            {unseen.map(({ card }) => (
+              <li key={card} title={cardName(card)}>
+                <span class="for-ears">{cardName(card)}</span>
+                <Card id={card} />
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </>
+  );
+}
+
+const placeNames = { beginning: 'at the beginning', middle: 'in the middle', ending: 'at the end' };
+
+/** How a sound of middling strength is read in each place, and under each habit that was met. */
+function Places({ who }: { readonly who: Who }) {
+  const { read } = knowledge.value;
+  const rows: readonly (readonly [string, Estimate])[] = [
+    ...PLACES.map((place) => [placeNames[place], estimatePlace(read, who, place)] as const),
+    ...HABITS.map((habit) => [habitNames[habit], estimateHabit(read, who, habit)] as const),
+  ];
+  return (
+    <table class="figures">
+      <thead>
+        <tr>
+          <th scope="col">Place</th>
+          <th scope="col">Right</th>
+          <th scope="col">Likely range</th>
+          <th scope="col">Readings</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows
+          .filter(([, { n }]) => n > 0)
+          .map(([name, estimate]) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>{shareSaid(estimate.p)}</td>
+              <td>{rangeSaid(estimate)}</td>
+              <td>{estimate.n}</td>
+            </tr>
+          ))}
+      </tbody>
+    </table>
+  );
+}
+
+function rangeSaid({ low, high }: Estimate): string {
+  return `${Math.round(low * 100)}–${shareSaid(high)}`;
+}

@@ -1,0 +1,77 @@
+import { Card } from '../cards/card.tsx';
+import { cardName } from '../cards/card-name.ts';
+import { settings } from '../memory/settings.ts';
+import { nameOf } from './class-now.ts';
+import type { Confusion } from './engine.ts';
+import { heardSaid } from './heard-said.ts';
+import { counted, namesSaid } from './said.ts';
+
+/** What was heard for which card, how often, and with `named` whose it was. */
+export function ConfusionTable({
+  confusions,
+  named = false,
+}: {
+  readonly confusions: readonly Confusion[];
+  readonly named?: boolean;
+}) {
+  const { notation } = settings.value;
+  return (
+    <table class="figures">
+      <thead>
+        <tr>
+          <th scope="col">Card</th>
+          <th scope="col">Heard</th>
+          <th scope="col">How often</th>
+          {named && <th scope="col">Who</th>}
+        </tr>
+      </thead>
+      <tbody>
+        {gathered(confusions).map(({ card, heard, count, children }) => (
+          <tr key={`${card} ${heard}`}>
+            <th scope="row">
+              <span class="for-ears">{cardName(card)}</span>
+              <Card id={card} />
+            </th>
+            <td>{heardSaid(heard, notation)}</td>
+            <td>
+              <span class="count-bar" aria-hidden="true">
+                {Array.from({ length: Math.min(count, 12) }, (_, at) => (
+                  <span key={at} />
+                ))}
+              </span>{' '}
+              {counted(count, 'time')}
+            </td>
+            {named && <td>{namesSaid(children.map(who), 6)}</td>}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+interface Gathered {
+  readonly card: string;
+  readonly heard: string;
+  readonly count: number;
+  readonly children: readonly (string | null)[];
+}
+
+/** The same slip of several children as one, most often first. */
+function gathered(confusions: readonly Confusion[]): readonly Gathered[] {
+  const all = new Map<string, Gathered>();
+  for (const { card, heard, count, child } of confusions) {
+    const key = `${card} ${heard}`;
+    const before = all.get(key);
+    all.set(key, {
+      card,
+      heard,
+      count: count + (before?.count ?? 0),
+      children: [...(before?.children ?? []), child],
+    });
+  }
+  return [...all.values()].sort((one, other) => other.count - one.count);
+}
+
+function who(child: string | null): string {
+  return child === null ? 'all together' : nameOf({ of: 'child', id: child });
+}
