@@ -176,6 +176,11 @@ function arbitrarySpec(ids: readonly string[]): fc.Arbitrary<EventSpec> {
       seconds: fc.constantFrom(60, null),
     }),
     noted: fc.record({ drillId: fc.option(drillId, { nil: null }), groupId, text }),
+    wrote: fc.record({
+      page: fc.constantFrom('meeting', 'family'),
+      about: child,
+      text,
+    }),
     decided: fc.record({
       choice: fc.constantFrom('block', 'allow'),
       about: fc.constant('word'),

@@ -8,12 +8,13 @@ import { compareEvents } from './event-order.ts';
  * when the store is out of reach.
  */
 export function eventsIn({ facts }: Pick<ClassState, 'facts'>): readonly LogEvent[] {
-  const { settings, drills, checks, notes, decisions, undos, unknown } = facts;
+  const { settings, drills, checks, notes, lines, decisions, undos, unknown } = facts;
   const lists: readonly (readonly LogEvent[])[] = [
     settings,
     ...drills.values(),
     ...checks.values(),
     notes,
+    lines,
     decisions,
     undos,
     unknown,

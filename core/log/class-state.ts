@@ -1,7 +1,7 @@
 import type { CheckForm } from '../checks/check-form.ts';
 import type { Drill } from '../drills/drill.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
-import type { ItemReading, Part, Slip } from './event.ts';
+import type { EventBodies, ItemReading, Part, Slip } from './event.ts';
 import type { Facts } from './facts.ts';
 import type { Standing } from './standing.ts';
 
@@ -24,6 +24,8 @@ export interface ClassState {
   readonly checks: ReadonlyMap<string, CheckRecord>;
   /** Oldest first. */
   readonly notes: readonly Note[];
+  /** Her own lines on the pages she hands on, by `lineKey`. */
+  readonly lines: ReadonlyMap<string, string>;
   /** Her decisions about words and sounds, oldest first: these are a class's `TeacherRules`. */
   readonly decisions: readonly Decision[];
   /** The greatest `at` of all events: what `tick` asks for; 0 for none. */
@@ -113,6 +115,11 @@ export interface Note {
   readonly drillId: string | null;
   readonly groupId: string;
   readonly text: string;
+}
+
+/** Under which her line stands: one for each page and the child or group that it is about. */
+export function lineKey({ page, about }: Pick<EventBodies['wrote'], 'page' | 'about'>): string {
+  return `${page} ${about}`;
 }
 
 /** A decision and the id of its event, with which it is undone. */

@@ -56,6 +56,7 @@ export const EVENT_KINDS = [
   'check-marked',
   'check-ended',
   'noted',
+  'wrote',
   'decided',
   'undone',
 ] as const;
@@ -64,6 +65,9 @@ export type EventKind = (typeof EVENT_KINDS)[number];
 /** The parts of a drill, in the order in which they are run. */
 export const PARTS = ['visual', 'auditory', 'blending'] as const;
 export type Part = (typeof PARTS)[number];
+
+/** The pages that a teacher hands on: to a meeting, to a family, to the next teacher. */
+export const PAGES = ['meeting', 'family', 'handover'] as const;
 
 /** What was heard instead; one of another sound says which. */
 export const SLIPS = [
@@ -144,6 +148,13 @@ export interface EventBodies {
   readonly noted: {
     readonly drillId: string | null;
     readonly groupId: string;
+    readonly text: string;
+  };
+  /** Her own line on a page that she hands on; of several on one page, the last holds. */
+  readonly wrote: {
+    readonly page: (typeof PAGES)[number];
+    /** The child's id, or the group's. */
+    readonly about: string;
     readonly text: string;
   };
   /** What she decided about a word or its sounds. */

@@ -12,6 +12,7 @@ export interface Facts {
   readonly drills: ReadonlyMap<string, readonly DrillEvent[]>;
   readonly checks: ReadonlyMap<string, readonly CheckEvent[]>;
   readonly notes: readonly EventOf<'noted'>[];
+  readonly lines: readonly EventOf<'wrote'>[];
   readonly decisions: readonly EventOf<'decided'>[];
   readonly undos: readonly EventOf<'undone'>[];
   /** Events of another version: kept and passed on. */
@@ -24,6 +25,7 @@ export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts
   const drills = new Map<string, DrillEvent[]>();
   const checks = new Map<string, CheckEvent[]>();
   const notes: EventOf<'noted'>[] = [];
+  const lines: EventOf<'wrote'>[] = [];
   const decisions: EventOf<'decided'>[] = [];
   const undos: EventOf<'undone'>[] = [];
   const unknown: LogEvent[] = [];
@@ -33,6 +35,7 @@ export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts
     if (known === null) unknown.push(event);
     else if (known.kind === 'set') settings.push(known);
     else if (known.kind === 'noted') notes.push(known);
+    else if (known.kind === 'wrote') lines.push(known);
     else if (known.kind === 'decided') decisions.push(known);
     else if (known.kind === 'undone') undos.push(known);
     else if ('checkId' in known.body) addTo(checks, known.body.checkId, known as CheckEvent);
@@ -43,6 +46,7 @@ export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts
     drills: sortedLists(drills),
     checks: sortedLists(checks),
     notes: sortEvents(notes),
+    lines: sortEvents(lines),
     decisions: sortEvents(decisions),
     undos: sortEvents(undos),
     unknown: sortEvents(unknown),
@@ -55,6 +59,7 @@ export function addFact(facts: Facts, event: LogEvent): Facts {
   if (known === null) return { ...facts, unknown: insertEvent(facts.unknown, event) };
   if (known.kind === 'set') return { ...facts, settings: insertEvent(facts.settings, known) };
   if (known.kind === 'noted') return { ...facts, notes: insertEvent(facts.notes, known) };
+  if (known.kind === 'wrote') return { ...facts, lines: insertEvent(facts.lines, known) };
   if (known.kind === 'undone') return { ...facts, undos: insertEvent(facts.undos, known) };
   if (known.kind === 'decided') {
     return { ...facts, decisions: insertEvent(facts.decisions, known) };
@@ -92,10 +97,10 @@ function insertIn<Event extends LogEvent>(
 
 /** The greatest `at` of all events; 0 for none. Every list ends with its latest. */
 export function latestOf(facts: Facts): number {
-  const { settings, drills, checks, notes, decisions, undos, unknown } = facts;
+  const { settings, drills, checks, notes, lines, decisions, undos, unknown } = facts;
   let latest = 0;
-  const lists = [...drills.values(), ...checks.values()];
-  for (const list of [settings, notes, decisions, undos, unknown, ...lists]) {
+  const byId = [...drills.values(), ...checks.values()];
+  for (const list of [settings, notes, lines, decisions, undos, unknown, ...byId]) {
     latest = Math.max(latest, list.at(-1)?.at ?? 0);
   }
   return latest;

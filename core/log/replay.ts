@@ -1,5 +1,5 @@
 import { readCheck } from './check-record.ts';
-import type { CheckRecord, ClassState, DrillRecord } from './class-state.ts';
+import { type CheckRecord, type ClassState, type DrillRecord, lineKey } from './class-state.ts';
 import { readDrill } from './drill-record.ts';
 import type { LogEvent } from './event.ts';
 import { addFact, type Facts, gatherFacts, latestOf } from './facts.ts';
@@ -69,6 +69,10 @@ function read(id: string, facts: Facts, before: ClassState | null): ClassState {
       before && isAsBefore(facts.notes, before.facts.notes)
         ? before.notes
         : inForce(facts.notes).map((event) => ({ id: event.id, at: event.at, ...event.body })),
+    lines:
+      before && isAsBefore(facts.lines, before.facts.lines)
+        ? before.lines
+        : new Map(inForce(facts.lines).map(({ body }) => [lineKey(body), body.text])),
     decisions:
       before && isAsBefore(facts.decisions, before.facts.decisions)
         ? before.decisions

@@ -63,6 +63,7 @@ describe('what an event says', () => {
     ['check-marked', item],
     ['check-marked', { ...item, outcome: 'right', broke: [] }],
     ['check-ended', { checkId: 'one', reached: 0, seconds: null }],
+    ['wrote', { page: 'family', about: 'r', text: 'Read together!' }],
     ['undone', { event: 'e0' }],
     ['shown', { ...moment, more: 'from a newer version' }],
   ])('is understood: %s %j', (kind, body) => {
@@ -97,6 +98,7 @@ describe('what an event says', () => {
     ['check-marked', { ...item, outcome: 'sung' }],
     ['check-marked', { ...item, broke: [{ card: 0, heard: null }] }],
     ['check-ended', { checkId: 'one', reached: -1, seconds: null }],
+    ['wrote', { page: 'diary', about: 'r', text: '' }],
     ['decided', { choice: 'stop', about: 'word', text: 'bat' }],
   ])('is not understood: %s %j', (kind, body) => {
     expect(understood(kind, body)).toBe(false);

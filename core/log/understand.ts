@@ -22,6 +22,7 @@ import {
   type KnownEvent,
   type LogEvent,
   type Moment,
+  PAGES,
   PARTS,
   type Setting,
   SLIPS,
@@ -118,6 +119,7 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
     seconds: isNullOr(isSeconds),
   }),
   noted: isShape({ drillId: isNullOr(isText), groupId: isText, text: isText }),
+  wrote: isShape({ page: isOneOf(PAGES), about: isText, text: isText }),
   decided: isShape({
     choice: isOneOf(['block', 'allow']),
     about: isOneOf(['word', 'sounds']),

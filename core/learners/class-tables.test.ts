@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { SMALL_FORM } from '../../test/arbitrary-events.ts';
+import { classYear } from '../../test/class-year.ts';
+import type { ClassState } from '../log/class-state.ts';
+import type { EventSpec } from '../log/event.ts';
+import { replay } from '../log/replay.ts';
+import { SEQUENCE } from '../sequence/built-in.ts';
+import { readCsv } from '../sequence/csv-records.ts';
+import { taughtUpTo } from '../sequence/teach.ts';
+import { CLASS_TABLES, type ClassTable, makeClassTable } from './class-tables.ts';
+import { parseDay } from './day.ts';
+import { parseEvidence } from './evidence-csv.ts';
+import { observationsOf } from './evidence-from-log.ts';
+import { knowledgeFrom } from './knowledge.ts';
+import { PUBLISHED_THRESHOLDS } from './mastery-word.ts';
+import type { Observation } from './observation.ts';
+
+const day = parseDay('2027-07-01') ?? 0;
+
+function tablesOf(state: ClassState) {
+  const observations = observationsOf(state);
+  const { read } = knowledgeFrom(observations);
+  const spec = { state, observations, read, thresholds: PUBLISHED_THRESHOLDS, day };
+  const make = (table: ClassTable) => makeClassTable(table, spec);
+  const rows = (table: ClassTable) => readCsv(make(table), ',').map(({ cells }) => cells);
+  return { observations, make, rows };
+}
+
+const named = (id: string, value: string): EventSpec => ({
+  kind: 'set',
+  body: { of: 'child', id, field: 'name', value },
+});
+
+const classOf = (...specs: readonly EventSpec[]) =>
+  replay(
+    'class',
+    specs.map((spec, at) => ({ id: `e${at}`, classId: 'class', at, by: 'desk', ...spec })),
+  );
+
+describe('the tables of a class', () => {
+  it('name their columns, each as it is documented, in an empty class too', () => {
+    const { rows } = tablesOf(classOf());
+    for (const table of Object.keys(CLASS_TABLES) as ClassTable[]) {
+      expect(rows(table)).toEqual([Object.keys(CLASS_TABLES[table])]);
+    }
+  });
+
+  it('hold every reading: those of single children are read again as they were', () => {
+    const events = classYear('class', 4000);
+    const state = replay(events[0]?.classId ?? '', events);
+    const { observations, make, rows } = tablesOf(state);
+    const own = observations.filter(({ child, task }) => child !== null && task === 'read');
+    expect(own.length).toBeGreaterThan(100);
+    const again = parseEvidence(make('readings'));
+    expect(again.problems).toEqual([]);
+    const plain = (all: readonly Observation[], nameOf: (child: string | null) => string | null) =>
+      all.map(({ day, child, cards, right, broke, heard }) => ({
+        day,
+        child: nameOf(child),
+        cards,
+        right,
+        broke,
+        heard,
+      }));
+    expect(plain(again.observations, (name) => name)).toEqual(
+      plain(own, (id) => state.children.get(id ?? '')?.name ?? null),
+    );
+    expect(rows('together')).toHaveLength(
+      1 + observations.filter(({ child }) => child === null).length,
+    );
+  });
+
+  it('are safe to open: what a spreadsheet would run as a formula begins with an apostrophe', () => {
+    // The signs are those of OWASP's page on CSV injection.
+    const names = ['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '＝1', 'Wren', 'Anne-Marie'];
+    const { rows } = tablesOf(classOf(...names.map((name, at) => named(`c${at}`, name))));
+    const cells = rows('children')
+      .slice(1)
+      .map(([name]) => name);
+    expect(cells).toEqual([...names.slice(0, 7).map((name) => `'${name}`), 'Wren', 'Anne-Marie']);
+  });
+
+  it('have a check with its score: one sound of six wrong in half a minute', () => {
+    const state = classOf(
+      named('r', 'Wren'),
+      {
+        kind: 'check-begun',
+        body: { checkId: 'k', child: 'r', day: '2027-06-01', form: SMALL_FORM, limit: 60 },
+      },
+      {
+        kind: 'check-marked',
+        body: { checkId: 'k', item: 1, outcome: 'wrong', broke: [{ card: 2, heard: null }] },
+      },
+      { kind: 'check-ended', body: { checkId: 'k', reached: 2, seconds: 30 } },
+    );
+    const { rows } = tablesOf(state);
+    expect(rows('checks')[1]).toEqual(
+      '2027-06-01,Wren,nonsense-words,3,30,2,1,6,5,2.0,0,0'.split(','),
+    );
+    expect(rows('readings').slice(1)).toEqual([
+      ['2027-06-01', 'Wren', 'm=M-i=IH-p=P', 'M IH P', 'right', '', '', 'mip'],
+      ['2027-06-01', 'Wren', 'sh=SH-a=AE-b=B', 'SH AE B', 'wrong', '2', '', 'shab'],
+    ]);
+    const known = rows('known').slice(1);
+    expect(known.map(([pupil, card]) => [pupil, card])).toEqual(
+      ['a=AE', 'b=B', 'i=IH', 'm=M', 'p=P', 'sh=SH'].map((card) => ['Wren', card]),
+    );
+  });
+
+  it('write every card that is taught so that it is read again', () => {
+    const cards = [...taughtUpTo(SEQUENCE, SEQUENCE.steps.length).correspondences];
+    const { observations, problems } = parseEvidence(
+      `date,pupil,cards,outcome\n${cards.map((id) => `2026-03-02,Wren,${id},right`).join('\n')}`,
+    );
+    expect(problems).toEqual([]);
+    expect(observations.map((one) => one.cards)).toEqual(cards.map((id) => [id]));
+  });
+});

@@ -1,0 +1,182 @@
+/**
+ * Everything that was noted of a class as tables for a spreadsheet: who is in
+ * it, what single children read, what was read together, what each child knows
+ * by that, and the short checks. The readings of single children are what
+ * `parseEvidence` and the terminal's `mastery --evidence` read.
+ *
+ * A spreadsheet runs a cell that begins with =, +, - or @ as a formula, also
+ * behind a tab or line end, and names come from files: such cells get an
+ * apostrophe in front (OWASP, "CSV Injection").
+ */
+import { scoreCheck } from '../checks/score-check.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import { makeSounds } from '../language/phonemes.ts';
+import { readingOf } from '../log/check-record.ts';
+import { type ClassState, WHOLE_CLASS } from '../log/class-state.ts';
+import { childrenOf } from '../log/roster.ts';
+import { groupOf } from '../log/roster-changes.ts';
+import { writeCsv } from '../sequence/csv-records.ts';
+import { classMap } from './class-map.ts';
+import { type Day, makeDay } from './day.ts';
+import { historiesOf } from './history.ts';
+import type { Known } from './known.ts';
+import type { Thresholds } from './mastery-word.ts';
+import type { Observation } from './observation.ts';
+
+/** The tables, and what stands in each column. */
+export const CLASS_TABLES = {
+  children: {
+    pupil: 'first name, nickname or initials',
+    group: 'small group; empty for none',
+  },
+  readings: {
+    date: 'the day, as 2026-03-02',
+    pupil: 'who read it alone',
+    cards: 'the cards from left to right, joined by -; each its letters, = and its sounds',
+    sounds: 'what it says, in ARPABET symbols',
+    outcome: 'right or wrong',
+    broke: 'the card that was wrong, counted from 1; empty when it was not said',
+    heard: 'what was heard instead: ARPABET symbols, or a kind of slip; empty when it was not said',
+    word: 'its letters',
+  },
+  together: {
+    date: 'the day, as 2026-03-02',
+    group: 'who read or wrote it together; empty for the whole class',
+    task: 'read (from letters to sounds) or spell (from sounds to letters)',
+    cards: 'as in readings; of a sound to spell, each of its spellings',
+    outcome: 'right or wrong',
+    broke: 'as in readings',
+    heard: 'as in readings',
+  },
+  known: {
+    pupil: 'the child',
+    card: 'letters = sounds',
+    share: 'how likely it is read rightly on this day, 0 to 1',
+    low: 'the low end of the 90% interval of that',
+    high: 'its high end',
+    readings: 'how many readings of the child’s own tell of it',
+    last: 'the last day the child read it alone',
+    word: 'secure, growing, shaky or not yet seen',
+  },
+  checks: {
+    date: 'the day, as 2026-03-02',
+    pupil: 'the child',
+    kind: 'letter-sounds or nonsense-words',
+    form: 'the number of the form',
+    seconds: 'how long it took; empty for no clock',
+    asked: 'how many items were read',
+    right: 'how many were right as a whole',
+    sounds_asked: 'how many single sounds they had',
+    sounds_right: 'how many of them were right',
+    right_per_minute: 'empty for no clock',
+    corrected_alone: 'how many the child corrected alone; they are right',
+    helped: 'how many were said for the child after three seconds; they are wrong',
+  },
+} as const;
+export type ClassTable = keyof typeof CLASS_TABLES;
+
+/** What the tables are made from. */
+export interface TablesSpec {
+  readonly state: ClassState;
+  readonly observations: readonly Observation[];
+  readonly read: Known;
+  readonly thresholds: Thresholds;
+  readonly day: Day;
+}
+
+/** A table as CSV, its first line the names of its columns. */
+export function makeClassTable(table: ClassTable, spec: TablesSpec): string {
+  const heading = Object.keys(CLASS_TABLES[table]);
+  return writeCsv([heading, ...rowsOf[table](spec)].map((cells) => cells.map(safeCell)));
+}
+
+type Rows = readonly (readonly (string | number | null)[])[];
+
+const rowsOf: Readonly<Record<ClassTable, (spec: TablesSpec) => Rows>> = {
+  children: ({ state }) =>
+    childrenOf(state, WHOLE_CLASS).map((child) => [child.name, groupOf(state, child)?.name ?? '']),
+
+  readings: ({ state, observations }) =>
+    observations.flatMap(({ day, child, task, cards, right, broke, heard }) => {
+      if (child === null || task !== 'read') return [];
+      const outcome = right ? 'right' : 'wrong';
+      const sounds = cards.flatMap((id) => correspondenceById.get(id)?.phonemes ?? []);
+      return [
+        [
+          makeDay(day),
+          nameOf(child, state),
+          cards.join('-'),
+          makeSounds(sounds),
+          outcome,
+          broke,
+          heard,
+          lettersOf(cards),
+        ],
+      ];
+    }),
+
+  together: ({ state, observations }) =>
+    observations.flatMap(({ day, child, groups, task, cards, right, broke, heard }) => {
+      if (child !== null) return [];
+      const group =
+        groups[0] === WHOLE_CLASS ? '' : (state.groups.get(groups[0] ?? '')?.name ?? '');
+      const outcome = right ? 'right' : 'wrong';
+      return [[makeDay(day), group, task, cards.join('-'), outcome, broke, heard]];
+    }),
+
+  known: ({ state, observations, read, thresholds, day }) =>
+    childrenOf(state, WHOLE_CLASS).flatMap(({ id, name }) => {
+      const who = { of: 'child', id } as const;
+      const cards = [...historiesOf(observations, 'read', who).keys()].sort();
+      const cells = classMap(read, [who], cards, day, thresholds)[0]?.cells ?? [];
+      return cells.map(({ card, estimate: { p, low, high, n, last }, word }) => [
+        name,
+        card,
+        p.toFixed(3),
+        low.toFixed(3),
+        high.toFixed(3),
+        n,
+        last === null ? null : makeDay(last),
+        word,
+      ]);
+    }),
+
+  checks: ({ state }) =>
+    [...state.checks.values()].flatMap((record) => {
+      if (record.ended === null) return [];
+      const score = scoreCheck(readingOf(record));
+      return [
+        [
+          record.day,
+          nameOf(record.child, state),
+          record.form.kind,
+          record.form.seed,
+          record.ended.seconds,
+          score.asked,
+          score.right,
+          score.soundsAsked,
+          score.soundsRight,
+          score.rightPerMinute?.toFixed(1) ?? null,
+          score.selfCorrected,
+          score.hesitated,
+        ],
+      ];
+    }),
+};
+
+function nameOf(child: string, { children }: ClassState): string {
+  return children.get(child)?.name ?? '';
+}
+
+/** The letters of a row of cards as it is read: a silent e behind the last. */
+function lettersOf(cards: readonly string[]): string {
+  const graphemes = cards.map((id) => id.slice(0, id.indexOf('=')));
+  const silent = graphemes.some((grapheme) => grapheme.endsWith('_e')) ? 'e' : '';
+  return graphemes.map((grapheme) => grapheme.replace('_e', '')).join('') + silent;
+}
+
+/** A cell that no spreadsheet takes for a formula. */
+function safeCell(value: string | number | null): string {
+  const text = value === null ? '' : `${value}`;
+  return typeof value === 'string' && /^[\s]*[=+\-@＝＋－＠]/u.test(text) ? `'${text}` : text;
+}
