@@ -1,9 +1,8 @@
 import { cardName } from '../cards/card-name.ts';
 import { heldCards, setHeld } from '../memory/boards.ts';
 import { type Desk, lettersOf, out, put, whyNot } from './desk.ts';
-import type { Tally } from './engine.ts';
+import { pileInWords, pileNames, type Tally } from './engine.ts';
 import type { Lying } from './moves.ts';
-import { pileInWords, pileNames } from './pile-names.ts';
 import { counted } from './said.ts';
 
 interface CardSheetProps {

@@ -2,6 +2,7 @@ import { itemShort } from '../cards/card-name.ts';
 import type { Engine, Taught } from '../engine.ts';
 import { boardOnTable, boardUse, layBoard } from '../memory/boards.ts';
 import {
+  pileInWords,
   type RowJudge,
   type Shape,
   type Tally,
@@ -10,7 +11,6 @@ import {
   whyNotHere,
 } from './engine.ts';
 import { type Lying, putIn, takeOut } from './moves.ts';
-import { pileInWords } from './pile-names.ts';
 import { say, tallyInWords } from './said.ts';
 import type { Rows } from './use-rows.ts';
 

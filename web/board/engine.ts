@@ -11,9 +11,10 @@ export {
   withOnly,
 } from '../../core/boards/card-gain.ts';
 export { judgeWord } from '../../core/boards/judge.ts';
+export { pileInWords, pileNames } from '../../core/boards/pile-names.ts';
 export { makeRowJudge, type RowJudge } from '../../core/boards/row-judge.ts';
 export { shapeById } from '../../core/boards/shape-list.ts';
-export { candidates, type PileRole, type Shape } from '../../core/boards/shapes.ts';
+export { candidates, type Shape } from '../../core/boards/shapes.ts';
 export { shapesFor } from '../../core/boards/shapes-for.ts';
 export { splitPiles } from '../../core/boards/split-piles.ts';
 export { cardsTaught, isTaughtCard } from '../../core/boards/taught-cards.ts';

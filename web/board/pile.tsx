@@ -3,7 +3,7 @@ import { BoardCard } from './board-card.tsx';
 import type { Desk } from './desk.ts';
 import { gainOf, isTwin, whyNot } from './desk.ts';
 import { dragged } from './drag.ts';
-import { pileNames } from './pile-names.ts';
+import { pileNames } from './engine.ts';
 import { ROOMS } from './room.ts';
 
 /** What a group of cards needs to be moved about in by keys: which card the Tab key comes to. */

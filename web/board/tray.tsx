@@ -1,8 +1,8 @@
 import { BoardCard } from './board-card.tsx';
 import { type Desk, gainOf, isTwin } from './desk.ts';
 import { dragged } from './drag.ts';
+import { pileNames } from './engine.ts';
 import type { Stops } from './pile.tsx';
-import { pileNames } from './pile-names.ts';
 
 interface TrayProps extends Stops {
   readonly desk: Desk;

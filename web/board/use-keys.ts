@@ -1,8 +1,8 @@
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { type Desk, lettersOf, out, put } from './desk.ts';
+import { pileInWords } from './engine.ts';
 import type { Lying } from './moves.ts';
-import { pileInWords } from './pile-names.ts';
 import { say } from './said.ts';
 
 /**

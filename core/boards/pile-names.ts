@@ -1,4 +1,4 @@
-import type { PileRole, Shape } from './engine.ts';
+import type { PileRole, Shape } from './shapes.ts';
 
 const names: Readonly<Record<PileRole, string>> = {
   beginning: 'Beginnings',
