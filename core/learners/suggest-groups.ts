@@ -15,6 +15,8 @@
  * and nothing alike.
  */
 
+import { PUBLISHED_THRESHOLDS } from './mastery-word.ts';
+
 /** A child, and its chance of reading each card rightly, 0 to 1; a card that is absent is not needed. */
 export interface ChildChances {
   readonly id: string;
@@ -24,7 +26,7 @@ export interface ChildChances {
 /** A card that a group needs next: for whom, and how often the group would go wrong, 0 to 1. */
 export interface GroupNeed {
   readonly card: string;
-  /** Those of the group whose chance is below `needed`. */
+  /** Those of the group whose chance is below what is asked, by id. */
   readonly children: readonly string[];
   readonly gap: number;
 }
@@ -41,18 +43,19 @@ export interface GroupsError {
   readonly message: string;
 }
 
-/** Below this chance a card is something to work on: the published 80% (mastery-word.ts). */
-const NEEDED = 0.8;
+/** How many cards a group is told at most. */
 const MOST_NEEDS = 6;
 
 /**
  * Groups of at most the given sizes, filled in proportion; every child is in
  * exactly one. The same children, in any order, give the same groups. Groups
- * stand in the order of `sizes`, those who need most first.
+ * stand in the order of `sizes`, those who need most first. A card is needed
+ * where the chance lies below `enough`: by default the published 80%.
  */
 export function suggestGroups(
   children: readonly ChildChances[],
   sizes: readonly number[],
+  enough: number = PUBLISHED_THRESHOLDS.secure,
 ): { readonly groups: readonly SuggestedGroup[] } | { readonly error: GroupsError } {
   const places = sizes.reduce((sum, size) => sum + Math.max(0, Math.floor(size)), 0);
   if (new Set(children.map(({ id }) => id)).size < children.length) {
@@ -62,7 +65,7 @@ export function suggestGroups(
     const message = `These groups have ${places} places for ${children.length} children. Add a group or make one larger.`;
     return failure('too-few-places', message);
   }
-  const cards = [...new Set(children.flatMap(({ chances }) => [...chances.keys()]))].sort();
+  const cards = cardsOf(children);
   const all = children
     .map((child): Member => {
       const gaps = cards.map((card) => 1 - (child.chances.get(card) ?? 1));
@@ -76,7 +79,37 @@ export function suggestGroups(
     from += size;
   }
   exchange(groups);
-  return { groups: groups.map((group) => suggested(group, cards)) };
+  return {
+    groups: groups.map((group) => ({
+      children: group.map(({ child }) => child.id).sort(),
+      needs: needsOf(
+        group.map(({ child }) => child),
+        enough,
+      ),
+    })),
+  };
+}
+
+/** What these children need next as a group: what goes wrong most often first, six cards at most. */
+export function needsOf(
+  children: readonly ChildChances[],
+  enough: number = PUBLISHED_THRESHOLDS.secure,
+): readonly GroupNeed[] {
+  const chanceOf = ({ chances }: ChildChances, card: string): number => chances.get(card) ?? 1;
+  return cardsOf(children)
+    .map((card): GroupNeed => {
+      const lacking = children.filter((child) => chanceOf(child, card) < enough);
+      const gap = children.reduce((sum, child) => sum + 1 - chanceOf(child, card), 0);
+      return { card, children: lacking.map(({ id }) => id).sort(), gap: gap / children.length };
+    })
+    .filter((need) => need.children.length > 0)
+    .sort((one, other) => other.gap - one.gap || (one.card < other.card ? -1 : 1))
+    .slice(0, MOST_NEEDS);
+}
+
+/** Every card that one of them has a chance for, in the order of their ids. */
+function cardsOf(children: readonly ChildChances[]): readonly string[] {
+  return [...new Set(children.flatMap(({ chances }) => [...chances.keys()]))].sort();
 }
 
 interface Member {
@@ -156,21 +189,6 @@ function sumOf(group: readonly Member[]): number[] {
   return Array.from({ length: cards }, (_, card) =>
     group.reduce((sum, { gaps }) => sum + (gaps[card] as number), 0),
   );
-}
-
-function suggested(group: readonly Member[], cards: readonly string[]): SuggestedGroup {
-  const needs = cards
-    .map((card, at): GroupNeed => {
-      const lacking = group.filter(({ gaps }) => (gaps[at] as number) > 1 - NEEDED);
-      const gap = group.reduce((sum, { gaps }) => sum + (gaps[at] as number), 0) / group.length;
-      return { card, children: lacking.map(({ child }) => child.id).sort(), gap };
-    })
-    .filter(({ children }) => children.length > 0)
-    .sort((one, other) => other.gap - one.gap || (one.card < other.card ? -1 : 1));
-  return {
-    children: group.map(({ child }) => child.id).sort(),
-    needs: needs.slice(0, MOST_NEEDS),
-  };
 }
 
 function failure(code: GroupsError['code'], message: string): { readonly error: GroupsError } {

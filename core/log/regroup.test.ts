@@ -1,0 +1,124 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { EventSpec, LogEvent } from './event.ts';
+import { groupMoves } from './group-history.ts';
+import { regroup } from './regroup.ts';
+import { replay } from './replay.ts';
+import { childrenOf, smallGroups } from './roster.ts';
+
+const CHILDREN = ['tam', 'wren', 'bram', 'ines', 'sol', 'pia'];
+
+/** A class from what happened, a second apart. */
+function classOf(specs: readonly EventSpec[]) {
+  return replay('room', eventsOf(specs));
+}
+
+function eventsOf(specs: readonly EventSpec[]): readonly LogEvent[] {
+  return specs.map((spec, n) => ({
+    id: `e${String(n).padStart(4, '0')}`,
+    classId: 'room',
+    at: (n + 1) * 1000,
+    by: 'desk',
+    ...spec,
+  }));
+}
+
+const named = (of: 'child' | 'group', id: string): EventSpec => ({
+  kind: 'set',
+  body: { of, id, field: 'name', value: id },
+});
+const put = (id: string, value: string | null): EventSpec => ({
+  kind: 'set',
+  body: { of: 'child', id, field: 'group', value },
+});
+
+const roster = [
+  ...['willow', 'alder'].map((id) => named('group', id)),
+  ...CHILDREN.map((id) => named('child', id)),
+];
+const began = [
+  ...roster,
+  put('tam', 'willow'),
+  put('wren', 'willow'),
+  put('bram', 'alder'),
+  put('ines', 'alder'),
+];
+
+function counter(): () => string {
+  let n = 0;
+  return () => `new ${++n}`;
+}
+
+const membersOf = (state: ReturnType<typeof classOf>) =>
+  smallGroups(state).map(({ id }) => [id, childrenOf(state, id).map((child) => child.id)]);
+
+describe('new groups', () => {
+  it('keep a group for those who share most with it, and begin what is missing', () => {
+    const { homes, specs } = regroup(
+      classOf(began),
+      [['bram', 'ines', 'tam'], ['sol', 'pia'], ['wren']],
+      counter(),
+    );
+    expect(homes.map((home) => home?.id ?? null)).toEqual(['alder', null, 'willow']);
+    expect(membersOf(classOf([...began, ...specs]))).toEqual([
+      ['willow', ['wren']],
+      ['alder', ['tam', 'bram', 'ines']],
+      ['new 1', ['sol', 'pia']],
+    ]);
+  });
+
+  it('use a group that nobody is in before they begin one', () => {
+    const { homes } = regroup(classOf(roster), [['tam'], ['wren'], ['bram']], counter());
+    expect(homes.map((home) => home?.id ?? null)).toEqual(['willow', 'alder', null]);
+  });
+
+  it('ask for nothing where everyone is there already, and begin none for nobody', () => {
+    const state = classOf(began);
+    expect(regroup(state, [['tam', 'wren'], ['ines', 'bram'], []], counter()).specs).toEqual([]);
+  });
+
+  it('put every child where it was meant to be, whatever was before, and move no other', () => {
+    const place = fc.constantFrom('willow', 'alder', null);
+    fc.assert(
+      fc.property(
+        fc.array(place, { minLength: 6, maxLength: 6 }),
+        fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 6, maxLength: 6 }),
+        (before, wanted) => {
+          const specs = [...roster, ...CHILDREN.map((id, at) => put(id, before[at] ?? null))];
+          const groups = [0, 1, 2].map((n) => CHILDREN.filter((_, at) => wanted[at] === n));
+          const made = regroup(classOf(specs), groups, counter());
+          const after = classOf([...specs, ...made.specs]);
+          const homeOf = (id: string | undefined) => after.children.get(id ?? '')?.group ?? null;
+          for (const members of groups) {
+            expect(new Set(members.map(homeOf)).size).toBeLessThanOrEqual(1);
+            if (members.length > 0) expect(homeOf(members[0])).not.toBeNull();
+          }
+          const homes = groups.filter((one) => one.length > 0).map(([first]) => homeOf(first));
+          expect(new Set(homes).size).toBe(homes.length);
+          CHILDREN.forEach((id, at) => {
+            if (wanted[at] === 3) expect(homeOf(id)).toBe(before[at] ?? null);
+          });
+        },
+      ),
+    );
+  });
+});
+
+describe('the history of groups', () => {
+  it('has every move, the latest first, from where to where', () => {
+    const moves = groupMoves(classOf([...began, put('tam', 'alder'), put('wren', null)]));
+    expect(moves.slice(0, 3).map(({ child, from, to }) => [child, from, to])).toEqual([
+      ['wren', 'willow', null],
+      ['tam', 'willow', 'alder'],
+      ['ines', null, 'alder'],
+    ]);
+    expect(moves).toHaveLength(6);
+  });
+
+  it('leaves out what changed nothing and what was taken back', () => {
+    const specs = [...began, put('tam', 'willow'), put('tam', 'alder')];
+    const last = eventsOf(specs).at(-1)?.id ?? '';
+    const state = classOf([...specs, { kind: 'undone', body: { event: last } }]);
+    expect(groupMoves(state)).toHaveLength(4);
+  });
+});
