@@ -43,6 +43,7 @@ export {
   type Space,
   sweptTo,
 } from '../core/boards/row-layout.ts';
+export { contrastChoices } from '../core/drills/contrasts.ts';
 export {
   type Dictation,
   type DictationSources,

@@ -72,8 +72,15 @@ describe('today’s warm-up', () => {
     expect(await page.locator('.flip').count()).toBe(20);
     await page.getByLabel('Real words').selectOption('0.75');
     expect(await page.locator('.flip .word.real').count()).toBe(15);
+    await page.getByText('More wishes').click();
+    await page.getByLabel('Side by side').selectOption({ label: 'b and d' });
+    const run = (await words(page)).map((word) => word.replaceAll(/[bd]/g, '•'));
+    expect(run.some((word, at) => at > 0 && word.includes('•') && word === run[at - 1])).toBe(true);
+    await page.getByLabel('Order').selectOption('easy ones first');
     await page.reload({ waitUntil: 'load' });
     expect(await page.getByLabel('Flips').inputValue()).toBe('20');
+    expect(await page.getByLabel('Side by side').inputValue()).toBe('b=B d=D');
+    expect(await page.getByLabel('Order').inputValue()).toBe('rise');
   });
 
   it('is another one after a reshuffle, and the same one after a reload', async () => {

@@ -1,6 +1,6 @@
 import { readyEngine } from '../app/engine-ready.ts';
 import { correspondenceById } from '../engine.ts';
-import { drill, ensureDrill, freshSeed, setDrill, wishes } from '../memory/plan.ts';
+import { drill, ensureDrill, freshSeed, runOf, setDrill, wishes } from '../memory/plan.ts';
 import { taught } from '../memory/progress.ts';
 import { isTaughtCard, reshuffleRun } from './engine.ts';
 
@@ -20,12 +20,10 @@ export function useForToday(shape: string, piles: readonly (readonly string[])[]
       return card !== undefined && isTaughtCard(card, taught.peek());
     }),
   );
-  const { flips, realShare } = wishes.peek();
   const seed = freshSeed();
   const made = reshuffleRun({ ...today, board: { shape, piles: known } }, taught.peek(), ready, {
     seed,
-    flips,
-    realShare,
+    ...runOf(wishes.peek()),
   });
   if (made.kind === 'refused') return made.message;
   if (made.drill.run.length === 0) return 'This board makes no words yet. Put down more cards.';

@@ -1,6 +1,7 @@
 import { computed } from '@preact/signals';
 import {
   array,
+  boolean,
   type InferOutput,
   maxValue,
   minValue,
@@ -11,6 +12,7 @@ import {
   picklist,
   pipe,
   string,
+  tuple,
 } from 'valibot';
 import { readyEngine } from '../app/engine-ready.ts';
 import { type Drill, drillsOf, PHONEMES, recentWords, type Taught } from '../engine.ts';
@@ -28,6 +30,12 @@ const wishesSchema = object({
   flips: pipe(number(), minValue(5), maxValue(60)),
   /** Share of real words among the flips, 0 to 1. */
   realShare: pipe(number(), minValue(0), maxValue(1)),
+  /** Share of the flips with a card to practise, 0 to 1; null: as it comes. */
+  focusShare: optional(nullable(pipe(number(), minValue(0), maxValue(1))), null),
+  /** Two cards to be turned one into the other, by id. */
+  contrast: optional(nullable(tuple([string(), string()])), null),
+  /** Easier words first. */
+  rise: optional(boolean(), false),
 });
 
 const phonemes = array(picklist(PHONEMES));
@@ -73,7 +81,7 @@ const schema = object({
 export type Wishes = InferOutput<typeof wishesSchema>;
 
 const plan = remembered('plan', schema, {
-  wishes: { flips: 30, realShare: 0.5 },
+  wishes: { flips: 30, realShare: 0.5, focusShare: null, contrast: null, rise: false },
   made: null,
   others: [],
 });
@@ -147,19 +155,29 @@ export function freshSeed(): number {
   return crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
 }
 
-function specOf({ flips, realShare }: Wishes, seed: number) {
-  const newest = newestCards(progress.peek());
+/** What her wishes ask of a run, whichever board it is on. */
+export function runOf({ flips, realShare, focusShare, contrast, rise }: Wishes) {
   const focus = practised(brokenLately.peek());
+  return {
+    flips,
+    realShare,
+    rise,
+    focus: focusShare === null ? focus : [...newestCards(progress.peek()), ...focus],
+    ...(focusShare === null ? {} : { focusShare }),
+    ...(contrast === null ? {} : { contrasts: [contrast] }),
+  };
+}
+
+function specOf(wishes: Wishes, seed: number) {
+  const newest = newestCards(progress.peek());
   const avoid = recentWords(classState.peek(), group.peek().id);
   const parts = reviewedParts();
   return {
     taught: taught.peek(),
     newest,
-    focus,
     seed,
-    flips,
-    realShare,
     avoid,
+    ...runOf(wishes),
     ...(parts ? { parts } : {}),
   };
 }

@@ -4,11 +4,11 @@ import { linkTo } from '../app/route.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { type Drill, makeBoardLink } from '../engine.ts';
-import { freshSeed, remakeDrill, type Wishes, wishes } from '../memory/plan.ts';
 import { taught } from '../memory/progress.ts';
 import { BoardPractice } from './board-practice.tsx';
 import { Flips } from './flips.tsx';
 import { Hidden } from './hidden.tsx';
+import { WishChoices } from './wish-choices.tsx';
 
 const pileNames = ['beginning', 'vowel', 'ending'] as const;
 
@@ -56,57 +56,6 @@ export function Blending({ drill }: { readonly drill: Drill }) {
         <Flips drill={drill} />
       </div>
     </section>
-  );
-}
-
-const flipCounts = [10, 15, 20, 25, 30, 40];
-const shares: readonly (readonly [number, string])[] = [
-  [0, 'none'],
-  [0.25, 'a quarter'],
-  [0.5, 'half'],
-  [0.75, 'three quarters'],
-  [1, 'all'],
-];
-
-function WishChoices() {
-  const now = wishes.value;
-  const remake = (some: Partial<Wishes>, said: string) =>
-    remakeDrill({ ...now, ...some }, freshSeed(), said);
-  return (
-    <p class="wishes">
-      <label>
-        Flips{' '}
-        <select
-          value={now.flips}
-          onChange={(event) => {
-            const flips = Number(event.currentTarget.value);
-            remake({ flips }, `${flips} flips.`);
-          }}
-        >
-          {flipCounts.map((count) => (
-            <option key={count} value={count}>
-              {count}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label>
-        Real words{' '}
-        <select
-          value={now.realShare}
-          onChange={(event) => {
-            const realShare = Number(event.currentTarget.value);
-            remake({ realShare }, 'Changed the share of real words.');
-          }}
-        >
-          {shares.map(([share, name]) => (
-            <option key={share} value={share}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </label>
-    </p>
   );
 }
 

@@ -1,0 +1,25 @@
+import { isVowelCard } from '../language/correspondence.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import type { Taught } from '../language/taught.ts';
+import { APART } from '../sequence/ordering/apart.ts';
+
+/**
+ * The pairs of taught cards that children mix up and that can be turned one into the other on a board:
+ * both vowels or both consonants, and neither the same letters nor the same sound. By id.
+ */
+export function contrastChoices({
+  correspondences,
+}: Pick<Taught, 'correspondences'>): readonly (readonly [string, string])[] {
+  return APART.map(({ cards }) => cards).filter(([one, other]) => {
+    if (!correspondences.has(one) || !correspondences.has(other)) return false;
+    const left = correspondenceById.get(one);
+    const right = correspondenceById.get(other);
+    return (
+      left !== undefined &&
+      right !== undefined &&
+      isVowelCard(left) === isVowelCard(right) &&
+      left.grapheme !== right.grapheme &&
+      left.phonemes.join(' ') !== right.phonemes.join(' ')
+    );
+  });
+}
