@@ -13,6 +13,7 @@ export interface PicturePart {
   readonly fill: string;
   /** From 0 to 1; 1 when left out. */
   readonly opacity?: number;
+  readonly evenOdd?: boolean;
 }
 
 /** Finds the picture of a keyword. */
@@ -24,7 +25,7 @@ export function pictureMarks(
   { x, y, size }: { readonly x: number; readonly y: number; readonly size: number },
   grey: boolean,
 ): readonly Mark[] {
-  return parts.map(({ path, fill, opacity = 1 }) => ({
+  return parts.map(({ path, fill, opacity = 1, evenOdd = false }) => ({
     kind: 'shape',
     path,
     x,
@@ -32,6 +33,7 @@ export function pictureMarks(
     scale: size / box,
     fill: grey ? greyOf(fill) : fill,
     opacity,
+    evenOdd,
   }));
 }
 

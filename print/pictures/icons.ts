@@ -1,0 +1,75 @@
+/**
+ * Which picture of the open set Fluent Emoji (flat, MIT; NOTICE) stands for a keyword. Reviewed one by
+ * one: a child who sees the picture should say the keyword. What has no good picture there is drawn in
+ * drawn.ts, or has none: a keyword such as `anxious` or `region` cannot be drawn so that a child names it.
+ */
+
+/** Keywords whose picture has the keyword's own name. */
+const sameName =
+  'ant duck sun octopus egg goat umbrella rocket bus fox yarn kite bell dress nose ring ship feather ' +
+  'whale bone watch peach spoon rabbit ladder hammer fly star turtle bird cloud coin cow astronaut ' +
+  'unicorn carrot raccoon prince mouse shield donkey bread pie monkey worm knot chair deer fire pear ' +
+  'station onion television mountain radio door guitar penguin castle ghost anchor mosquito tongue ' +
+  'giraffe bank scissors pizza';
+
+/** Keywords whose picture is called otherwise. */
+const otherName: Readonly<Record<string, string>> = {
+  apple: 'red-apple',
+  autumn: 'fallen-leaf',
+  ball: 'soccer-ball',
+  beard: 'person-beard',
+  bike: 'bicycle',
+  boat: 'sailboat',
+  book: 'closed-book',
+  box: 'package',
+  bridge: 'bridge-at-night',
+  cake: 'birthday-cake',
+  cheese: 'cheese-wedge',
+  chef: 'cook',
+  chick: 'front-facing-baby-chick',
+  city: 'cityscape',
+  cube: 'ice',
+  cup: 'teacup-without-handle',
+  dinner: 'fork-and-knife-with-plate',
+  dollar: 'dollar-banknote',
+  earth: 'globe-showing-americas',
+  four: 'keycap-4',
+  gem: 'gem-stone',
+  glove: 'gloves',
+  hat: 'top-hat',
+  hour: 'hourglass-done',
+  kitten: 'cat',
+  lamb: 'ewe',
+  leaf: 'leaf-fluttering-in-wind',
+  light: 'light-bulb',
+  map: 'world-map',
+  nut: 'chestnut',
+  ocean: 'water-wave',
+  palm: 'palm-tree',
+  phone: 'mobile-phone',
+  picture: 'framed-picture',
+  pirate: 'pirate-flag',
+  puppy: 'dog',
+  question: 'red-question-mark',
+  rain: 'cloud-with-rain',
+  rhino: 'rhinoceros',
+  shore: 'beach-with-umbrella',
+  sleigh: 'sled',
+  snow: 'snowflake',
+  sock: 'socks',
+  soldier: 'guard',
+  soup: 'steaming-bowl',
+  square: 'blue-square',
+  squirrel: 'chipmunk',
+  thumb: 'thumbs-up',
+  toy: 'teddy-bear',
+  tree: 'deciduous-tree',
+  wand: 'magic-wand',
+  web: 'spider-web',
+};
+
+/** The name of the icon for each keyword that has one. */
+export const iconOf: ReadonlyMap<string, string> = new Map([
+  ...sameName.split(' ').map((name): [string, string] => [name, name]),
+  ...Object.entries(otherName),
+]);

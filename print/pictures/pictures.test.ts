@@ -1,0 +1,54 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { describe, expect, it } from 'vitest';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { greyOf, type Picture } from '../picture.ts';
+import { makePictures } from './make-pictures.ts';
+import { readIcon } from './read-icon.ts';
+
+const { resolve } = createRequire(import.meta.url);
+const set = JSON.parse(readFileSync(resolve('@iconify-json/fluent-emoji-flat/icons.json'), 'utf8'));
+const text = readFileSync(new URL('pictures.json', import.meta.url), 'utf8');
+const built = JSON.parse(text) as Record<string, Picture>;
+
+describe('pictures of keywords', () => {
+  it('are what the build step makes of the set and the drawings', () => {
+    expect(built).toEqual(makePictures(set));
+  });
+
+  it('are there for every keyword of kindergarten', () => {
+    const cards = SEQUENCE.steps
+      .filter(({ grade }) => grade === 'K')
+      .flatMap(({ items }) => items.flatMap((item) => (item.kind === 'card' ? [item.id] : [])));
+    const keywords = cards.flatMap((id) => correspondenceById.get(id)?.keyword ?? []);
+    expect(keywords.length).toBeGreaterThan(30);
+    expect(keywords.filter((keyword) => !(keyword in built))).toEqual([]);
+  });
+
+  it('are of a keyword that some card has', () => {
+    const keywords = new Set([...correspondenceById.values()].map(({ keyword }) => keyword));
+    expect(Object.keys(built).filter((keyword) => !keywords.has(keyword))).toEqual([]);
+  });
+
+  it('are never dropped in part: what cannot be read is refused', () => {
+    expect(() => readIcon('x', '<path fill="url(#a)" d="M0 0"/>')).toThrow('fill');
+    expect(() => readIcon('x', '<rect fill="#fff" width="3"/>')).toThrow('width');
+    expect(() => readIcon('x', '<path fill="#fff" transform="scale(2)" d="M0 0"/>')).toThrow();
+  });
+});
+
+describe('a grey for a colour', () => {
+  // The relative luminances of the sRGB primaries are the weights of ITU-R BT.709.
+  it.each([
+    ['#ff0000', 0.2126],
+    ['#00ff00', 0.7152],
+    ['#0000ff', 0.0722],
+    ['#ffffff', 1],
+    ['#000000', 0],
+  ])('%s is as light as it looks', (colour, luminance) => {
+    const value = Number.parseInt(greyOf(colour).slice(1, 3), 16) / 255;
+    const linear = value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
+    expect(linear).toBeCloseTo(luminance, 2);
+  });
+});
