@@ -56,7 +56,7 @@ export function BringList() {
         </label>
         <p>
           <label class="button">
-            Choose a file
+            Choose a list file
             <input
               ref={file}
               class="for-ears"
