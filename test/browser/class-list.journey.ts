@@ -23,7 +23,7 @@ it('a class list is looked over, mended and added; only first names are kept, an
   const bring = () =>
     page
       .locator('.bring-list')
-      .getByLabel('Choose a file')
+      .getByLabel('Choose a list file')
       .setInputFiles({ name: 'users.csv', mimeType: 'text/csv', buffer: Buffer.from(users) });
   await page.getByText('Bring a class list').click();
   await bring();
