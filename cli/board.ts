@@ -29,21 +29,23 @@ const MOST_CARDS = 99;
 /** Of four and more piles so many subproblems are looked at before the best board so far is given with its bound. */
 const NODE_LIMIT = 60_000;
 
+/** What can be asked of a board, for every command that finds one. */
+export const BOARD_OPTIONS = {
+  taught: 'text',
+  shape: 'text',
+  begin: 'text',
+  middle: 'text',
+  end: 'text',
+  pin: 'text',
+  ban: 'text',
+  focus: 'text',
+  clean: 'flag',
+  strict: 'flag',
+} as const;
+
 /** `board --taught T --shape S`: the best board, with proof or bound. */
 export function board(args: readonly string[]): string {
-  const typed = readOptions(args, {
-    taught: 'text',
-    shape: 'text',
-    begin: 'text',
-    middle: 'text',
-    end: 'text',
-    pin: 'text',
-    ban: 'text',
-    focus: 'text',
-    clean: 'flag',
-    strict: 'flag',
-    model: 'flag',
-  });
+  const typed = readOptions(args, { ...BOARD_OPTIONS, model: 'flag' });
   if (typed.words.length > 0) fail(`board takes options only; “${typed.words[0]}” is none.`);
   const taught = readTaught(typed.text('taught'));
   const shape = readShape(typed.text('shape') ?? 'syllable');

@@ -7,6 +7,7 @@ import { Failure } from './failure.ts';
 import { mastery } from './mastery.ts';
 import { passage } from './passage.ts';
 import { screen } from './screen.ts';
+import { sheet } from './sheet.ts';
 import { slides } from './slides.ts';
 import { spell } from './spell.ts';
 import { words } from './words.ts';
@@ -19,6 +20,7 @@ const commands = new Map<string, (args: readonly string[]) => string | Promise<s
   ['board', board],
   ['drill', drill],
   ['cards', cards],
+  ['sheet', sheet],
   ['slides', slides],
   ['check', check],
   ['mastery', mastery],
@@ -33,6 +35,7 @@ const USAGE = `sweepline — cards, words and drills in the terminal
   board --taught T --shape S       the best board   [--begin 8] [--end 8] [--clean] [--strict]
   drill --taught T --seed N        a three-part drill   [--flips 30] [--real 0.5] [--shape S]
   cards --taught T -o FILE.pdf     cards to print   [--kind index|half|desk|strips] [--paper letter|a4]
+  sheet KIND --taught T -o FILE.pdf  on paper: plan, board, words, dictation, home or check
   slides --taught T -o FILE.pptx   a run as slides   [--shape S] [--seed N] [--by-sound]
   check make --taught T --seed N   a short check of one child   [--items 30] [--kind K]
   check score FILE                 scores a check as it was read

@@ -5,38 +5,45 @@ import type { WordScreen } from '../core/words/screen.ts';
 import { parseShape } from '../core/words/word-shape.ts';
 import { loadLexicon, loadScreen, readCard, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
-import { readOptions } from './options.ts';
+import { readOptions, type Typed } from './options.ts';
+
+/** What words can be narrowed by, for every command that lists some. */
+export const WORD_OPTIONS = {
+  taught: 'text',
+  shape: 'text',
+  limit: 'text',
+  card: 'text',
+  place: 'text',
+  syllables: 'text',
+  irregular: 'flag',
+  asked: 'flag',
+} as const;
 
 /** `words --taught T`: the words that can be read with it, commonest first. */
 export function words(args: readonly string[]): string {
-  const typed = readOptions(args, {
-    taught: 'text',
-    shape: 'text',
-    limit: 'text',
-    card: 'text',
-    place: 'text',
-    contrast: 'text',
-    syllables: 'text',
-    irregular: 'flag',
-    asked: 'flag',
-  });
+  const typed = readOptions(args, { ...WORD_OPTIONS, contrast: 'text' });
   if (typed.words.length > 0) fail(`words takes options only; “${typed.words[0]}” is none.`);
   const lexicon = loadLexicon();
-  const syllables = typed.text('syllables') === null ? null : typed.whole('syllables', 1, 1, 12);
-  const screen = loadScreen();
-  const found = findWords(lexicon, {
-    taught: readTaught(typed.text('taught')),
-    irregular: typed.flag('irregular'),
-    ...shapeAsked(typed.text('shape')),
-    ...cardAsked(typed.text('card'), typed.text('place')),
-    ...(syllables === null ? {} : { syllables }),
-  }).filter((index) => isFit(lexicon, screen, index, typed.flag('asked')));
+  const found = readWords(typed, lexicon);
   const limit = typed.whole('limit', Number.MAX_SAFE_INTEGER, 0, Number.MAX_SAFE_INTEGER);
   const contrast = typed.text('contrast');
   if (contrast !== null) return pairsFound(lexicon, found, contrast, limit, typed.flag('json'));
   const rows = found.slice(0, limit).map((index) => wordRow(lexicon, index));
   if (typed.flag('json')) return JSON.stringify(rows);
   return rows.map(({ word }) => word).join('\n');
+}
+
+/** Indexes of the words that `WORD_OPTIONS` asks for and the word screen clears; `--limit` is the caller's. */
+export function readWords(typed: Typed, lexicon: Lexicon): readonly number[] {
+  const syllables = typed.text('syllables') === null ? null : typed.whole('syllables', 1, 1, 12);
+  const screen = loadScreen();
+  return findWords(lexicon, {
+    taught: readTaught(typed.text('taught')),
+    irregular: typed.flag('irregular'),
+    ...shapeAsked(typed.text('shape')),
+    ...cardAsked(typed.text('card'), typed.text('place')),
+    ...(syllables === null ? {} : { syllables }),
+  }).filter((index) => isFit(lexicon, screen, index, typed.flag('asked')));
 }
 
 /** Whether every way to say a word is clear of the screen, or only asked about if that will do. */

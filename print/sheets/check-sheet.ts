@@ -1,0 +1,114 @@
+/** A short check of one child: the page the child reads, and the page she scores on. */
+import type { CheckForm, CheckItem } from '../../core/checks/check-form.ts';
+import { line, type Mark, type Page } from '../page.ts';
+import { points } from '../paper.ts';
+import { blanks, type Cell, grid, paragraph, space, titleBlock } from './blocks.ts';
+import { type Block, blockWidth, flowPages } from './flow.ts';
+import { printable, said } from './said.ts';
+import { CHILD_LEAST, type SheetLook, SMALL } from './sheet-look.ts';
+import { sizeFor, wordCell } from './word-cell.ts';
+
+/** How many items stand in a row, on both pages alike, so that she finds her place. */
+const PER_ROW = 5;
+/** What a child reads in a check, if the words allow it: large and far apart (common practice, no source). */
+const ITEM = points(30);
+
+const names = { 'letter-sounds': 'Letter sounds', 'nonsense-words': 'Nonsense words' } as const;
+
+/** The child’s pages and then hers. */
+export function checkSheet({ kind, seed, items }: CheckForm, look: SheetLook): readonly Page[] {
+  const name = `${names[kind]}, form ${seed}`;
+  const { paper } = look;
+  return [
+    ...flowPages(childBlocks(items, look), { paper, foot: name }, look),
+    ...flowPages(scoringBlocks(name, items, look), { paper, foot: `${name}: scoring page` }, look),
+  ];
+}
+
+function childBlocks(items: readonly CheckItem[], look: SheetLook): readonly Block[] {
+  const column = blockWidth(look.paper) / PER_ROW - 11;
+  const texts = items.map(({ text }) => shownText(text));
+  const size = sizeFor(texts, column, [CHILD_LEAST, ITEM], look);
+  const cells = texts.map((text) => wordCell(text, size, look));
+  return [space(8), ...grid(cells, PER_ROW, look, size * 0.7)];
+}
+
+function scoringBlocks(
+  name: string,
+  items: readonly CheckItem[],
+  look: SheetLook,
+): readonly Block[] {
+  const width = blockWidth(look.paper) / PER_ROW;
+  return [
+    ...titleBlock(name, '', look),
+    blanks([['Child', 0.5] as const, ['Date', 0.25] as const, ['Seconds', 0.25] as const], look),
+    space(1),
+    paragraph(
+      'Strike out a sound that was wrong and write above it what you heard. A dash: left out. H: no answer in three seconds, so you said it. SC: the child put it right alone, which counts as right. A bracket after the last item read.',
+      look,
+    ),
+    space(3),
+    ...grid(
+      items.map((item) => scoreCell(item, width - 4, look)),
+      PER_ROW,
+      look,
+      2.4,
+    ),
+    { ...space(2), withNext: true },
+    {
+      ...blanks(
+        [
+          ['Items read', 0.25] as const,
+          ['right', 0.25] as const,
+          ['sounds right', 0.25] as const,
+          ['a minute', 0.25] as const,
+        ],
+        look,
+      ),
+      withNext: true,
+    },
+    paragraph(
+      'This is practice monitoring, not a diagnosis: it says what to practise next. For anything more, your school’s licensed specialist and your local rules decide.',
+      look,
+      { soft: true },
+    ),
+  ];
+}
+
+/** An item on her page: its letters apart, a line under each card, and the answers below. */
+function scoreCell({ text, cards, answers }: CheckItem, width: number, look: SheetLook): Cell {
+  const { typeface, inks } = look;
+  const parts = cards.length > 1 ? cards.map(lettersOf) : [shownText(text)];
+  const natural = parts.reduce((sum, part) => sum + typeface.lay(part, 1).width, 0);
+  const gap = 2;
+  const size = Math.min(points(15), (width - gap * (parts.length - 1)) / natural);
+  const right = answers.map((sounds) => said(sounds, look)).join(' or ');
+  const answer = printable(right, () => '', typeface);
+  const small = Math.min(SMALL, (SMALL * width) / Math.max(0.1, typeface.lay(answer, SMALL).width));
+  return {
+    width,
+    height: 16,
+    marks: (x, y) => {
+      let left = x;
+      const marks = parts.flatMap((part): Mark[] => {
+        const wide = typeface.lay(part, size).width;
+        const at = left;
+        left += wide + gap;
+        return [
+          { kind: 'text', text: part, x: at, y: y + 9, size, ink: inks.ink },
+          line([at, y + 11], [at + wide, y + 11], { stroke: inks.rule, line: 0.3 }),
+        ];
+      });
+      return [...marks, { kind: 'text', text: answer, x, y: y + 15, size: small, ink: inks.soft }];
+    },
+  };
+}
+
+function lettersOf(id: string): string {
+  return shownText(id.slice(0, id.indexOf('=')));
+}
+
+/** A split grapheme with a dash where its consonant stands. */
+function shownText(text: string): string {
+  return text.replace('_', '–');
+}

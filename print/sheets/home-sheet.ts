@@ -1,0 +1,117 @@
+/** Home practice: a page for a child and whoever reads along, of taught sounds and words alone. */
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import type { Page } from '../page.ts';
+import {
+  blanks,
+  type Cell,
+  grid,
+  heading,
+  lineUp,
+  paragraph,
+  space,
+  titleBlock,
+} from './blocks.ts';
+import { type Block, blockWidth, flowPages } from './flow.ts';
+import { BODY, CHILD_LEAST, type SheetLook } from './sheet-look.ts';
+import { smallCard } from './small-card.ts';
+import { wordRows } from './words-sheet.ts';
+
+/** What a child takes home. */
+export interface HomeSheetSpec {
+  /** Cards to say, the newest first. */
+  readonly cards: readonly string[];
+  readonly words: readonly string[];
+  readonly sentences: readonly string[];
+}
+
+/** The pages of home practice. */
+export function homeSheet({ cards, words, sentences }: HomeSheetSpec, look: SheetLook) {
+  const blocks: Block[] = [
+    ...titleBlock('Read together', '', look),
+    blanks([['For', 0.62] as const, ['Week of', 0.38] as const], look),
+    space(2),
+    paragraph(
+      'Five minutes are enough, and short and happy is best. Your child has learned everything on this page. When something is hard, you say it first, then both together, then your child alone. Tick a box for each day.',
+      look,
+    ),
+    space(3),
+    ...(cards.length === 0 ? [] : [heading('Say the sound', look), ...cardRows(cards, look)]),
+    ...(words.length === 0
+      ? []
+      : [
+          heading('Touch each sound, then read the word', look),
+          space(1),
+          ...wordRows(words, 4, look),
+        ]),
+    ...(sentences.length === 0 ? [] : sentenceBlocks(sentences, look)),
+    space(3),
+    days(look),
+  ];
+  return flowPages(
+    blocks,
+    { paper: look.paper, foot: 'Home practice' },
+    look,
+  ) satisfies readonly Page[];
+}
+
+function cardRows(ids: readonly string[], look: SheetLook): readonly Block[] {
+  const cells = ids.map((id): Cell => {
+    const card = smallCard(id, 21, look);
+    const keyword = correspondenceById.get(id)?.keyword ?? '';
+    const width = Math.max(card.width, look.typeface.lay(keyword, BODY).width);
+    return {
+      width,
+      height: 28,
+      marks: (x, y) => [
+        ...card.marks(x + (width - card.width) / 2, y),
+        {
+          kind: 'text',
+          text: keyword,
+          x: x + width / 2,
+          y: y + 26,
+          size: BODY,
+          ink: look.inks.soft,
+          align: 'center',
+        },
+      ],
+    };
+  });
+  return [space(1), ...grid([lineUp(cells, blockWidth(look.paper), 6)], 1, look, 2)];
+}
+
+function sentenceBlocks(sentences: readonly string[], look: SheetLook): readonly Block[] {
+  return [
+    space(2),
+    heading('Read the sentences', look),
+    ...sentences.flatMap((text) => [paragraph(text, look, { size: CHILD_LEAST }), space(2)]),
+  ];
+}
+
+const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday'];
+
+/** A box for each day. */
+function days(look: SheetLook): Block {
+  return {
+    height: 9,
+    marks: (left, top) =>
+      DAYS.flatMap((day, at) => {
+        const x = left + at * 35;
+        return [
+          {
+            kind: 'shape' as const,
+            path: `M${x} ${top + 2}h4.5v4.5h-4.5Z`,
+            stroke: look.inks.ink,
+            line: 0.3,
+          },
+          {
+            kind: 'text' as const,
+            text: day,
+            x: x + 7,
+            y: top + 5.8,
+            size: BODY,
+            ink: look.inks.ink,
+          },
+        ];
+      }),
+  };
+}

@@ -1,0 +1,250 @@
+/**
+ * Today's warm-up on paper, for her or for a substitute who has never run one:
+ * three parts with what to do and say, the flips with real words marked, how a
+ * wrong answer is put right, and blank marks to write in.
+ */
+import type { Flip } from '../../core/boards/board.ts';
+import { pileNames } from '../../core/boards/pile-names.ts';
+import { shapeById } from '../../core/boards/shape-list.ts';
+import type { AuditorySound, Drill } from '../../core/drills/drill.ts';
+import { whatTheySay } from '../../core/drills/what-they-say.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { line, type Mark, type Page } from '../page.ts';
+import { points } from '../paper.ts';
+import {
+  type Cell,
+  columnsFor,
+  grid,
+  heading,
+  lineUp,
+  paragraph,
+  space,
+  tickBox,
+  titleBlock,
+  writingLines,
+} from './blocks.ts';
+import { type Block, blockWidth, flowPages } from './flow.ts';
+import { printable, said } from './said.ts';
+import { BODY, type SheetLook, SMALL } from './sheet-look.ts';
+import { smallCard } from './small-card.ts';
+import { wordCell } from './word-cell.ts';
+
+/** What a plan is printed for. */
+export interface PlanSheetSpec {
+  readonly drill: Drill;
+  /** The ids of all taught cards, so that every taught sound of a card is named. */
+  readonly taught: ReadonlySet<string>;
+  /** For whom: `the whole class`. */
+  readonly whom: string;
+  /** The day in words; empty for a plan of any day. */
+  readonly day: string;
+}
+
+/** The pages of a plan. */
+export function planSheet(spec: PlanSheetSpec, look: SheetLook): readonly Page[] {
+  const { drill, whom, day } = spec;
+  const blocks: Block[] = [
+    ...titleBlock(
+      `Warm-up for ${whom}`,
+      `${day === '' ? '' : `${day}. `}Up to ten minutes, quick and friendly. All of it was taught: leave out what you like, add nothing. Tick the box where something broke, and write beside it what you heard.`,
+      look,
+    ),
+    ...(drill.visual.length > 0 ? visualBlocks(spec, look) : []),
+    ...(drill.auditory.length > 0 ? auditoryBlocks(drill.auditory, look) : []),
+    ...(drill.run.length > 0 ? blendingBlocks(drill, look) : []),
+    ...correction(look),
+    heading('For their teacher: what broke, what you heard, who needs more', look),
+    ...writingLines(3, 9, look),
+  ];
+  return flowPages(blocks, { paper: look.paper, foot: `Warm-up for ${whom}` }, look);
+}
+
+function visualBlocks({ drill, taught }: PlanSheetSpec, look: SheetLook): readonly Block[] {
+  const cells = drill.visual.map((id): Cell => {
+    const card = smallCard(id, 11.5, look);
+    const sayings = whatTheySay(id, taught, look.style).map(({ sound, keyword }) => ({
+      sound: printable(sound, () => soundInClass(id, taught), look.typeface),
+      keyword: keyword ?? '',
+    }));
+    const height = Math.max(card.height, sayings.length * BODY * 1.3);
+    return {
+      width: 0,
+      height,
+      marks: (x, y) => [
+        tickBox(x, y + card.height / 2 - 2, look),
+        ...card.marks(x + 6.5, y),
+        ...sayings.flatMap(({ sound, keyword }, at): Mark[] => {
+          const left = x + 6.5 + card.width + 2.5;
+          const middle = y + Math.max(0, card.height - sayings.length * BODY * 1.3) / 2;
+          const base = middle + BODY * (1 + at * 1.3);
+          return [
+            text(sound, left, base, BODY, look, 'bold'),
+            text(
+              keyword,
+              left + look.typeface.lay(`${sound} `, BODY, 'bold').width,
+              base,
+              BODY,
+              look,
+            ),
+          ];
+        }),
+      ],
+    };
+  });
+  return [
+    heading('Visual drill', look, 1),
+    {
+      ...paragraph(
+        'Show a card and say nothing. The children say the name of its letters, then the sound.',
+        look,
+      ),
+      withNext: true,
+    },
+    { ...space(2), withNext: true },
+    ...grid(cells, 3, look, 3),
+  ];
+}
+
+function soundInClass(id: string, taught: ReadonlySet<string>): string {
+  return whatTheySay(id, taught, 'classroom')[0]?.sound ?? '';
+}
+
+function auditoryBlocks(sounds: readonly AuditorySound[], look: SheetLook): readonly Block[] {
+  const width = blockWidth(look.paper);
+  const rows = sounds.map(({ phonemes, spellings }): Cell => {
+    const cards = lineUp(
+      spellings.map((id) => smallCard(id, 8.5, look)),
+      width * 0.46,
+      1.6,
+    );
+    const sound = said(phonemes, look);
+    const keyword = spellings.map((id) => correspondenceById.get(id)?.keyword).find(Boolean) ?? '';
+    const used = Math.min(
+      cards.width,
+      spellings.reduce((sum, id) => sum + smallCard(id, 8.5, look).width + 1.6, 0),
+    );
+    return {
+      width,
+      height: cards.height + 3,
+      marks: (x, y) => [
+        tickBox(x, y + 2.2, look),
+        text(sound, x + 6.5, y + 5.6, BODY * 1.1, look, 'bold'),
+        text(
+          keyword,
+          x + 6.5 + look.typeface.lay(`${sound}  `, BODY * 1.1, 'bold').width,
+          y + 5.6,
+          BODY,
+          look,
+        ),
+        ...cards.marks(x + 46, y),
+        line([x + 46 + used + 4, y + 8], [x + width, y + 8], {
+          stroke: look.inks.rule,
+          line: 0.25,
+        }),
+      ],
+    };
+  });
+  return [
+    space(2),
+    heading('Auditory drill', look, 2),
+    {
+      ...paragraph(
+        'Say the sound and show nothing. The children repeat it and write every spelling they have learned. Then show these:',
+        look,
+      ),
+      withNext: true,
+    },
+    { ...space(2), withNext: true },
+    ...grid(rows, 1, look),
+  ];
+}
+
+function blendingBlocks({ board, run }: Drill, look: SheetLook): readonly Block[] {
+  const width = blockWidth(look.paper);
+  const shape = shapeById.get(board.shape);
+  const names = shape ? pileNames(shape) : [];
+  const room = width / Math.max(1, board.piles.length) - 5;
+  const piles = board.piles.map((ids, at): Cell => {
+    const cards = lineUp(
+      ids.map((id) => smallCard(id, 8.5, look)),
+      room,
+      1.4,
+    );
+    return {
+      width: room,
+      height: cards.height + 5,
+      marks: (x, y) => [text(names[at] ?? '', x, y + 3, SMALL, look), ...cards.marks(x, y + 4.6)],
+    };
+  });
+  const size = points(15);
+  const cells = run.map((flip, at) => flipCell(flip, at + 1, size, look));
+  const widest = Math.max(...cells.map((cell) => cell.width));
+  return [
+    space(2),
+    heading('Blending drill', look, 3),
+    {
+      ...paragraph(
+        'Point to each card; the children say its sound. Sweep your finger under the row; they read it. Then turn one card. Thumbs up for a real word: those stand on a line.',
+        look,
+      ),
+      withNext: true,
+    },
+    { ...space(2), withNext: true },
+    ...grid(piles, board.piles.length, look, 3).map((block) => ({ ...block, withNext: true })),
+    ...grid(cells, columnsFor(widest + 3, 5, look), look, 1.2),
+  ];
+}
+
+/** A flip: its number, a box to tick, the word; under a nonsense word how it is said. */
+function flipCell(flip: Flip, number: number, size: number, look: SheetLook): Cell {
+  const real = flip.kind === 'real';
+  const word = wordCell(flip.word, size, look, { marked: real });
+  const sound = real ? '' : said(flip.sounds, look);
+  const under = look.typeface.lay(sound, SMALL).width;
+  return {
+    width: 11.5 + Math.max(word.width, under),
+    height: size * 1.9,
+    marks: (x, y) => [
+      { ...text(`${number}`, x + 4.6, y + size * 1.02, SMALL, look), align: 'right' as const },
+      tickBox(x + 5.8, y + size * 0.4, look, 3.6),
+      ...word.marks(x + 11.5, y),
+      ...(sound === '' ? [] : [text(sound, x + 11.5, y + size * 1.78, SMALL, look)]),
+    ],
+  };
+}
+
+/** How a wrong answer is put right, at once. */
+function correction(look: SheetLook): readonly Block[] {
+  const turns: readonly (readonly [string, string])[] = [
+    ['My turn', 'You say it alone: touch each card, say its sound, sweep, read.'],
+    ['Our turn', 'You and the children say it together, in the same way.'],
+    ['Your turn', 'The children say it alone. Go on, and come back to it four words later.'],
+  ];
+  return [
+    space(2),
+    heading('When something breaks, stop and put it right at once', look),
+    ...turns.map(
+      ([name, what], at): Block => ({
+        height: 6,
+        withNext: at < turns.length - 1,
+        marks: (left, top) => [
+          text(name, left, top + 4.2, BODY, look, 'bold'),
+          text(what, left + 24, top + 4.2, BODY, look),
+        ],
+      }),
+    ),
+    space(2),
+  ];
+}
+
+function text(
+  words: string,
+  x: number,
+  y: number,
+  size: number,
+  { inks }: SheetLook,
+  weight: 'regular' | 'bold' = 'regular',
+) {
+  const ink = size === SMALL ? inks.soft : inks.ink;
+  return { kind: 'text' as const, text: words, x, y, size, ink, weight };
+}

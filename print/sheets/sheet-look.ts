@@ -1,0 +1,24 @@
+import type { SoundStyle } from '../../core/language/phonemes.ts';
+import type { Inks } from '../ink.ts';
+import { type Paper, points } from '../paper.ts';
+import type { Typeface } from '../typeface.ts';
+
+/** What every sheet is drawn with. */
+export interface SheetLook {
+  readonly paper: Paper;
+  readonly inks: Inks;
+  readonly typeface: Typeface;
+  /** How sounds are written. */
+  readonly style: SoundStyle;
+}
+
+/**
+ * Sizes of letters, em in mm. What children read is 24 pt, and never less than 18 pt however long the
+ * words are (common practice, no source); the rest is for the teacher.
+ */
+export const CHILD = points(24);
+export const CHILD_LEAST = points(18);
+export const TITLE = points(20);
+export const HEADING = points(13);
+export const BODY = points(10.5);
+export const SMALL = points(8.5);

@@ -1,0 +1,27 @@
+import { frameMarks } from '../cards/frame.ts';
+import { paperCard } from '../cards/paper-card.ts';
+import type { Cell } from './blocks.ts';
+import type { SheetLook } from './sheet-look.ts';
+
+/** A card as it looks on the board, `height` mm high and as wide as its letters ask. */
+export function smallCard(id: string, height: number, { inks, typeface }: SheetLook): Cell {
+  const { shape, parts } = paperCard(id);
+  const em = height / 1.62;
+  const ink = parts.reduce((sum, part) => {
+    const { left, right } = typeface.ink(part, 1);
+    return sum + right - left;
+  }, 0);
+  const bends = shape === 'cle' || shape === 'ending' ? 0.2 : 0;
+  const between = shape === 'split' ? 1.4 : (parts.length - 1) * 0.26;
+  const width = Math.max(0.9, ink + 0.42 + bends + between) * em;
+  return {
+    width,
+    height,
+    marks: (x, y) =>
+      frameMarks(
+        { shape, parts, box: { x, y, width, height }, em, baseline: y + height * 0.745, foot: 0 },
+        inks,
+        typeface,
+      ),
+  };
+}
