@@ -6,6 +6,7 @@ import {
   smallGroups,
   WHOLE_CLASS,
 } from '../engine.ts';
+import { linkToView } from '../known/view.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
 import { NameForm } from './name-form.tsx';
 import { moveChild, removeChild, renameChild, toFocus } from './roster-acts.ts';
@@ -33,6 +34,9 @@ export function ChildSheet({ child, onDone }: ChildSheetProps) {
   };
   return (
     <>
+      <p class="sheet-known">
+        <a href={linkToView({ of: 'child', id: child.id, card: null })}>What {child.name} knows</a>
+      </p>
       {others.length > 0 && (
         <>
           <h3>Move {child.name} to</h3>

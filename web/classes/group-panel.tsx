@@ -93,6 +93,16 @@ export function GroupPanel({ group, members, isWhole = false }: GroupPanelProps)
             : 'Everyone is in a group.'}
         </p>
       )}
+      {group && (members.length > 0 || isWhole) && (
+        <a
+          class="group-known small"
+          href={linkTo('known')}
+          aria-label={`What ${isWhole ? 'the whole class' : name} knows`}
+          onClick={() => chooseGroup(group.id)}
+        >
+          What they know
+        </a>
+      )}
       {group && group.id !== WHOLE_CLASS && (
         <Change group={group} name={name} count={members.length} />
       )}

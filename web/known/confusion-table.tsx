@@ -6,7 +6,10 @@ import type { Confusion } from './engine.ts';
 import { heardSaid } from './heard-said.ts';
 import { counted, namesSaid } from './said.ts';
 
-/** What was heard for which card, how often, and with `named` whose it was. */
+/** So many rows stand open; the others are seldom more than a slip. */
+const MOST_OPEN = 10;
+
+/** What was heard for which card, how often, and with `named` whose it was; the commonest open. */
 export function ConfusionTable({
   confusions,
   named = false,
@@ -14,6 +17,22 @@ export function ConfusionTable({
   readonly confusions: readonly Confusion[];
   readonly named?: boolean;
 }) {
+  const all = gathered(confusions);
+  const rest = all.slice(MOST_OPEN);
+  return (
+    <>
+      <Rows rows={all.slice(0, MOST_OPEN)} named={named} />
+      {rest.length > 0 && (
+        <details>
+          <summary>{rest.length} more</summary>
+          <Rows rows={rest} named={named} />
+        </details>
+      )}
+    </>
+  );
+}
+
+function Rows({ rows, named }: { readonly rows: readonly Gathered[]; readonly named: boolean }) {
   const { notation } = settings.value;
   return (
     <table class="figures">
@@ -26,7 +45,7 @@ export function ConfusionTable({
         </tr>
       </thead>
       <tbody>
-        {gathered(confusions).map(({ card, heard, count, children }) => (
+        {rows.map(({ card, heard, count, children }) => (
           <tr key={`${card} ${heard}`}>
             <th scope="row">
               <span class="for-ears">{cardName(card)}</span>

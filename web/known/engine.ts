@@ -22,3 +22,11 @@ export {
   type Thresholds,
 } from '../../core/learners/mastery-word.ts';
 export { scheduleOf } from '../../core/learners/schedule.ts';
+export {
+  type ChildChances,
+  type GroupNeed,
+  needsOf,
+  suggestGroups,
+} from '../../core/learners/suggest-groups.ts';
+export { type GroupMove, groupMoves } from '../../core/log/group-history.ts';
+export { regroup } from '../../core/log/regroup.ts';

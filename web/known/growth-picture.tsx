@@ -55,11 +55,11 @@ function draw(
     },
     marks: [
       gridY({ className: 'growth-grid', ticks: 5 }),
-      areaY(met, { x, y1: 'low', y2: 'high', className: 'growth-band', curve: 'monotone-x' }),
+      areaY(met, { x, y1: 'low', y2: 'high', className: 'growth-band' }),
       ...(single
         ? [ruleY(lines, { className: 'growth-threshold' })]
-        : [lineY(met, { x, y: 'met', className: 'growth-met', curve: 'step-after' })]),
-      lineY(met, { x, y: 'known', className: 'growth-line', curve: 'monotone-x' }),
+        : [lineY(met, { x, y: 'met', className: 'growth-met' })]),
+      lineY(met, { x, y: 'known', className: 'growth-line' }),
       axisX({ ticks: Math.max(2, Math.floor(width / 120)), tickSize: 0, label: null }),
       axisY({
         ticks: single ? 5 : Math.min(5, most),

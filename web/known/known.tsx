@@ -4,9 +4,11 @@ import { observations } from '../memory/knowledge.ts';
 import { ChildView } from './child.tsx';
 import { ClassMap } from './class-map.tsx';
 import { everyone, members, taughtCards } from './class-now.ts';
+import { GroupView } from './group.tsx';
 import { Note } from './note.tsx';
 import { NothingYet } from './nothing-yet.tsx';
 import { SignShapes } from './sign.tsx';
+import { Suggested } from './suggested.tsx';
 import { linkToView, parseView, type View } from './view.ts';
 import { Ways } from './ways.tsx';
 
@@ -54,6 +56,7 @@ function Shown({ view }: { readonly view: View }) {
     const child = everyone.value.find(({ id }) => id === view.id);
     return child ? <ChildView child={child} card={view.card} /> : <Gone />;
   }
+  if (view.of === 'groups') return <Suggested />;
   if (members.value.length === 0) {
     return (
       <NothingYet to="class" act="Put children in this group">
@@ -61,7 +64,7 @@ function Shown({ view }: { readonly view: View }) {
       </NothingYet>
     );
   }
-  return <ClassMap />;
+  return view.of === 'group' ? <GroupView /> : <ClassMap />;
 }
 
 function Gone() {

@@ -1,0 +1,121 @@
+import { writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, it } from 'vitest';
+import { observedClass } from '../observed-class.ts';
+import { barriersIn, fitsAcross, SIZES } from './looks.ts';
+import { openScreen } from './standing.ts';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit | undefined;
+
+afterEach(async () => {
+  await current?.end();
+  current = undefined;
+});
+
+/** A class of five, four of whom have read six cards on each of the last ten days. */
+async function atRoom4(): Promise<Page> {
+  current = await visit({ path: '#/known' });
+  const { page } = current;
+  await page.getByRole('link', { name: 'Add your children' }).click();
+  const days = Array.from({ length: 10 }, (_, ago) => dayBefore(10 - ago));
+  const path = join(tmpdir(), `observed-${process.pid}.jsonl`);
+  writeFileSync(path, observedClass(days));
+  await page.locator('input[accept*=jsonl]').setInputFiles(path);
+  await page.locator('.brought').waitFor();
+  return page;
+}
+
+function dayBefore(ago: number): string {
+  const day = new Date(Date.now() - ago * 86_400_000);
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
+}
+
+/** Nothing bars the way, and it fits every window. */
+async function looksRight(page: Page): Promise<void> {
+  expect(await barriersIn(page)).toEqual([]);
+  for (const [width, height] of SIZES.toReversed()) await fitsAcross(page, width, height);
+}
+
+describe('what they know', () => {
+  it('is a map to walk by the keyboard, by her own thresholds, and a page on each child', async () => {
+    const page = await atRoom4();
+    await page.getByRole('link', { name: 'What the whole class knows' }).click();
+    const sounds = page.getByRole('combobox', { name: 'Sounds' });
+    await sounds.selectOption('all');
+    const of = (name: string) => page.getByRole('row', { name: new RegExp(`^${name} `) });
+    const cell = (name: string, word: string) => of(name).getByRole('link', { name: word });
+    expect(await cell('Bram', 'shaky').count()).toBe(2);
+    expect(await cell('Tam', 'shaky').count()).toBe(2);
+    expect(await of('Zadie').locator('td').count()).toBe(
+      await cell('Zadie', 'not yet seen').count(),
+    );
+    await page.getByText('Practice monitoring, not a diagnosis').waitFor();
+
+    await page.getByText('Secure from 80%, shaky below 60%').click();
+    await page.getByLabel('Shaky below').fill('90');
+    await page.keyboard.press('Enter');
+    await page.getByText('write 80 or less there').waitFor();
+    await page.getByLabel('Shaky below').fill('1');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => cell('Bram', 'shaky').count()).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => cell('Bram', 'shaky').count()).toBe(2);
+
+    await sounds.selectOption('shaky');
+    await looksRight(page);
+    await page.locator('.map-table td a').first().focus();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('End');
+    await page.keyboard.press('Home');
+    await expect.poll(() => page.locator('.map-told b').textContent()).toContain('Bram');
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: 'Bram' }).waitFor();
+    await page.locator('.growth-picture svg').waitFor();
+    await page.getByText('The numbers').click();
+    await page.getByRole('columnheader', { name: 'Likely right' }).waitFor();
+    await page.getByRole('row', { name: /said \/ĭ\/ .*10 times/ }).waitFor();
+    await looksRight(page);
+    expect(current?.errors).toEqual([]);
+  });
+
+  it('becomes groups for tomorrow: moved by hand, made with one act, undone, and today’s plan', async () => {
+    const page = await atRoom4();
+    await openScreen(page, 'known?show=groups', '.suggested-groups');
+    await page.getByRole('combobox', { name: 'Groups' }).selectOption('2');
+    const group = (n: number) => page.getByRole('region', { name: new RegExp(`^Group ${n}:`) });
+    const names = async (n: number) =>
+      (await group(n).locator('.child-chip').allTextContents()).join(' ');
+    const together = [await names(1), await names(2)].map((all) => all.replace(/ ?Zadie/, ''));
+    expect(together.sort()).toEqual(['Bram Odalys', 'Tam Wren']);
+    await page.getByText('Nothing was noted of Zadie alone yet').waitFor();
+    await looksRight(page);
+
+    const [from, to] = (await names(1)).includes('Zadie') ? [1, 2] : [2, 1];
+    await page.getByRole('button', { name: 'Zadie' }).focus();
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => names(to)).toContain('Zadie');
+    expect(await names(from)).not.toContain('Zadie');
+    await page.getByRole('button', { name: 'Make these groups' }).click();
+    await page.getByText('These are your groups now.').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Make these groups' }).click();
+    await page.getByText('Earlier groups').click();
+    await page
+      .getByText(/came to Group \d today/)
+      .first()
+      .waitFor();
+
+    await page.getByRole('link', { name: 'This group' }).click();
+    await page.getByRole('heading', { name: 'What they need next' }).waitFor();
+    await looksRight(page);
+    await openScreen(page, 'today', '.visual-cards li');
+    await page.locator('.visual-cards', { hasText: /missed \d of \d/ }).waitFor();
+    await page.getByText('Laid there for practice').waitFor();
+    expect(current?.errors).toEqual([]);
+  });
+});

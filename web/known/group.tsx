@@ -1,0 +1,118 @@
+import './group.css';
+import { Card } from '../cards/card.tsx';
+import { cardName } from '../cards/card-name.ts';
+import { observations } from '../memory/knowledge.ts';
+import { group, groupName } from '../memory/open-class.ts';
+import { thresholds } from '../memory/thresholds.ts';
+import { chancesOf } from './chances.ts';
+import { members, rowsFor, task, taughtCards } from './class-now.ts';
+import { ConfusionTable } from './confusion-table.tsx';
+import { countConfusions, countWords, MASTERY_WORDS, type MapRow, needsOf } from './engine.ts';
+import { Needs } from './needs.tsx';
+import { counted } from './said.ts';
+import { Sign } from './sign.tsx';
+import { Skill } from './skill.tsx';
+
+/** The group at work: what its children have in common, what they need next, and what they confuse. */
+export function GroupView() {
+  const all = members.value;
+  const { groups, children } = rowsFor(taughtCards.value);
+  const counts = countWords(groups[0]?.cells ?? []);
+  const ids = new Set(all.map(({ id }) => id));
+  const confusions = countConfusions(
+    observations.value.filter(
+      (one) =>
+        one.task === task.value &&
+        (one.child === null ? one.groups[0] === group.value.id : ids.has(one.child)),
+    ),
+  );
+  const held = cardsIn(children, (words) =>
+    words.every((word) => word === 'secure' || word === 'growing'),
+  );
+  const apart = cardsIn(
+    children,
+    (words) => words.includes('shaky') && words.some((word) => word === 'secure'),
+  );
+  return (
+    <article class="group-view" aria-labelledby="group-title">
+      <header class="child-head">
+        <h2 id="group-title">{groupName.value}</h2>
+        <p class="quiet">{counted(all.length, 'child', 'children')}</p>
+      </header>
+      <div class="map-tools not-printed">
+        <Skill />
+      </div>
+      <ul class="child-counts">
+        {MASTERY_WORDS.map((word) => (
+          <li key={word}>
+            <Sign word={word} /> <b>{counts[word]}</b> {word}
+          </li>
+        ))}
+      </ul>
+      <div class="group-columns">
+        <section class="part" aria-labelledby="group-needs">
+          <h3 id="group-needs">What they need next</h3>
+          <Needs needs={needsOf(chancesOf(all), thresholds.value.secure)} size={all.length} />
+        </section>
+        <section class="part" aria-labelledby="group-common">
+          <h3 id="group-common">What they have in common</h3>
+          <Held title="Secure or growing for every child" cards={held} none="No sound yet." />
+          <Held
+            title="Secure for some, shaky for others"
+            cards={apart}
+            none="No sound parts them now."
+          />
+        </section>
+      </div>
+      <section class="part" aria-labelledby="group-confusions">
+        <h3 id="group-confusions">What was heard instead</h3>
+        {confusions.length === 0 ? (
+          <p class="quiet">Nothing was noted.</p>
+        ) : (
+          <div class="figures-scroll">
+            <ConfusionTable confusions={confusions} named />
+          </div>
+        )}
+      </section>
+    </article>
+  );
+}
+
+function Held({
+  title,
+  cards,
+  none,
+}: {
+  readonly title: string;
+  readonly cards: readonly string[];
+  readonly none: string;
+}) {
+  return (
+    <>
+      <h4>{title}</h4>
+      {cards.length === 0 ? (
+        <p class="quiet">{none}</p>
+      ) : (
+        <ul class="card-row">
+          {cards.map((id) => (
+            <li key={id} title={cardName(id)}>
+              <span class="for-ears">{cardName(id)}</span>
+              <Card id={id} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+/** The cards of which the children's words are as asked. */
+function cardsIn(
+  rows: readonly MapRow[],
+  isAsked: (words: readonly string[]) => boolean,
+): readonly string[] {
+  const cards = rows[0]?.cells ?? [];
+  return cards.flatMap(({ card }, at) =>
+    isAsked(rows.flatMap((row) => row.cells[at]?.word ?? [])) ? card : [],
+  );
+}
