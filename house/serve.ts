@@ -119,5 +119,6 @@ const types: Readonly<Record<string, string>> = {
   '.png': 'image/png',
   '.svg': 'image/svg+xml',
   '.webmanifest': 'application/manifest+json',
+  '.woff': 'font/woff',
   '.woff2': 'font/woff2',
 };

@@ -89,7 +89,7 @@ function paintText(document: PDFKit.PDFDocument, mark: TextMark, typeface: Typef
 }
 
 /** The long arc or bar over a pair of letters, as an outline. */
-export function overShape(
+function overShape(
   { sign, x, width }: OverSign,
   start: number,
   y: number,

@@ -36,7 +36,7 @@ const cardsOfRule: Readonly<Record<string, readonly string[]>> = {
   'oo-before-k': ['oo=UH'],
   'silent-e-one-consonant': ['a_e', 'e_e', 'i_e', 'o_e', 'y_e'],
   'r-vowel-with-e-last': ['are', 'ore', 'ire', 'ure', 'ere'],
-  'never-last': ['h=HH', 'j=JH', 'v=V', 'w=W', 'y=Y'],
+  'never-last': ['j=JH', 'v=V'],
   'ck-after-short': ['ck=K'],
   'doubled-f-l-s-z': ['ff=F', 'll=L', 'ss=S', 'zz=Z'],
   'tch-after-short': ['tch=CH'],

@@ -1,0 +1,41 @@
+import { readFile } from 'node:fs/promises';
+import { afterEach, describe, expect, it } from 'vitest';
+import { renderPdf } from '../pdf-pixels.ts';
+import { barriersIn, fitsAcross, SIZES } from './looks.ts';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit | undefined;
+
+afterEach(async () => {
+  await current?.end();
+  current = undefined;
+});
+
+describe('cards on paper', () => {
+  it('shows what will be printed, makes the file without a network and remembers the choices', async () => {
+    current = await visit({ path: '#/print', upTo: 20 });
+    const { page, errors } = current;
+    await page.locator('.papers svg').first().waitFor();
+    await page.getByLabel('Small, for a desk').check();
+    await page.getByLabel('Keyword with its picture').check();
+    await page.getByLabel(/^On the back/).check();
+    await page.getByText('on 2 sheets').waitFor();
+    const saved = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save the PDF' }).press('Enter');
+    const file = await saved;
+    expect(file.suggestedFilename()).toBe('cards-desk-letter.pdf');
+    expect(await renderPdf(await readFile(await file.path()), 20)).toHaveLength(4);
+    await current.stopServer();
+    await page.getByLabel('A4').check();
+    const again = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save the PDF' }).click();
+    const [first] = await renderPdf(await readFile(await (await again).path()), 20);
+    expect(first!.height).toBeCloseTo(297, 0);
+    for (const [width, height] of SIZES) await fitsAcross(page, width, height);
+    expect(await barriersIn(page)).toEqual([]);
+    expect(await page.evaluate(() => localStorage.getItem('sweepline.print'))).toMatch(
+      /"desk".*"a4"/,
+    );
+    expect(errors).toEqual([]);
+  });
+});

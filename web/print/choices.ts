@@ -1,0 +1,65 @@
+import { signal } from '@preact/signals';
+import {
+  boolean,
+  type InferOutput,
+  integer,
+  maxValue,
+  minValue,
+  number,
+  object,
+  optional,
+  picklist,
+  pipe,
+  string,
+} from 'valibot';
+import { remembered } from '../memory/remembered.ts';
+import { CARD_KINDS, PAPERS, RING_COUNTS, TURNS } from './engine.ts';
+
+/** The kinds of cards, binder strips last. */
+export const KINDS = [...CARD_KINDS, 'strips'] as const;
+/** Which cards: all taught, the newest, those of some steps, today's board, the board on the table, none but her own. */
+export const SOURCES = ['taught', 'newest', 'steps', 'today', 'table', 'own'] as const;
+
+const step = pipe(number(), integer(), minValue(1), maxValue(999));
+
+const schema = object({
+  kind: optional(picklist(KINDS), 'index'),
+  source: optional(picklist(SOURCES), 'taught'),
+  from: optional(step, 1),
+  to: optional(step, 10),
+  paper: optional(picklist(PAPERS), 'letter'),
+  rings: optional(picklist(RING_COUNTS), 3),
+  pictures: optional(boolean(), false),
+  grey: optional(boolean(), false),
+  backs: optional(boolean(), false),
+  turn: optional(picklist(TURNS), 'long'),
+  own: optional(string(), ''),
+  blank: optional(pipe(number(), integer(), minValue(0), maxValue(200)), 0),
+});
+
+/** What she last chose to print, and how. */
+export type Choices = InferOutput<typeof schema>;
+
+/** Her choices, remembered on this device. */
+export const choices = remembered<Choices>('print', schema, {
+  kind: 'index',
+  source: 'taught',
+  from: 1,
+  to: 10,
+  paper: 'letter',
+  rings: 3,
+  pictures: false,
+  grey: false,
+  backs: false,
+  turn: 'long',
+  own: '',
+  blank: 0,
+});
+
+/** Changes some choices; each shows at once and is set back as easily. */
+export function choose(some: Partial<Choices>): void {
+  choices.value = { ...choices.peek(), ...some };
+}
+
+/** How many pages of the preview are drawn. */
+export const previewed = signal(4);
