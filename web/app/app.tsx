@@ -33,6 +33,7 @@ const titles: Readonly<Record<Screen, string>> = {
   known: 'What do they know?',
   check: 'A short check',
   reader: 'To read',
+  print: 'Cards on paper',
   settings: 'Settings',
   about: 'About',
 };
@@ -69,6 +70,7 @@ const loadPlan = () => import('../plan-sheet/plan-sheet.tsx').then(({ PlanPage }
 const loadDesk = () => import('../desk/desk.tsx').then(({ DeskPage }) => DeskPage);
 const loadCheck = () => import('../check/check.tsx').then(({ CheckPage }) => CheckPage);
 const loadReader = () => import('../check/reader.tsx').then(({ ReaderPage }) => ReaderPage);
+const loadPrint = () => import('../print/print.tsx').then(({ PrintPage }) => PrintPage);
 const loadBoard = () => import('../board/board.tsx').then(({ BoardPage }) => BoardPage);
 
 function Page({ screen }: { readonly screen: Exclude<Screen, 'stage' | 'desk' | 'reader'> }) {
@@ -84,6 +86,7 @@ function Page({ screen }: { readonly screen: Exclude<Screen, 'stage' | 'desk' | 
   if (screen === 'check') return <Later load={loadCheck} />;
   if (screen === 'class') return <Later load={loadClass} />;
   if (screen === 'known') return <Later load={loadKnown} />;
+  if (screen === 'print') return <Later load={loadPrint} />;
   if (screen === 'settings') return <SettingsPage />;
   return <About />;
 }

@@ -31,8 +31,10 @@ const places: readonly Place[] = [
       { screen: 'class', name: 'Class' },
       { screen: 'known', name: 'Known' },
       { screen: 'check', name: 'Check' },
+      { screen: 'pages', name: 'Pages' },
     ],
   },
+  { screen: 'print', name: 'Print' },
   { screen: 'settings', name: 'Settings' },
 ];
 
@@ -41,7 +43,6 @@ const under: Partial<Record<Screen, Screen>> = {
   order: 'learned',
   after: 'today',
   plan: 'today',
-  pages: 'class',
 };
 
 /**
