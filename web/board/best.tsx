@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { Board } from '../engine.ts';
-import { boardUse, heldCards, isSame, replaceBoard } from '../memory/boards.ts';
+import { boardOnTable, boardUse, heldCards, isSame, replaceBoard } from '../memory/boards.ts';
 import type { Desk } from './desk.ts';
 import { type Best, findBest } from './find-best.ts';
 import { said, say } from './said.ts';
@@ -20,7 +20,18 @@ let latest = 0;
 export async function layBest(desk: Desk): Promise<void> {
   latest += 1;
   const own = latest;
-  const isOver = () => own !== latest;
+  let laid: Board | null = null;
+  const isOver = () => own !== latest || (laid !== null && !liesHere(laid));
+  const lay = (best: Extract<Best, { kind: 'found' }>) => {
+    const board = { shape: shape.id, piles: best.piles };
+    if (laid === null || best.value > laidValue) {
+      replaceBoard(board, laid === null ? 'The best board.' : 'A better board was found.');
+      laid = board;
+      laidValue = best.value;
+    }
+    known.value = { board: laid, text: proofInWords(best), isBest: best.optimal };
+  };
+  let laidValue = 0;
   refusal.value = '';
   say('');
   searching.value = 0;
@@ -31,6 +42,9 @@ export async function layBest(desk: Desk): Promise<void> {
     tell: (share) => {
       searching.value = share;
     },
+    hear: (later) => {
+      if (later?.kind === 'found') lay(later);
+    },
   }).catch(
     (): Best => ({
       kind: 'none',
@@ -40,14 +54,8 @@ export async function layBest(desk: Desk): Promise<void> {
   if (isOver()) return;
   searching.value = null;
   if (best === null) return;
-  if (best.kind === 'none') {
-    refusal.value = best.message;
-    return;
-  }
-  const board = { shape: shape.id, piles: best.piles };
-  const text = proofInWords(best);
-  replaceBoard(board, 'The best board.');
-  known.value = { board, text, isBest: best.optimal };
+  if (best.kind === 'none') refusal.value = best.message;
+  else lay(best);
 }
 
 /** Calls off a search that runs. */
@@ -60,6 +68,12 @@ export function callOff(): void {
 export function isFound(desk: Desk): boolean {
   const board = { shape: desk.shape.id, piles: desk.piles };
   return known.value !== undefined && isSame(known.value.board, board);
+}
+
+/** Whether a board lies on the table, untouched. */
+function liesHere(board: Board): boolean {
+  const here = boardOnTable.peek();
+  return here !== null && isSame(here, board);
 }
 
 /** The held cards that can lie in this shape. */
@@ -83,10 +97,16 @@ export function Told({ desk }: { readonly desk: Desk }) {
   );
 }
 
+/** A bound so many percent off says nothing to her. */
+const VAGUE = 25;
+
 function proofInWords(best: Extract<Best, { kind: 'found' }>): string {
-  const { optimal, value, bound, leftAside } = best;
+  const { optimal, value, bound, leftAside, goesOn } = best;
   const among = leftAside > 0 ? ' among the cards that common words use most' : '';
   if (optimal) return `Proven best for this much room${among}.`;
   const more = Math.ceil((bound / Math.max(1, value) - 1) * 100);
-  return `A good board${among}. Not proven best: another could be worth up to ${more}% more.`;
+  const could = more > VAGUE ? '' : `: another could be worth up to ${more}% more`;
+  return goesOn
+    ? `A good board${among}. Still looking for the best${could}.`
+    : `A good board${among}. Not proven best${could}.`;
 }

@@ -10,7 +10,7 @@ import {
   trimPiles,
 } from './engine.ts';
 import { inTurns } from './in-turns.ts';
-import type { SearchAnswer, SearchTask } from './search-worker.ts';
+import type { SearchAnswer, SearchNews, SearchTask } from './search-worker.ts';
 
 /** What the best board is asked for. */
 export interface BestWish {
@@ -28,9 +28,18 @@ export type Best =
   | (Extract<SearchAnswer, { kind: 'found' }> & {
       /** How many cards were left aside because there are too many rows to judge. */
       readonly leftAside: number;
+      /** Whether the search goes on beside it, for a proof or a better board. */
+      readonly goesOn: boolean;
     })
   | Extract<SearchAnswer, { kind: 'none' }>
   | null;
+
+/** What a question for the best board is called off by, and whom its progress is told. */
+interface Asking {
+  readonly isOver: () => boolean;
+  readonly tell: (share: number) => void;
+  readonly hear: (best: Best) => void;
+}
 
 /** How many rows are judged at most: what a school computer does in a few seconds. */
 const MOST_ROWS = { quick: 120_000, slow: 40_000 };
@@ -50,11 +59,13 @@ function pace({ form, piles }: Shape): 'quick' | 'slow' {
 /**
  * The best board for a wish: all rows are judged in turns on this page, so that
  * her own decisions about words count, and the search runs beside it. `tell`
- * hears the share of rows judged, 0 to 1. Rejects when the search cannot start.
+ * hears the share of rows judged, 0 to 1. A search that has not proven its board
+ * soon goes on, and `hear` is told how it ended, unless it is over before that.
+ * Rejects when the search cannot start.
  */
 export async function findBest(
   { shape, taught, ready, room, held, use }: BestWish,
-  { isOver, tell }: { readonly isOver: () => boolean; readonly tell: (share: number) => void },
+  { isOver, tell, hear }: Asking,
 ): Promise<Best> {
   const fitting = candidates(shape, cardsTaught(taught)).map((pile) => pile.map(({ id }) => id));
   const empty = fitting.findIndex((pile) => pile.length === 0);
@@ -79,18 +90,26 @@ export async function findBest(
     clean: use !== 'screen',
     strict: use === 'strict',
   };
-  const answer = await searchBeside({ shape: shape.id, piles, outcomes, wishes }, isOver);
-  if (answer === null || answer.kind === 'none') return answer;
   const leftAside = fitting.flat().length - piles.flat().length;
-  return { ...answer, leftAside };
+  const asBest = ({ answer, goesOn }: SearchNews): Best =>
+    answer.kind === 'none' ? answer : { ...answer, leftAside, goesOn };
+  return searchBeside({ shape: shape.id, piles, outcomes, wishes }, isOver, (news) =>
+    hear(asBest(news)),
+  ).then((news) => news && asBest(news));
 }
 
 /** How often it is asked whether the search was called off, in milliseconds. */
 const LOOK_EVERY = 100;
 
-function searchBeside(task: SearchTask, isOver: () => boolean): Promise<SearchAnswer | null> {
+/** The first news of a search that runs beside the page; `hear` is told what comes after that. */
+function searchBeside(
+  task: SearchTask,
+  isOver: () => boolean,
+  hear: (news: SearchNews) => void,
+): Promise<SearchNews | null> {
   return new Promise((done, fail) => {
     const worker = new Worker(new URL('./search-worker.ts', import.meta.url), { type: 'module' });
+    let isFirst = true;
     const end = () => {
       clearInterval(looking);
       worker.terminate();
@@ -100,9 +119,11 @@ function searchBeside(task: SearchTask, isOver: () => boolean): Promise<SearchAn
       end();
       done(null);
     }, LOOK_EVERY);
-    worker.onmessage = ({ data }: MessageEvent<SearchAnswer>) => {
-      end();
-      done(isOver() ? null : data);
+    worker.onmessage = ({ data }: MessageEvent<SearchNews>) => {
+      if (!data.goesOn || isOver()) end();
+      if (isFirst) done(isOver() ? null : data);
+      else if (!isOver()) hear(data);
+      isFirst = false;
     };
     worker.onerror = () => {
       end();

@@ -4,12 +4,14 @@ import { linkTo } from '../app/route.ts';
 import { Popover } from '../cards/popover.tsx';
 import { makeBoardLink } from '../engine.ts';
 import { earlierBoards, keptBoards, setHeld } from '../memory/boards.ts';
+import { FileButton } from '../sheets/file-button.tsx';
 import { callOff, isFound, layBest, searching, Told } from './best.tsx';
 import { CardSheet } from './card-sheet.tsx';
 import { ShapeChoice, UseChoice } from './choices.tsx';
 import { Counts, LeftOut } from './counts.tsx';
 import { type Desk, gainOf, lettersOf, out, put } from './desk.ts';
 import { useDrag } from './drag.ts';
+import type { WordTable } from './engine.ts';
 import { useForToday } from './for-today.ts';
 import { Keep, KeptBoards } from './kept.tsx';
 import type { Lying } from './moves.ts';
@@ -100,6 +102,15 @@ export function Table({ desk }: { readonly desk: Desk }) {
                   said="Copied: the cards, and nothing else."
                 />
               </>
+            )}
+            {rows.table && (
+              <FileButton
+                name="Print sheet"
+                class="button plain"
+                make={async () =>
+                  (await import('../sheets/make.ts')).boardFile(rows.table as WordTable, desk.ready)
+                }
+              />
             )}
             {kept > 0 && (
               <button
