@@ -4,7 +4,7 @@ import { makeLog } from '../core/log/log-file.ts';
 import { standingAt } from './arbitrary-events.ts';
 
 /** The children of the invented class; the last was never called on. */
-export const OBSERVED = ['Bram', 'Odalys', 'Tam', 'Wren', 'Zadie'] as const;
+const OBSERVED = ['Bram', 'Odalys', 'Tam', 'Wren', 'Zadie'] as const;
 
 /** Which cards each child stumbles over, and what is heard then. */
 const stumbles: Readonly<Record<string, readonly string[]>> = {

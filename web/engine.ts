@@ -55,7 +55,7 @@ export type { AuditorySound, Drill } from '../core/drills/drill.ts';
 export type { PartWishes } from '../core/drills/drill-spec.ts';
 export { dropFlip } from '../core/drills/edit-drill.ts';
 export { type CardShape, cardShape } from '../core/language/card-shape.ts';
-export { type Correspondence, isVowelCard, PLACES } from '../core/language/correspondence.ts';
+export { type Correspondence, PLACES } from '../core/language/correspondence.ts';
 export { correspondenceById, correspondencesByGrapheme } from '../core/language/correspondences.ts';
 export {
   type LikelySlip,

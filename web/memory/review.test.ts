@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { parseLog } from '../../core/log/log-file.ts';
+import { observedClass } from '../../test/observed-class.ts';
+import { today } from './day.ts';
+import { observations } from './knowledge.ts';
+import { openClass, store } from './open-class.ts';
+import { reasonToRead, reasonToSpell, reviewedParts, wantedOnBoard } from './review.ts';
+
+/** Opens an invented class that was seen on these days. */
+async function openObserved(days: readonly string[]): Promise<void> {
+  const log = parseLog(observedClass(days));
+  if ('error' in log) throw new Error(log.error.message);
+  await store.append(log.events);
+  await openClass('room');
+}
+
+describe('what a class has shown so far', () => {
+  it('wishes nothing of the next warm-up and gives no reasons while nothing was noted', async () => {
+    await openObserved([]);
+    expect(observations.value).toEqual([]);
+    expect(reviewedParts()).toBeNull();
+    expect([reasonToRead('m=M'), reasonToSpell(['m=M'])]).toEqual([null, null]);
+    expect(wantedOnBoard.value).toEqual([]);
+  });
+
+  it('feeds all three parts of it, and says why of every card', async () => {
+    await openObserved([today(new Date(Date.now() - 86_400_000))]);
+    const parts = reviewedParts();
+    expect(parts?.visual).toHaveLength(12);
+    expect(parts?.auditory).toHaveLength(6);
+    expect(parts?.blending).toEqual(wantedOnBoard.value);
+    const missed = ['e=EH', 'i=IH', 'b=B', 'd=D'];
+    expect(parts?.visual).toEqual(expect.arrayContaining(missed));
+    for (const id of missed) expect(reasonToRead(id)).toBe('missed 2 of 4 yesterday');
+    for (const id of parts?.visual ?? []) expect(reasonToRead(id)).not.toBeNull();
+    for (const id of parts?.auditory ?? []) expect(reasonToSpell([id])).not.toBeNull();
+  });
+});
