@@ -33,6 +33,7 @@ const titles: Readonly<Record<Screen, string>> = {
   known: 'What do they know?',
   check: 'A short check',
   reader: 'To read',
+  pages: 'Pages to hand on',
   print: 'Cards on paper',
   settings: 'Settings',
   about: 'About',
@@ -69,6 +70,7 @@ const loadAfter = () => import('../after/after.tsx').then(({ AfterPage }) => Aft
 const loadPlan = () => import('../plan-sheet/plan-sheet.tsx').then(({ PlanPage }) => PlanPage);
 const loadDesk = () => import('../desk/desk.tsx').then(({ DeskPage }) => DeskPage);
 const loadCheck = () => import('../check/check.tsx').then(({ CheckPage }) => CheckPage);
+const loadPages = () => import('../pages/pages.tsx').then(({ PagesPage }) => PagesPage);
 const loadReader = () => import('../check/reader.tsx').then(({ ReaderPage }) => ReaderPage);
 const loadPrint = () => import('../print/print.tsx').then(({ PrintPage }) => PrintPage);
 const loadBoard = () => import('../board/board.tsx').then(({ BoardPage }) => BoardPage);
@@ -83,6 +85,7 @@ function Page({ screen }: { readonly screen: Exclude<Screen, 'stage' | 'desk' | 
   if (screen === 'words') return <Words />;
   if (screen === 'text') return <TextPage />;
   if (screen === 'dictation') return <DictationPage />;
+  if (screen === 'pages') return <Later load={loadPages} />;
   if (screen === 'check') return <Later load={loadCheck} />;
   if (screen === 'class') return <Later load={loadClass} />;
   if (screen === 'known') return <Later load={loadKnown} />;

@@ -17,6 +17,7 @@ export const SCREENS = [
   'known',
   'check',
   'reader',
+  'pages',
   'print',
   'settings',
   'about',

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { slipSaid } from '../after/slip-said.ts';
+import { linkTo } from '../app/route.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
 import { classState } from '../memory/open-class.ts';
@@ -46,6 +47,9 @@ export function ScorePage({ record }: { readonly record: CheckRecord }) {
             <button type="button" class="button" onClick={() => setMends(true)}>
               Mend a mark
             </button>
+            <a class="button plain" href={linkTo('pages', `child=${record.child}`)}>
+              A page for a meeting
+            </a>
             <button type="button" class="button plain" onClick={() => takeOut(record, name)}>
               Take this check out
             </button>

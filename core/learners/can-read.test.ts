@@ -1,0 +1,40 @@
+import { expect, it } from 'vitest';
+import { canRead } from './can-read.ts';
+import { parseDay } from './day.ts';
+import { knowledgeFrom } from './knowledge.ts';
+import type { Observation } from './observation.ts';
+
+const first = parseDay('2026-03-02') ?? 0;
+const taught = {
+  correspondences: new Set(['m=M', 'a=AE', 'e=EH']),
+  habits: new Set<never>(),
+  irregularWords: new Set(['said']),
+};
+
+/** Twenty days on which a child reads m and a rightly and e wrongly. */
+const readings = Array.from({ length: 20 }, (_, day) =>
+  (['m=M', 'a=AE', 'e=EH'] as const).map(
+    (card): Observation => ({
+      day: first + day,
+      child: 'wren',
+      groups: ['all'],
+      task: 'read',
+      cards: [card],
+      right: card !== 'e=EH',
+      broke: card === 'e=EH' ? 1 : null,
+      heard: null,
+    }),
+  ),
+).flat();
+
+it('a child is given the cards that it reads rightly, and not the one it does not', () => {
+  const { read } = knowledgeFrom(readings);
+  const given = canRead(taught, read, 'wren', first + 20);
+  expect([...given.correspondences]).toEqual(['m=M', 'a=AE']);
+  expect([...given.irregularWords]).toEqual([]);
+});
+
+it('of a child of whom nothing is known nothing is promised', () => {
+  const { read } = knowledgeFrom([]);
+  expect([...canRead(taught, read, 'tam', first).correspondences]).toEqual([]);
+});

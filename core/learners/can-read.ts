@@ -1,0 +1,25 @@
+import type { Taught } from '../language/taught.ts';
+import type { Day } from './day.ts';
+import { estimateCard } from './estimate.ts';
+import type { Known } from './known.ts';
+import { PUBLISHED_THRESHOLDS } from './mastery-word.ts';
+
+/**
+ * What a child can be given to read alone: of what was taught, the cards that
+ * are read rightly at least so often, by what is known today. Irregular words
+ * are left out, since it is not noted which of them a child knows; habits are as
+ * they were taught.
+ */
+export function canRead(
+  taught: Taught,
+  known: Known,
+  child: string,
+  day: Day,
+  least: number = PUBLISHED_THRESHOLDS.secure,
+): Taught {
+  const who = { of: 'child', id: child } as const;
+  const sure = [...taught.correspondences].filter(
+    (card) => estimateCard(known, who, card, day).p >= least,
+  );
+  return { ...taught, correspondences: new Set(sure), irregularWords: new Set() };
+}

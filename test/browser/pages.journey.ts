@@ -1,0 +1,108 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, expect, it } from 'vitest';
+import { makeLetterForm } from '../../core/checks/letter-form.ts';
+import { WHOLE_CLASS } from '../../core/log/class-state.ts';
+import type { EventSpec } from '../../core/log/event.ts';
+import { makeLog } from '../../core/log/log-file.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { taughtUpTo } from '../../core/sequence/teach.ts';
+import { standingAt } from '../arbitrary-events.ts';
+import { builtLexicon } from '../built-lexicon.ts';
+import { barriersIn, fitsAcross, SIZES } from './looks.ts';
+import { openScreen } from './standing.ts';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit | undefined;
+afterAll(() => current?.end());
+
+const long = 'Maximiliana-Theodora Fitzgerald-Oyelaran';
+const STEP = 40;
+
+/** A class of one child who in six checks of letter sounds read everything but o, which was said as in *met*. */
+function classLog(): string {
+  const specs: EventSpec[] = [
+    { kind: 'set', body: { of: 'class', id: 'room', field: 'name', value: 'Room 4' } },
+    {
+      kind: 'set',
+      body: { of: 'group', id: WHOLE_CLASS, field: 'standing', value: standingAt(STEP) },
+    },
+    { kind: 'set', body: { of: 'child', id: 'one', field: 'name', value: long } },
+  ];
+  for (let turn = 0; turn < 6; turn++) {
+    const checkId = `check ${turn}`;
+    const { form } = makeLetterForm(taughtUpTo(SEQUENCE, STEP), turn, 60);
+    const day = `2026-03-0${turn + 1}`;
+    specs.push({ kind: 'check-begun', body: { checkId, child: 'one', day, form, limit: 60 } });
+    form.items.forEach(({ text }, item) => {
+      if (text !== 'o') return;
+      const broke = [{ card: 1, heard: { kind: 'phoneme', sound: 'EH' } as const }];
+      specs.push({ kind: 'check-marked', body: { checkId, item, outcome: 'wrong', broke } });
+    });
+    specs.push({ kind: 'check-ended', body: { checkId, reached: form.items.length, seconds: 60 } });
+  }
+  const stamp = (spec: EventSpec, at: number) => ({
+    id: `event ${at}`,
+    classId: 'room',
+    at: at + 1,
+    by: 'desk',
+    ...spec,
+  });
+  return makeLog(specs.map(stamp));
+}
+
+async function looksWell(page: Page): Promise<void> {
+  for (const [width, height] of SIZES.toReversed()) await fitsAcross(page, width, height);
+  expect(await barriersIn(page)).toEqual([]);
+}
+
+it('pages on a child say what is known, give words that this child can read, and fit on a sheet', async () => {
+  current = await visit({ path: '#/pages' });
+  const { page, errors } = current;
+  await page.getByRole('link', { name: 'Add children' }).click();
+  const file = { name: 'room.jsonl', mimeType: 'text/plain', buffer: Buffer.from(classLog()) };
+  await page.locator('.safe-copies input[type="file"]').setInputFiles(file);
+  await page.locator('.child-chip').waitFor();
+  await openScreen(page, 'pages', '.paper-page');
+  const shaky = page.locator('section', { has: page.getByRole('heading', { name: 'Shaky' }) });
+  expect(await shaky.locator('tbody .card').allTextContents()).toContain('o');
+  await page.getByRole('row', { name: /^o, .*said \/ĕ\// }).waitFor();
+  await page.getByText('not a diagnosis').waitFor();
+  await page.getByLabel('A line of your own').fill('Ask about glasses');
+  await looksWell(page);
+  for (const format of ['Letter', 'A4']) {
+    const sheets = (await page.pdf({ format })).toString('latin1').match(/\/Type \/Page\b/g);
+    expect(sheets, format).toHaveLength(1);
+  }
+
+  await page.getByRole('button', { name: 'For the family' }).click();
+  const words = page.locator('.home-words li');
+  await words.first().waitFor();
+  const given = await words.allTextContents();
+  expect(given).toHaveLength(15);
+  for (const word of given) {
+    const readings = builtLexicon.readings(builtLexicon.indexOf(word));
+    const cards = readings.flatMap(({ cards }) => cards.map(({ id }) => id));
+    expect(cards, word).not.toContain('o=AA');
+  }
+  await looksWell(page);
+  await page.getByRole('button', { name: 'For the next teacher' }).click();
+  await page.getByRole('row', { name: long }).waitFor();
+  await looksWell(page);
+
+  await page.getByRole('button', { name: 'As tables' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save Short checks' }).click(),
+  ]);
+  const table = readFileSync(await download.path(), 'utf8').split('\r\n');
+  expect(table[0]).toMatch(/^\uFEFFdate,pupil,kind,/);
+  expect(table).toHaveLength(1 + 6 + 1);
+
+  await page.reload();
+  await page.getByRole('button', { name: 'For a meeting' }).click();
+  await expect
+    .poll(() => page.getByLabel('A line of your own').inputValue())
+    .toBe('Ask about glasses');
+  expect(errors).toEqual([]);
+});

@@ -1,0 +1,13 @@
+/** What the pages to hand on use of the core beside `web/engine.ts`; fetched with them. */
+export { scoreCheck } from '../../core/checks/score-check.ts';
+export { canRead } from '../../core/learners/can-read.ts';
+export { classMap, countWords, type MapCell } from '../../core/learners/class-map.ts';
+export {
+  CLASS_TABLES,
+  type ClassTable,
+  makeClassTable,
+} from '../../core/learners/class-tables.ts';
+export { type Confusion, countConfusions } from '../../core/learners/confusions.ts';
+export { checksOf, readingOf } from '../../core/log/check-record.ts';
+export { type CheckRecord, lineKey } from '../../core/log/class-state.ts';
+export { PAGES } from '../../core/log/event.ts';

@@ -1,0 +1,136 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { readyEngine } from '../app/engine-ready.ts';
+import { Card } from '../cards/card.tsx';
+import { cardName } from '../cards/card-name.ts';
+import { type Child, type Dictation, dictationFor, loadSentences } from '../engine.ts';
+import { today } from '../memory/day.ts';
+import { dayName } from '../memory/day-name.ts';
+import { knowledge, modelDay } from '../memory/knowledge.ts';
+import { thresholds } from '../memory/thresholds.ts';
+import { canRead } from './engine.ts';
+import { HerLine } from './her-line.tsx';
+import { ownCells, placeOfChild } from './of-child.ts';
+
+/** How much home practice stands on the page (common practice, no source). */
+const WORDS = 15;
+const SENTENCES = 2;
+
+/** A note for a family: what their child reads surely, and words and sentences that this child can read. */
+export function FamilyNote({ child }: { readonly child: Child }) {
+  const [turn, setTurn] = useState(0);
+  const sentences = useSentences();
+  const { practice, growing } = usePractice(child, sentences, turn);
+  return (
+    <article class="paper-page family">
+      <header>
+        <h2>Reading at home with {child.name}</h2>
+        <p class="quiet">{dayName(today(), today())}</p>
+      </header>
+      <p class="page-lead">
+        In school we practise reading by sounds for a few minutes every day. Five minutes at home
+        help a great deal.
+      </p>
+      {practice === null && <p class="quiet">Choosing words …</p>}
+      {practice && practice.words.length === 0 && (
+        <p class="not-printed pages-hint">
+          The sounds that {child.name} is sure of, by what was noted, do not make words yet. Take a
+          short check of letter sounds, or call on {child.name} in warm-ups; then words stand here.
+        </p>
+      )}
+      {practice && practice.words.length > 0 && (
+        <>
+          <h3>Words that {child.name} can read</h3>
+          <ul class="home-words">
+            {practice.words.map(({ text }) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+          {practice.sentences.length > 0 && (
+            <>
+              <h3>To read together</h3>
+              {practice.sentences.map(({ text }) => (
+                <p key={text} class="home-sentence">
+                  {text}
+                </p>
+              ))}
+            </>
+          )}
+          <p class="not-printed">
+            <button type="button" class="button" onClick={() => setTurn(turn + 1)}>
+              Other words
+            </button>
+          </p>
+        </>
+      )}
+      {growing.length > 0 && (
+        <>
+          <h3>We are practising these just now</h3>
+          <ul class="page-cards">
+            {growing.map((card) => (
+              <li key={card}>
+                <span class="for-ears">{cardName(card)}</span>
+                <Card id={card} />
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <h3>How to practise</h3>
+      <ol class="home-how">
+        <li>
+          {child.name} points to each letter or pair of letters, says its sound, then runs a finger
+          under the word and says it.
+        </li>
+        <li>
+          If a word goes wrong, say it yourself, then say it together, then let {child.name} say it
+          alone.
+        </li>
+        <li>Stop while it is still fun, and say what went well.</li>
+      </ol>
+      <HerLine page="family" about={child.id} placeholder="A friendly line to the family" />
+    </article>
+  );
+}
+
+/** The sentences there are; none when they cannot be had, null until they are here. */
+function useSentences(): readonly string[] | null {
+  const [sentences, setSentences] = useState<readonly string[] | null>(null);
+  useEffect(() => {
+    loadSentences().then(setSentences, () => setSentences([]));
+  }, []);
+  return sentences;
+}
+
+/** So many of what is being practised are named. */
+const MOST_GROWING = 8;
+
+/** What the child can practise at home: only what it reads rightly, what is growing in most of it. */
+function usePractice(
+  child: Child,
+  sentences: readonly string[] | null,
+  turn: number,
+): { readonly practice: Dictation | null; readonly growing: readonly string[] } {
+  const ready = readyEngine();
+  const { read } = knowledge.value;
+  const { secure } = thresholds.value;
+  return useMemo(() => {
+    const cells = ownCells(child);
+    const growing = cells.filter(({ word }) => word === 'growing').map(({ card }) => card);
+    if (!ready || !sentences) return { practice: null, growing: growing.slice(0, MOST_GROWING) };
+    const { taught: all } = placeOfChild(child);
+    const taught = canRead(all, read, child.id, modelDay(), secure);
+    const newest = growing
+      .filter((id) => taught.correspondences.has(id))
+      .map((id) => ({ kind: 'card', id }) as const);
+    const spec = { taught, newest, seed: modelDay() + turn, words: WORDS, sentences: SENTENCES };
+    const sources = { lexicon: ready.lexicon, screen: ready.screen, sentences };
+    // Sentences want small irregular words such as ‘the’; they are read together.
+    const withIrregular = { ...taught, irregularWords: all.irregularWords };
+    const { words, shortfall } = dictationFor({ ...spec, sentences: 0 }, sources);
+    const together = dictationFor({ ...spec, taught: withIrregular, words: 0 }, sources);
+    return {
+      practice: { words, sentences: together.sentences, shortfall },
+      growing: growing.slice(0, MOST_GROWING),
+    };
+  }, [child, ready, sentences, read, secure, turn]);
+}

@@ -1,0 +1,40 @@
+import { type Child, groupOf, progressOf, SEQUENCE, taughtOf, WHOLE_CLASS } from '../engine.ts';
+import { taughtToChild } from '../known/class-now.ts';
+import { knowledge, modelDay, observations } from '../memory/knowledge.ts';
+import { classState, nameOfGroup } from '../memory/open-class.ts';
+import { thresholds } from '../memory/thresholds.ts';
+import { type Confusion, classMap, countConfusions, type MapCell } from './engine.ts';
+
+/** What a child knows of each card that its group was taught, in the order of the teaching. */
+export function cellsOf({ id }: Child, cards: readonly string[]): readonly MapCell[] {
+  const { read } = knowledge.value;
+  const who = { of: 'child', id } as const;
+  return classMap(read, [who], cards, modelDay(), thresholds.value)[0]?.cells ?? [];
+}
+
+/** The same, of the cards of the child's own group. */
+export function ownCells(child: Child): readonly MapCell[] {
+  return cellsOf(child, taughtToChild(child));
+}
+
+/** What was heard instead when the child read, most often first. */
+export function ownConfusions({ id }: Child): readonly Confusion[] {
+  return countConfusions(
+    observations.value.filter(({ child, task }) => child === id && task === 'read'),
+  );
+}
+
+/** Where the child's group stands. */
+export function placeOfChild(child: Child) {
+  const state = classState.value;
+  const group = groupOf(state, child) ?? state.groups.get(WHOLE_CLASS);
+  const standing = group?.standing ?? null;
+  const progress = standing
+    ? progressOf(standing, SEQUENCE)
+    : { sequence: SEQUENCE, upTo: 0, added: [], dropped: [] };
+  return {
+    name: group ? nameOfGroup(group, state) : '',
+    progress,
+    taught: taughtOf(progress),
+  };
+}
