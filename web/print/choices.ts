@@ -17,7 +17,7 @@ import { CARD_KINDS, PAPERS, RING_COUNTS, TURNS } from './engine.ts';
 
 /** The kinds of cards, binder strips last. */
 export const KINDS = [...CARD_KINDS, 'strips'] as const;
-/** Which cards: all taught, the newest, those of some steps, today's board, the board on the table, none but her own. */
+/** Which cards: all taught, new this week, those of some steps, today's board, the board on the table, none but her own. */
 export const SOURCES = ['taught', 'newest', 'steps', 'today', 'table', 'own'] as const;
 
 const step = pipe(number(), integer(), minValue(1), maxValue(999));

@@ -11,7 +11,7 @@ const kindNames: Readonly<Record<Choices['kind'], string>> = {
 
 const sourceNames: Readonly<Record<Choices['source'], string>> = {
   taught: 'All that was taught',
-  newest: 'The newest cards',
+  newest: 'New this week',
   steps: 'Some steps',
   today: 'Today’s board',
   table: 'The board on the table',

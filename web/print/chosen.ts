@@ -1,5 +1,4 @@
 import type { Board, Engine, Progress, Taught } from '../engine.ts';
-import { newestCards } from '../memory/newest-cards.ts';
 import type { Choices } from './choices.ts';
 import {
   type CardLook,
@@ -20,6 +19,8 @@ import {
 export interface Stock {
   readonly progress: Progress;
   readonly taught: Taught;
+  /** The cards that are new this week; asked only when she wants them. */
+  readonly newest: () => readonly string[];
   /** Today's board, and the one on the table; null where there is none. */
   readonly today: Board | null;
   readonly table: Board | null;
@@ -71,14 +72,14 @@ const NO_BOARD = 'There is no board here yet.';
 
 function idsOf(
   { source, from, to }: Choices,
-  { progress, taught, today, table }: Stock,
+  { progress, taught, newest, today, table }: Stock,
 ): readonly string[] {
   const boardCards = (board: Board | null) => [...new Set(board?.piles.flat() ?? [])];
   switch (source) {
     case 'taught':
       return cardsTaught(taught).map(({ id }) => id);
     case 'newest':
-      return newestCards(progress);
+      return newest();
     case 'steps':
       return progress.sequence.steps
         .slice(from - 1, to)

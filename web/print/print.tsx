@@ -4,6 +4,7 @@ import { engine, readyEngine, startEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
 import { saveFile } from '../app/save-text.ts';
 import { boardOnTable } from '../memory/boards.ts';
+import { classState, group } from '../memory/open-class.ts';
 import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
 import { progress, taught } from '../memory/progress.ts';
 import { type Choices, choices, previewed } from './choices.ts';
@@ -12,6 +13,7 @@ import { type Chosen, chosenPages } from './chosen.ts';
 import { type CardLook, inks } from './engine.ts';
 import { fetchKit, type Kit, kit } from './kit.ts';
 import { PagePreview } from './page-preview.tsx';
+import { newThisWeek } from './this-week.ts';
 
 /** Cards and strips for paper: what, how, and every page before it is printed. */
 export function PrintPage() {
@@ -40,7 +42,9 @@ function Preview() {
   const [place, known] = [progress.value, taught.value];
   const chosen = useMemo(() => {
     if (!ready || !tools || tools === 'failed') return null;
-    const stock = { progress: place, taught: known, today, table, ready, typeface: tools.typeface };
+    const { typeface } = tools;
+    const newest = () => newThisWeek(classState.peek(), group.peek().id, place, Date.now());
+    const stock = { progress: place, taught: known, newest, today, table, ready, typeface };
     return chosenPages(now, stock, lookOf(now, tools));
   }, [ready, tools, now, today, table, place, known]);
   if (!chosen || !tools || tools === 'failed') return <p class="quiet">Laying out the cards …</p>;

@@ -1,0 +1,34 @@
+import {
+  type ClassState,
+  eventsIn,
+  type Progress,
+  progressOf,
+  replay,
+  SEQUENCE,
+  taughtOf,
+} from '../engine.ts';
+import { newestCards } from '../memory/newest-cards.ts';
+
+const WEEK = 7 * 86_400_000;
+
+/**
+ * The cards that a group has learned in the seven days before `now` (milliseconds since 1970): what is
+ * taught and was not, by the log of the class. Where the log does not reach back so far, and where nothing
+ * is new, the cards that were taught last.
+ */
+export function newThisWeek(
+  state: ClassState,
+  groupId: string,
+  progress: Progress,
+  now: number,
+): readonly string[] {
+  const before = replay(
+    state.id,
+    eventsIn(state).filter(({ at }) => at <= now - WEEK),
+  );
+  const standing = before.groups.get(groupId)?.standing ?? null;
+  if (!standing) return newestCards(progress);
+  const known = taughtOf(progressOf(standing, SEQUENCE)).correspondences;
+  const fresh = [...taughtOf(progress).correspondences].filter((id) => !known.has(id));
+  return fresh.length > 0 ? fresh : newestCards(progress);
+}
