@@ -1,7 +1,7 @@
 /**
  * Which picture of the open set Fluent Emoji (flat, MIT; NOTICE) stands for a keyword. Reviewed one by
  * one: a child who sees the picture should say the keyword. What has no good picture there is drawn in
- * drawn.ts, or has none: a keyword such as `anxious` or `region` cannot be drawn so that a child names it.
+ * drawn.ts, or has none: a keyword such as `special` or `region` cannot be drawn so that a child names it.
  */
 
 /** Keywords whose picture has the keyword's own name. */
@@ -14,7 +14,9 @@ const sameName =
 
 /** Keywords whose picture is called otherwise. */
 const otherName: Readonly<Record<string, string>> = {
+  anxious: 'anxious-face-with-sweat',
   apple: 'red-apple',
+  athlete: 'person-running',
   autumn: 'fallen-leaf',
   ball: 'soccer-ball',
   beard: 'person-beard',
@@ -33,7 +35,9 @@ const otherName: Readonly<Record<string, string>> = {
   dinner: 'fork-and-knife-with-plate',
   dollar: 'dollar-banknote',
   earth: 'globe-showing-americas',
+  excited: 'star-struck',
   four: 'keycap-4',
+  engine: 'locomotive',
   gem: 'gem-stone',
   glove: 'gloves',
   hat: 'top-hat',
@@ -43,6 +47,7 @@ const otherName: Readonly<Record<string, string>> = {
   leaf: 'leaf-fluttering-in-wind',
   light: 'light-bulb',
   map: 'world-map',
+  neutral: 'neutral-face',
   nut: 'chestnut',
   ocean: 'water-wave',
   palm: 'palm-tree',
@@ -66,6 +71,7 @@ const otherName: Readonly<Record<string, string>> = {
   tree: 'deciduous-tree',
   wand: 'magic-wand',
   web: 'spider-web',
+  worry: 'worried-face',
 };
 
 /** The name of the icon for each keyword that has one. */
