@@ -11,13 +11,14 @@ import { leaveOnShelf, takeFromShelf } from './log/on-the-way.ts';
 import { bringOver } from './memory/bring-over.ts';
 import { openLastClass, store } from './memory/open-class.ts';
 import { told } from './memory/progress.ts';
-import { shelf } from './memory/shelf.ts';
+import { shelf, tellOfAside } from './memory/shelf.ts';
 
 signUnsaved(document.documentElement);
 addEventListener('pagehide', () => leaveOnShelf(store, shelf));
 addEventListener('pageshow', ({ persisted }) => persisted && takeFromShelf(store, shelf));
 void startEngine();
 void takeFromShelf(store, shelf);
+tellOfAside();
 await openLastClass();
 await bringOver();
 followAddress(() => (told.peek() ? 'today' : 'learned'));

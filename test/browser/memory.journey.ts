@@ -25,6 +25,12 @@ describe('what this device remembers', () => {
       page.getByRole('button', { name: 'Save the copy as a file' }).click(),
     ]);
     expect(download.suggestedFilename()).toBe('sweepline-set-aside.json');
+    await page.reload({ waitUntil: 'load' });
+    await page.getByText('could not be read').waitFor();
+    await page.getByRole('button', { name: 'Close' }).click();
+    await page.reload({ waitUntil: 'load' });
+    await page.locator('h1').waitFor();
+    expect(await page.getByText('could not be read').count()).toBe(0);
   });
 
   it('holds what was done in the very moment in which the page was left', async () => {

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { saveWhatIsHere } from '../classes/copies.ts';
 import { reopenClass, store } from '../memory/open-class.ts';
-import { asideCopies, trouble } from '../memory/shelf.ts';
+import { asideCopies, putNoticeAway, trouble } from '../memory/shelf.ts';
 import { saveText } from './save-text.ts';
 
 /** Says kindly when this device cannot remember, or when something remembered could not be read. */
@@ -27,7 +27,7 @@ export function Banner() {
           <button type="button" class="button" onClick={saveCopies}>
             Save the copy as a file
           </button>
-          <button type="button" class="button plain" onClick={hide}>
+          <button type="button" class="button plain" onClick={putNoticeAway}>
             Close
           </button>
         </div>
@@ -72,8 +72,4 @@ function NotKept({ message }: { readonly message: string }) {
 function saveCopies(): void {
   const copies = asideCopies();
   saveText('sweepline-set-aside.json', JSON.stringify(copies, null, 2), 'application/json');
-}
-
-function hide(): void {
-  trouble.value = null;
 }

@@ -72,3 +72,17 @@ export function asideCopies(): readonly { readonly name: string; readonly text: 
     return [];
   }
 }
+
+/** How many of these copies she has been told of, and has put the notice away. */
+const SEEN = 'aside-seen';
+
+/** Tells of copies that were put aside, on every visit until she has put the notice away. */
+export function tellOfAside(): void {
+  if (asideCopies().length > Number(shelf.read(SEEN) ?? 0)) trouble.value = 'unreadable';
+}
+
+/** She has seen the notice; the copies stay. */
+export function putNoticeAway(): void {
+  shelf.write(SEEN, String(asideCopies().length));
+  trouble.value = null;
+}
