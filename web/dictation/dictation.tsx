@@ -8,6 +8,7 @@ import { linkTo } from '../app/route.ts';
 import { itemShort } from '../cards/card-name.ts';
 import { type Dictation, type DictationSources, loadSentences } from '../engine.ts';
 import { progress } from '../memory/progress.ts';
+import { FileButton } from '../sheets/file-button.tsx';
 import { Dictated } from './dictated.tsx';
 import {
   counts,
@@ -102,9 +103,11 @@ function Tools({ now, sources }: MadeProps) {
       >
         Reshuffle
       </button>
-      <button type="button" class="button next" onClick={() => print()}>
-        Print the sheets
-      </button>
+      <FileButton
+        name="Print sheet"
+        class="button next"
+        make={async () => (await import('../sheets/make.ts')).dictationFile(now)}
+      />
     </p>
   );
 }

@@ -8,6 +8,8 @@ import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
 import { classState, group, groupName } from '../memory/open-class.ts';
 import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
+import { taught } from '../memory/progress.ts';
+import { FileButton } from '../sheets/file-button.tsx';
 import { Blend } from './blend.tsx';
 import { SayCards } from './say-cards.tsx';
 import { SaySounds } from './say-sounds.tsx';
@@ -28,10 +30,22 @@ export function PlanPage() {
           <a class="button" href={linkTo('today')}>
             Back
           </a>
+          {now && ready && ready !== 'failed' && now.run.length > 0 && (
+            <FileButton name="Slides" make={async () => (await files()).slidesFile(now, ready)} />
+          )}
           {now && (
-            <button type="button" class="button next" onClick={() => print()}>
-              Print
-            </button>
+            <FileButton
+              name="Plan on paper"
+              class="button next"
+              make={async () =>
+                (await files()).planFile(
+                  now,
+                  taught.value.correspondences,
+                  forWhom(),
+                  dayName(today(), today()),
+                )
+              }
+            />
           )}
         </p>
       </div>
@@ -105,6 +119,9 @@ function Correct() {
     </section>
   );
 }
+
+/** What makes files is fetched when the first is asked for. */
+const files = () => import('../sheets/make.ts');
 
 function waiting(ready: typeof engine.value): string {
   return ready === 'failed'

@@ -4,6 +4,7 @@ import { CopyButton } from '../app/copy-button.tsx';
 import { Popover } from '../cards/popover.tsx';
 import type { Engine } from '../engine.ts';
 import { progress } from '../memory/progress.ts';
+import { FileButton } from '../sheets/file-button.tsx';
 import type { FitEntries } from './fit-entries.ts';
 import { SHAPE_NAMES } from './shapes.ts';
 import { wish } from './wish.ts';
@@ -43,9 +44,12 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
             text={() => shown.map(spelled).join('\n')}
             said={`${shown.length} ${shown.length === 1 ? things.slice(0, -1) : things} copied.`}
           />
-          <button type="button" class="button" onClick={() => print()}>
-            Print
-          </button>
+          <FileButton
+            name="Print sheet"
+            make={async () =>
+              (await import('../sheets/make.ts')).wordsFile(titleOf(), shown.map(spelled))
+            }
+          />
         </p>
       </div>
       <p class="only-printed list-title">{titleOf()}</p>

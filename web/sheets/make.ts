@@ -1,0 +1,105 @@
+/**
+ * The sheets and slides of the screens, made from the same values as on the
+ * page. Fetched when a file is first asked for; the paper and the colours are
+ * those chosen for cards.
+ */
+
+import type { WordTable } from '../../core/boards/word-table.ts';
+import { rareMeanings } from '../../core/words/meanings.ts';
+import { makePdf } from '../../print/document.ts';
+import { readLetters } from '../../print/glyphs.ts';
+import { inks } from '../../print/ink.ts';
+import type { Page } from '../../print/page.ts';
+import { boardSheet, boardWords } from '../../print/sheets/board-sheet.ts';
+import { dictationSheet } from '../../print/sheets/dictation-sheet.ts';
+import { planSheet } from '../../print/sheets/plan-sheet.ts';
+import type { SheetLook } from '../../print/sheets/sheet-look.ts';
+import { wordsSheet } from '../../print/sheets/words-sheet.ts';
+import { runSlides } from '../../print/slides.ts';
+import type { Typeface } from '../../print/typeface.ts';
+import type { Dictation, Drill, Engine } from '../engine.ts';
+import { loadMeanings } from '../engine.ts';
+import { settings } from '../memory/settings.ts';
+import { choices } from '../print/choices.ts';
+import { fetchKit, kit } from '../print/kit.ts';
+import type { MadeFile } from './made-file.ts';
+
+/** Today's plan as a PDF. `whom` and `day` are in words. */
+export async function planFile(
+  drill: Drill,
+  taught: ReadonlySet<string>,
+  whom: string,
+  day: string,
+): Promise<MadeFile> {
+  const look = await sheetLook();
+  const named = printed(whom, look.typeface) || 'the class';
+  return pdf('plan', planSheet({ drill, taught, whom: named, day }, look), look);
+}
+
+/** The board on the table as a PDF. */
+export async function boardFile(table: WordTable, { lexicon }: Engine): Promise<MadeFile> {
+  const look = await sheetLook();
+  return pdf('board', boardSheet(boardWords(table, lexicon), look), look);
+}
+
+/** A list of words as a PDF. */
+export async function wordsFile(title: string, words: readonly string[]): Promise<MadeFile> {
+  const look = await sheetLook();
+  return pdf('words', wordsSheet({ title, below: '', words }, look), look);
+}
+
+/** A dictation as a PDF. */
+export async function dictationFile(dictation: Dictation): Promise<MadeFile> {
+  const look = await sheetLook();
+  return pdf('dictation', dictationSheet(dictation, '', look), look);
+}
+
+/** The run of a drill as slides, the way rows are blended on the stage. */
+export async function slidesFile(drill: Drill, { lexicon }: Engine): Promise<MadeFile> {
+  const { typeface } = await sheetLook();
+  const { slideFile } = await import('../../print/slide-file.ts');
+  const meanings = await loadMeanings().catch(() => ({ meaningOf: () => null }));
+  const { blending, notation } = settings.peek();
+  const slides = runSlides(
+    {
+      run: drill.run,
+      piles: drill.board.piles.length,
+      blending: blending === 'whole' ? 'whole' : 'by-sound',
+      style: notation,
+      meaningOf: rareMeanings(meanings, lexicon),
+    },
+    readLetters(typeface.files.regular),
+  );
+  return {
+    name: 'slides.pptx',
+    type: 'application/vnd.openxmlformats-officedocument.presentationml.presentation',
+    bytes: await slideFile(slides, 'Blending drill'),
+  };
+}
+
+async function sheetLook(): Promise<SheetLook> {
+  await fetchKit();
+  const tools = kit.peek();
+  if (tools === null || tools === 'failed') throw new Error('The letters did not arrive.');
+  const { paper, grey } = choices.peek();
+  const style = settings.peek().notation;
+  return { paper, inks: inks(grey), typeface: tools.typeface, style };
+}
+
+/** Her own text without what the typeface cannot print. */
+function printed(text: string, typeface: Typeface): string {
+  const missing = new Set(typeface.missing(text));
+  return [...text]
+    .filter((character) => !missing.has(character))
+    .join('')
+    .trim();
+}
+
+async function pdf(
+  name: string,
+  pages: readonly Page[],
+  { typeface }: SheetLook,
+): Promise<MadeFile> {
+  const bytes = await makePdf({ title: name, pages }, typeface);
+  return { name: `${name}.pdf`, type: 'application/pdf', bytes };
+}
