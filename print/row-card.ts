@@ -32,7 +32,7 @@ export interface RowCard {
 }
 
 /** Where the letters stand below a card's top, in em: the stage's own place for them. */
-export const BASELINE = 1.225;
+const BASELINE = 1.225;
 
 /** Letters with the room to their left and right, in em. */
 interface Room {

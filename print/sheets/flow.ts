@@ -18,7 +18,7 @@ export interface Block {
 }
 
 /** Blank paper around what is printed; a printer’s own edge is narrower. */
-export const MARGIN = 15;
+const MARGIN = 15;
 /** The baseline of a page’s foot, from the lower edge. */
 const FOOT = 9;
 
