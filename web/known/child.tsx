@@ -1,7 +1,9 @@
 import './child.css';
 import { useMemo } from 'preact/hooks';
+import { linkTo } from '../app/route.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName, habitNames } from '../cards/card-name.ts';
+import { choose } from '../check/choice.ts';
 import { type Child, groupOf, HABITS, PLACES } from '../engine.ts';
 import { today } from '../memory/day.ts';
 import { whenSaid } from '../memory/day-name.ts';
@@ -27,7 +29,9 @@ import { Growth } from './growth.tsx';
 import { counted, shareSaid } from './said.ts';
 import { Sign } from './sign.tsx';
 import { Skill } from './skill.tsx';
+import { SoundedCard } from './sounded-card.tsx';
 import { linkToView } from './view.ts';
+import { WideTable } from './wide-table.tsx';
 
 /** One child: how it grew, each sound with how sure that is and when it is due, and what it confuses. */
 export function ChildView({
@@ -111,6 +115,9 @@ function Neighbors({ child }: { readonly child: Child }) {
     <p class="child-neighbors">
       <span class="quiet">{group ? nameOfGroup(group, state) : 'in no small group'}</span>
       <span class="not-printed">
+        <a href={linkTo('check')} onClick={() => choose({ child: child.id })}>
+          Short check
+        </a>
         {link(all[at - 1], '←')} {link(all[at + 1], '→')}
       </span>
     </p>
@@ -132,7 +139,7 @@ function Sounds({ who, cells }: { readonly who: Who; readonly cells: readonly Ma
   return (
     <>
       {seen.length > 0 && (
-        <div class="figures-scroll">
+        <WideTable name="Sounds, as a table">
           <table class="figures">
             <thead>
               <tr>
@@ -149,8 +156,7 @@ function Sounds({ who, cells }: { readonly who: Who; readonly cells: readonly Ma
               {seen.map(({ card, word, estimate }) => (
                 <tr key={card}>
                   <th scope="row">
-                    <span class="for-ears">{cardName(card)}</span>
-                    <Card id={card} />
+                    <SoundedCard id={card} />
                   </th>
                   <td>
                     <Sign word={word} /> {word}
@@ -164,7 +170,7 @@ function Sounds({ who, cells }: { readonly who: Who; readonly cells: readonly Ma
               ))}
             </tbody>
           </table>
-        </div>
+        </WideTable>
       )}
       {unseen.length > 0 && (
         <div class="child-unseen">

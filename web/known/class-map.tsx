@@ -9,6 +9,7 @@ import { gridKeys } from './grid-keys.ts';
 import { counted, estimateSaid } from './said.ts';
 import { Sign, SignKey } from './sign.tsx';
 import { Skill } from './skill.tsx';
+import { SoundedCard } from './sounded-card.tsx';
 import { ThresholdsForm } from './thresholds-form.tsx';
 import { linkToView } from './view.ts';
 
@@ -126,7 +127,7 @@ function Told({ who, cell }: { readonly who: Who; readonly cell: MapCell }) {
   return (
     <>
       <b>
-        {nameOf(who)} · <Card id={cell.card} /> {cell.word}
+        {nameOf(who)} · <SoundedCard id={cell.card} /> {cell.word}
       </b>{' '}
       <span class="quiet">
         {estimateSaid(cell.estimate)}. {basis}

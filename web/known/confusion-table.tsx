@@ -1,10 +1,9 @@
-import { Card } from '../cards/card.tsx';
-import { cardName } from '../cards/card-name.ts';
 import { settings } from '../memory/settings.ts';
 import { nameOf } from './class-now.ts';
 import type { Confusion } from './engine.ts';
 import { heardSaid } from './heard-said.ts';
 import { counted, namesSaid } from './said.ts';
+import { SoundedCard } from './sounded-card.tsx';
 
 /** So many rows stand open; the others are seldom more than a slip. */
 const MOST_OPEN = 10;
@@ -48,8 +47,7 @@ function Rows({ rows, named }: { readonly rows: readonly Gathered[]; readonly na
         {rows.map(({ card, heard, count, children }) => (
           <tr key={`${card} ${heard}`}>
             <th scope="row">
-              <span class="for-ears">{cardName(card)}</span>
-              <Card id={card} />
+              <SoundedCard id={card} />
             </th>
             <td>{heardSaid(heard, notation)}</td>
             <td>

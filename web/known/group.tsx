@@ -12,6 +12,7 @@ import { Needs } from './needs.tsx';
 import { counted } from './said.ts';
 import { Sign } from './sign.tsx';
 import { Skill } from './skill.tsx';
+import { WideTable } from './wide-table.tsx';
 
 /** The group at work: what its children have in common, what they need next, and what they confuse. */
 export function GroupView() {
@@ -69,9 +70,9 @@ export function GroupView() {
         {confusions.length === 0 ? (
           <p class="quiet">Nothing was noted.</p>
         ) : (
-          <div class="figures-scroll">
+          <WideTable name="What was heard instead, as a table">
             <ConfusionTable confusions={confusions} named />
-          </div>
+          </WideTable>
         )}
       </section>
     </article>

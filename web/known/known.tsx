@@ -56,7 +56,14 @@ function Shown({ view }: { readonly view: View }) {
     const child = everyone.value.find(({ id }) => id === view.id);
     return child ? <ChildView child={child} card={view.card} /> : <Gone />;
   }
-  if (view.of === 'groups') return <Suggested />;
+  if (view.of === 'groups') {
+    if (everyone.value.length > 1) return <Suggested />;
+    return (
+      <NothingYet to="class" act="Add more children">
+        With one child there is nothing to part. Groups are suggested from two children on.
+      </NothingYet>
+    );
+  }
   if (members.value.length === 0) {
     return (
       <NothingYet to="class" act="Put children in this group">

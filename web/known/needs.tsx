@@ -1,8 +1,7 @@
-import { Card } from '../cards/card.tsx';
-import { cardName } from '../cards/card-name.ts';
 import { nameOf } from './class-now.ts';
 import type { GroupNeed } from './engine.ts';
 import { namesSaid } from './said.ts';
+import { SoundedCard } from './sounded-card.tsx';
 
 /** What a group needs next, each with how often it would go wrong and for whom. */
 export function Needs({
@@ -19,12 +18,10 @@ export function Needs({
     <ul class="needs">
       {needs.map(({ card, children, gap }) => (
         <li key={card}>
-          <span role="img" aria-label={cardName(card)} title={cardName(card)}>
-            <Card id={card} />
-          </span>
+          <SoundedCard id={card} />
           <span>
             {forWhom(children, size)}
-            <span class="quiet small">, {wrongSaid(gap)}</span>
+            <span class="quiet small">{wrongSaid(gap)}</span>
           </span>
         </li>
       ))}
@@ -36,7 +33,8 @@ export function Needs({
 const MOST_NAMES = 3;
 
 function forWhom(children: readonly string[], size: number): string {
-  if (children.length === size && size > 1) return 'for all of them';
+  if (size === 1) return '';
+  if (children.length === size) return 'for all of them';
   if (children.length > MOST_NAMES) return `for ${children.length} of ${size}`;
   return `for ${namesSaid(children.map((id) => nameOf({ of: 'child', id })))}`;
 }

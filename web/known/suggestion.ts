@@ -22,10 +22,12 @@ const sizesSet = remembered(
   [],
 );
 
-/** The sizes: hers, or three groups that hold everyone. */
+/** The sizes: hers, or up to three groups that hold everyone, of three children at least where there are so many. */
 export function sizes(): readonly number[] {
   if (sizesSet.value.length > 0) return sizesSet.value;
-  return Array.from({ length: 3 }, () => Math.max(1, Math.ceil(everyone.value.length / 3)));
+  const count = everyone.value.length;
+  const groups = Math.min(3, Math.max(1, Math.ceil(count / 3)));
+  return Array.from({ length: groups }, () => Math.max(1, Math.ceil(count / groups)));
 }
 
 /** Sets the sizes; what was moved by hand begins anew. */

@@ -1,0 +1,21 @@
+import { Card } from '../cards/card.tsx';
+import { cardName } from '../cards/card-name.ts';
+import { correspondenceById, soundLabel } from '../engine.ts';
+import { settings } from '../memory/settings.ts';
+
+/** A card with its sound beside it, since one letter may have several; for ears its whole name. */
+export function SoundedCard({ id }: { readonly id: string }) {
+  const card = correspondenceById.get(id);
+  const isOneSound = card && card.kind !== 'cluster' && card.phonemes.length > 0;
+  return (
+    <span class="sounded-card" title={cardName(id)}>
+      <span class="for-ears">{cardName(id)}</span>
+      <Card id={id} />
+      {isOneSound && (
+        <span class="quiet" aria-hidden="true">
+          {soundLabel(card.phonemes, settings.value.notation)}
+        </span>
+      )}
+    </span>
+  );
+}
