@@ -8,6 +8,7 @@ import type { CardLook } from '../print/cards/front.ts';
 import { CARD_KINDS } from '../print/cards/grid.ts';
 import { ownCard, type PaperCard, paperCard } from '../print/cards/paper-card.ts';
 import { stripPages } from '../print/cards/strip-pages.ts';
+import { withoutTwins } from '../print/cards/twins.ts';
 import { makePdf } from '../print/document.ts';
 import { TURNS } from '../print/duplex.ts';
 import { inks } from '../print/ink.ts';
@@ -67,7 +68,9 @@ export async function cards(args: readonly string[]): Promise<string> {
     pages = stripPages(strips, { paper, rings, backs }, look);
     count = strips.flat().length;
   } else {
-    const chosen = [...idsOf(typed).map(paperCard), ...ownCards(typed, look)];
+    const named = idsOf(typed).map(paperCard);
+    const told = look.pictures !== null || backs !== null;
+    const chosen = [...(told ? named : withoutTwins(named)), ...ownCards(typed, look)];
     if (chosen.length === 0) fail('There are no cards to print: say --taught, --steps or --own.');
     pages = cardPages(chosen, { kind, paper, backs }, look);
     count = chosen.length;

@@ -22,10 +22,9 @@ export function frontMarks(card: PaperCard, box: Box, look: CardLook): readonly 
   const foot = pictures ? box.width * 0.5 : 0;
   const baseline = box.y + (box.height - foot) / 2 + em * (pictures ? 0.34 : 0.26);
   const { shape, parts, keyword } = card;
-  return [
-    ...frameMarks({ shape, parts, box, em, baseline, foot }, inks, typeface),
-    ...(pictures && keyword ? footMarks(keyword, { ...box, height: foot }, box, look) : []),
-  ];
+  const frame = { shape, parts, box, em, baseline };
+  if (!pictures || !keyword) return frameMarks({ ...frame, foot: 0 }, inks, typeface);
+  return [...frameMarks({ ...frame, foot }, inks, typeface), ...footMarks(keyword, box, look)];
 }
 
 /** The size of the letters of a set, in mm: two letters such as sh fill the width. */
@@ -33,8 +32,9 @@ function emOf({ width, height }: Box): number {
   return Math.min(width * 0.58, height * 0.42);
 }
 
-function footMarks(keyword: string, { width }: Box, box: Box, look: CardLook): readonly Mark[] {
+function footMarks(keyword: string, box: Box, look: CardLook): readonly Mark[] {
   const { inks, typeface, grey } = look;
+  const { width } = box;
   const picture = look.pictures?.get(keyword);
   const size = width * 0.34;
   const middle = box.x + box.width / 2;

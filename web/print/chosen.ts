@@ -13,6 +13,7 @@ import {
   shapeById,
   stripPages,
   type Typeface,
+  withoutTwins,
 } from './engine.ts';
 
 /** What there is to choose from. */
@@ -60,8 +61,10 @@ export function chosenPages(choices: Choices, stock: Stock, look: CardLook): Cho
     };
   }
   const { texts, notes } = ownTexts(choices.own, stock);
+  const named = idsOf(choices, stock).map(paperCard);
+  const told = choices.pictures || choices.backs;
   const cards = [
-    ...idsOf(choices, stock).map(paperCard),
+    ...(told ? named : withoutTwins(named)),
     ...texts.map(ownCard),
     ...Array.from({ length: choices.blank }, () => ownCard('')),
   ];

@@ -10,6 +10,7 @@ export type { CardLook } from '../../print/cards/front.ts';
 export { CARD_KINDS } from '../../print/cards/grid.ts';
 export { ownCard, paperCard } from '../../print/cards/paper-card.ts';
 export { stripPages } from '../../print/cards/strip-pages.ts';
+export { withoutTwins } from '../../print/cards/twins.ts';
 export { TURNS } from '../../print/duplex.ts';
 export { inks } from '../../print/ink.ts';
 export { type Mark, type Page, pageSize } from '../../print/page.ts';
