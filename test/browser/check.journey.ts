@@ -33,10 +33,8 @@ describe('a short check', () => {
     await looksWell(page);
     const printed = await page.locator('.child-row span').allTextContents();
     expect(printed).toHaveLength(40);
-    for (const format of ['Letter', 'A4']) {
-      const sheets = (await page.pdf({ format })).toString('latin1').match(/\/Type \/Page\b/g);
-      expect(sheets, format).toHaveLength(2);
-    }
+    const paper = await page.pdf({ format: 'Letter' });
+    expect(paper.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(2);
 
     await page.getByRole('button', { name: 'Begin and start the clock' }).click();
     const card = (item: number, place: number) =>
@@ -58,7 +56,7 @@ describe('a short check', () => {
     await page.reload();
     await expect.poll(() => said(3).textContent()).toBe('corrected alone');
     expect(await said(4).textContent()).toBe('helped');
-    expect(await page.locator('.check-card.broke').count()).toBe(1);
+    expect(await page.locator('.check-item.of-wrong').count()).toBe(1);
 
     const child = await page.context().newPage();
     await giveClock(child);

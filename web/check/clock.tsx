@@ -10,13 +10,15 @@ export function secondsOf({ at, limit }: CheckRecord, now: number): number | nul
 /** Whether the minute is over; looked at anew when it is. Never, where there is no clock. */
 export function useMinuteOver({ at, limit, ended }: CheckRecord): boolean {
   const end = limit === null || ended !== null ? Number.POSITIVE_INFINITY : at + limit * 1000;
-  const [now, setNow] = useState(Date.now);
+  const [isOver, setOver] = useState(() => Date.now() >= end);
   useEffect(() => {
+    const look = () => setOver(Date.now() >= end);
+    look();
     if (!Number.isFinite(end)) return;
-    const timer = setInterval(() => setNow(Date.now()), 250);
+    const timer = setInterval(look, 250);
     return () => clearInterval(timer);
   }, [end]);
-  return now >= end;
+  return isOver;
 }
 
 /** The seconds that are left; it stops at the end and says no more. */

@@ -21,7 +21,10 @@ export function Tools({
           aria-pressed={tool === now}
           onClick={() => onTool(tool === now ? 'wrong' : tool)}
         >
-          {names[tool]}
+          <span>
+            {names[tool][0]}
+            <span class="more"> {names[tool][1]}</span>
+          </span>
           {keys[tool] && <kbd class="key">{keys[tool]}</kbd>}
         </button>
       ))}
@@ -43,12 +46,13 @@ export function toolByKey(key: string): Tool | undefined {
   return TOOLS.find((tool) => keys[tool] !== '' && keys[tool] === key.toUpperCase());
 }
 
-const names: Readonly<Record<Tool, string>> = {
-  wrong: 'Wrong sound',
-  'self-corrected': 'Corrected alone',
-  hesitated: 'Helped after 3 s',
-  'left-out': 'Left out',
-  last: 'Last one read',
+/** Each in one or two words, and what follows them where there is room. */
+const names: Readonly<Record<Tool, readonly [string, string]>> = {
+  wrong: ['Wrong', 'sound'],
+  'self-corrected': ['Corrected', 'alone'],
+  hesitated: ['Helped', 'after 3 s'],
+  'left-out': ['Left out', ''],
+  last: ['Last', 'one read'],
 };
 
 const keys: Readonly<Record<Tool, string>> = {

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { Popover } from '../cards/popover.tsx';
-import { endCheck, markItem, undoMark } from './check-acts.ts';
+import { endCheck, markItem, takeOut, undoMark } from './check-acts.ts';
 import { openCheck, PER_ROW } from './choice.ts';
 import { CheckClock, secondsOf, useMinuteOver } from './clock.tsx';
 import type { CheckRecord, ItemReading } from './engine.ts';
@@ -113,6 +113,13 @@ export function UnderWay({
             </button>
             <button type="button" class="button" onClick={() => openCheck(null)}>
               Leave it for now
+            </button>
+            <button
+              type="button"
+              class="button plain"
+              onClick={() => takeOut(record, readerOf(record))}
+            >
+              Take this check out
             </button>
           </>
         ) : (
