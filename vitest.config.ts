@@ -1,9 +1,14 @@
 import { defineConfig } from 'vitest/config';
 
-/** Unit tests: beside their source, in plain Node. The browser journeys have a config of their own. */
+/**
+ * Unit tests: beside their source, in plain Node. The browser journeys have a config of their own. Files
+ * run by one worker share its modules, so that the word list is read once and not two hundred times; a
+ * test that changes what a module holds puts it back.
+ */
 export default defineConfig({
   test: {
     include: ['**/*.test.{ts,tsx}'],
+    isolate: false,
     testTimeout: 20_000,
     exclude: ['**/node_modules/**', '**/dist/**', 'test/fixtures/**'],
   },
