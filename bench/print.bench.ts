@@ -1,13 +1,15 @@
 import { readFileSync } from 'node:fs';
 import PDFDocument from 'pdfkit';
 import { toBytes } from 'pdfkit/output';
-import { loadPictures, loadTypeface } from '../cli/paper.ts';
 import { CORRESPONDENCES } from '../core/language/correspondences.ts';
+import { fromRoot } from '../house/root.mjs';
 import { cardPages } from '../print/cards/card-pages.ts';
 import { paperCard } from '../print/cards/paper-card.ts';
 import { makePdf } from '../print/document.ts';
 import { inks } from '../print/ink.ts';
 import type { Page } from '../print/page.ts';
+import type { Pictures } from '../print/picture.ts';
+import { openTypeface } from '../print/typeface.ts';
 import { ANDIKA } from '../print/typeface-files.ts';
 import { visit } from '../test/browser/visit.ts';
 import { type Measurement, measure, summary } from './measure.ts';
@@ -19,8 +21,10 @@ const STEP = 65;
 
 /** 120 cards as a file, beside PDFKit alone with as many texts, and what the file weighs. */
 export async function measurements(): Promise<readonly Measurement[]> {
-  const typeface = loadTypeface();
-  const pictures = loadPictures();
+  const typeface = openTypeface({ regular: ANDIKA.regular.map(font), bold: ANDIKA.bold.map(font) });
+  const pictures: Pictures = new Map(
+    Object.entries(JSON.parse(read('print/pictures/pictures.json').toString())),
+  );
   const look = { inks: inks(false), typeface, grey: false, pictures };
   const ids = CORRESPONDENCES.slice(0, CARDS).map(({ id }) => id);
   const lay = () =>
@@ -52,14 +56,14 @@ export async function measurements(): Promise<readonly Measurement[]> {
   ];
 }
 
+const read = (path: string) => readFileSync(fromRoot(path));
+const font = (name: string) => read(`node_modules/@fontsource/andika/files/${name}`);
+
 /** The same number of texts in the same typeface, each at a place of its own, and nothing else. */
 async function plainTexts(pages: readonly Page[]): Promise<Uint8Array> {
-  const font = readFileSync(
-    new URL(`../node_modules/@fontsource/andika/files/${ANDIKA.regular[0]}`, import.meta.url),
-  );
   const document = new PDFDocument({ autoFirstPage: false, font: null as unknown as string });
   const bytes = toBytes(document);
-  document.registerFont('letters', font);
+  document.registerFont('letters', font(ANDIKA.regular[0]));
   for (const { marks } of pages) {
     document.addPage().font('letters');
     for (const mark of marks) {

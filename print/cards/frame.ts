@@ -65,7 +65,7 @@ function layRooms({ parts, box, em, shape }: FrameSpec, typeface: Typeface): Roo
   const wide = inks.reduce((sum, { left, right }) => sum + right - left, 0);
   const total = wide + gap * (parts.length - 1);
   const bend = shape === 'cle' || shape === 'ending' ? 0.18 : 0;
-  const fit = Math.min(em, box.width / (total + 2 * PADDING + bend));
+  const fit = Math.min(em, (box.width * 0.94) / (total + 2 * PADDING + bend));
   let x = box.x + (box.width - (total + bend) * fit) / 2;
   const starts: number[] = [];
   const cuts: number[] = [];

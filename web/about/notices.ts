@@ -2,7 +2,6 @@ import licence from '../../LICENSE?raw';
 import notice from '../../NOTICE?raw';
 import andika from '../../node_modules/@fontsource/andika/LICENSE?raw';
 import signals from '../../node_modules/@preact/signals/LICENSE?raw';
-import swc from '../../node_modules/@swc/helpers/LICENSE?raw';
 import idb from '../../node_modules/idb/LICENSE?raw';
 import preact from '../../node_modules/preact/LICENSE?raw';
 import valibot from '../../node_modules/valibot/LICENSE.md?raw';
@@ -16,5 +15,4 @@ export const NOTICES: readonly (readonly [string, string])[] = [
   ['Preact Signals (MIT)', signals],
   ['idb (ISC)', idb],
   ['Valibot (MIT)', valibot],
-  ['SWC helpers, used in making PDFs (Apache 2.0)', swc],
 ];

@@ -139,7 +139,7 @@ function Save({ now, chosen, tools }: SaveProps) {
 function saidOf(state: '' | 'making' | 'saved' | 'failed', { backs, turn }: Choices): string {
   if (state === 'making') return 'Making the file …';
   if (state === 'failed') return 'The file could not be made. Nothing is lost: try once more.';
-  const how = backs ? `on both sides, turned along the ${turn} edge, at 100 %` : 'at 100 %';
+  const how = backs ? `on both sides, turned along the ${turn} edge, at 100 %` : 'at 100 %';
   const begun = state === 'saved' ? 'Saved among your downloads. ' : '';
   return `${begun}Print it ${how}; the ruler on the first page shows whether the size is true.`;
 }
