@@ -87,12 +87,7 @@ export function ChildView({
               <ConfusionTable confusions={confusions} />
             )}
           </section>
-          {task.value === 'read' && own.length > 0 && (
-            <section class="part" aria-labelledby="child-places">
-              <h3 id="child-places">Where in a word</h3>
-              <Places who={who} />
-            </section>
-          )}
+          {task.value === 'read' && <Places who={who} />}
         </div>
       </div>
     </article>
@@ -200,20 +195,22 @@ function Places({ who }: { readonly who: Who }) {
     ...PLACES.map((place) => [placeNames[place], estimatePlace(read, who, place)] as const),
     ...HABITS.map((habit) => [habitNames[habit], estimateHabit(read, who, habit)] as const),
   ];
+  const seen = rows.filter(([, { n }]) => n > 0);
+  if (seen.length === 0) return null;
   return (
-    <table class="figures">
-      <thead>
-        <tr>
-          <th scope="col">Place</th>
-          <th scope="col">Right</th>
-          <th scope="col">Likely range</th>
-          <th scope="col">Readings</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows
-          .filter(([, { n }]) => n > 0)
-          .map(([name, estimate]) => (
+    <section class="part" aria-labelledby="child-places">
+      <h3 id="child-places">Where in a word</h3>
+      <table class="figures">
+        <thead>
+          <tr>
+            <th scope="col">Place</th>
+            <th scope="col">Right</th>
+            <th scope="col">Likely range</th>
+            <th scope="col">Readings</th>
+          </tr>
+        </thead>
+        <tbody>
+          {seen.map(([name, estimate]) => (
             <tr key={name}>
               <th scope="row">{name}</th>
               <td>{shareSaid(estimate.p)}</td>
@@ -221,8 +218,9 @@ function Places({ who }: { readonly who: Who }) {
               <td>{estimate.n}</td>
             </tr>
           ))}
-      </tbody>
-    </table>
+        </tbody>
+      </table>
+    </section>
   );
 }
 
