@@ -72,6 +72,11 @@ describe('judging a row of cards', () => {
     expect(asked.kind === 'stopped' && asked.reason.detail).toBe('Yours to decide.');
   });
 
+  test('a first name, and what children say as slang, is no nonsense', () => {
+    expect(judged('b=B e=EH n=N')).toBe('ben name');
+    expect(judged('f=F a=AE m=M')).toBe('fam name');
+  });
+
   test('one card that was not taught stops a row, even a real word', () => {
     const taught = { ...everything.taught, correspondences: new Set(['sh=SH', 'i=IH', 'n=N']) };
     expect(judged('sh=SH i=IH n=N', { ...everything, taught })).toBe('shin real');

@@ -13,6 +13,7 @@ import type { Taught } from '../language/taught.ts';
 import { isFirstName } from '../words/first-names.ts';
 import type { Band, Lexicon } from '../words/lexicon.ts';
 import type { Screened, WordScreen } from '../words/screen.ts';
+import { isSlang } from '../words/slang.ts';
 import type { BuiltWord, StopReason } from './board.ts';
 import { type LaidWord, layWord, plain, secondVowel } from './lay-word.ts';
 import type { Shape } from './shapes.ts';
@@ -82,6 +83,7 @@ function judgeLaid(
     if (heard.verdict !== 'clear') return hide(heard);
   }
   if (isFirstName(word)) return stop('name', 'It is somebody’s name.');
+  if (isSlang(word)) return stop('name', 'It is heard as slang.');
   const broken = whyBroken(laid);
   if (broken !== null) return stop('rule', broken);
   const twin = soundAlike(laid, lexicon);

@@ -14,6 +14,7 @@ import { type LaidSyllable, lettersOf, partsOf, splitVowel } from '../language/l
 import type { Phoneme } from '../language/phonemes.ts';
 import { brokenRules, SPELLING_RULES } from '../language/spelling-rules.ts';
 import { isFirstName } from '../words/first-names.ts';
+import { isSlang } from '../words/slang.ts';
 import type { BuiltWord } from './board.ts';
 import { heardAlike, type JudgeContext, judgeWord, realness, SOUND_ALIKE_BAND } from './judge.ts';
 import type { Shape } from './shapes.ts';
@@ -98,7 +99,7 @@ export function makeWordTable(
       if (realness(word, parts, lexicon) !== 'real') return 'said-differently';
       return lexicon.band(found) <= FAMILIAR_BAND ? 'familiar' : 'rare';
     }
-    if (isFirstName(word)) return 'name';
+    if (isFirstName(word) || isSlang(word)) return 'name';
     if (broken || tail.broken) return 'rule';
     if (breaksRule('all', begin.parts, vowel.card, end.parts)) return 'rule';
     for (const heard of tail.heard) {

@@ -9,7 +9,7 @@ import { taught } from '../memory/progress.ts';
 const reasons = [
   ['rule', 'would break a spelling rule'],
   ['sound-alike', 'sound like a real word that is spelled otherwise'],
-  ['name', 'are first names'],
+  ['name', 'are first names or slang'],
   ['said-differently', 'are real words, but said in another way'],
   ['screened', 'are not for class'],
   ['untaught', 'have a card that was not taught'],
