@@ -9,7 +9,8 @@ export default defineConfig({
   test: {
     include: ['**/*.test.{ts,tsx}'],
     isolate: false,
-    testTimeout: 20_000,
+    maxWorkers: 2,
+    testTimeout: 60_000,
     exclude: ['**/node_modules/**', '**/dist/**', 'test/fixtures/**'],
   },
 });

@@ -67,13 +67,16 @@ export function flipChoices(
   taught: Taught,
   engine: DrillEngine,
 ): readonly Flip[] {
-  const now = drill.run[index];
   const table = tableOf(drill, taught, engine);
-  if (!now || !table) return [];
-  const neighbours = [drill.run[index - 1], drill.run[index + 1]].filter(
-    (flip) => flip !== undefined,
-  );
-  const used = new Set(drill.run.map(({ word }) => word));
+  return table ? choicesOn(table, drill.run, index) : [];
+}
+
+/** The same for a board that was judged already. */
+export function choicesOn(table: WordTable, run: readonly Flip[], index: number): readonly Flip[] {
+  const now = run[index];
+  if (!now) return [];
+  const neighbours = [run[index - 1], run[index + 1]].filter((flip) => flip !== undefined);
+  const used = new Set(run.map(({ word }) => word));
   const choices: Flip[] = [];
   table.words.forEach((word, at) => {
     if (used.has(word) || !mayShow(table, at)) return;
@@ -137,7 +140,8 @@ export function isOneCardAway(one: Flip, other: Flip): boolean {
   return one.cards.filter((id, pile) => id !== other.cards[pile]).length === 1;
 }
 
-function tableOf(drill: Drill, taught: Taught, engine: DrillEngine): WordTable | null {
+/** All combinations of a drill's board, judged; null where there is no board. */
+export function tableOf(drill: Drill, taught: Taught, engine: DrillEngine): WordTable | null {
   const shape = shapeById.get(drill.board.shape);
   if (!shape || drill.board.piles.some((pile) => pile.length === 0)) return null;
   return makeWordTable(shape, drill.board.piles, { taught, ...engine });

@@ -1,7 +1,8 @@
+import type { Flip } from '../boards/board.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Drill } from './drill.ts';
 import type { DrillEngine } from './drill-spec.ts';
-import { flipChoices } from './edit-drill.ts';
+import { choicesOn, tableOf } from './edit-drill.ts';
 
 /**
  * A drill that was planned before the teacher blocked a word, or a child came
@@ -11,17 +12,17 @@ import { flipChoices } from './edit-drill.ts';
  * The same drill when nothing is to be mended.
  */
 export function mendRun(drill: Drill, taught: Taught, engine: DrillEngine): Drill {
-  let mended = drill;
-  for (let place = 0; place < mended.run.length; ) {
-    const flip = mended.run[place];
-    if (!flip || engine.screen.judge(flip.word, flip.sounds).verdict === 'clear') {
+  const isFit = ({ word, sounds }: Flip) => engine.screen.judge(word, sounds).verdict === 'clear';
+  if (drill.run.every(isFit)) return drill;
+  const table = tableOf(drill, taught, engine);
+  let run = drill.run;
+  for (let place = 0; place < run.length; ) {
+    if (isFit(run[place] as Flip)) {
       place++;
       continue;
     }
-    const [other] = flipChoices(mended, place, taught, engine);
-    const run = other ? mended.run.with(place, other) : mended.run.toSpliced(place, 1);
-    mended = { ...mended, run };
-    if (other) place++;
+    const other = table && choicesOn(table, run, place)[0];
+    run = other ? run.with(place++, other) : run.toSpliced(place, 1);
   }
-  return mended;
+  return { ...drill, run };
 }
