@@ -4,7 +4,7 @@ import { isWritable, sentenceWords } from '../../core/drills/dictation-needs.ts'
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo as taughtAt } from '../../core/sequence/teach.ts';
 import { builtLexicon } from '../built-lexicon.ts';
-import { barriersIn, fitsAcross, SIZES } from './looks.ts';
+import { barriersIn, fitsAcross, isEnd, SIZES } from './looks.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -95,7 +95,7 @@ describe('a dictation', () => {
       await fitsAcross(page, width, height);
       await page.locator('.of-sentences .say').first().click();
       await page.locator('.popover .choice').first().waitFor();
-      expect(await barriersIn(page, 'all'), `${width} wide`).toEqual([]);
+      if (isEnd(width)) expect(await barriersIn(page, 'all'), `${width} wide`).toEqual([]);
       await page.keyboard.press('Escape');
       await page.locator('.popover').waitFor({ state: 'detached' });
     }

@@ -9,6 +9,9 @@ export const SIZES = [
   [320, 640],
 ] as const;
 
+/** Whether a page of that width is looked through: what holds at both ends holds between them. */
+export const isEnd = (width: number): boolean => width === 1366 || width === 320;
+
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 /**

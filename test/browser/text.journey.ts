@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { stepOf } from '../../core/sequence/step-of.ts';
-import { barriersIn, fitsAcross, SIZES } from './looks.ts';
+import { barriersIn, fitsAcross, isEnd, SIZES } from './looks.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -94,7 +94,7 @@ describe('a text that is put in', () => {
     await page.locator('.marked-text .blocked').first().focus();
     for (const [width, height] of SIZES) {
       await fitsAcross(page, width, height);
-      expect(await barriersIn(page, 'all'), `${width} wide`).toEqual([]);
+      if (isEnd(width)) expect(await barriersIn(page, 'all'), `${width} wide`).toEqual([]);
     }
     expect(current?.errors).toEqual([]);
   });

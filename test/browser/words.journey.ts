@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { SCREEN_DATA } from '../../core/words/screen-data.ts';
 import { createWordScreen } from '../../core/words/word-screen.ts';
 import { builtLexicon } from '../built-lexicon.ts';
-import { barriersIn, fitsAcross, SIZES } from './looks.ts';
+import { barriersIn, fitsAcross, isEnd, SIZES } from './looks.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -113,12 +113,12 @@ describe('the word finder', () => {
   });
 
   it('passes the accessibility checks and fits, from a desk to a small phone', async () => {
-    const page = await atWords(60);
+    const page = await atWords(10);
     for (const [width, height] of SIZES) {
       await fitsAcross(page, width, height);
       await page.locator('.entry').first().click();
       await page.locator('.word-sheet').waitFor();
-      expect(await barriersIn(page, 'all'), `${width} wide`).toEqual([]);
+      if (isEnd(width)) expect(await barriersIn(page, 'all'), `${width} wide`).toEqual([]);
       await page.keyboard.press('Escape');
       await page.locator('.word-sheet').waitFor({ state: 'detached' });
     }
