@@ -1,12 +1,16 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-/** Browser journeys: the built app in a real Chromium, two journey files at a time. */
+/**
+ * Browser journeys: the built app in a real Chromium, two journey files at a time; files run by one worker
+ * share its modules.
+ */
 export default defineConfig({
   test: {
     root: fileURLToPath(new URL('../..', import.meta.url)),
     include: ['test/browser/**/*.journey.ts'],
     setupFiles: ['test/browser/close-browser.ts'],
+    isolate: false,
     maxWorkers: 2,
     testTimeout: 120_000,
     hookTimeout: 60_000,
