@@ -102,5 +102,5 @@ export const CLUSTER_ROWS: readonly RowSpec[] = [
   ['nk', 'NG K', 'welded', 1, 'e', 'pink', { parts: ['n=NG', 'k=K'] }],
   // endings of a beat of their own, laid as one card behind a base
   ['ing', 'IH NG', 'ending', 1, '', 'jumping', { parts: ['i=IH', 'ng=NG'] }],
-  ['est', 'AX S T', 'ending', 2, '', 'fastest', { parts: ['e=AX', 's=S', 't=T'] }],
+  ['est', 'AX S T', 'ending', 2, '', 'tallest', { parts: ['e=AX', 's=S', 't=T'] }],
 ];

@@ -10,7 +10,7 @@ const sameName =
   'whale bone watch peach spoon rabbit ladder hammer fly star turtle bird cloud coin cow astronaut ' +
   'unicorn carrot raccoon prince mouse shield donkey bread pie monkey worm knot chair deer fire pear ' +
   'station onion television mountain radio door guitar penguin castle ghost anchor mosquito tongue ' +
-  'giraffe bank scissors pizza';
+  'giraffe bank scissors pizza wrench parachute';
 
 /** Keywords whose picture is called otherwise. */
 const otherName: Readonly<Record<string, string>> = {
@@ -29,6 +29,7 @@ const otherName: Readonly<Record<string, string>> = {
   cheese: 'cheese-wedge',
   chef: 'cook',
   chick: 'front-facing-baby-chick',
+  chocolate: 'chocolate-bar',
   city: 'cityscape',
   cube: 'ice',
   cup: 'teacup-without-handle',
@@ -42,6 +43,7 @@ const otherName: Readonly<Record<string, string>> = {
   glove: 'gloves',
   hat: 'top-hat',
   hour: 'hourglass-done',
+  juice: 'beverage-box',
   kitten: 'cat',
   lamb: 'ewe',
   leaf: 'leaf-fluttering-in-wind',
@@ -50,6 +52,8 @@ const otherName: Readonly<Record<string, string>> = {
   neutral: 'neutral-face',
   nut: 'chestnut',
   ocean: 'water-wave',
+  orange: 'tangerine',
+  palette: 'artist-palette',
   palm: 'palm-tree',
   phone: 'mobile-phone',
   picture: 'framed-picture',
@@ -58,8 +62,11 @@ const otherName: Readonly<Record<string, string>> = {
   question: 'red-question-mark',
   rain: 'cloud-with-rain',
   rhino: 'rhinoceros',
+  ruler: 'straight-ruler',
+  saw: 'carpentry-saw',
   shore: 'beach-with-umbrella',
   sleigh: 'sled',
+  sneeze: 'sneezing-face',
   snow: 'snowflake',
   sock: 'socks',
   soldier: 'guard',
@@ -72,6 +79,7 @@ const otherName: Readonly<Record<string, string>> = {
   wand: 'magic-wand',
   web: 'spider-web',
   worry: 'worried-face',
+  zero: 'keycap-0',
 };
 
 /** The name of the icon for each keyword that has one. */

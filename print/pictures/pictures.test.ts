@@ -31,6 +31,15 @@ describe('pictures of keywords', () => {
     expect(Object.keys(built).filter((keyword) => !keywords.has(keyword))).toEqual([]);
   });
 
+  it('are missing for the keywords that the page on paper lists, and for no other', () => {
+    const page = readFileSync(new URL('../../docs/print.md', import.meta.url), 'utf8');
+    const [, count, list = ''] = /(\d+) keywords have none[^\n]*\n\n([^\n]*)\./.exec(page) ?? [];
+    const keywords = [...correspondenceById.values()].flatMap(({ keyword }) => keyword ?? []);
+    const missing = [...new Set(keywords)].filter((keyword) => !(keyword in built)).sort();
+    expect(list.split(', ')).toEqual(missing);
+    expect(Number(count)).toBe(missing.length);
+  });
+
   it('are never dropped in part: what cannot be read is refused', () => {
     expect(() => readIcon('x', '<path fill="url(#a)" d="M0 0"/>')).toThrow('fill');
     expect(() => readIcon('x', '<rect fill="#fff" width="3"/>')).toThrow('width');
