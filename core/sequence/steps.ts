@@ -946,7 +946,7 @@ export const STEP_ROWS: readonly StepRow[] = [
     '3',
     'que, gue',
     'que qu=K gue ngue',
-    'Found in few common words; cheque has it.',
+    'Found in few common words; antique has it.',
   ],
   [
     'Words from afar',
