@@ -38,6 +38,9 @@ import type { SheetLook } from '../print/sheets/sheet-look.ts';
 import { runSlides } from '../print/slides.ts';
 import { openTypeface } from '../print/typeface.ts';
 import { ANDIKA } from '../print/typeface-files.ts';
+import { choices } from '../web/print/choices.ts';
+import { chosenSheet } from '../web/print/chosen-sheet.ts';
+import { ANY_WORD } from '../web/words/wish.ts';
 import { builtLexicon as lexicon } from './built-lexicon.ts';
 
 const { resolve } = createRequire(import.meta.url);
@@ -154,6 +157,41 @@ test('dictation, home practice and checks', () => {
       const { form } = makeNonsenseForm({ taught, ...engine }, seed, 10);
       const given = new Map(form.items.map(({ text, answers }) => [text, answers[0] ?? []]));
       shown += expectClear(wordsOn(checkSheet(form, look), points(18)), screen, given);
+    }),
+    { numRuns: 8 },
+  );
+  expect(shown).toBeGreaterThan(300);
+});
+
+test('word lists and home practice of the print screen', () => {
+  let shown = 0;
+  fc.assert(
+    fc.property(steps, classes, seeds, (step, screen, seed) => {
+      const taught = taughtUpTo(SEQUENCE, step);
+      const stock = {
+        taught,
+        drill: null,
+        today: null,
+        table: null,
+        whom: '',
+        day: '',
+        wish: ANY_WORD,
+        listTitle: 'Words',
+        dictation: () => null,
+        practised: () => ({ cards: [], alone: taught, together: taught, newest: [] }),
+        seed,
+        form: () => ({ ...makeNonsenseForm({ taught, lexicon, screen }, seed, 10), name: '' }),
+        reader: '',
+        sources: { lexicon, screen, sentences: SENTENCES },
+      };
+      for (const [kind, list] of [
+        ['words', 'new'],
+        ['words', 'found'],
+        ['home', 'new'],
+      ] as const) {
+        const { pages } = chosenSheet(kind, { ...choices.peek(), list }, stock, look);
+        shown += expectClear(wordsOn(pages, points(18)), screen);
+      }
     }),
     { numRuns: 8 },
   );

@@ -15,13 +15,27 @@ const ITEM = points(30);
 
 const names = { 'letter-sounds': 'Letter sounds', 'nonsense-words': 'Nonsense words' } as const;
 
+/** What a form is called on both pages, its seed when left out, and who reads it, for her page alone. */
+export interface FormNames {
+  readonly form?: string;
+  readonly reader?: string;
+}
+
 /** The child’s pages and then hers. */
-export function checkSheet({ kind, seed, items }: CheckForm, look: SheetLook): readonly Page[] {
-  const name = `${names[kind]}, form ${seed}`;
+export function checkSheet(
+  { kind, seed, items }: CheckForm,
+  look: SheetLook,
+  { form = `${seed}`, reader = '' }: FormNames = {},
+): readonly Page[] {
+  const name = `${names[kind]}, form ${form}`;
   const { paper } = look;
   return [
     ...flowPages(childBlocks(items, look), { paper, foot: name }, look),
-    ...flowPages(scoringBlocks(name, items, look), { paper, foot: `${name}: scoring page` }, look),
+    ...flowPages(
+      scoringBlocks(name, reader, items, look),
+      { paper, foot: `${name}: scoring page` },
+      look,
+    ),
   ];
 }
 
@@ -35,13 +49,21 @@ function childBlocks(items: readonly CheckItem[], look: SheetLook): readonly Blo
 
 function scoringBlocks(
   name: string,
+  reader: string,
   items: readonly CheckItem[],
   look: SheetLook,
 ): readonly Block[] {
   const width = blockWidth(look.paper) / PER_ROW;
   return [
-    ...titleBlock(name, '', look),
-    blanks([['Child', 0.5] as const, ['Date', 0.25] as const, ['Seconds', 0.25] as const], look),
+    ...titleBlock(reader === '' ? name : `${name}: ${reader}`, '', look),
+    blanks(
+      [
+        ...(reader === '' ? [['Child', 0.5] as const] : []),
+        ['Date', 0.25] as const,
+        ['Seconds', 0.25] as const,
+      ],
+      look,
+    ),
     space(1),
     paragraph(
       'Strike out a sound that was wrong and write above it what you heard. A dash: left out. H: no answer in three seconds, so you said it. SC: the child put it right alone, which counts as right. A bracket after the last item read.',

@@ -34,7 +34,7 @@ const titles: Readonly<Record<Screen, string>> = {
   check: 'A short check',
   reader: 'To read',
   pages: 'Pages to hand on',
-  print: 'Cards on paper',
+  print: 'Print',
   settings: 'Settings',
   about: 'About',
 };

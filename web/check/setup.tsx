@@ -4,9 +4,10 @@ import { linkTo } from '../app/route.ts';
 import { type Child, groupOf } from '../engine.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
 import { beginCheck } from './check-acts.ts';
-import { choose, chosen, countWanted, everyone, MINUTE, taughtTo } from './choice.ts';
+import { choose, chosen, everyone, MINUTE } from './choice.ts';
 import { EarlierChecks } from './earlier.tsx';
-import { CHECK_KINDS, checksOf, type MadeForm, nextForm } from './engine.ts';
+import { CHECK_KINDS, checksOf, type MadeForm } from './engine.ts';
+import { formForChild } from './form-for.ts';
 import { kindNames } from './names.ts';
 import { PracticeNote } from './note.tsx';
 import { PrintedForm } from './printed.tsx';
@@ -130,18 +131,8 @@ function useForm(child: Child): MadeForm | null {
   const ready = readyEngine();
   const state = classState.value;
   const { kind, timed } = chosen.value;
-  return useMemo(() => {
-    if (!ready) return null;
-    const { lexicon, screen } = ready;
-    return nextForm(
-      {
-        kind,
-        count: countWanted(kind, timed),
-        child: child.id,
-        own: checksOf(state, child.id).map(({ form }) => form),
-        all: [...state.checks.values()].map(({ form }) => form),
-      },
-      { taught: taughtTo(child), lexicon, screen },
-    );
-  }, [ready, state, child, kind, timed]);
+  return useMemo(
+    () => (ready ? formForChild(child, { kind, timed }, ready) : null),
+    [ready, state, child, kind, timed],
+  );
 }

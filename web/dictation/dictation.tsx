@@ -1,12 +1,12 @@
 import './dictation.css';
 import '../look/print.css';
-import { signal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { CopyButton } from '../app/copy-button.tsx';
 import { engine, readyEngine, startEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
+import { fetchSentences, sentences } from '../app/sentences-ready.ts';
 import { itemShort } from '../cards/card-name.ts';
-import { type Dictation, type DictationSources, loadSentences } from '../engine.ts';
+import type { Dictation, DictationSources } from '../engine.ts';
 import { progress } from '../memory/progress.ts';
 import { FileButton } from '../sheets/file-button.tsx';
 import { Dictated } from './dictated.tsx';
@@ -18,15 +18,6 @@ import {
   remakeDictation,
 } from './dictation-made.ts';
 import { WritingSheet } from './writing-sheet.tsx';
-
-/** The sentences: null while they are fetched, `failed` when they could not be had. */
-const sentences = signal<readonly string[] | 'failed' | null>(null);
-
-async function fetchSentences(): Promise<void> {
-  if (sentences.peek() !== null && sentences.peek() !== 'failed') return;
-  sentences.value = null;
-  sentences.value = await loadSentences().catch(() => 'failed' as const);
-}
 
 /** Today's dictation: words and sentences that ask only for what was taught, to read out and to print. */
 export function DictationPage() {

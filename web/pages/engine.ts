@@ -1,5 +1,6 @@
 /** What the pages to hand on use of the core beside `web/engine.ts`; fetched with them. */
 export { scoreCheck } from '../../core/checks/score-check.ts';
+export { homePractice, type Practised } from '../../core/drills/home-practice.ts';
 export { canRead } from '../../core/learners/can-read.ts';
 export { classMap, countWords, type MapCell } from '../../core/learners/class-map.ts';
 export {

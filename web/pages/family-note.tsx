@@ -1,15 +1,17 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { readyEngine } from '../app/engine-ready.ts';
+import { linkTo } from '../app/route.ts';
+import { fetchSentences, sentences } from '../app/sentences-ready.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import { type Child, type Dictation, dictationFor, loadSentences } from '../engine.ts';
+import type { Child } from '../engine.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
 import { knowledge, modelDay } from '../memory/knowledge.ts';
 import { thresholds } from '../memory/thresholds.ts';
-import { canRead } from './engine.ts';
+import { homePractice } from './engine.ts';
 import { HerLine } from './her-line.tsx';
-import { ownCells, placeOfChild } from './of-child.ts';
+import { practisedBy } from './practised.ts';
 
 /** How much home practice stands on the page (common practice, no source). */
 const WORDS = 15;
@@ -18,8 +20,8 @@ const SENTENCES = 2;
 /** A note for a family: what their child reads surely, and words and sentences that this child can read. */
 export function FamilyNote({ child }: { readonly child: Child }) {
   const [turn, setTurn] = useState(0);
-  const sentences = useSentences();
-  const { practice, growing } = usePractice(child, sentences, turn);
+  useEffect(() => void fetchSentences(), []);
+  const { practice, growing } = usePractice(child, turn);
   return (
     <article class="paper-page family">
       <header>
@@ -58,7 +60,10 @@ export function FamilyNote({ child }: { readonly child: Child }) {
           <p class="not-printed">
             <button type="button" class="button" onClick={() => setTurn(turn + 1)}>
               Other words
-            </button>
+            </button>{' '}
+            <a class="button" href={linkTo('print', `home=${encodeURIComponent(child.id)}`)}>
+              As a sheet with cards
+            </a>
           </p>
         </>
       )}
@@ -92,45 +97,30 @@ export function FamilyNote({ child }: { readonly child: Child }) {
   );
 }
 
-/** The sentences there are; none when they cannot be had, null until they are here. */
-function useSentences(): readonly string[] | null {
-  const [sentences, setSentences] = useState<readonly string[] | null>(null);
-  useEffect(() => {
-    loadSentences().then(setSentences, () => setSentences([]));
-  }, []);
-  return sentences;
-}
+type Home = ReturnType<typeof homePractice>;
 
 /** So many of what is being practised are named. */
 const MOST_GROWING = 8;
 
-/** What the child can practise at home: only what it reads rightly, what is growing in most of it. */
+/** What the child can practise at home; null while that is fetched. Without the sentences, words alone. */
 function usePractice(
   child: Child,
-  sentences: readonly string[] | null,
   turn: number,
-): { readonly practice: Dictation | null; readonly growing: readonly string[] } {
+): { readonly practice: Home | null; readonly growing: readonly string[] } {
   const ready = readyEngine();
+  const all = sentences.value;
   const { read } = knowledge.value;
   const { secure } = thresholds.value;
   return useMemo(() => {
-    const cells = ownCells(child);
-    const growing = cells.filter(({ word }) => word === 'growing').map(({ card }) => card);
-    if (!ready || !sentences) return { practice: null, growing: growing.slice(0, MOST_GROWING) };
-    const { taught: all } = placeOfChild(child);
-    const taught = canRead(all, read, child.id, modelDay(), secure);
-    const newest = growing
-      .filter((id) => taught.correspondences.has(id))
-      .map((id) => ({ kind: 'card', id }) as const);
-    const spec = { taught, newest, seed: modelDay() + turn, words: WORDS, sentences: SENTENCES };
-    const sources = { lexicon: ready.lexicon, screen: ready.screen, sentences };
-    // Sentences want small irregular words such as ‘the’; they are read together.
-    const withIrregular = { ...taught, irregularWords: all.irregularWords };
-    const { words, shortfall } = dictationFor({ ...spec, sentences: 0 }, sources);
-    const together = dictationFor({ ...spec, taught: withIrregular, words: 0 }, sources);
-    return {
-      practice: { words, sentences: together.sentences, shortfall },
-      growing: growing.slice(0, MOST_GROWING),
-    };
-  }, [child, ready, sentences, read, secure, turn]);
+    const practised = practisedBy(child);
+    const growing = practised.cards.slice(0, MOST_GROWING);
+    if (!ready || !all) return { practice: null, growing };
+    const { lexicon, screen } = ready;
+    const practice = homePractice(
+      practised,
+      { seed: modelDay() + turn, words: WORDS, sentences: SENTENCES },
+      { lexicon, screen, sentences: all === 'failed' ? [] : all },
+    );
+    return { practice, growing };
+  }, [child, ready, all, read, secure, turn]);
 }

@@ -3,14 +3,14 @@ import './plan-sheet.css';
 import { useEffect } from 'preact/hooks';
 import { engine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
-import { type Drill, WHOLE_CLASS } from '../engine.ts';
+import type { Drill } from '../engine.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
-import { classState, group, groupName } from '../memory/open-class.ts';
 import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
 import { taught } from '../memory/progress.ts';
 import { FileButton } from '../sheets/file-button.tsx';
 import { Blend } from './blend.tsx';
+import { forWhom } from './for-whom.ts';
 import { SayCards } from './say-cards.tsx';
 import { SaySounds } from './say-sounds.tsx';
 
@@ -88,13 +88,6 @@ function Sheet({ drill }: { readonly drill: Drill }) {
       </section>
     </article>
   );
-}
-
-function forWhom(): string {
-  const { id, name } = group.value;
-  const who = id === WHOLE_CLASS && name === '' ? 'the whole class' : groupName.value;
-  const { name: className } = classState.value;
-  return className === '' ? who : `${className}, ${who}`;
 }
 
 /** How a wrong answer is put right, at once. */

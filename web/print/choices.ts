@@ -13,17 +13,20 @@ import {
   string,
 } from 'valibot';
 import { remembered } from '../memory/remembered.ts';
-import { CARD_KINDS, PAPERS, RING_COUNTS, TURNS } from './engine.ts';
+import { CHECK_KINDS, PAPERS, RING_COUNTS, SLIDE_BLENDINGS, TURNS } from './engine.ts';
+import { THINGS } from './things.ts';
 
-/** The kinds of cards, binder strips last. */
-export const KINDS = [...CARD_KINDS, 'strips'] as const;
 /** Which cards: all taught, new this week, those of some steps, today's board, the board on the table, none but her own. */
 export const SOURCES = ['taught', 'newest', 'steps', 'today', 'table', 'own'] as const;
+/** Which words: those that show what is new, or what she looked for last. */
+const LISTS = ['new', 'found'] as const;
+/** How many words a list has: one sheet, two, four. */
+export const LENGTHS = [28, 60, 120] as const;
 
 const step = pipe(number(), integer(), minValue(1), maxValue(999));
 
 const schema = object({
-  kind: optional(picklist(KINDS), 'index'),
+  kind: optional(picklist(THINGS), 'index'),
   source: optional(picklist(SOURCES), 'taught'),
   from: optional(step, 1),
   to: optional(step, 10),
@@ -35,6 +38,15 @@ const schema = object({
   turn: optional(picklist(TURNS), 'long'),
   own: optional(string(), ''),
   blank: optional(pipe(number(), integer(), minValue(0), maxValue(200)), 0),
+  /** The child that a sheet is for, by id; empty for the whole group. */
+  child: optional(string(), ''),
+  check: optional(picklist(CHECK_KINDS), 'letter-sounds'),
+  timed: optional(boolean(), true),
+  list: optional(picklist(LISTS), 'new'),
+  length: optional(picklist(LENGTHS), 28),
+  blending: optional(picklist(SLIDE_BLENDINGS), 'whole'),
+  /** How often she asked for other words. */
+  draw: optional(pipe(number(), integer(), minValue(0)), 0),
 });
 
 /** What she last chose to print, and how. */
@@ -54,6 +66,13 @@ export const choices = remembered<Choices>('print', schema, {
   turn: 'long',
   own: '',
   blank: 0,
+  child: '',
+  check: 'letter-sounds',
+  timed: true,
+  list: 'new',
+  length: 28,
+  blending: 'whole',
+  draw: 0,
 });
 
 /** Changes some choices; each shows at once and is set back as easily. */

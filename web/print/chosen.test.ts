@@ -9,8 +9,9 @@ import { screenText } from '../../core/words/own-text.ts';
 import { ANDIKA } from '../../print/typeface-files.ts';
 import type { Engine } from '../engine.ts';
 import { type Choices, choices as initial } from './choices.ts';
-import { chosenPages, type Stock } from './chosen.ts';
+import { chosenPages as pagesOf, type Stock } from './chosen.ts';
 import { inks, openTypeface } from './engine.ts';
+import type { CardThing } from './things.ts';
 
 const { resolve } = createRequire(import.meta.url);
 const read = (name: string) => readFileSync(resolve(`@fontsource/andika/files/${name}`));
@@ -27,6 +28,9 @@ function stockAt(step: number, boards: { today?: Board; table?: Board } = {}): S
   return { progress, taught: taughtOf(progress), newest, today, table, ready, typeface };
 }
 
+/** The pages of some choices, index cards where they do not say. */
+const chosenPages = (choices: Choices, stock: Stock, drawn: typeof look) =>
+  pagesOf(choices.kind as CardThing, choices, stock, drawn);
 const choose = (some: Partial<Choices>): Choices => ({ ...initial.peek(), ...some });
 const lettersOn = (chosen: ReturnType<typeof chosenPages>) =>
   chosen.pages.flatMap(({ marks }) =>

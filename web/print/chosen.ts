@@ -15,6 +15,7 @@ import {
   type Typeface,
   withoutTwins,
 } from './engine.ts';
+import type { CardThing } from './things.ts';
 
 /** What there is to choose from. */
 export interface Stock {
@@ -32,15 +33,20 @@ export interface Stock {
 /** What is to be printed. */
 export interface Chosen {
   readonly pages: readonly Page[];
-  /** How many cards or strips. */
+  /** How many cards, strips, words and so on. */
   readonly count: number;
   /** What she should know before she prints, in whole sentences. */
   readonly notes: readonly string[];
 }
 
-/** The pages of her choices. */
-export function chosenPages(choices: Choices, stock: Stock, look: CardLook): Chosen {
-  const { kind, paper, rings } = choices;
+/** The pages of cards or binder strips, as she chose them. */
+export function chosenPages(
+  kind: CardThing,
+  choices: Choices,
+  stock: Stock,
+  look: CardLook,
+): Chosen {
+  const { paper, rings } = choices;
   const backs = choices.backs ? choices.turn : null;
   if (kind === 'strips') {
     const board = choices.source === 'table' ? stock.table : stock.today;

@@ -1,18 +1,19 @@
 import { memo } from 'preact/compat';
-import { type Mark, type Page, pageSize } from './engine.ts';
+import type { Mark } from './engine.ts';
+import type { View } from './view.ts';
 
 interface PagePreviewProps {
-  readonly page: Page;
+  readonly view: View;
   readonly name: string;
 }
 
-/** A page as it will be printed, drawn from the same marks as the PDF. */
-export const PagePreview = memo(function PagePreview({ page, name }: PagePreviewProps) {
-  const { width, height } = pageSize(page);
+/** A page or slide as it will be printed or shown, drawn from the same values as the file. */
+export const PagePreview = memo(function PagePreview({ view, name }: PagePreviewProps) {
+  const { width, height, marks, upsideDown } = view;
   return (
     <svg class="paper" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={name}>
-      <g transform={page.upsideDown ? `rotate(180 ${width / 2} ${height / 2})` : undefined}>
-        {page.marks.map(drawn)}
+      <g transform={upsideDown ? `rotate(180 ${width / 2} ${height / 2})` : undefined}>
+        {marks.map(drawn)}
       </g>
     </svg>
   );

@@ -1,31 +1,36 @@
 import './print.css';
-import { useEffect, useMemo, useState } from 'preact/hooks';
-import { engine, readyEngine, startEngine } from '../app/engine-ready.ts';
-import { linkTo } from '../app/route.ts';
-import { saveFile } from '../app/save-text.ts';
+import { useEffect, useMemo } from 'preact/hooks';
+import { engine, meanings, readyEngine, startEngine } from '../app/engine-ready.ts';
+import { asked, linkTo, takeAsked } from '../app/route.ts';
+import { fetchSentences, sentences } from '../app/sentences-ready.ts';
+import { dictation, ensureDictation } from '../dictation/dictation-made.ts';
 import { boardOnTable } from '../memory/boards.ts';
+import { knowledge } from '../memory/knowledge.ts';
 import { classState, group } from '../memory/open-class.ts';
 import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
-import { progress, taught } from '../memory/progress.ts';
-import { type Choices, choices, previewed } from './choices.ts';
-import { Choose } from './choose.tsx';
-import { type Chosen, chosenPages } from './chosen.ts';
-import { type CardLook, inks } from './engine.ts';
-import { fetchKit, type Kit, kit } from './kit.ts';
+import { progress } from '../memory/progress.ts';
+import { choices, choose, previewed } from './choices.ts';
+import { Choose, WhatToPrint } from './choose.tsx';
+import { fetchKit, kit } from './kit.ts';
+import { makingOf, wantsSentences } from './making.ts';
 import { PagePreview } from './page-preview.tsx';
-import { newThisWeek } from './this-week.ts';
+import { Save } from './save.tsx';
+import { isOfCards, type Thing } from './things.ts';
+import type { View } from './view.ts';
 
-/** Cards and strips for paper: what, how, and every page before it is printed. */
+/** Cards, strips, sheets and slides: what, how, and every page before it is printed. */
 export function PrintPage() {
   useEffect(() => void fetchKit(), []);
-  const ready = readyEngine();
-  useEffect(() => {
-    if (ready) ensureDrill(freshSeed());
-  }, [ready]);
-  const hasFailed = engine.value === 'failed' || kit.value === 'failed';
+  useEffect(takeHome, [asked.value]);
+  useNeeds();
+  const hasFailed =
+    engine.value === 'failed' ||
+    kit.value === 'failed' ||
+    (wantsSentences(choices.value) && sentences.value === 'failed');
   return (
     <div class="print-screen">
-      <h1>Cards on paper</h1>
+      <h1>Print</h1>
+      <WhatToPrint />
       <div class="print-body">
         <Choose steps={progress.value.sequence.steps.length} />
         {hasFailed ? <Failed /> : <Preview />}
@@ -34,45 +39,87 @@ export function PrintPage() {
   );
 }
 
-function Preview() {
+/** Turns to the home practice of the child that the address names. */
+function takeHome(): void {
+  const child = new URLSearchParams(asked.peek()).get('home');
+  if (child === null) return;
+  choose({ kind: 'home', child });
+  takeAsked();
+}
+
+/** Makes today's plan and dictation where there is none, and fetches sentences where they are wanted. */
+function useNeeds(): void {
   const ready = readyEngine();
   const now = choices.value;
-  const tools = kit.value;
-  const [today, table] = [drill.value?.board ?? null, boardOnTable.value];
-  const [place, known] = [progress.value, taught.value];
-  const chosen = useMemo(() => {
-    if (!ready || !tools || tools === 'failed') return null;
-    const { typeface } = tools;
-    const newest = () => newThisWeek(classState.peek(), group.peek().id, place, Date.now());
-    const stock = { progress: place, taught: known, newest, today, table, ready, typeface };
-    return chosenPages(now, stock, lookOf(now, tools));
-  }, [ready, tools, now, today, table, place, known]);
-  if (!chosen || !tools || tools === 'failed') return <p class="quiet">Laying out the cards …</p>;
+  const [all, made] = [sentences.value, dictation.value];
+  useEffect(() => {
+    if (ready) ensureDrill(freshSeed());
+  }, [ready]);
+  useEffect(() => {
+    if (wantsSentences(now)) void fetchSentences();
+  }, [now]);
+  useEffect(() => {
+    if (now.kind !== 'dictation' || !ready || all === null || all === 'failed') return;
+    ensureDictation({ lexicon: ready.lexicon, screen: ready.screen, sentences: all });
+  }, [now, ready, all, made]);
+}
+
+function Preview() {
+  const making = useMaking();
+  const { kind, backs } = choices.value;
+  if (!making) return <p class="quiet">Laying out the pages …</p>;
   return (
     <section class="print-preview" aria-label="What will be printed">
-      <Notes notes={chosen.notes} />
-      {chosen.pages.length === 0 ? (
-        <p class="no-cards">
-          No cards are chosen yet. <a href={linkTo('learned')}>Say what was taught</a>, or write
-          your own.
-        </p>
+      <Notes notes={making.notes} />
+      {making.views.length === 0 ? (
+        <Nothing kind={kind} />
       ) : (
         <>
-          <Save now={now} chosen={chosen} tools={tools} />
-          <Pages chosen={chosen} isBacked={now.backs} />
+          <Save making={making} />
+          <Pages views={making.views} kind={kind} isBacked={backs && isOfCards(kind)} />
         </>
       )}
     </section>
   );
 }
 
-function lookOf({ grey, pictures }: Choices, tools: Kit): CardLook {
-  return {
-    inks: inks(grey),
-    typeface: tools.typeface,
-    grey,
-    pictures: pictures ? tools.pictures : null,
-  };
+/** What her choices make; null while what it needs is fetched. */
+function useMaking() {
+  const ready = readyEngine();
+  const [now, tools] = [choices.value, kit.value];
+  // All that the pages are made of: they are laid out anew when any of it changes.
+  const from = [
+    classState.value,
+    group.value,
+    knowledge.value,
+    drill.value,
+    boardOnTable.value,
+    dictation.value,
+    sentences.value,
+    meanings.value,
+  ];
+  return useMemo(
+    () => (ready && tools && tools !== 'failed' ? makingOf(now, ready, tools) : null),
+    [ready, tools, now, ...from],
+  );
+}
+
+function Nothing({ kind }: { readonly kind: Thing }) {
+  return (
+    <p class="no-cards">
+      {isOfCards(kind) ? (
+        <>
+          No cards are chosen yet. <a href={linkTo('learned')}>Say what was taught</a>, or write
+          your own.
+        </>
+      ) : (
+        <>
+          There is nothing to print here yet. <a href={linkTo('learned')}>Say what was taught</a>,
+          and it is made of that.
+        </>
+      )}
+    </p>
+  );
 }
 
 function Notes({ notes }: { readonly notes: readonly string[] }) {
@@ -86,86 +133,25 @@ function Notes({ notes }: { readonly notes: readonly string[] }) {
   );
 }
 
-interface SaveProps {
-  readonly now: Choices;
-  readonly chosen: Chosen;
-  readonly tools: Kit;
-}
-
-/** The one next step: the file for the printer, and how to print it. */
-function Save({ now, chosen, tools }: SaveProps) {
-  const [state, setState] = useState<'' | 'making' | 'saved' | 'failed'>('');
-  useEffect(() => setState(''), [chosen]);
-  const sheets = now.backs ? chosen.pages.length / 2 : chosen.pages.length;
-  const save = async () => {
-    setState('making');
-    try {
-      const { makePdf } = await import('../../print/document.ts');
-      const spec = {
-        title: 'Cards',
-        pages: chosen.pages,
-        ...(now.backs ? { turn: now.turn } : {}),
-      };
-      const bytes = await makePdf(spec, tools.typeface);
-      saveFile(`cards-${now.kind}-${now.paper}.pdf`, bytes as BlobPart, 'application/pdf');
-      setState('saved');
-    } catch {
-      setState('failed');
-    }
-  };
-  return (
-    <div class="print-save">
-      <button
-        type="button"
-        class="button next"
-        aria-disabled={state === 'making'}
-        onClick={() => state !== 'making' && void save()}
-      >
-        Save the PDF
-      </button>
-      <p>
-        <b>
-          {counted(chosen.count, now.kind === 'strips' ? 'strip' : 'card')} on{' '}
-          {counted(sheets, 'sheet')}.
-        </b>{' '}
-        <span class="quiet" aria-live="polite">
-          {saidOf(state, now)}
-        </span>
-      </p>
-    </div>
-  );
-}
-
-function saidOf(state: '' | 'making' | 'saved' | 'failed', { backs, turn }: Choices): string {
-  if (state === 'making') return 'Making the file …';
-  if (state === 'failed') return 'The file could not be made. Nothing is lost: try once more.';
-  const how = backs ? `on both sides, turned along the ${turn} edge, at 100 %` : 'at 100 %';
-  const begun = state === 'saved' ? 'Saved among your downloads. ' : '';
-  return `${begun}Print it ${how}; the ruler on the first page shows whether the size is true.`;
-}
-
-function counted(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? '' : 's'}`;
-}
-
-function Pages({
-  chosen: { pages },
-  isBacked,
-}: {
-  readonly chosen: Chosen;
+interface PagesProps {
+  readonly views: readonly View[];
+  readonly kind: Thing;
+  /** Every other page is the back of the one before. */
   readonly isBacked: boolean;
-}) {
-  const shown = pages.slice(0, previewed.value);
-  const rest = pages.length - shown.length;
+}
+
+function Pages({ views, kind, isBacked }: PagesProps) {
+  const shown = views.slice(0, previewed.value);
+  const rest = views.length - shown.length;
   return (
     <>
       <ol class="papers">
-        {shown.map((page, at) => (
+        {shown.map((view, at) => (
           <li key={at}>
-            <PagePreview page={page} name={pageName(at, pages.length, isBacked)} />
+            <PagePreview view={view} name={pageName(kind, isBacked, at, views.length)} />
             {isBacked && (
               <span class="quiet" aria-hidden="true">
-                {at % 2 === 0 ? 'front' : page.upsideDown ? 'back, turned over the top' : 'back'}
+                {at % 2 === 0 ? 'front' : view.upsideDown ? 'back, turned over the top' : 'back'}
               </span>
             )}
           </li>
@@ -173,15 +159,16 @@ function Pages({
       </ol>
       {rest > 0 && (
         <button type="button" class="button" onClick={() => (previewed.value += 12)}>
-          Show more pages ({rest})
+          Show more {kind === 'slides' ? 'slides' : 'pages'} ({rest})
         </button>
       )}
     </>
   );
 }
 
-function pageName(at: number, of: number, isBacked: boolean): string {
-  if (!isBacked) return `Page ${at + 1} of ${of}`;
+/** What a page is called: `at` counts from 0. */
+function pageName(kind: Thing, isBacked: boolean, at: number, of: number): string {
+  if (!isBacked) return `${kind === 'slides' ? 'Slide' : 'Page'} ${at + 1} of ${of}`;
   return `Sheet ${Math.floor(at / 2) + 1} of ${of / 2}, ${at % 2 === 0 ? 'front' : 'back'}`;
 }
 
@@ -198,6 +185,7 @@ function Failed() {
         onClick={() => {
           if (engine.peek() === 'failed') void startEngine();
           void fetchKit();
+          if (sentences.peek() === 'failed') void fetchSentences();
         }}
       >
         Try again

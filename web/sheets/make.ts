@@ -16,13 +16,14 @@ import { planSheet } from '../../print/sheets/plan-sheet.ts';
 import type { SheetLook } from '../../print/sheets/sheet-look.ts';
 import { wordsSheet } from '../../print/sheets/words-sheet.ts';
 import { runSlides } from '../../print/slides.ts';
-import type { Typeface } from '../../print/typeface.ts';
 import type { Dictation, Drill, Engine } from '../engine.ts';
 import { loadMeanings } from '../engine.ts';
 import { settings } from '../memory/settings.ts';
 import { choices } from '../print/choices.ts';
 import { fetchKit, kit } from '../print/kit.ts';
 import type { MadeFile } from './made-file.ts';
+import { printed } from './printed.ts';
+import { slidesMade } from './slides-made.ts';
 
 /** Today's plan as a PDF. `whom` and `day` are in words. */
 export async function planFile(
@@ -57,7 +58,6 @@ export async function dictationFile(dictation: Dictation): Promise<MadeFile> {
 /** The run of a drill as slides, the way rows are blended on the stage. */
 export async function slidesFile(drill: Drill, { lexicon }: Engine): Promise<MadeFile> {
   const { typeface } = await sheetLook();
-  const { slideFile } = await import('../../print/slide-file.ts');
   const meanings = await loadMeanings().catch(() => ({ meaningOf: () => null }));
   const { blending, notation } = settings.peek();
   const slides = runSlides(
@@ -70,11 +70,7 @@ export async function slidesFile(drill: Drill, { lexicon }: Engine): Promise<Mad
     },
     readLetters(typeface.files.regular),
   );
-  return {
-    name: 'slides.pptx',
-    type: 'application/vnd.openxmlformats-officedocument.presentationml.presentation',
-    bytes: await slideFile(slides, 'Blending drill'),
-  };
+  return slidesMade(slides);
 }
 
 async function sheetLook(): Promise<SheetLook> {
@@ -84,15 +80,6 @@ async function sheetLook(): Promise<SheetLook> {
   const { paper, grey } = choices.peek();
   const style = settings.peek().notation;
   return { paper, inks: inks(grey), typeface: tools.typeface, style };
-}
-
-/** Her own text without what the typeface cannot print. */
-function printed(text: string, typeface: Typeface): string {
-  const missing = new Set(typeface.missing(text));
-  return [...text]
-    .filter((character) => !missing.has(character))
-    .join('')
-    .trim();
 }
 
 async function pdf(

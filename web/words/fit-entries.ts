@@ -14,6 +14,18 @@ const stretch = 24;
 /** As many as one page shows; until these are judged nothing is shown. */
 const firstPage = 120;
 
+/** Whether the word screen clears every word of an entry; those that it asks about count when `asked`. */
+export function isFitEntry(
+  entry: Entry,
+  asked: boolean,
+  { lexicon, screen }: Pick<Engine, 'lexicon' | 'screen'>,
+): boolean {
+  return entry.every((index) => {
+    const { verdict } = verdictOf(index, lexicon, screen);
+    return verdict === 'clear' || (asked && verdict === 'ask');
+  });
+}
+
 /**
  * Leaves out what the word screen stops, and what it asks about unless `asked`.
  * The first page is there at once; a long list is judged on in short stretches.
@@ -29,15 +41,11 @@ export function useFitEntries(
     let at = 0;
     let shown = false;
     let timer: ReturnType<typeof setTimeout>;
-    const isFit = (index: number) => {
-      const { verdict } = verdictOf(index, lexicon, screen);
-      return verdict === 'clear' || (asked && verdict === 'ask');
-    };
     const judgeOn = () => {
       const until = performance.now() + stretch;
       while (at < entries.length && performance.now() < until) {
         const entry = entries[at++] as Entry;
-        if (entry.every(isFit)) kept.push(entry);
+        if (isFitEntry(entry, asked, { lexicon, screen })) kept.push(entry);
       }
       const done = at === entries.length;
       if (done || (!shown && kept.length >= firstPage)) {

@@ -6,7 +6,7 @@ import type { Engine } from '../engine.ts';
 import { progress } from '../memory/progress.ts';
 import { FileButton } from '../sheets/file-button.tsx';
 import type { FitEntries } from './fit-entries.ts';
-import { SHAPE_NAMES } from './shapes.ts';
+import { listTitle } from './list-title.ts';
 import { wish } from './wish.ts';
 import { WordSheet } from './word-sheet.tsx';
 
@@ -17,6 +17,7 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
   const [limit, setLimit] = useState(pageSize);
   const [open, setOpen] = useState<{ readonly anchor: HTMLElement; readonly index: number }>();
   const { lexicon } = ready;
+  const title = listTitle(wish.value, progress.value);
   const shown = fit.entries.slice(0, limit);
   const paired = (fit.entries[0]?.length ?? 1) > 1;
   const things = paired ? 'pairs' : 'words';
@@ -47,12 +48,12 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
           <FileButton
             name="Print sheet"
             make={async () =>
-              (await import('../sheets/make.ts')).wordsFile(titleOf(), shown.map(spelled))
+              (await import('../sheets/make.ts')).wordsFile(title, shown.map(spelled))
             }
           />
         </p>
       </div>
-      <p class="only-printed list-title">{titleOf()}</p>
+      <p class="only-printed list-title">{title}</p>
       <ul class={paired ? 'entries pairs' : 'entries'}>
         {shown.map((entry) => (
           <li key={entry.join(' ')}>
@@ -92,12 +93,4 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
       )}
     </section>
   );
-}
-
-/** What stands above the printed list. */
-function titleOf(): string {
-  const { onlyTaught, shape } = wish.value;
-  const name = SHAPE_NAMES.find((each) => each.shape === shape)?.name;
-  const upTo = `taught up to step ${progress.value.upTo}`;
-  return [name ?? 'Words', ...(onlyTaught ? [upTo] : [])].join(' · ');
 }

@@ -1,0 +1,33 @@
+import type { Taught } from '../language/taught.ts';
+import type { Item } from '../sequence/sequence.ts';
+import { type Dictation, type DictationSources, dictationFor } from './dictation.ts';
+
+/** What is practised at home, and of what its words are made. */
+export interface Practised {
+  /** The cards to practise, the most wanted first. */
+  readonly cards: readonly string[];
+  /** What words ask for that are read alone. */
+  readonly alone: Taught;
+  /** What sentences ask for: they want small irregular words such as ‘the’, and are read together. */
+  readonly together: Taught;
+  /** What words and sentences show most. */
+  readonly newest: readonly Item[];
+}
+
+/** How many words and sentences there should be, and the seed that chooses them. */
+export interface HomeSpec {
+  readonly seed: number;
+  readonly words: number;
+  readonly sentences: number;
+}
+
+/** Words to read alone and sentences to read together, all through the word screen; fewer where there are fewer. */
+export function homePractice(
+  { alone, together, newest }: Practised,
+  { seed, words, sentences }: HomeSpec,
+  sources: DictationSources,
+): Pick<Dictation, 'words' | 'sentences'> {
+  const read = dictationFor({ taught: alone, newest, seed, words, sentences: 0 }, sources);
+  const shared = dictationFor({ taught: together, newest, seed, words: 0, sentences }, sources);
+  return { words: read.words, sentences: shared.sentences };
+}
