@@ -4,6 +4,7 @@
  */
 import type { Picture, PicturePart } from '../picture.ts';
 import { figures } from './drawn/figures.ts';
+import { food } from './drawn/food.ts';
 import { happenings } from './drawn/happenings.ts';
 import { places } from './drawn/places.ts';
 import { plants } from './drawn/plants.ts';
@@ -11,7 +12,7 @@ import { things } from './drawn/things.ts';
 
 /** The drawn pictures by keyword. */
 export const drawn: ReadonlyMap<string, Picture> = new Map(
-  Object.entries({ ...things, ...plants, ...figures, ...places, ...happenings }).map(
+  Object.entries({ ...things, ...plants, ...food, ...figures, ...places, ...happenings }).map(
     ([keyword, parts]): [string, Picture] => [
       keyword,
       { box: 32, parts: parts.map(([path, fill]): PicturePart => ({ path, fill })) },
