@@ -11,7 +11,7 @@ afterEach(async () => {
   current = undefined;
 });
 
-describe('cards on paper', () => {
+describe('cards and sheets on paper', () => {
   it('shows what will be printed, makes the file without a network and remembers the choices', async () => {
     current = await visit({ path: '#/print', upTo: 20 });
     const { page, errors } = current;
@@ -25,16 +25,29 @@ describe('cards on paper', () => {
     const file = await saved;
     expect(file.suggestedFilename()).toBe('cards-desk-letter.pdf');
     expect(await renderPdf(await readFile(await file.path()), 20)).toHaveLength(4);
+    await page.getByLabel('Home practice').check();
+    await page.getByRole('img', { name: 'Page 1 of 1' }).waitFor();
+    const before = await page.locator('.papers text').allTextContents();
+    await page.getByRole('button', { name: 'Other words' }).press('Enter');
+    await expect.poll(() => page.locator('.papers text').allTextContents()).not.toEqual(before);
+    await page.getByLabel('Small, for a desk').check();
     await current.stopServer();
     await page.getByLabel('A4').check();
     const again = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the PDF' }).click();
     const [first] = await renderPdf(await readFile(await (await again).path()), 20);
     expect(first!.height).toBeCloseTo(297, 0);
-    for (const [width, height] of SIZES) await fitsAcross(page, width, height);
+    await page.getByLabel('Slides for a projector').check();
+    await page.getByRole('img', { name: 'Slide 1 of 62' }).waitFor();
+    await page.getByLabel('A short check').check();
+    await page.getByText('on 4 sheets').waitFor();
     expect(await barriersIn(page)).toEqual([]);
+    for (const [width, height] of SIZES) await fitsAcross(page, width, height);
+    const check = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save the PDF' }).press('Enter');
+    expect((await check).suggestedFilename()).toBe('check-a4.pdf');
     expect(await page.evaluate(() => localStorage.getItem('sweepline.print'))).toMatch(
-      /"desk".*"a4"/,
+      /"check".*"a4"/,
     );
     expect(errors).toEqual([]);
   });
