@@ -1,7 +1,7 @@
 /**
  * Which picture of the open set Fluent Emoji (flat, MIT; NOTICE) stands for a keyword. Reviewed one by
  * one: a child who sees the picture should say the keyword. What has no good picture there is drawn in
- * drawn.ts, or has none: a keyword such as `special` or `region` cannot be drawn so that a child names it.
+ * drawn.ts, or has none: a keyword such as `doubt` or `region` cannot be drawn so that a child names it.
  */
 
 /** Keywords whose picture has the keyword's own name. */
@@ -60,7 +60,6 @@ const otherName: Readonly<Record<string, string>> = {
   question: 'red-question-mark',
   rain: 'cloud-with-rain',
   rhino: 'rhinoceros',
-  ruler: 'straight-ruler',
   saw: 'carpentry-saw',
   shore: 'beach-with-umbrella',
   sleigh: 'sled',
