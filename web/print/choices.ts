@@ -20,8 +20,8 @@ import { THINGS } from './things.ts';
 export const SOURCES = ['taught', 'newest', 'steps', 'today', 'table', 'own'] as const;
 /** Which words: those that show what is new, or what she looked for last. */
 const LISTS = ['new', 'found'] as const;
-/** How many words a list has: one sheet, two, four. */
-export const LENGTHS = [28, 60, 120] as const;
+/** How many words a list has: half a sheet of short ones, one, two. */
+export const LENGTHS = [28, 56, 112] as const;
 
 const step = pipe(number(), integer(), minValue(1), maxValue(999));
 
@@ -43,7 +43,7 @@ const schema = object({
   check: optional(picklist(CHECK_KINDS), 'letter-sounds'),
   timed: optional(boolean(), true),
   list: optional(picklist(LISTS), 'new'),
-  length: optional(picklist(LENGTHS), 28),
+  length: optional(picklist(LENGTHS), 56),
   blending: optional(picklist(SLIDE_BLENDINGS), 'whole'),
   /** How often she asked for other words. */
   draw: optional(pipe(number(), integer(), minValue(0)), 0),
@@ -70,7 +70,7 @@ export const choices = remembered<Choices>('print', schema, {
   check: 'letter-sounds',
   timed: true,
   list: 'new',
-  length: 28,
+  length: 56,
   blending: 'whole',
   draw: 0,
 });
