@@ -72,7 +72,8 @@ function Preview() {
     <section class="print-preview" aria-label="What will be printed">
       <Notes notes={making.notes} />
       {making.views.length === 0 ? (
-        <Nothing kind={kind} />
+        // Enough was taught where a child's own words are wanting; the note says what to do.
+        (kind !== 'home' || making.notes.length === 0) && <Nothing kind={kind} />
       ) : (
         <>
           <Save making={making} />
