@@ -8,7 +8,7 @@ import { type Measurement, summary } from './measure.ts';
  * itself asks for until it is quiet, and all that is put aside so that it works without a network.
  */
 export async function measurements(): Promise<readonly Measurement[]> {
-  const { page, end } = await visit();
+  const { page, end } = await visit({ keepsApp: true });
   try {
     await page.waitForLoadState('networkidle');
     const asked = await page.evaluate(() => [
