@@ -29,8 +29,8 @@ const MOST_CARDS = 99;
 /** Of four and more piles so many subproblems are looked at before the best board so far is given with its bound. */
 const NODE_LIMIT = 60_000;
 
-/** What can be asked of a board, for every command that finds one. */
-export const BOARD_OPTIONS = {
+/** What a board is to be made of, for every command that finds one. */
+export const BOARD_WISHES = {
   taught: 'text',
   shape: 'text',
   begin: 'text',
@@ -39,9 +39,10 @@ export const BOARD_OPTIONS = {
   pin: 'text',
   ban: 'text',
   focus: 'text',
-  clean: 'flag',
-  strict: 'flag',
 } as const;
+
+/** What can be asked of a board. */
+export const BOARD_OPTIONS = { ...BOARD_WISHES, clean: 'flag', strict: 'flag' } as const;
 
 /** `board --taught T --shape S`: the best board, with proof or bound. */
 export function board(args: readonly string[]): string {

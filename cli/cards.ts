@@ -13,7 +13,7 @@ import { makePdf } from '../print/document.ts';
 import { TURNS } from '../print/duplex.ts';
 import { inks } from '../print/ink.ts';
 import type { Page } from '../print/page.ts';
-import { readShape, readWishes, searchFor } from './board.ts';
+import { BOARD_WISHES, readShape, readWishes, searchFor } from './board.ts';
 import { loadLexicon, loadScreen, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
@@ -26,15 +26,8 @@ const MOST_OWN = 200;
 /** `cards --taught T -o FILE.pdf`: cards or binder strips to print and cut. */
 export async function cards(args: readonly string[]): Promise<string> {
   const typed = readOptions(args, {
-    taught: 'text',
+    ...BOARD_WISHES,
     steps: 'text',
-    shape: 'text',
-    begin: 'text',
-    middle: 'text',
-    end: 'text',
-    pin: 'text',
-    ban: 'text',
-    focus: 'text',
     own: 'text',
     blank: 'text',
     kind: 'text',

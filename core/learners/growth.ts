@@ -1,5 +1,6 @@
 import type { Day } from './day.ts';
 import { estimateCard, type Who } from './estimate.ts';
+import { isOf } from './history.ts';
 import type { Observation } from './observation.ts';
 import { startTracker } from './tracker.ts';
 
@@ -61,8 +62,4 @@ function daysBetween(first: Day, last: Day): readonly Day[] {
   return Array.from({ length: count }, (_, at) =>
     Math.round(first + ((last - first) * at) / (count - 1)),
   );
-}
-
-function isOf({ child, groups }: Observation, { of, id }: Who): boolean {
-  return of === 'child' ? child === id : groups.includes(id);
 }

@@ -48,6 +48,7 @@ export function historiesOf(
   );
 }
 
-function isOf({ child, groups }: Observation, { of, id }: Who): boolean {
+/** Whether a reading tells of this child or group. */
+export function isOf({ child, groups }: Observation, { of, id }: Who): boolean {
   return of === 'child' ? child === id : groups.includes(id);
 }

@@ -1,9 +1,9 @@
+import { counted } from '../app/counted.ts';
 import { cardName } from '../cards/card-name.ts';
 import { heldCards, setHeld } from '../memory/boards.ts';
 import { type Desk, lettersOf, out, put, whyNot } from './desk.ts';
 import { pileInWords, pileNames, type Tally } from './engine.ts';
 import type { Lying } from './moves.ts';
-import { counted } from './said.ts';
 
 interface CardSheetProps {
   readonly desk: Desk;

@@ -1,4 +1,5 @@
 import { computed, signal } from '@preact/signals';
+import { counted } from '../app/counted.ts';
 import type { Board } from '../engine.ts';
 import { boardOnTable } from '../memory/boards.ts';
 import type { Tally } from './engine.ts';
@@ -24,9 +25,4 @@ export function tallyInWords({ real, nonsense, stopped }: Tally): string {
   const parts = [counted(real, 'real word'), `${nonsense} nonsense`];
   if (stopped > 0) parts.push(`${stopped} stopped`);
   return parts.join(', ');
-}
-
-/** So many things. */
-export function counted(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? '' : 's'}`;
 }

@@ -1,14 +1,7 @@
 import { computed } from '@preact/signals';
 import { boolean, nullable, object, picklist, string } from 'valibot';
-import {
-  type Child,
-  childrenOf,
-  groupOf,
-  progressOf,
-  SEQUENCE,
-  taughtOf,
-  WHOLE_CLASS,
-} from '../engine.ts';
+import type { Child } from '../engine.ts';
+import { everyone } from '../memory/everyone.ts';
 import { classState } from '../memory/open-class.ts';
 import { remembered } from '../memory/remembered.ts';
 import { CHECK_KINDS, type CheckKind, type CheckRecord } from './engine.ts';
@@ -27,13 +20,6 @@ const choice = remembered(
 
 /** What she has chosen to check. */
 export const chosen = computed(() => choice.value);
-
-/** The children there are, by name. */
-export const everyone = computed(() =>
-  childrenOf(classState.value, WHOLE_CLASS).toSorted((one, other) =>
-    one.name.localeCompare(other.name),
-  ),
-);
 
 /** The child she has chosen; the first one until then, null when there is none. */
 export const chosenChild = computed<Child | null>(
@@ -57,15 +43,6 @@ export function choose(some: {
 /** Puts a check on the screen, or none. */
 export function openCheck(id: string | null): void {
   choice.value = { ...choice.peek(), open: id };
-}
-
-/** What a child's own group has been taught; the whole class's, when it is in none. */
-export function taughtTo(child: Child) {
-  const state = classState.value;
-  const group = groupOf(state, child) ?? state.groups.get(WHOLE_CLASS);
-  const standing = group?.standing ?? null;
-  const sequence = { sequence: SEQUENCE, upTo: 0, added: [], dropped: [] };
-  return taughtOf(standing ? progressOf(standing, SEQUENCE) : sequence);
 }
 
 /** The minute, in seconds. */

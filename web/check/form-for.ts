@@ -1,7 +1,8 @@
-import type { Child, Engine } from '../engine.ts';
+import { type Child, type Engine, taughtOf } from '../engine.ts';
+import { progressOfChild } from '../memory/everyone.ts';
 import { classState } from '../memory/open-class.ts';
 import { taught } from '../memory/progress.ts';
-import { countWanted, taughtTo } from './choice.ts';
+import { countWanted } from './choice.ts';
 import { type CheckKind, checksOf, type MadeForm, nextForm } from './engine.ts';
 
 /** What is asked of a form. */
@@ -13,7 +14,7 @@ export interface FormWish {
 /** The form that a child of the open class reads next, of what its own group was taught. */
 export function formForChild(child: Child, wish: FormWish, engine: Engine): MadeForm {
   const own = checksOf(classState.value, child.id).map(({ form }) => form);
-  return formOf(child.id, own, wish, { ...engine, taught: taughtTo(child) });
+  return formOf(child.id, own, wish, { ...engine, taught: taughtOf(progressOfChild(child)) });
 }
 
 /** A form for whoever reads it, of what the group at work was taught; each `draw` gives another. */

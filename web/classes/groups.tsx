@@ -1,12 +1,5 @@
-import {
-  type Child,
-  childrenOf,
-  type Group,
-  groupOf,
-  sharedNames,
-  smallGroups,
-  WHOLE_CLASS,
-} from '../engine.ts';
+import { type Group, groupOf, sharedNames, smallGroups, WHOLE_CLASS } from '../engine.ts';
+import { everyone } from '../memory/everyone.ts';
 import { classState } from '../memory/open-class.ts';
 import { GroupPanel } from './group-panel.tsx';
 import { NameForm } from './name-form.tsx';
@@ -16,17 +9,17 @@ import { addGroup } from './roster-acts.ts';
 export function Groups() {
   const state = classState.value;
   const groups = smallGroups(state);
-  const everyone = childrenOf(state, WHOLE_CLASS).toSorted(byName);
+  const all = everyone.value;
   const inGroup = (id: string | null) =>
-    everyone.filter((child) => (groupOf(state, child)?.id ?? null) === id);
+    all.filter((child) => (groupOf(state, child)?.id ?? null) === id);
   const whole = state.groups.get(WHOLE_CLASS) as Group;
   return (
     <section class="groups" aria-labelledby="groups-title">
       <h2 id="groups-title" class="for-ears">
         Groups
       </h2>
-      <SharedNames names={sharedNames(everyone)} />
-      <GroupPanel group={whole} members={groups.length === 0 ? everyone : []} isWhole />
+      <SharedNames names={sharedNames(all)} />
+      <GroupPanel group={whole} members={groups.length === 0 ? all : []} isWhole />
       {groups.length > 0 && (
         <div class="group-panels">
           {groups.map((group) => (
@@ -63,8 +56,4 @@ function SharedNames({ names }: { readonly names: readonly string[] }) {
       ))}
     </div>
   );
-}
-
-function byName(one: Child, other: Child): number {
-  return one.name.localeCompare(other.name) || one.id.localeCompare(other.id);
 }

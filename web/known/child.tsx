@@ -1,5 +1,6 @@
 import './child.css';
 import { useMemo } from 'preact/hooks';
+import { counted } from '../app/counted.ts';
 import { linkTo } from '../app/route.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName, habitNames } from '../cards/card-name.ts';
@@ -7,31 +8,31 @@ import { choose } from '../check/choice.ts';
 import { type Child, groupOf, HABITS, PLACES } from '../engine.ts';
 import { today } from '../memory/day.ts';
 import { whenSaid } from '../memory/day-name.ts';
+import { everyone } from '../memory/everyone.ts';
 import { knowledge, modelDay, observations } from '../memory/knowledge.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
-import { everyone, mapFor, task, taughtToChild } from './class-now.ts';
+import { mapFor, task, taughtToChild } from './class-now.ts';
 import { ConfusionTable } from './confusion-table.tsx';
 import { dueSaid } from './due-said.ts';
 import {
   countConfusions,
-  countWords,
   type Estimate,
   estimateHabit,
   estimatePlace,
   historiesOf,
-  MASTERY_WORDS,
   type MapCell,
   makeDay,
   scheduleOf,
   type Who,
 } from './engine.ts';
 import { Growth } from './growth.tsx';
-import { counted, shareSaid } from './said.ts';
+import { shareSaid } from './said.ts';
 import { Sign } from './sign.tsx';
 import { Skill } from './skill.tsx';
 import { SoundedCard } from './sounded-card.tsx';
 import { linkToView } from './view.ts';
 import { WideTable } from './wide-table.tsx';
+import { WordCounts } from './word-counts.tsx';
 
 /** One child: how it grew, each sound with how sure that is and when it is due, and what it confuses. */
 export function ChildView({
@@ -43,10 +44,9 @@ export function ChildView({
 }) {
   const cards = useMemo(() => taughtToChild(child), [child, classState.value]);
   const who = useMemo((): Who => ({ of: 'child', id: child.id }), [child.id]);
-  const cells = mapFor([who], cards)[0]?.cells ?? [];
+  const row = mapFor([who], cards)[0];
   const own = observations.value.filter((one) => one.child === child.id);
   const confusions = countConfusions(own.filter((one) => one.task === task.value));
-  const counts = countWords(cells);
   return (
     <article class="child-view" aria-labelledby="child-title">
       <header class="child-head">
@@ -56,13 +56,7 @@ export function ChildView({
       <div class="map-tools not-printed">
         <Skill />
       </div>
-      <ul class="child-counts">
-        {MASTERY_WORDS.map((word) => (
-          <li key={word}>
-            <Sign word={word} /> <b>{counts[word]}</b> {word}
-          </li>
-        ))}
-      </ul>
+      <WordCounts row={row} />
       {own.length === 0 && (
         <p class="known-hint">
           Nothing was noted of {child.name} alone yet. Call on {child.name} in a warm-up, or take a
@@ -76,7 +70,7 @@ export function ChildView({
       <div class="child-columns">
         <section class="part" aria-labelledby="child-sounds">
           <h3 id="child-sounds">Sounds, and when to see them again</h3>
-          <Sounds who={who} cells={cells} />
+          <Sounds who={who} cells={row?.cells ?? []} />
         </section>
         <div class="child-column">
           <section class="part" aria-labelledby="child-confusions">

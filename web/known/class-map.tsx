@@ -1,12 +1,13 @@
 import './class-map.css';
 import { useState } from 'preact/hooks';
+import { counted } from '../app/counted.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { mapFor, members, nameOf, rowsFor, taughtCards } from './class-now.ts';
 import { type Columns, cardsShown, columns } from './columns.ts';
 import type { MapCell, MapRow, Who } from './engine.ts';
 import { gridKeys } from './grid-keys.ts';
-import { counted, estimateSaid } from './said.ts';
+import { estimateSaid } from './said.ts';
 import { Sign, SignKey } from './sign.tsx';
 import { Skill } from './skill.tsx';
 import { SoundedCard } from './sounded-card.tsx';

@@ -1,15 +1,6 @@
 import { computed, signal } from '@preact/signals';
-import {
-  type Child,
-  childrenOf,
-  groupOf,
-  type Progress,
-  progressOf,
-  SEQUENCE,
-  stepOf,
-  taughtOf,
-  WHOLE_CLASS,
-} from '../engine.ts';
+import { type Child, type Progress, stepOf, taughtOf, WHOLE_CLASS } from '../engine.ts';
+import { byName, progressOfChild } from '../memory/everyone.ts';
 import { knowledge, modelDay } from '../memory/knowledge.ts';
 import { children, classState, group, groupName } from '../memory/open-class.ts';
 import { progress, taught } from '../memory/progress.ts';
@@ -22,21 +13,12 @@ export const task = signal<'read' | 'spell'>('read');
 /** The children of the group at work, by name. */
 export const members = computed<readonly Child[]>(() => children.value.toSorted(byName));
 
-/** All children of the class, by name. */
-export const everyone = computed<readonly Child[]>(() =>
-  childrenOf(classState.value, WHOLE_CLASS).toSorted(byName),
-);
-
 /** The cards that the group at work was taught, in the order of its teaching. */
 export const taughtCards = computed(() => inOrder(taught.value.correspondences, progress.value));
 
 /** The cards that a child's own group was taught, in the order of their teaching. */
 export function taughtToChild(child: Child): readonly string[] {
-  const state = classState.value;
-  const own = groupOf(state, child) ?? state.groups.get(WHOLE_CLASS);
-  const standing = own?.standing ?? null;
-  if (standing === null) return [];
-  const there = progressOf(standing, SEQUENCE);
+  const there = progressOfChild(child);
   return inOrder(taughtOf(there).correspondences, there);
 }
 
@@ -73,8 +55,4 @@ export function nameOf({ of, id }: Who): string {
 function inOrder(ids: ReadonlySet<string>, { sequence }: Progress): readonly string[] {
   const step = (id: string) => stepOf(sequence, { kind: 'card', id }) ?? 0;
   return [...ids].sort((one, other) => step(one) - step(other));
-}
-
-function byName(one: Child, other: Child): number {
-  return one.name.localeCompare(other.name) || one.id.localeCompare(other.id);
 }

@@ -1,8 +1,9 @@
+import { counted } from '../app/counted.ts';
 import { settings } from '../memory/settings.ts';
 import { nameOf } from './class-now.ts';
 import type { Confusion } from './engine.ts';
 import { heardSaid } from './heard-said.ts';
-import { counted, namesSaid } from './said.ts';
+import { namesSaid } from './said.ts';
 import { SoundedCard } from './sounded-card.tsx';
 
 /** So many rows stand open; the others are seldom more than a slip. */

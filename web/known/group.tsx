@@ -1,4 +1,5 @@
 import './group.css';
+import { counted } from '../app/counted.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { observations } from '../memory/knowledge.ts';
@@ -7,18 +8,16 @@ import { thresholds } from '../memory/thresholds.ts';
 import { chancesOf } from './chances.ts';
 import { members, rowsFor, task, taughtCards } from './class-now.ts';
 import { ConfusionTable } from './confusion-table.tsx';
-import { countConfusions, countWords, MASTERY_WORDS, type MapRow, needsOf } from './engine.ts';
+import { countConfusions, type MapRow, needsOf } from './engine.ts';
 import { Needs } from './needs.tsx';
-import { counted } from './said.ts';
-import { Sign } from './sign.tsx';
 import { Skill } from './skill.tsx';
 import { WideTable } from './wide-table.tsx';
+import { WordCounts } from './word-counts.tsx';
 
 /** The group at work: what its children have in common, what they need next, and what they confuse. */
 export function GroupView() {
   const all = members.value;
   const { groups, children } = rowsFor(taughtCards.value);
-  const counts = countWords(groups[0]?.cells ?? []);
   const ids = new Set(all.map(({ id }) => id));
   const confusions = countConfusions(
     observations.value.filter(
@@ -43,13 +42,7 @@ export function GroupView() {
       <div class="map-tools not-printed">
         <Skill />
       </div>
-      <ul class="child-counts">
-        {MASTERY_WORDS.map((word) => (
-          <li key={word}>
-            <Sign word={word} /> <b>{counts[word]}</b> {word}
-          </li>
-        ))}
-      </ul>
+      <WordCounts row={groups[0]} />
       <div class="group-columns">
         <section class="part" aria-labelledby="group-needs">
           <h3 id="group-needs">What they need next</h3>

@@ -1,9 +1,10 @@
 import './known.css';
 import { asked } from '../app/route.ts';
+import { everyone } from '../memory/everyone.ts';
 import { observations } from '../memory/knowledge.ts';
 import { ChildView } from './child.tsx';
 import { ClassMap } from './class-map.tsx';
-import { everyone, members, taughtCards } from './class-now.ts';
+import { members, taughtCards } from './class-now.ts';
 import { GroupView } from './group.tsx';
 import { Note } from './note.tsx';
 import { NothingYet } from './nothing-yet.tsx';

@@ -1,19 +1,11 @@
 import { expect, it } from 'vitest';
-import { counted, estimateSaid, namesSaid, shareSaid } from './said.ts';
+import { estimateSaid, namesSaid, shareSaid } from './said.ts';
 
 it('says shares in whole percent, with how sure they are', () => {
   expect(shareSaid(0.785)).toBe('79%');
   expect(estimateSaid({ p: 0.78, low: 0.614, high: 0.9 })).toBe(
     'about 78% right, likely between 61% and 90%',
   );
-});
-
-it.each([
-  [1, '1 child'],
-  [0, '0 children'],
-  [3, '3 children'],
-])('counts %i', (count, said) => {
-  expect(counted(count, 'child', 'children')).toBe(said);
 });
 
 it.each<[readonly string[], string]>([

@@ -10,11 +10,6 @@ export function estimateSaid({ p, low, high }: Pick<Estimate, 'p' | 'low' | 'hig
   return `about ${shareSaid(p)} right, likely between ${shareSaid(low)} and ${shareSaid(high)}`;
 }
 
-/** A number of things: `1 child`, `3 children`. */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
-
 /** Names in a row: `Tam`, `Tam and Wren`, `Tam, Wren and 3 more` when there are more than `most`. */
 export function namesSaid(names: readonly string[], most = 4): string {
   if (names.length > most) {

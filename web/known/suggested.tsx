@@ -1,6 +1,7 @@
 import './suggested.css';
 import { signal } from '@preact/signals';
 import { useMemo, useState } from 'preact/hooks';
+import { counted } from '../app/counted.ts';
 import { linkTo } from '../app/route.ts';
 import { Popover } from '../cards/popover.tsx';
 import { type Group, groupOf } from '../engine.ts';
@@ -10,7 +11,7 @@ import { nameOf } from './class-now.ts';
 import { Earlier } from './earlier.tsx';
 import { regroup } from './engine.ts';
 import { Needs } from './needs.tsx';
-import { counted, namesSaid } from './said.ts';
+import { namesSaid } from './said.ts';
 import { Sizes } from './sizes.tsx';
 import { makeGroups, moved, moveTo, needsFor, suggestion } from './suggestion.ts';
 

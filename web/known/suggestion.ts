@@ -2,11 +2,11 @@
 import { signal } from '@preact/signals';
 import { array, maxLength, maxValue, minLength, minValue, number, pipe } from 'valibot';
 import { newId } from '../log/ids.ts';
+import { everyone } from '../memory/everyone.ts';
 import { classState, recordUndoable } from '../memory/open-class.ts';
 import { remembered } from '../memory/remembered.ts';
 import { thresholds } from '../memory/thresholds.ts';
 import { chancesOf } from './chances.ts';
-import { everyone } from './class-now.ts';
 import { needsOf, regroup, suggestGroups } from './engine.ts';
 
 /** The most children of a group and the most groups. */

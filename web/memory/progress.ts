@@ -1,14 +1,23 @@
 import { computed } from '@preact/signals';
-import { makeStanding, type Progress, progressOf, SEQUENCE, taughtOf } from '../engine.ts';
+import {
+  type Group,
+  makeStanding,
+  type Progress,
+  progressOf,
+  SEQUENCE,
+  taughtOf,
+} from '../engine.ts';
 import { group, recordUndoable } from './open-class.ts';
 
 /** Where the group stands. */
-export const progress = computed<Progress>(() => {
-  const { standing } = group.value;
+export const progress = computed<Progress>(() => progressAt(group.value.standing));
+
+/** Where a group of this standing is; before the first step when nothing was told of it. */
+export function progressAt(standing: Group['standing']): Progress {
   return standing
     ? progressOf(standing, SEQUENCE)
     : { sequence: SEQUENCE, upTo: 0, added: [], dropped: [] };
-});
+}
 
 /** What the group has been taught. */
 export const taught = computed(() => taughtOf(progress.value));

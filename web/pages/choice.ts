@@ -2,7 +2,7 @@ import { computed } from '@preact/signals';
 import { type InferOutput, object, picklist, string } from 'valibot';
 import { asked, takeAsked } from '../app/route.ts';
 import type { Child } from '../engine.ts';
-import { everyone } from '../known/class-now.ts';
+import { everyone } from '../memory/everyone.ts';
 import { remembered } from '../memory/remembered.ts';
 import { PAGES } from './engine.ts';
 

@@ -1,11 +1,12 @@
 import { useMemo } from 'preact/hooks';
+import { counted } from '../app/counted.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { kindNames } from '../check/names.ts';
 import { PracticeNote } from '../check/note.tsx';
 import type { Child } from '../engine.ts';
 import { ConfusionTable } from '../known/confusion-table.tsx';
-import { counted, shareSaid } from '../known/said.ts';
+import { shareSaid } from '../known/said.ts';
 import { Sign } from '../known/sign.tsx';
 import { today } from '../memory/day.ts';
 import { dayName, whenSaid } from '../memory/day-name.ts';

@@ -4,7 +4,6 @@
  */
 import { meanings } from '../app/engine-ready.ts';
 import { sentences } from '../app/sentences-ready.ts';
-import { everyone } from '../check/choice.ts';
 import { formForAnyone, formForChild } from '../check/form-for.ts';
 import { formName } from '../check/names.ts';
 import { dictation, newestTaught } from '../dictation/dictation-made.ts';
@@ -12,6 +11,7 @@ import type { Child, Drill, Engine } from '../engine.ts';
 import { boardOnTable } from '../memory/boards.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
+import { everyone } from '../memory/everyone.ts';
 import { modelDay } from '../memory/knowledge.ts';
 import { newestCards } from '../memory/newest-cards.ts';
 import { classState, group } from '../memory/open-class.ts';

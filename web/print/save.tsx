@@ -1,34 +1,18 @@
-import { useEffect, useState } from 'preact/hooks';
-import { saveFile } from '../app/save-text.ts';
+import { useEffect } from 'preact/hooks';
+import { counted } from '../app/counted.ts';
+import { type Saving, savingSaid, useSaving } from '../sheets/use-saving.ts';
 import { type Choices, choices } from './choices.ts';
 import type { Making } from './making.ts';
 import { isOfCards, isSheet, type Thing } from './things.ts';
 
-type State = '' | 'making' | 'saved' | 'failed';
-
 /** The one next step: the file, and how to print it. */
 export function Save({ making }: { readonly making: Making }) {
-  const [state, setState] = useState<State>('');
-  useEffect(() => setState(''), [making]);
+  const { state, save, forget } = useSaving(making.file);
+  useEffect(forget, [making]);
   const now = choices.value;
-  const save = async () => {
-    setState('making');
-    try {
-      const { name, bytes, type } = await making.file();
-      saveFile(name, bytes as BlobPart, type);
-      setState('saved');
-    } catch {
-      setState('failed');
-    }
-  };
   return (
     <div class="print-save">
-      <button
-        type="button"
-        class="button next"
-        aria-disabled={state === 'making'}
-        onClick={() => state !== 'making' && void save()}
-      >
+      <button type="button" class="button next" aria-disabled={state === 'making'} onClick={save}>
         {now.kind === 'slides' ? 'Save the slides' : 'Save the PDF'}
       </button>
       <p>
@@ -59,10 +43,9 @@ const things: Partial<Record<Thing, string>> = {
   check: 'word',
 };
 
-function saidOf(state: State, now: Choices): string {
-  if (state === 'making') return 'Making the file …';
-  if (state === 'failed') return 'The file could not be made. Nothing is lost: try once more.';
-  return `${state === 'saved' ? 'Saved among your downloads. ' : ''}${howTo(now)}`;
+function saidOf(state: Saving, now: Choices): string {
+  if (state === 'making' || state === 'failed') return savingSaid[state];
+  return `${savingSaid[state]} ${howTo(now)}`.trim();
 }
 
 /** How it is printed or shown. */
@@ -84,7 +67,3 @@ const whose = {
   home: 'One for each child.',
   check: 'The child reads from the first pages; you score on those after them.',
 } as const;
-
-function counted(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? '' : 's'}`;
-}

@@ -1,6 +1,6 @@
 import { linkTo, type Screen } from '../app/route.ts';
-import { everyone } from '../check/choice.ts';
 import { kindNames } from '../check/names.ts';
+import { everyone } from '../memory/everyone.ts';
 import { groupName } from '../memory/open-class.ts';
 import { WhichBoard } from './card-choices.tsx';
 import { choices, choose, LENGTHS } from './choices.ts';

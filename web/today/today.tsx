@@ -1,5 +1,6 @@
 import './today.css';
 import { useEffect } from 'preact/hooks';
+import { counted } from '../app/counted.ts';
 import { engine, startEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
 import { drillsOf } from '../engine.ts';
@@ -74,8 +75,4 @@ function waiting(ready: typeof engine.value): string {
     return 'The word list did not arrive. Once it has been loaded, everything works without a network.';
   }
   return 'Fetching the word list …';
-}
-
-function counted(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? '' : 's'}`;
 }

@@ -1,0 +1,16 @@
+import { countWords, MASTERY_WORDS, type MapRow } from './engine.ts';
+import { Sign } from './sign.tsx';
+
+/** How many cards there are of each word, beside its sign. */
+export function WordCounts({ row }: { readonly row: MapRow | undefined }) {
+  const counts = countWords(row?.cells ?? []);
+  return (
+    <ul class="child-counts">
+      {MASTERY_WORDS.map((word) => (
+        <li key={word}>
+          <Sign word={word} /> <b>{counts[word]}</b> {word}
+        </li>
+      ))}
+    </ul>
+  );
+}

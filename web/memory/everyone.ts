@@ -1,0 +1,21 @@
+import { computed } from '@preact/signals';
+import { type Child, childrenOf, groupOf, type Progress, WHOLE_CLASS } from '../engine.ts';
+import { classState } from './open-class.ts';
+import { progressAt } from './progress.ts';
+
+/** All children of the open class, by name. */
+export const everyone = computed<readonly Child[]>(() =>
+  childrenOf(classState.value, WHOLE_CLASS).toSorted(byName),
+);
+
+/** Orders children by name, and those of one name always alike. */
+export function byName(one: Child, other: Child): number {
+  return one.name.localeCompare(other.name) || one.id.localeCompare(other.id);
+}
+
+/** Where a child's own group stands; the whole class, when the child is in none. */
+export function progressOfChild(child: Child): Progress {
+  const state = classState.value;
+  const own = groupOf(state, child) ?? state.groups.get(WHOLE_CLASS);
+  return progressAt(own?.standing ?? null);
+}
