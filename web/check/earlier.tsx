@@ -3,6 +3,7 @@ import { whenSaid } from '../memory/day-name.ts';
 import { openCheck } from './choice.ts';
 import { type CheckRecord, readingOf, scoreCheck } from './engine.ts';
 import { kindNames } from './names.ts';
+import { ratesOf } from './rates.ts';
 
 /** A child's checks, the latest first, each opening to its score. */
 export function EarlierChecks({
@@ -39,7 +40,7 @@ export function EarlierChecks({
 
 function Row({ check, isCurrent }: { readonly check: CheckRecord; readonly isCurrent: boolean }) {
   const score = scoreCheck(readingOf(check));
-  const { right, asked, soundsRight, soundsAsked, rightPerMinute } = score;
+  const { right, asked, soundsRight, soundsAsked } = score;
   return (
     <tr aria-current={isCurrent ? 'true' : undefined}>
       <th scope="row">
@@ -60,7 +61,11 @@ function Row({ check, isCurrent }: { readonly check: CheckRecord; readonly isCur
           <td>
             {soundsRight} of {soundsAsked}
           </td>
-          <td>{rightPerMinute === null ? 'no clock' : Math.round(rightPerMinute)}</td>
+          <td>
+            {check.ended.seconds === null
+              ? 'no clock'
+              : (ratesOf(check, score)?.right ?? 'too short')}
+          </td>
         </>
       )}
     </tr>

@@ -13,6 +13,7 @@ import { EarlierChecks } from './earlier.tsx';
 import { type CheckRecord, type CheckScore, checksOf, readingOf, scoreCheck } from './engine.ts';
 import { formName, itemText, kindNames, outcomeNames, readerOf, shownPieces } from './names.ts';
 import { PracticeNote } from './note.tsx';
+import { ratesOf } from './rates.ts';
 import { UnderWay } from './under-way.tsx';
 
 /** What a check has come to, what was not right, and the child's other checks beside it. */
@@ -68,7 +69,7 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
   const { form, ended } = record;
   const isWords = form.kind === 'nonsense-words';
   const { asked, right, accuracy, soundsAsked, soundsRight } = score;
-  const { rightPerMinute, soundsPerMinute } = score;
+  const rates = ratesOf(record, score);
   return (
     <dl class="check-figures">
       <Figure name={isWords ? 'whole words right' : 'letter sounds right'}>
@@ -80,12 +81,10 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
         </Figure>
       )}
       <Figure name="accuracy">{accuracy === null ? '–' : `${Math.round(accuracy * 100)}%`}</Figure>
-      {rightPerMinute !== null && soundsPerMinute !== null && (
+      {rates && (
         <>
-          <Figure name={isWords ? 'words a minute' : 'sounds a minute'}>
-            {Math.round(rightPerMinute)}
-          </Figure>
-          {isWords && <Figure name="sounds a minute">{Math.round(soundsPerMinute)}</Figure>}
+          <Figure name={isWords ? 'words a minute' : 'sounds a minute'}>{rates.right}</Figure>
+          {isWords && <Figure name="sounds a minute">{rates.sounds}</Figure>}
         </>
       )}
       <Figure name="corrected alone">{score.selfCorrected}</Figure>

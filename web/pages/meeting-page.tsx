@@ -4,6 +4,7 @@ import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { kindNames } from '../check/names.ts';
 import { PracticeNote } from '../check/note.tsx';
+import { ratesOf } from '../check/rates.ts';
 import type { Child } from '../engine.ts';
 import { ConfusionTable } from '../known/confusion-table.tsx';
 import { shareSaid } from '../known/said.ts';
@@ -120,10 +121,11 @@ const MOST_CHECKS = 5;
 function checkSaid(check: CheckRecord): string {
   const { form, day } = check;
   const score = scoreCheck(readingOf(check));
-  const { right, asked, soundsRight, soundsAsked, rightPerMinute } = score;
+  const { right, asked, soundsRight, soundsAsked } = score;
   const isWords = form.kind === 'nonsense-words';
   const sounds = isWords ? `, ${soundsRight} of ${soundsAsked} sounds` : '';
-  const rate = rightPerMinute === null ? '' : `, ${Math.round(rightPerMinute)} right a minute`;
+  const rates = ratesOf(check, score);
+  const rate = rates ? `, ${rates.right} right a minute` : '';
   return `${kindNames[form.kind]} ${whenSaid(day, today())}: ${right} of ${asked} right${sounds}${rate}.`;
 }
 

@@ -1,5 +1,6 @@
-import { type Child, groupOf, progressOf, SEQUENCE, taughtOf, WHOLE_CLASS } from '../engine.ts';
+import { type Child, groupOf, taughtOf, WHOLE_CLASS } from '../engine.ts';
 import { taughtToChild } from '../known/class-now.ts';
+import { progressOfChild } from '../memory/everyone.ts';
 import { knowledge, modelDay, observations } from '../memory/knowledge.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
 import { thresholds } from '../memory/thresholds.ts';
@@ -28,10 +29,7 @@ export function ownConfusions({ id }: Child): readonly Confusion[] {
 export function placeOfChild(child: Child) {
   const state = classState.value;
   const group = groupOf(state, child) ?? state.groups.get(WHOLE_CLASS);
-  const standing = group?.standing ?? null;
-  const progress = standing
-    ? progressOf(standing, SEQUENCE)
-    : { sequence: SEQUENCE, upTo: 0, added: [], dropped: [] };
+  const progress = progressOfChild(child);
   return {
     name: group ? nameOfGroup(group, state) : '',
     progress,

@@ -1,0 +1,14 @@
+import type { CheckRecord, CheckScore } from './engine.ts';
+
+/** A shorter reading says nothing of a minute, in seconds (common practice, no source). */
+const SHORTEST = 15;
+
+/** What was right in a minute; null without a clock, and where it was read for too short a time to tell. */
+export function ratesOf(
+  { ended }: CheckRecord,
+  { rightPerMinute, soundsPerMinute }: CheckScore,
+): { readonly right: number; readonly sounds: number } | null {
+  if (rightPerMinute === null || soundsPerMinute === null) return null;
+  if ((ended?.seconds ?? 0) < SHORTEST) return null;
+  return { right: Math.round(rightPerMinute), sounds: Math.round(soundsPerMinute) };
+}
