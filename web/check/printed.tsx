@@ -1,3 +1,4 @@
+import './printed.css';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
 import { PER_ROW } from './choice.ts';

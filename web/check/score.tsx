@@ -1,3 +1,4 @@
+import './score.css';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { slipSaid } from '../after/slip-said.ts';

@@ -1,3 +1,4 @@
+import './under-way.css';
 import { useState } from 'preact/hooks';
 import { Popover } from '../cards/popover.tsx';
 import { endCheck, markItem, takeOut, undoMark } from './check-acts.ts';
