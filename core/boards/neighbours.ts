@@ -8,15 +8,16 @@
  * 19 (1998), for sounds.
  *
  * Method: each word is laid down as itself, with each sound blanked and with
- * each sound left out, as whole numbers in three sorted lists; a neighbour is
- * then an equal number, found by halving. Some 70 ms once for a list, then
- * O(sounds × log words). Trying every phoneme at every place, the other way,
- * takes forty times as many look-ups for each word.
+ * each sound left out, as whole numbers in three tables that count them
+ * (core/boards/key-counts.ts); a neighbour is then an equal number. Some 40 ms
+ * once for a list, then O(sounds). Trying every phoneme at every place, the
+ * other way, takes forty times as many look-ups for each word.
  */
 import { PHONEMES, type Phoneme } from '../language/phonemes.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import { soundsOfCards } from '../words/phonotactics.ts';
 import { SOUND_ALIKE_BAND } from './judge.ts';
+import { countKeys, type KeyCounts } from './key-counts.ts';
 
 /**
  * How many familiar words, by their ordinary reading, differ from these sounds
@@ -27,20 +28,21 @@ export function realNeighbours(sounds: readonly Phoneme[], lexicon: Lexicon): nu
   const { whole, blanked, shortened } = patternsIn(lexicon);
   const codes = sounds.map(codeOf);
   if (codes.length > LONGEST) return 0;
-  const same = countOf(whole, keyOf(codes));
-  let count = countOf(shortened, keyOf(codes));
+  const own = keyOf(codes);
+  const same = whole.of(own);
+  let count = shortened.of(own);
   for (let at = 0; at < codes.length; at++) {
-    count += countOf(blanked, keyOf(codes, at, BLANK)) - same;
-    if (codes[at] !== codes[at - 1]) count += countOf(whole, keyOf(codes, at, NOTHING));
+    count += blanked.of(keyOf(codes, at, BLANK)) - same;
+    if (codes[at] !== codes[at - 1]) count += whole.of(keyOf(codes, at, NOTHING));
   }
   return count;
 }
 
-/** Words and what is left of them, as numbers in ascending order. */
+/** Words and what is left of them, as numbers. */
 interface Patterns {
-  readonly whole: Float64Array;
-  readonly blanked: Float64Array;
-  readonly shortened: Float64Array;
+  readonly whole: KeyCounts;
+  readonly blanked: KeyCounts;
+  readonly shortened: KeyCounts;
 }
 
 /** So many sounds still make a number that is exact as a double. */
@@ -89,27 +91,9 @@ function layDown(lexicon: Lexicon): Patterns {
       if (codes[at] !== codes[at - 1]) shortened.push(keyOf(codes, at, NOTHING));
     }
   }
-  return { whole: sorted(whole), blanked: sorted(blanked), shortened: sorted(shortened) };
-}
-
-function sorted(keys: readonly number[]): Float64Array {
-  return Float64Array.from(keys).sort();
-}
-
-/** How often a number stands in a sorted list. */
-function countOf(keys: Float64Array, key: number): number {
-  const first = firstFrom(keys, key);
-  return keys[first] === key ? firstFrom(keys, key + 1) - first : 0;
-}
-
-/** The first place whose number is not below `key`. */
-function firstFrom(keys: Float64Array, key: number): number {
-  let from = 0;
-  let to = keys.length;
-  while (from < to) {
-    const middle = (from + to) >> 1;
-    if ((keys[middle] as number) < key) from = middle + 1;
-    else to = middle;
-  }
-  return from;
+  return {
+    whole: countKeys(whole),
+    blanked: countKeys(blanked),
+    shortened: countKeys(shortened),
+  };
 }
