@@ -25,59 +25,62 @@ export function makeRunEdges(
   index.forEach((at, word) => {
     wordAt[at] = word;
   });
-  const pairs = numberContrasts(piles, contrasts);
+  const cards = piles.reduce((sum, pile) => sum + pile.length, 0);
+  const pairOf = numberContrasts(piles, cards, contrasts);
   const shown = new Set<number>();
   const firstEdge = new Int32Array(index.length + 1);
-  const leadsTo: number[] = [];
-  const turns: number[] = [];
-  const contrast: number[] = [];
+  const most = index.length * (cards - piles.length);
+  const leadsTo = new Int32Array(most);
+  const turns = new Uint8Array(most);
+  const contrast = new Int16Array(most);
+  let edges = 0;
   for (let word = 0; word < index.length; word++) {
+    const at = index[word] as number;
     let stride = 1;
     for (let pile = piles.length - 1; pile >= 0; pile--) {
       const size = (piles[pile] as readonly string[]).length;
-      const at = index[word] as number;
       const own = Math.floor(at / stride) % size;
+      const left = cardAt[word * piles.length + pile] as number;
       for (let card = 0; card < size; card++) {
         const other = wordAt[at + (card - own) * stride] as number;
         if (card === own || other < 0 || spelling[word] === spelling[other]) continue;
-        const left = cardAt[word * piles.length + pile] as number;
-        const right = cardAt[other * piles.length + pile] as number;
-        const pair = pairs.size > 0 ? (pairs.get(`${left} ${right}`) ?? -1) : -1;
+        const pair = pairOf[left * cards + left + card - own] as number;
         if (pair >= 0) shown.add(pair);
-        leadsTo.push(other);
-        turns.push(pile);
-        contrast.push(pair);
+        leadsTo[edges] = other;
+        turns[edges] = pile;
+        contrast[edges++] = pair;
       }
       stride *= size;
     }
-    firstEdge[word + 1] = leadsTo.length;
+    firstEdge[word + 1] = edges;
   }
   return {
     firstEdge,
-    leadsTo: Int32Array.from(leadsTo),
-    turns: Uint8Array.from(turns),
-    contrast: Int16Array.from(contrast),
+    leadsTo: leadsTo.subarray(0, edges),
+    turns: turns.subarray(0, edges),
+    contrast: contrast.subarray(0, edges),
     contrasts: shown.size,
   };
 }
 
-/** The number of each contrast by the numbers of its cards, in both orders. */
+/** The number of each contrast by one card's number · cards + the other's, in both orders; else -1. */
 function numberContrasts(
   piles: readonly (readonly string[])[],
+  cards: number,
   contrasts: readonly (readonly [string, string])[],
-): ReadonlyMap<string, number> {
-  const pairs = new Map<string, number>();
+): Int16Array {
+  const pairOf = new Int16Array(cards * cards).fill(-1);
+  let number = 0;
   let first = 0;
   for (const pile of piles) {
     for (const [one, other] of contrasts) {
       const [left, right] = [first + pile.indexOf(one), first + pile.indexOf(other)];
-      if (left < first || right < first || left === right || pairs.has(`${left} ${right}`))
-        continue;
-      const number = pairs.size / 2;
-      pairs.set(`${left} ${right}`, number);
-      pairs.set(`${right} ${left}`, number);
+      if (left < first || right < first || left === right) continue;
+      if (pairOf[left * cards + right] !== -1) continue;
+      pairOf[left * cards + right] = number;
+      pairOf[right * cards + left] = number++;
     }
     first += pile.length;
   }
-  return pairs;
+  return pairOf;
 }

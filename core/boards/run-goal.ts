@@ -6,7 +6,7 @@ import type { SortCounts } from './run-words.ts';
 
 /** What no run over this board can exceed: first the length, then the shares of that length. */
 export function makeRunGoal(graph: RunGraph, wishes: RunWishes): RunGoal {
-  const flips = Math.min(wishes.flips, graph.spellings);
+  const flips = Math.min(wishes.flips, furthest(graph));
   const wantsFocus = wishes.focusShare !== undefined && (wishes.focus ?? []).length > 0;
   return {
     flips,
@@ -16,6 +16,11 @@ export function makeRunGoal(graph: RunGraph, wishes: RunWishes): RunGoal {
     contrasts: Math.min(Math.max(0, flips - 1), graph.contrasts),
     risen: graph.hard === null ? 0 : flips,
   };
+}
+
+/** The most spellings that one word leads to; 0 on a board without words. */
+function furthest({ reach }: RunGraph): number {
+  return reach.reduce((most, count) => Math.max(most, count), 0);
 }
 
 /** How many of so many flips can be of a sort, as near to the share as there are spellings. */

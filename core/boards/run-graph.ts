@@ -4,17 +4,22 @@
  */
 import type { Lexicon } from '../words/lexicon.ts';
 import { makeRunEdges, type RunEdges } from './run-edges.ts';
+import { reachOf } from './run-reach.ts';
 import type { RunWishes } from './run-wishes.ts';
 import { makeRunWords, type RunWords } from './run-words.ts';
 import type { WordTable } from './word-table.ts';
 
 /** Nodes are words by number. */
-export type RunGraph = RunWords & RunEdges;
+export interface RunGraph extends RunWords, RunEdges {
+  /** By node: how many spellings can be reached from it, its own among them. */
+  readonly reach: Int32Array;
+}
 
 /** Makes the graph of a judged board. O(words × cards). */
 export function makeRunGraph(table: WordTable, wishes: RunWishes, lexicon: Lexicon): RunGraph {
   const words = makeRunWords(table, wishes, lexicon);
-  return { ...words, ...makeRunEdges(table, words, wishes.contrasts ?? []) };
+  const edges = makeRunEdges(table, words, wishes.contrasts ?? []);
+  return { ...words, ...edges, reach: reachOf(words, edges) };
 }
 
 /** The edge between two nodes, which there must be. */

@@ -33,7 +33,7 @@ export function takeWalk(
   begun: readonly number[] = [],
 ): readonly number[] {
   const { isReal, isFocused, reserve, spelling, ease, hard, piles, cardAt } = graph;
-  const { firstEdge, leadsTo, turns, contrast } = graph;
+  const { firstEdge, leadsTo, turns, contrast, reach } = graph;
   if (goal.flips === 0) return [];
   const kinds = makeRunPlan(goal.flips, goal.real, random);
   const focuses = goal.focused === null ? [] : makeRunPlan(goal.flips, goal.focused, random);
@@ -43,6 +43,7 @@ export function takeWalk(
   const likingOf = new Float64Array(piles);
   const path: number[] = [];
   let unseen = goal.cards;
+  let contrastsLeft = graph.contrasts;
   let realLeft = goal.real;
   let focusedLeft = goal.focused ?? 0;
   let kindDue = KIND_DUE;
@@ -90,7 +91,8 @@ export function takeWalk(
     for (let tries = random.below(STARTS); tries < STARTS; tries++) {
       const node = random.below(graph.index.length);
       if (!mayTake(node)) continue;
-      const liking = suits(node, 0) + (ease[node] as number) - hardnessOff(node, 0);
+      let liking = suits(node, 0) + (ease[node] as number) - hardnessOff(node, 0);
+      if ((reach[node] as number) < goal.flips) liking -= DEAD_END;
       if (liking <= most) continue;
       most = liking;
       chosen = node;
@@ -128,11 +130,7 @@ export function takeWalk(
       const pair = contrast[edge] as number;
       if (pair >= 0 && !contrasted[pair]) liking += 9;
       if (liking + MOST_AHEAD <= most) continue;
-      if (left > 1) {
-        const ahead = waysOn(node, place + 1);
-        if (ahead < 0) continue;
-        liking += ahead;
-      }
+      if (left > 1) liking += waysOn(node, place + 1);
       if (liking <= most) continue;
       most = liking;
       chosen = edge;
@@ -149,12 +147,14 @@ export function takeWalk(
     inARow = pile === lastPile ? inARow + 1 : 1;
     lastPile = pile;
     const pair = contrast[edge] as number;
-    if (pair >= 0) contrasted[pair] = 1;
+    if (pair < 0 || contrasted[pair]) return;
+    contrasted[pair] = 1;
+    contrastsLeft--;
   }
 
-  /** -1 when no edge leads on; else more the better an edge suits what is due then. */
+  /** More the better an edge suits what is due then; a way that ends is taken only where all do. */
   function waysOn(from: number, place: number): number {
-    let best = -1;
+    let best = -DEAD_END;
     for (let edge = firstEdge[from] as number; edge < (firstEdge[from + 1] as number); edge++) {
       const node = leadsTo[edge] as number;
       if (!mayTake(node) || spelling[node] === spelling[from]) continue;
@@ -163,7 +163,7 @@ export function takeWalk(
       const kind = kinds[place] === isReal[node] ? 1 : 0;
       const focus = place >= focuses.length || focuses[place] === isFocused[node] ? 1 : 0;
       if (kind + focus > best) best = kind + focus;
-      if (best === 2 && graph.contrasts === 0) break;
+      if (best === 2 && contrastsLeft === 0) break;
     }
     return best;
   }
@@ -181,3 +181,4 @@ const FOCUS_DUE = 3.5;
 const EASE = 1.5;
 const RISE = 5;
 const MOST_AHEAD = 3;
+const DEAD_END = 999;

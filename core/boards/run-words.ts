@@ -33,7 +33,7 @@ export interface RunWords {
   readonly focuses: SortCounts;
   /** GLADLY, IF_NEEDED or AGAIN. */
   readonly reserve: Uint8Array;
-  /** 0 to 1 for nonsense, the better the higher; 0 for real words. */
+  /** How easy among the words of the board, 0 to 1, for nonsense; 0 for real words. */
   readonly ease: Float64Array;
   /** How hard, 0 to 1 by rank; null when no rise is wished. */
   readonly hard: Float64Array | null;
@@ -63,6 +63,7 @@ export function makeRunWords(table: WordTable, wishes: RunWishes, lexicon: Lexic
     const word = said[Math.floor(at / piles)];
     for (const sound of sounds[card] as readonly Phoneme[]) word?.sounds.push(sound);
   });
+  const ease = easeAmong(said, lexicon);
   const { spelling, spellings } = numberSpellings(table, index);
   return {
     index: Int32Array.from(index),
@@ -77,8 +78,8 @@ export function makeRunWords(table: WordTable, wishes: RunWishes, lexicon: Lexic
       if (isReal[word]) return outcomeAt(table, at) === 'rare' ? IF_NEEDED : GLADLY;
       return isAwkward(said[word] as Said, lexicon) ? IF_NEEDED : GLADLY;
     }),
-    ease: easeOfNonsense(said, isReal, lexicon),
-    hard: wishes.rise ? hardnessRanks(said, isReal, easeAmong(said, lexicon)) : null,
+    ease: Float64Array.from(ease, (of, word) => (isReal[word] ? 0 : of)),
+    hard: wishes.rise ? hardnessRanks(said, isReal, ease) : null,
     piles,
     cardAt,
     cards: cards.length,
@@ -118,13 +119,4 @@ function countSorts(isSort: Uint8Array, spelling: Int32Array): SortCounts {
     counted[sort ? 1 : 0].add(spelling[word] as number);
   });
   return { ofOneSort: counted[1].size, ofTheOther: counted[0].size };
-}
-
-function easeOfNonsense(said: readonly Said[], isReal: Uint8Array, lexicon: Lexicon): Float64Array {
-  const ranks = easeAmong(
-    said.filter((_, word) => !isReal[word]),
-    lexicon,
-  );
-  let next = 0;
-  return Float64Array.from(isReal, (real) => (real ? 0 : (ranks[next++] as number)));
 }
