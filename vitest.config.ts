@@ -8,6 +8,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['**/*.test.{ts,tsx}'],
+    setupFiles: ['test/property-seed.ts'],
     isolate: false,
     maxWorkers: 2,
     testTimeout: 60_000,

@@ -1,4 +1,5 @@
 import { readFileSync, rmSync } from 'node:fs';
+import { relative } from 'node:path';
 import { ensureApp } from './app.mjs';
 import { ensureLexicon } from './lexicon.mjs';
 import { fromRoot } from './root.mjs';
@@ -7,11 +8,14 @@ import { run } from './run.mjs';
 /**
  * `npm test`: every check there is, one after the other and all of them even when one fails. Each
  * reading of the code (types, lint, boundaries, unused) counts as one test; the unit tests and the
- * browser journeys count as many as ran; what must be built first counts only when it fails. The last line gives the true totals.
+ * browser journeys count as many as ran; what must be built first counts only when it fails. At the
+ * end stand the tests that failed, by name, and in the last line the true totals.
  */
 interface Outcome {
   readonly passed: number;
   readonly failed: number;
+  /** The tests that failed, each with the first line of why. */
+  readonly failures?: readonly string[];
 }
 
 interface Phase {
@@ -34,6 +38,7 @@ const phases: readonly Phase[] = [
 ];
 
 const lines: string[] = [];
+const failures: string[] = [];
 let passed = 0;
 let failed = 0;
 for (const { name, check } of phases) {
@@ -42,12 +47,14 @@ for (const { name, check } of phases) {
   const outcome = await check();
   passed += outcome.passed;
   failed += outcome.failed;
+  failures.push(...(outcome.failures ?? []));
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   const word = outcome.failed > 0 ? 'FAILED' : 'ok';
   lines.push(
     `${name.padEnd(18)}${word.padEnd(8)}${outcome.passed} passed, ${outcome.failed} failed (${seconds} s)`,
   );
 }
+if (failures.length > 0) process.stdout.write(`\n── failed ──\n${failures.join('\n')}\n`);
 process.stdout.write(`\n${lines.join('\n')}\n\n${passed} passed, ${failed} failed\n`);
 process.exitCode = failed > 0 ? 1 : 0;
 
@@ -86,9 +93,9 @@ async function tests(name: string, args: readonly string[]): Promise<Outcome> {
   rmSync(report, { force: true });
   const [vitest, ...first] = tool('vitest', 'run', '--reporter=default', '--reporter=json');
   const code = await run(vitest, [...first, `--outputFile.json=${report}`, ...args]);
-  const { passed, failed } = counted(report);
-  const wrong = failed === 0 && (code !== 0 || passed === 0);
-  return { passed, failed: wrong ? 1 : failed };
+  const counts = counted(report);
+  const wrong = counts.failed === 0 && (code !== 0 || counts.passed === 0);
+  return wrong ? { ...counts, failed: 1 } : counts;
 }
 
 /** The totals of vitest's JSON report; none when it wrote no report. */
@@ -99,10 +106,33 @@ function counted(report: string): Outcome {
   } catch {
     return { passed: 0, failed: 0 };
   }
-  const { numPassedTests, numFailedTests, testResults } = JSON.parse(text);
-  const unloaded = testResults.filter(
-    (file: { status: string; assertionResults: readonly unknown[] }) =>
-      file.status === 'failed' && file.assertionResults.length === 0,
-  ).length;
-  return { passed: numPassedTests, failed: numFailedTests + unloaded };
+  const { numPassedTests, testResults } = JSON.parse(text) as Report;
+  const failures = testResults.flatMap(({ name, status, message, assertionResults }) => {
+    const file = relative(fromRoot(), name);
+    if (status === 'failed' && assertionResults.length === 0)
+      return `${file}: ${firstLine(message)}`;
+    return assertionResults
+      .filter((test) => test.status === 'failed')
+      .map((test) => `${file}: ${test.fullName}: ${firstLine(test.failureMessages[0])}`);
+  });
+  return { passed: numPassedTests, failed: failures.length, failures };
+}
+
+function firstLine(message = ''): string {
+  return message.split('\n', 1)[0] as string;
+}
+
+/** What is read of vitest's JSON report, which is in the form of Jest's. */
+interface Report {
+  readonly numPassedTests: number;
+  readonly testResults: readonly {
+    readonly name: string;
+    readonly status: string;
+    readonly message: string;
+    readonly assertionResults: readonly {
+      readonly status: string;
+      readonly fullName: string;
+      readonly failureMessages: readonly string[];
+    }[];
+  }[];
 }
