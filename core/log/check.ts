@@ -2,7 +2,8 @@
  * Whether something read from a file or a store is a value of a type. Small
  * checks make larger ones; fields that are not asked for are let be, so that
  * what a newer version adds does no harm. By hand, since the core takes no
- * packages.
+ * packages; a class that is opened runs half a million of them, so they loop by
+ * place, which a browser that has just begun does faster than by `every`.
  */
 export type Check<Value> = (value: unknown) => value is Value;
 
@@ -34,7 +35,11 @@ export function isNullOr<Value>(check: Check<Value>): Check<Value | null> {
 
 /** A list of what the check asks for. */
 export function isListOf<Value>(check: Check<Value>): Check<readonly Value[]> {
-  return (value): value is readonly Value[] => Array.isArray(value) && value.every(check);
+  return (value): value is readonly Value[] => {
+    if (!Array.isArray(value)) return false;
+    for (let place = 0; place < value.length; place++) if (!check(value[place])) return false;
+    return true;
+  };
 }
 
 /** Nothing at all, or what the check asks for: for a field that may be missing. */
@@ -48,10 +53,16 @@ export function isShape<Value extends object>(
     readonly [Field in keyof Value]-?: Check<Value[Field]>;
   },
 ): Check<Value> {
-  const checks = Object.entries(fields) as [string, Check<unknown>][];
-  return (value): value is Value =>
-    isObject(value) &&
-    checks.every(([field, check]) => check(Object.hasOwn(value, field) ? value[field] : undefined));
+  const names = Object.keys(fields);
+  const checks = Object.values<Check<unknown>>(fields);
+  return (value): value is Value => {
+    if (!isObject(value)) return false;
+    for (let place = 0; place < names.length; place++) {
+      const name = names[place] as string;
+      if (!checks[place]?.(Object.hasOwn(value, name) ? value[name] : undefined)) return false;
+    }
+    return true;
+  };
 }
 
 /** What one of two checks asks for. */

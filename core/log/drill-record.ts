@@ -1,5 +1,5 @@
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
-import type { Amendment, DrillEvent, EventKind, LogEvent, Moment } from './event.ts';
+import type { Amendment, DrillEvent, EventOf, LogEvent, Moment } from './event.ts';
 
 /**
  * Reads what came of a drill from its events in force, in their order. Null
@@ -7,37 +7,39 @@ import type { Amendment, DrillEvent, EventKind, LogEvent, Moment } from './event
  * before the drill itself does. Begun twice, it is the drill that was first.
  */
 export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
-  const begun = ofKind(events, 'begun')[0];
-  if (begun === undefined) return null;
-  const ended = ofKind(events, 'ended').at(-1);
-  const amendments = ofKind(events, 'amended').map(({ body }) => body);
-  return {
-    id: begun.body.drillId,
-    groupId: begun.body.groupId,
-    day: begun.body.day,
-    drill: begun.body.drill,
-    at: begun.at,
-    shown: ofKind(events, 'shown').map(happeningOf),
-    calls: ofKind(events, 'called').map((event) => ({
-      ...happeningOf(event),
-      child: event.body.child,
-    })),
-    marks: ofKind(events, 'marked').map((event) => {
+  let begun: EventOf<'begun'> | null = null;
+  let ended: DrillRecord['ended'] = null;
+  const shown: Happening[] = [];
+  const calls: DrillRecord['calls'][number][] = [];
+  const marks: Mark[] = [];
+  const corrections: Happening[] = [];
+  const amendments: Amendment[] = [];
+  for (const event of events) {
+    if (event.kind === 'shown') shown.push(happeningOf(event));
+    else if (event.kind === 'corrected') corrections.push(happeningOf(event));
+    else if (event.kind === 'called') {
+      calls.push({ ...happeningOf(event), child: event.body.child });
+    } else if (event.kind === 'marked') {
       const { cards, broke, heard, child } = event.body;
-      return amended({ ...happeningOf(event), cards, broke, heard, child }, amendments);
-    }),
-    corrections: ofKind(events, 'corrected').map(happeningOf),
-    ended: ended ? { at: ended.at, complete: ended.body.complete } : null,
+      marks.push({ ...happeningOf(event), cards, broke, heard, child });
+    } else if (event.kind === 'amended') amendments.push(event.body);
+    else if (event.kind === 'ended') ended = { at: event.at, complete: event.body.complete };
+    else begun ??= event;
+  }
+  if (begun === null) return null;
+  const { drillId: id, groupId, day, drill } = begun.body;
+  return {
+    id,
+    groupId,
+    day,
+    drill,
+    at: begun.at,
+    shown,
+    calls,
+    marks: marks.map((mark) => amended(mark, amendments)),
+    corrections,
+    ended,
   };
-}
-
-function ofKind<Kind extends EventKind>(
-  events: readonly DrillEvent[],
-  kind: Kind,
-): readonly Extract<DrillEvent, { readonly kind: Kind }>[] {
-  return events.filter(
-    (event): event is Extract<DrillEvent, { readonly kind: Kind }> => event.kind === kind,
-  );
 }
 
 function happeningOf({ id, at, body }: LogEvent & { readonly body: Moment }): Happening {

@@ -9,9 +9,9 @@ export function compareEvents(left: LogEvent, right: LogEvent): number {
 
 /** Events in their order, each once. */
 export function sortEvents<Event extends LogEvent>(events: readonly Event[]): readonly Event[] {
-  const sorted = inOrder(events) ? events : [...events].sort(compareEvents);
-  const isRepeat = (event: Event, place: number): boolean => sorted[place - 1]?.id === event.id;
-  return sorted.some(isRepeat) ? sorted.filter((event, place) => !isRepeat(event, place)) : sorted;
+  if (isSorted(events)) return events;
+  const sorted = [...events].sort(compareEvents);
+  return sorted.filter((event, place) => sorted[place - 1]?.id !== event.id);
 }
 
 /** Ordered events with one more in its place; the same list when it is there already. */
@@ -24,9 +24,12 @@ export function insertEvent<Event extends LogEvent>(
   return events.toSpliced(before + 1, 0, event);
 }
 
-function inOrder(events: readonly LogEvent[]): boolean {
+/** Whether events are in their order, each once. */
+function isSorted(events: readonly LogEvent[]): boolean {
   for (let place = 1; place < events.length; place++) {
-    if (compareEvents(events[place - 1] as LogEvent, events[place] as LogEvent) > 0) return false;
+    const before = events[place - 1] as LogEvent;
+    const event = events[place] as LogEvent;
+    if (before.id === event.id || compareEvents(before, event) > 0) return false;
   }
   return true;
 }
