@@ -47,24 +47,30 @@ describe('the teacher’s word about words', () => {
     }
   });
 
-  it('never lets the stage show a word that was blocked after the run was planned', async () => {
+  it('never lets the stage show a word that was blocked since, and keeps its place', async () => {
     const page = await atSettings(30);
     await openScreen(page, 'today', '.flip');
-    const [beginning, vowel, ending] = await page.evaluate(() => {
+    const planned = await page.evaluate(() => {
       const plan = JSON.parse(localStorage.getItem('sweepline.plan') ?? '{}');
-      return plan.made.drill.run[0].cards;
+      return plan.made.drill.run.slice(0, 3).map(({ cards }: { cards: string[] }) => cards);
     });
-    await putRows(page, [[beginning, vowel, ending]]);
+    await putRows(page, planned);
     await page.locator('.flip .word').first().waitFor();
-    const [first] = await flips(page);
+    const [first, second, third] = await flips(page);
     const onStage = async () => (await page.locator('.row .card').allTextContents()).join('');
     await openScreen(page, 'stage', '.row .card');
     await expect.poll(onStage, { timeout: 10_000 }).toBe(first);
+    await page.keyboard.press('Space');
+    await expect.poll(onStage).toBe(second);
     await openScreen(page, 'settings', '.decide');
-    await page.getByLabel('A word', { exact: true }).fill(first as string);
+    await page.getByLabel('A word', { exact: true }).fill(second as string);
     await page.keyboard.press('Enter');
+    await page.locator('.decisions').waitFor();
     await openScreen(page, 'stage', '.row .card');
-    await expect.poll(onStage, { timeout: 10_000 }).not.toBe(first);
+    await expect.poll(onStage, { timeout: 10_000 }).not.toBe(second);
+    expect(await onStage()).not.toBe(first);
+    await page.keyboard.press('Space');
+    await expect.poll(async () => [third, ''].includes(await onStage())).toBe(true);
   });
 
   it('a word or a sound is settled in the settings and taken back there', async () => {

@@ -81,6 +81,15 @@ export function resume({ id, groupId, drill: begun, ...came }: DrillRecord): voi
   begin({ drillId: id, groupId, drill: begun }, takenUpAt(came, momentsOf(begun)));
 }
 
+/**
+ * Goes on where a warm-up stood, with its plan as it was changed since. It is
+ * another warm-up for the log, since the words at its places are others.
+ */
+export function goOnWith(planned: Drill, { groupId, ...came }: DrillRecord): void {
+  const standing = takenUpAt(came, momentsOf(planned));
+  begin({ drillId: newId(), groupId, drill: planned }, standing);
+}
+
 /** The group's drill of today that was begun and has not ended; null when there is none. */
 export const unfinished = computed<DrillRecord | null>(() => {
   const last = drillsOf(classState.value, group.value.id).at(-1);

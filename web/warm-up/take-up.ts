@@ -3,14 +3,15 @@ import { engine, readyEngine } from '../app/engine-ready.ts';
 import type { Drill } from '../engine.ts';
 import { classWordsKey } from '../memory/class-words.ts';
 import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
-import { askOthers, isOver, resume, running, start, unfinished } from './running.ts';
+import { askOthers, goOnWith, isOver, resume, running, start, unfinished } from './running.ts';
 
 /** How long another window has to say what is under way, in milliseconds. */
 const patience = 60;
 
 /**
  * Takes up today's warm-up: what is under way here or in another window; else
- * what was begun today, where it stood; else the plan, from its beginning.
+ * what was begun today, where it stood, though she has changed flips of it or
+ * blocked a word since; else the plan, from its beginning.
  */
 export function useWarmUp() {
   const planned = drill.value;
@@ -36,8 +37,9 @@ function takeUp(planned: Drill): (() => void) | undefined {
   const timer = setTimeout(() => {
     if (running.peek() !== before || isSame(before?.drill, planned)) return;
     const begun = unfinished.peek();
-    if (begun && isSame(begun.drill, planned)) resume(begun);
-    else start(planned);
+    if (begun?.drill.seed !== planned.seed) start(planned);
+    else if (isSame(begun.drill, planned)) resume(begun);
+    else goOnWith(planned, begun);
   }, patience);
   return () => clearTimeout(timer);
 }

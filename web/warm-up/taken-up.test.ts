@@ -100,4 +100,12 @@ describe('a warm-up that is taken up again', () => {
     expect(momentOf(again)).toBe(8);
     expect(ahead(again)).toEqual([9, 10, 11, 12, 13, 14, 16, 17, 18, 19]);
   });
+
+  it('keeps its place in a plan that has become shorter since, without what is gone', () => {
+    const { record } = run(['next', 'next', 'next', 'next', 'next', 'next', 'correct all']);
+    const shorter = moments.filter(({ part, place }) => part !== 'blending' || place > 0);
+    const again = takenUpAt(record, shorter);
+    expect(momentOf(again)).toBe(5);
+    expect(ahead(again)).toEqual(shorter.map((_, number) => number).slice(6));
+  });
 });

@@ -9,7 +9,8 @@ const SKIPS = 4;
  * Where a warm-up stood, by what the log says came up. What was corrected and
  * has not come again is still to come. A skipped card leaves no trace in the
  * log: what was passed over counts as skipped, except where a card was turned to
- * a word of further on, after which the run goes on where it was left.
+ * a word of further on, after which the run goes on where it was left. Where the
+ * plan has become shorter since, what is gone from it is not to come.
  */
 export function takenUpAt(
   { shown, corrections }: Pick<DrillRecord, 'shown' | 'corrections'>,
@@ -27,7 +28,8 @@ export function takenUpAt(
   const at = isReturn ? past.length : past.indexOf(last);
   const ahead = moments.map((_, number) => number).filter((number) => !past.includes(number));
   let order: readonly number[] = [...past, ...(isReturn ? [last] : []), ...ahead];
-  for (const correction of corrections.filter((one) => !cameAgain(one))) {
+  const toCome = corrections.filter((one) => numberOf(one) >= 0 && !cameAgain(one));
+  for (const correction of toCome) {
     const since = shown.filter((event) => event.at > correction.at).length;
     const due = Math.min(at + Math.max(RETURNS_AFTER - since, 1), order.length);
     order = order.toSpliced(due, 0, numberOf(correction));
