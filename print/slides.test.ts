@@ -207,7 +207,7 @@ function canOpen(): boolean {
 
 /** Where LibreOffice is installed it has to open the file; elsewhere this is shown as skipped. */
 describe.skipIf(!canOpen())('opened by another program (LibreOffice)', () => {
-  test('all slides are there, as PDF and by way of .odp', { timeout: 120_000 }, () => {
+  test('all slides are there, as PDF and by way of .odp', () => {
     const folder = mkdtempSync(join(tmpdir(), 'deck-'));
     writeFileSync(join(folder, 'deck.pptx'), bytes);
     const convert = (file: string, to: string) =>

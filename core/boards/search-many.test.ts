@@ -146,7 +146,7 @@ describe('the search of many piles', () => {
     });
   }
 
-  test('finds the best of all boards of four piles, one of them long', { timeout: 60_000 }, () => {
+  test('finds the best of all boards of four piles, one of them long', () => {
     for (let seed = 0; seed < 40; seed++) {
       const model = clusteredModel(seed);
       const found = solveMany(model);
@@ -160,7 +160,7 @@ describe('the search of many piles', () => {
     }
   });
 
-  test('agrees with HiGHS on boards of four piles', { timeout: 60_000 }, async () => {
+  test('agrees with HiGHS on boards of four piles', async () => {
     const highs = await loadHighs();
     for (const model of fc.sample(models(4, 5), { numRuns: 40, seed: 7 })) {
       const found = solveMany(model);

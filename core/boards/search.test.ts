@@ -192,7 +192,7 @@ describe('the board search', () => {
     );
   });
 
-  test('agrees with the HiGHS solver on 200 models', { timeout: 120_000 }, async () => {
+  test('agrees with the HiGHS solver on 200 models', async () => {
     const highs = await loadHighs();
     const sample = fc.sample(models([8, 4, 8]), { numRuns: 260, seed: 5 });
     let agreed = 0;
@@ -210,9 +210,7 @@ describe('the board search', () => {
     expect(agreed).toBeGreaterThanOrEqual(200);
   });
 
-  test('agrees with HiGHS on boards of real words, clean and not', {
-    timeout: 120_000,
-  }, async () => {
+  test('agrees with HiGHS on boards of real words, clean and not', async () => {
     const highs = await loadHighs();
     for (let seed = 0; seed < 16; seed++) {
       const model = realModel(seed);
@@ -225,7 +223,7 @@ describe('the board search', () => {
     }
   });
 
-  test('finds the best of all boards where many vowels are optional', { timeout: 60_000 }, () => {
+  test('finds the best of all boards where many vowels are optional', () => {
     for (let seed = 0; seed < 60; seed++) {
       const model = crowdedModel(seed);
       const found = solveBoard(model);
@@ -240,9 +238,7 @@ describe('the board search', () => {
     }
   });
 
-  test('finds the best of all boards of real words with many vowels, clean and strict', {
-    timeout: 60_000,
-  }, () => {
+  test('finds the best of all boards of real words with many vowels, clean and strict', () => {
     for (let seed = 0; seed < 4; seed++) {
       const table = drawTable(seed + 100, [9, 20, 9]);
       for (const strict of [false, true]) {

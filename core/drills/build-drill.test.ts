@@ -103,9 +103,7 @@ describe('a drill', () => {
     }
   });
 
-  test('is whole at every step of our own order from the eighth letter on', {
-    timeout: 60_000,
-  }, () => {
+  test('is whole at every step of our own order from the eighth letter on', () => {
     for (const { number, items, title } of SEQUENCE.steps.slice(7)) {
       const newest = items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
       const spec = { taught: taughtUpTo(SEQUENCE, number), newest, seed: number };

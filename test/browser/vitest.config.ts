@@ -12,7 +12,7 @@ export default defineConfig({
     setupFiles: ['test/browser/close-browser.ts'],
     isolate: false,
     maxWorkers: 2,
-    testTimeout: 120_000,
-    hookTimeout: 60_000,
+    testTimeout: 240_000,
+    hookTimeout: 120_000,
   },
 });
