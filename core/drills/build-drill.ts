@@ -100,7 +100,7 @@ function openWish({ run, contrastsLeftOut }: DrawnBoard): string | null {
   if (focused !== 0) {
     const off = Math.abs(focused);
     const words = off === 1 ? '1 word' : `${off} words`;
-    return `The cards to practise come in ${words} ${focused > 0 ? 'more' : 'fewer'} than you asked: as near as these cards make.`;
+    return `The cards to practice come in ${words} ${focused > 0 ? 'more' : 'fewer'} than you asked: as near as these cards make.`;
   }
   if (contrastsLeftOut > 0) {
     return 'Not all the look-alikes could be put side by side: too few words differ in just these two cards.';

@@ -27,7 +27,7 @@ export function makeReason(reason: ReviewReason, today: Day): string {
     case 'unseen':
       return `not seen for ${reason.days} ${reason.days === 1 ? 'day' : 'days'}`;
     case 'never-seen':
-      return 'taught, not practised yet';
+      return 'taught, not practiced yet';
     case 'goes-well':
       return `goes well, last ${ago(reason.days)}`;
   }

@@ -191,7 +191,7 @@ it.each<[ReviewReason, string]>([
   [{ code: 'missed', missed: 1, asked: 2, day: THURSDAY - 8 }, 'missed 1 of 2 8 days ago'],
   [{ code: 'shaky', p: 0.52 }, 'about 5 of 10 right'],
   [{ code: 'unseen', days: 12 }, 'not seen for 12 days'],
-  [{ code: 'never-seen' }, 'taught, not practised yet'],
+  [{ code: 'never-seen' }, 'taught, not practiced yet'],
   [{ code: 'goes-well', days: 4 }, 'goes well, last 4 days ago'],
 ])('%o reads as %s', (reason, sentence) => {
   expect(makeReason(reason, THURSDAY)).toBe(sentence);

@@ -90,7 +90,7 @@ function scoringBlocks(
       withNext: true,
     },
     paragraph(
-      'This is practice monitoring, not a diagnosis: it says what to practise next. For anything more, your school’s licensed specialist and your local rules decide.',
+      'This is practice monitoring, not a diagnosis: it says what to practice next. For anything more, your school’s licensed specialist and your local rules decide.',
       look,
       { soft: true },
     ),

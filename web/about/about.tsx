@@ -28,7 +28,7 @@ export function About() {
         by a dictionary. No list is perfect: the last word is yours, and any flip can be swapped.
       </p>
       <h2>Licences</h2>
-      <p>Sweepline is free software under the MIT licence. It rests on the work named here.</p>
+      <p>Sweepline is free software under the MIT license. It rests on the work named here.</p>
       <Notices />
     </article>
   );

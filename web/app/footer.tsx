@@ -5,7 +5,7 @@ export function Footer() {
   return (
     <footer class="footer">
       <p>Everything stays on this device.</p>
-      <a href={linkTo('about')}>About and licences</a>
+      <a href={linkTo('about')}>About and licenses</a>
     </footer>
   );
 }

@@ -2,7 +2,7 @@
 export function PracticeNote() {
   return (
     <p class="practice-note small">
-      This is practice monitoring, not a diagnosis: it says what to practise next. No norm is
+      This is practice monitoring, not a diagnosis: it says what to practice next. No norm is
       claimed. For anything more, ask your school’s licensed specialists and follow your local
       rules.
     </p>

@@ -29,7 +29,7 @@ export function FamilyNote({ child }: { readonly child: Child }) {
         <p class="quiet">{dayName(today(), today())}</p>
       </header>
       <p class="page-lead">
-        In school we practise reading by sounds for a few minutes every day. Five minutes at home
+        In school we practice reading by sounds for a few minutes every day. Five minutes at home
         help a great deal.
       </p>
       {practice === null && <p class="quiet">Choosing words …</p>}
@@ -69,7 +69,7 @@ export function FamilyNote({ child }: { readonly child: Child }) {
       )}
       {growing.length > 0 && (
         <>
-          <h3>We are practising these just now</h3>
+          <h3>We are practicing these just now</h3>
           <ul class="page-cards">
             {growing.map((card) => (
               <li key={card}>
@@ -80,7 +80,7 @@ export function FamilyNote({ child }: { readonly child: Child }) {
           </ul>
         </>
       )}
-      <h3>How to practise</h3>
+      <h3>How to practice</h3>
       <ol class="home-how">
         <li>
           {child.name} points to each letter or pair of letters, says its sound, then runs a finger

@@ -138,7 +138,7 @@ function home(_: Choices, { practised, seed, reader, sources }: SheetStock, look
 }
 
 function notSure(name: string): string {
-  return `The sounds that ${name} is sure of, by what was noted, do not make words yet. A short check of letter sounds tells more; until then, print what the group practises.`;
+  return `The sounds that ${name} is sure of, by what was noted, do not make words yet. A short check of letter sounds tells more; until then, print what the group practices.`;
 }
 
 function check(_: Choices, stock: SheetStock, look: SheetLook): Chosen {

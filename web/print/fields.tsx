@@ -47,7 +47,7 @@ export function Paper() {
       inRow
       options={PAPERS.map((paper) => [paper, paperNames[paper]])}
     >
-      <Check name="grey">For a grey printer</Check>
+      <Check name="grey">For a gray printer</Check>
     </Radios>
   );
 }

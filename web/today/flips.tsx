@@ -86,7 +86,7 @@ function SwapFlip({
       <p class="quiet small">
         {choices.length > 0
           ? 'Put another in its place; one card still turns at a time:'
-          : 'No other word fits between its neighbours here.'}
+          : 'No other word fits between its neighbors here.'}
       </p>
       <div class="choices">
         {choices.map((choice) => (

@@ -46,13 +46,13 @@ export function WishChoices() {
         <summary>More wishes</summary>
         <div class="wishes">
           <Choice
-            name="Words with a card to practise"
+            name="Words with a card to practice"
             value={now.focusShare === null ? '' : `${now.focusShare}`}
             options={focusShares}
             choose={(share) =>
               remake(
                 { focusShare: share === '' ? null : Number(share) },
-                'Changed how often the cards to practise come.',
+                'Changed how often the cards to practice come.',
               )
             }
           />
