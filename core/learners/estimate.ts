@@ -2,7 +2,9 @@ import type { Place } from '../language/correspondence.ts';
 import type { Habit } from '../language/taught.ts';
 import type { Day } from './day.ts';
 import type { Known, Person } from './known.ts';
+import { contextNumber } from './spots.ts';
 import { chanceOf, lossOf, reached, type Strength } from './strength.ts';
+import type { Row } from './strength-table.ts';
 import { usualPlace } from './word-parts.ts';
 
 /** How likely something is read rightly on a day, and how sure that is. */
@@ -40,10 +42,10 @@ export function estimateCard(
   const person = personOf(known, who);
   const group = who.of === 'group' ? person : person?.home;
   const number = known.cardNumber.get(card) ?? -1;
-  const shared = group?.cards[number];
-  const own = person?.cards[number];
+  const shared = known.strengthAt(group?.cards[number]);
+  const own = known.strengthAt(person?.cards[number]);
   const parts = [
-    cards[number] ?? { mean: settings.start, variance: settings.cardSpread },
+    known.strengthAt(cards[number]) ?? { mean: settings.start, variance: settings.cardSpread },
     drifted(shared, settings.groupSpread, settings.groupDrift, day),
     placePart(known, person, place),
   ];
@@ -64,14 +66,14 @@ export function estimateCard(
 export function estimatePlace(known: Known, who: Who, place: Place): Estimate {
   const person = personOf(known, who);
   const parts = [...middling(known, person), placePart(known, person, place)];
-  return estimateOf(known, parts, person?.places.get(place));
+  return estimateOf(known, parts, contextPart(known, person, place));
 }
 
 /** A card of middling strength for this child or group, where a habit is asked for. */
 export function estimateHabit(known: Known, who: Who, habit: Habit): Estimate {
   const { settings } = known;
   const person = personOf(known, who);
-  const own = person?.habits.get(habit);
+  const own = contextPart(known, person, habit);
   const parts = [
     ...middling(known, person),
     own ?? { mean: settings.habit, variance: settings.habitSpread },
@@ -103,25 +105,35 @@ function estimateOf({ settings }: Known, parts: readonly Part[], own?: Strength)
 /** What the cards of a child or group come to on average, and the child itself. */
 function middling(known: Known, person: Person | undefined): readonly Part[] {
   const { settings, cards } = known;
+  const meanIn = (row: Row | undefined) => known.strengthAt(row)?.mean ?? 0;
   const met = person?.cards.flatMap((own, number) => {
     if (own === undefined) return [];
-    return (cards[number]?.mean ?? 0) + own.mean + (person.home?.cards[number]?.mean ?? 0);
+    return meanIn(cards[number]) + meanIn(own) + meanIn(person.home?.cards[number]);
   });
   const mean =
     met === undefined || met.length === 0
       ? settings.start
       : met.reduce((sum, one) => sum + one, 0) / met.length;
-  return [{ mean, variance: 0 }, ...(person?.ability ? [person.ability] : [])];
+  const ability = known.strengthAt(person?.ability);
+  return [{ mean, variance: 0 }, ...(ability ? [ability] : [])];
 }
 
-function placePart({ settings }: Known, person: Person | undefined, place: Place): Part {
-  return (
-    person?.places.get(place) ?? { mean: settings.places[place], variance: settings.placeSpread }
-  );
+function placePart(known: Known, person: Person | undefined, place: Place): Part {
+  const { places, placeSpread } = known.settings;
+  return contextPart(known, person, place) ?? { mean: places[place], variance: placeSpread };
 }
 
-function abilityPart({ settings }: Known, person: Person | undefined): Part {
-  return person?.ability ?? { mean: 0, variance: settings.childSpread };
+function abilityPart(known: Known, person: Person | undefined): Part {
+  return known.strengthAt(person?.ability) ?? { mean: 0, variance: known.settings.childSpread };
+}
+
+/** What is known of a place or habit in a child or group; undefined before any reading with it. */
+function contextPart(
+  known: Known,
+  person: Person | undefined,
+  of: Place | Habit,
+): Strength | undefined {
+  return known.strengthAt(person?.contexts[contextNumber(of)]);
 }
 
 /** A strength with the drift of the days since it was last looked at; its spread if unknown. */

@@ -1,7 +1,7 @@
-import type { Place } from '../language/correspondence.ts';
-import type { Habit } from '../language/taught.ts';
+import { PLACES } from '../language/correspondence.ts';
 import type { Day } from './day.ts';
-import { type Strength, startStrength } from './strength.ts';
+import { driftTo, type Strength } from './strength.ts';
+import { type Row, StrengthTable } from './strength-table.ts';
 import type { TrackerSettings } from './tracker-settings.ts';
 
 /** The strengths of a class. */
@@ -10,19 +10,21 @@ export interface Known {
   /** The number of each card that came up, by id. */
   readonly cardNumber: ReadonlyMap<string, number>;
   /** By card number: what is common to all groups. */
-  readonly cards: readonly Strength[];
+  readonly cards: readonly Row[];
   readonly children: ReadonlyMap<string, Person>;
   readonly groups: ReadonlyMap<string, Person>;
+  /** What stands in a row by now; undefined without a row. */
+  readonly strengthAt: (row: Row | undefined) => Strength | undefined;
 }
 
 /** The strengths of a child, or what is common to a group. */
 export interface Person {
   /** By card number. */
-  readonly cards: (Strength | undefined)[];
-  readonly places: Map<Place, Strength>;
-  readonly habits: Map<Habit, Strength>;
+  readonly cards: (Row | undefined)[];
+  /** By context number (spots.ts): the places and habits. */
+  readonly contexts: (Row | undefined)[];
   /** Of a child: how it stands to its group throughout; a group has none. */
-  readonly ability: Strength | null;
+  readonly ability: Row | undefined;
   /** Of a child: the group of its last reading. */
   home: Person | null;
 }
@@ -30,6 +32,7 @@ export interface Person {
 /** The strengths of a class while it is followed: each is begun when it is first asked for. */
 export interface Book {
   readonly known: Known;
+  readonly table: StrengthTable;
   readonly numberOf: (card: string) => number;
   readonly groupOf: (name: string) => Person;
   /** A child, who is of this group from now on. */
@@ -41,63 +44,48 @@ export interface Book {
     spread: number,
     day: Day,
     drift: number,
-  ) => Strength;
-  readonly placeOf: (reader: Person, place: Place) => Strength;
-  readonly habitOf: (reader: Person, habit: Habit) => Strength;
+  ) => Row;
+  readonly contextOf: (reader: Person, context: number) => Row;
 }
 
 /** A book with nothing in it yet. */
 export function openBook(settings: TrackerSettings): Book {
+  const table = new StrengthTable();
   const cardNumber = new Map<string, number>();
-  const cards: Strength[] = [];
+  const cards: Row[] = [];
   const children = new Map<string, Person>();
   const groups = new Map<string, Person>();
-  const known: Known = { settings, cardNumber, cards, children, groups };
-  return { known, numberOf, groupOf, childOf, strengthOf, placeOf, habitOf };
+  const strengthAt = (row: Row | undefined) => table.strengthAt(row);
+  const known: Known = { settings, cardNumber, cards, children, groups, strengthAt };
+  return { known, table, numberOf, groupOf, childOf, strengthOf, contextOf };
 
-  function strengthOf(
-    reader: Person,
-    card: number,
-    spread: number,
-    day: Day,
-    drift: number,
-  ): Strength {
-    const known = reader.cards[card];
-    if (known === undefined) {
-      const fresh = startStrength(0, spread, day);
-      reader.cards[card] = fresh;
-      return fresh;
+  function strengthOf(reader: Person, card: number, spread: number, day: Day, drift: number): Row {
+    const row = reader.cards[card];
+    if (row !== undefined) {
+      driftTo(table.numbers, row, day, drift, spread);
+      return row;
     }
-    if (known.day < day) {
-      known.variance = Math.min(
-        Math.max(spread, known.variance),
-        known.variance + drift * (day - known.day),
-      );
-      known.day = day;
-    }
-    return known;
-  }
-
-  function placeOf(reader: Person, place: Place): Strength {
-    const known = reader.places.get(place);
-    if (known) return known;
-    const fresh = startStrength(settings.places[place], settings.placeSpread, 0);
-    reader.places.set(place, fresh);
+    const fresh = table.begin(0, spread, day);
+    reader.cards[card] = fresh;
     return fresh;
   }
 
-  function habitOf(reader: Person, habit: Habit): Strength {
-    const known = reader.habits.get(habit);
-    if (known) return known;
-    const fresh = startStrength(settings.habit, settings.habitSpread, 0);
-    reader.habits.set(habit, fresh);
+  function contextOf(reader: Person, context: number): Row {
+    const row = reader.contexts[context];
+    if (row !== undefined) return row;
+    const place = PLACES[context];
+    const fresh =
+      place === undefined
+        ? table.begin(settings.habit, settings.habitSpread, 0)
+        : table.begin(settings.places[place], settings.placeSpread, 0);
+    reader.contexts[context] = fresh;
     return fresh;
   }
 
   function groupOf(name: string): Person {
     let group = groups.get(name);
     if (!group) {
-      group = { cards: [], places: new Map(), habits: new Map(), ability: null, home: null };
+      group = { cards: [], contexts: [], ability: undefined, home: null };
       groups.set(name, group);
     }
     return group;
@@ -106,8 +94,8 @@ export function openBook(settings: TrackerSettings): Book {
   function childOf(name: string, home: Person): Person {
     let child = children.get(name);
     if (!child) {
-      const ability = startStrength(0, settings.childSpread, 0);
-      child = { cards: [], places: new Map(), habits: new Map(), ability, home };
+      const ability = table.begin(0, settings.childSpread, 0);
+      child = { cards: [], contexts: [], ability, home };
       children.set(name, child);
     }
     child.home = home;
@@ -118,7 +106,7 @@ export function openBook(settings: TrackerSettings): Book {
     const known = cardNumber.get(id);
     if (known !== undefined) return known;
     const number = cards.length;
-    cards.push(startStrength(settings.start, settings.cardSpread, 0));
+    cards.push(table.begin(settings.start, settings.cardSpread, 0));
     cardNumber.set(id, number);
     return number;
   }

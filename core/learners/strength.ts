@@ -3,33 +3,65 @@ import type { TrackerSettings } from './tracker-settings.ts';
 
 /** A normal belief about a strength, on the log-odds scale, and the practice behind it. */
 export interface Strength {
-  mean: number;
-  variance: number;
+  readonly mean: number;
+  readonly variance: number;
   /** The day up to which drift is counted in. */
-  day: Day;
+  readonly day: Day;
   /** The last day of practice; −∞ before any. */
-  practised: Day;
+  readonly practised: Day;
   /** How often it was practised, and on how many days. */
-  times: number;
-  days: number;
+  readonly times: number;
+  readonly days: number;
   /** How many readings told something of it. */
-  told: number;
+  readonly told: number;
 }
 
-/** A strength of which only the expectation is known. */
-export function startStrength(mean: number, variance: number, day: Day): Strength {
-  return { mean, variance, day, practised: Number.NEGATIVE_INFINITY, times: 0, days: 0, told: 0 };
-}
+/** Where each number of a strength stands in its row of a table (strength-table.ts). */
+export const MEAN = 0;
+export const VARIANCE = 1;
+export const DAY = 2;
+export const PRACTISED = 3;
+export const TIMES = 4;
+export const DAYS = 5;
+export const TOLD = 6;
 
 /**
  * Moves one of several strengths of whose sum a reading told: `step` is the gradient
  * and `shrink` the certainty of the sum, both already divided by what the sum's
  * own variance takes off.
  */
-export function moveStrength(strength: Strength, step: number, shrink: number): void {
-  strength.mean += strength.variance * step;
-  strength.variance -= strength.variance ** 2 * shrink;
-  strength.told += 1;
+export function moveStrength(table: Float64Array, row: number, step: number, shrink: number): void {
+  const variance = table[row + VARIANCE] as number;
+  add(table, row + MEAN, variance * step);
+  add(table, row + VARIANCE, -(variance ** 2 * shrink));
+  add(table, row + TOLD, 1);
+}
+
+/** Time adds variance up to a day, though never beyond the `spread` of what is unknown. */
+export function driftTo(
+  table: Float64Array,
+  row: number,
+  day: Day,
+  drift: number,
+  spread: number,
+): void {
+  const since = day - (table[row + DAY] as number);
+  if (since <= 0) return;
+  const variance = table[row + VARIANCE] as number;
+  table[row + VARIANCE] = Math.min(Math.max(spread, variance), variance + drift * since);
+  table[row + DAY] = day;
+}
+
+/** The nth practice adds the nth part of the first, `gain`: strength grows with its logarithm. */
+export function practiseStrength(table: Float64Array, row: number, day: Day, gain: number): void {
+  add(table, row + TIMES, 1);
+  add(table, row + MEAN, gain / (table[row + TIMES] as number));
+  if ((table[row + PRACTISED] as number) < day) add(table, row + DAYS, 1);
+  table[row + PRACTISED] = day;
+}
+
+function add(table: Float64Array, at: number, amount: number): void {
+  table[at] = (table[at] as number) + amount;
 }
 
 /** The strength lost `since` days after practice on so many days; none before any practice. */

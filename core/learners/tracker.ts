@@ -32,13 +32,24 @@
  * tests); full Markov-chain Monte Carlo (exact, but seconds where a page has
  * milliseconds).
  */
-import type { Place } from '../language/correspondence.ts';
-import type { Habit } from '../language/taught.ts';
+import { HABITS } from '../language/taught.ts';
 import { type Blame, shareBlame } from './blame.ts';
 import type { Day } from './day.ts';
 import { type Known, openBook, type Person } from './known.ts';
 import type { Observation } from './observation.ts';
-import { chanceOf, lossOf, moveStrength, type Strength, slopeAt } from './strength.ts';
+import { cardOf, contextsOf, lowestOf, MOST_CARDS, openWords, type Spot } from './spots.ts';
+import {
+  chanceOf,
+  DAYS,
+  lossOf,
+  MEAN,
+  moveStrength,
+  PRACTISED,
+  practiseStrength,
+  slopeAt,
+  VARIANCE,
+} from './strength.ts';
+import type { Row } from './strength-table.ts';
 import { TRACKER_SETTINGS, type TrackerSettings } from './tracker-settings.ts';
 import { type WordParts, wordParts } from './word-parts.ts';
 
@@ -51,51 +62,41 @@ export interface Tracker {
   readonly known: Known;
 }
 
-/** A card of a word as the tracker needs it. */
-interface Spot {
-  readonly card: number;
-  readonly place: Place | null;
-  readonly habits: readonly Habit[];
-}
-
-/** Longer words are read too, but only so many cards count. */
-const MOST_CARDS = 32;
-
 /** A tracker that has seen nothing yet; `partsOf` tells where the cards of a reading stand. */
 export function startTracker(
   settings: TrackerSettings = TRACKER_SETTINGS,
   partsOf: (cards: readonly string[]) => WordParts = wordParts,
 ): Tracker {
-  const { known, numberOf, groupOf, childOf, strengthOf, placeOf, habitOf } = openBook(settings);
-  const words = new Map<string, readonly Spot[]>();
+  const { known, table, numberOf, groupOf, childOf, strengthOf, contextOf } = openBook(settings);
+  const readWord = openWords(partsOf, numberOf);
   const scratch = makeScratch();
 
   return {
     observe(reading) {
-      const spots = spotsOf(reading.cards);
-      if (reading.child === null) observeTogether(reading, spots);
-      else observeAlone(reading, reading.child, spots);
+      const count = readWord(reading.cards, scratch.spots);
+      if (reading.child === null) observeTogether(reading, count);
+      else observeAlone(reading, reading.child, count);
     },
     expect(reading) {
-      const spots = spotsOf(reading.cards);
+      const count = readWord(reading.cards, scratch.spots);
       const group = groupOf(reading.groups[0] as string);
       const child = reading.child === null ? null : childOf(reading.child, group);
-      layAll(spots, child, group, reading.day, null);
-      return spots.map((_, at) => scratch.chance[at] as number);
+      layAll(count, child, group, reading.day, null);
+      return [...scratch.chance.subarray(0, count)];
     },
     known,
   };
 
-  function observeAlone(reading: Observation, name: string, spots: readonly Spot[]): void {
+  function observeAlone(reading: Observation, name: string, count: number): void {
     const { day, groups: names, right, broke } = reading;
     const { chance, blame } = scratch;
     for (let at = 0; at < names.length; at++) {
       const group = groupOf(names[at] as string);
       const child = at === 0 ? childOf(name, group) : null;
       // What a child reads tells of a second group through that group's own strengths alone.
-      layAll(spots, child, group, day, at === 0 ? null : settings.childSpread + settings.ownSpread);
-      shareBlame(blame, spots.length, chance, right, broke);
-      for (let spot = 0; spot < spots.length; spot++) {
+      layAll(count, child, group, day, at === 0 ? null : settings.childSpread + settings.ownSpread);
+      shareBlame(blame, count, chance, right, broke);
+      for (let spot = 0; spot < count; spot++) {
         const well = blame.well[spot] as number;
         const wrong = blame.wrong[spot] as number;
         if (well + wrong === 0) continue;
@@ -104,7 +105,7 @@ export function startTracker(
         const certainty = ((well + wrong) * slope * slope) / (p * (1 - p));
         move(spot, slope * (well / p - wrong / (1 - p)), certainty);
       }
-      if (child !== null) practise(spots, child, day, settings.ownGain);
+      if (child !== null) practise(count, child, day, settings.ownGain);
     }
   }
 
@@ -113,17 +114,17 @@ export function startTracker(
    * surely, where few can it sounds wrong. The log-odds of sounding right are
    * those of one child reading all its cards rightly, sharpened.
    */
-  function observeTogether(reading: Observation, spots: readonly Spot[]): void {
+  function observeTogether(reading: Observation, count: number): void {
     const { day, groups: names, right, broke } = reading;
     const { sharpness, ease, togetherWeight } = settings;
     const { chance } = scratch;
     for (let at = 0; at < names.length; at++) {
       const group = groupOf(names[at] as string);
-      layAll(spots, null, group, day, at === 0 ? null : 0);
+      layAll(count, null, group, day, at === 0 ? null : 0);
       let all = 1;
-      for (let spot = 0; spot < spots.length; spot++) all *= chance[spot] as number;
+      for (let spot = 0; spot < count; spot++) all *= chance[spot] as number;
       const sounds = 1 / (1 + Math.exp(-ease - sharpness * Math.log(all / (1 - all))));
-      for (let spot = 0; spot < spots.length; spot++) {
+      for (let spot = 0; spot < count; spot++) {
         if (broke !== null && spot !== broke - 1) continue;
         const p = chance[spot] as number;
         // How much the log-odds of the word, or of the card that broke, hang on this card.
@@ -132,17 +133,17 @@ export function startTracker(
         const certainty = sharpness * sharpness * sounds * (1 - sounds) * hangs * hangs;
         move(spot, togetherWeight * gradient, togetherWeight * certainty);
       }
-      practise(spots, group, day, settings.groupGain);
+      practise(count, group, day, settings.groupGain);
     }
   }
 
   /** One Newton step of the log-likelihood in each strength that a card here asks for. */
   function move(spot: number, gradient: number, certainty: number): void {
-    const parts = scratch.parts[spot] as Strength[];
-    const count = scratch.counts[spot] as number;
-    const held = 1 + certainty * (scratch.variance[spot] as number);
-    for (let part = 0; part < count; part++) {
-      moveStrength(parts[part] as Strength, gradient / held, certainty / held);
+    const { parts, ends, variance } = scratch;
+    const { numbers } = table;
+    const held = 1 + certainty * (variance[spot] as number);
+    for (let part = spot * MOST_PARTS; part < (ends[spot] as number); part++) {
+      moveStrength(numbers, parts[part] as number, gradient / held, certainty / held);
     }
   }
 
@@ -152,14 +153,14 @@ export function startTracker(
    * as they are, and it is a variance that comes in beside.
    */
   function layAll(
-    spots: readonly Spot[],
+    count: number,
     child: Person | null,
     group: Person,
     day: Day,
     aside: number | null,
   ): void {
-    const { mean, variance, chance } = scratch;
-    for (let at = 0; at < spots.length; at++) {
+    const { spots, mean, variance, chance } = scratch;
+    for (let at = 0; at < count; at++) {
       lay(at, spots[at] as Spot, child, group, day, aside);
       chance[at] = chanceOf(settings, mean[at] as number, variance[at] as number);
     }
@@ -168,70 +169,63 @@ export function startTracker(
   /** Lays out the strengths that one card here asks for, drift and forgetting counted in. */
   function lay(
     at: number,
-    { card, place, habits }: Spot,
+    spot: Spot,
     child: Person | null,
     group: Person,
     day: Day,
     aside: number | null,
   ): void {
-    const parts = scratch.parts[at] as Strength[];
-    let count = 0;
-    const common = known.cards[card] as Strength;
+    const { parts } = scratch;
+    const card = cardOf(spot);
+    const first = at * MOST_PARTS;
+    let end = first;
+    const common = known.cards[card] as Row;
     const shared = strengthOf(group, card, settings.groupSpread, day, settings.groupDrift);
-    if (aside === null) parts[count++] = common;
-    parts[count++] = shared;
-    const reader = child ?? group;
-    let last = shared.practised;
-    let days = shared.days;
+    let own = shared;
+    if (aside === null) parts[end++] = common;
+    parts[end++] = shared;
     if (child !== null) {
-      const own = strengthOf(child, card, settings.ownSpread, day, settings.ownDrift);
-      parts[count++] = own;
-      if (child.ability) parts[count++] = child.ability;
-      last = Math.max(last, own.practised);
-      days += own.days;
+      own = strengthOf(child, card, settings.ownSpread, day, settings.ownDrift);
+      parts[end++] = own;
+      parts[end++] = child.ability as Row;
     }
-    if (place !== null) parts[count++] = placeOf(reader, place);
-    for (let habit = 0; habit < habits.length; habit++) {
-      parts[count++] = habitOf(reader, habits[habit] as Habit);
+    for (let left = contextsOf(spot); left !== 0; left &= left - 1) {
+      parts[end++] = contextOf(child ?? group, lowestOf(left));
     }
+    // Taken now, for the table may have grown.
+    const { numbers } = table;
+    const last = Math.max(
+      numbers[shared + PRACTISED] as number,
+      numbers[own + PRACTISED] as number,
+    );
+    const days =
+      (numbers[shared + DAYS] as number) + (child === null ? 0 : (numbers[own + DAYS] as number));
     const loss = lossOf(settings, day - last, days);
-    let mean = (aside === null ? 0 : common.mean) - loss;
+    let mean = (aside === null ? 0 : (numbers[common + MEAN] as number)) - loss;
     let variance =
-      (aside === null ? 0 : common.variance + aside) + (loss * settings.forgettingSpread) ** 2;
-    for (let part = 0; part < count; part++) {
-      mean += (parts[part] as Strength).mean;
-      variance += (parts[part] as Strength).variance;
+      (aside === null ? 0 : (numbers[common + VARIANCE] as number) + aside) +
+      (loss * settings.forgettingSpread) ** 2;
+    for (let part = first; part < end; part++) {
+      const row = parts[part] as Row;
+      mean += numbers[row + MEAN] as number;
+      variance += numbers[row + VARIANCE] as number;
     }
-    scratch.counts[at] = count;
+    scratch.ends[at] = end;
     scratch.mean[at] = mean;
     scratch.variance[at] = variance;
   }
 
-  /** The nth practice adds the nth part of the first: strength grows with its logarithm. */
-  function practise(spots: readonly Spot[], reader: Person, day: Day, gain: number): void {
-    for (let at = 0; at < spots.length; at++) {
-      const strength = reader.cards[(spots[at] as Spot).card] as Strength;
-      strength.times += 1;
-      strength.mean += gain / strength.times;
-      if (strength.practised < day) strength.days += 1;
-      strength.practised = day;
+  function practise(count: number, reader: Person, day: Day, gain: number): void {
+    const { spots } = scratch;
+    for (let at = 0; at < count; at++) {
+      const row = reader.cards[cardOf(spots[at] as Spot)] as Row;
+      practiseStrength(table.numbers, row, day, gain);
     }
   }
-
-  function spotsOf(ids: readonly string[]): readonly Spot[] {
-    const key = ids.join(' ');
-    const before = words.get(key);
-    if (before) return before;
-    const { places, habits } = partsOf(ids);
-    const spots = ids.slice(0, MOST_CARDS).map((id, at) => ({
-      card: numberOf(id),
-      place: places[at] ?? null,
-      habits: habits[at] ?? [],
-    }));
-    words.set(key, spots);
-    return spots;
-  }
 }
+
+/** No card asks for more strengths: its own in class, group and child, the child, a place, habits. */
+const MOST_PARTS = 5 + HABITS.length;
 
 /** Room for one reading, used again for the next. */
 function makeScratch() {
@@ -240,12 +234,13 @@ function makeScratch() {
     wrong: new Float64Array(MOST_CARDS),
   };
   return {
+    spots: new Int32Array(MOST_CARDS),
     mean: new Float64Array(MOST_CARDS),
     variance: new Float64Array(MOST_CARDS),
     chance: new Float64Array(MOST_CARDS),
-    // The strengths of each card, of which `counts` are in use: emptied arrays would be made anew.
-    parts: Array.from({ length: MOST_CARDS }, (): Strength[] => []),
-    counts: new Uint8Array(MOST_CARDS),
+    // The strengths that each card asks for: those of the nth begin at n · MOST_PARTS.
+    parts: new Int32Array(MOST_CARDS * MOST_PARTS),
+    ends: new Int32Array(MOST_CARDS),
     blame,
   };
 }

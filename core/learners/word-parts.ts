@@ -20,10 +20,11 @@ export interface WordParts {
  */
 export function wordParts(cardIds: readonly string[]): WordParts {
   const cards = cardIds.map((id) => correspondenceById.get(id));
-  const vowels = cards.flatMap((card, at) => (card && isNucleus(card) ? [at] : []));
-  const first = vowels[0] ?? cards.length;
-  const last = vowels.at(-1) ?? -1;
-  const { habits } = needsOf(cardIds, Math.max(1, vowels.length));
+  const vowels = cards.map((card) => card !== undefined && isNucleus(card));
+  const last = vowels.lastIndexOf(true);
+  const first = last < 0 ? cards.length : vowels.indexOf(true);
+  const syllables = vowels.filter((isVowel) => isVowel).length;
+  const { habits } = needsOf(cardIds, Math.max(1, syllables));
   const isAbout = (habit: Habit, at: number): boolean => {
     const card = cards[at];
     if (habit === 'long-words') return true;
@@ -34,7 +35,7 @@ export function wordParts(cardIds: readonly string[]): WordParts {
   return {
     places: cards.map((_, at) => {
       if (cards.length === 1) return null;
-      if (vowels.length === 0) return at === 0 ? 'beginning' : 'ending';
+      if (last < 0) return at === 0 ? 'beginning' : 'ending';
       return at < first ? 'beginning' : at > last ? 'ending' : 'middle';
     }),
     habits: cards.map((_, at) => habits.filter((habit) => isAbout(habit, at))),
