@@ -47,7 +47,11 @@ export function isOptional<Value>(check: Check<Value>): Check<Value | undefined>
   return (value): value is Value | undefined => value === undefined || check(value);
 }
 
-/** An object whose fields pass these checks, each its own and not inherited. */
+/**
+ * An object whose fields pass these checks. Whether a field is inherited is not
+ * asked: what comes from JSON or a structured clone inherits from
+ * `Object.prototype` alone, and no field is named like what that has.
+ */
 export function isShape<Value extends object>(
   fields: {
     readonly [Field in keyof Value]-?: Check<Value[Field]>;
@@ -58,8 +62,7 @@ export function isShape<Value extends object>(
   return (value): value is Value => {
     if (!isObject(value)) return false;
     for (let place = 0; place < names.length; place++) {
-      const name = names[place] as string;
-      if (!checks[place]?.(Object.hasOwn(value, name) ? value[name] : undefined)) return false;
+      if (!checks[place]?.(value[names[place] as string])) return false;
     }
     return true;
   };

@@ -65,11 +65,15 @@ async function answer<Value>(
 /** All events of a class, how many of them are loose, and which loose ones are on a page besides. */
 async function readClass(db: IDBPDatabase<LogSchema>, classId: string) {
   const tx = db.transaction(['pages', 'loose']);
+  const store = tx.objectStore('pages');
   const [pages, loose] = await Promise.all([
-    tx.objectStore('pages').getAll(ofClass(classId)),
+    // Each page is asked for by itself, so that one is decoded while the next is on its way.
+    store
+      .getAllKeys(ofClass(classId))
+      .then((keys) => Promise.all(keys.map(async (key) => eventsOn(await store.getAll(key))))),
     tx.objectStore('loose').getAll(ofClass(classId)),
   ]);
-  const sealed = eventsOn(pages);
+  const sealed = pages.flat();
   const byId = new Map(loose.map((event) => [event.id, event]));
   const repeats = new Set(sealed.filter(({ id }) => byId.has(id)).map(({ id }) => id));
   const events = [...sealed, ...loose.filter(({ id }) => !repeats.has(id))];

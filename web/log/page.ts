@@ -8,7 +8,8 @@ import type { LogEvent } from '../../core/log/event.ts';
  * over and over, so a page says once what bodies look like (a shape: their fields, and what stands in
  * each) and which texts come up (drills, cards, children), and an event is only a few numbers in one
  * long list. Time O(n) both ways. Alternatives: plain JSON, which is three to four times as long
- * and as slow; compressing it, which cannot be waited for inside a transaction.
+ * and as slow; compressing it, which cannot be waited for inside a transaction; the numbers as bytes
+ * beside the text, which is no faster to decode.
  */
 export function encodePage(events: readonly LogEvent[]): string {
   const page = new Writing();
@@ -65,7 +66,7 @@ class Writing {
 
   end(): string {
     const shapes = [...this.#shapes.keys()].map((shape) => JSON.parse(shape));
-    return JSON.stringify({ texts: [...this.#texts.keys()], shapes, list: this.list });
+    return inAscii(JSON.stringify({ texts: [...this.#texts.keys()], shapes, list: this.list }));
   }
 
   #object(value: Plain): void {
@@ -85,6 +86,19 @@ class Writing {
       for (const one of several) this.#put(one, as === 'texts' ? 'text' : 'object');
     }
   }
+}
+
+/**
+ * The same JSON in ASCII: one sign beyond Latin-1 makes a browser keep and hand over every sign of a
+ * text as two bytes. What was made from such a text stays so, whatever it holds; read anew from bytes
+ * it takes one a sign.
+ */
+function inAscii(json: string): string {
+  const ascii = json.replace(
+    /[^\0-\x7f]/g,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+  return new TextDecoder().decode(new TextEncoder().encode(ascii));
 }
 
 function placeIn(places: Map<string, number>, name: string): number {
@@ -114,23 +128,26 @@ function isPlain(value: unknown): value is Plain {
   );
 }
 
+/** The events of a page. Loops go by place, which a browser that has just begun does fastest. */
 function fromList(classId: string, { texts, shapes, list }: Page): LogEvent[] {
   let next = 0;
   const takeNumber = () => list[next++] as number;
   const takeText = () => texts[takeNumber()] as string;
   const takeObject = (shape: Shape): unknown => {
     const object: Record<string, unknown> = {};
-    for (const [field, as] of shape) object[field] = takeAs(as);
+    for (let place = 0; place < shape.length; place++) {
+      const field = shape[place] as Shape[number];
+      object[field[0]] = takeAs(field[1]);
+    }
     return object;
   };
   const takeAs = (as: As): unknown => {
     if (as === 'text') return takeText();
     if (as === 'object') return takeObject(shapes[takeNumber()] as Shape);
     if (as === 'value') return list[next++];
-    const several: unknown[] = [];
-    for (let left = takeNumber(); left > 0; left -= 1) {
-      several.push(takeAs(as === 'texts' ? 'text' : 'object'));
-    }
+    const several = new Array<unknown>(takeNumber());
+    const each = as === 'texts' ? 'text' : 'object';
+    for (let place = 0; place < several.length; place++) several[place] = takeAs(each);
     return several;
   };
   const takeBody = (): unknown => {

@@ -7,8 +7,11 @@ import { decodePage, encodePage } from './page.ts';
 /** From so many on, events are sealed into pages; reading a loose one costs about 35 µs. */
 export const SEAL_FROM = 512;
 
-/** Events on a full page, about half a megabyte. Many small pages are slow to read. */
-const pageSize = 4096;
+/**
+ * Events on a full page, about 130 KB. Many small pages are slow to read; larger ones are slower to
+ * parse, as their list outgrows what V8 keeps among other objects (128 KB).
+ */
+const pageSize = 2048;
 
 /** Adds events of one class that may be there already: few as records, many as pages. */
 export async function addEvents(
