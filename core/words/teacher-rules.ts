@@ -1,5 +1,6 @@
 import type { Phoneme } from '../language/phonemes.ts';
 import type { Screened, WordScreen } from './screen.ts';
+import { SoundTree } from './sound-tree.ts';
 
 /**
  * What a teacher has decided for her class: words and sounds that she blocks or
@@ -84,19 +85,24 @@ export function screenForClass(
   rules: TeacherRules,
   names: readonly FirstName[],
 ): WordScreen {
-  const choices = new Map<string, TeacherDecision['choice']>();
-  for (const { about, text, choice } of rules.decisions) choices.set(`${about}:${text}`, choice);
-  const bySpelling = new Map(names.map((one) => [one.name.trim().toLowerCase(), one.name.trim()]));
-  const bySounds = new Map(
-    names.flatMap(({ name, sounds }) => (sounds ? [[sounds.join(' '), name.trim()] as const] : [])),
-  );
+  const byWord = new Map<string, TeacherDecision['choice']>();
+  const bySounds = new SoundTree<TeacherDecision['choice']>();
+  for (const { about, text, choice } of rules.decisions) {
+    if (about === 'word') byWord.set(text, choice);
+    else bySounds.set(text.split(' '), choice);
+  }
+  const namesBySpelling = new Map<string, string>();
+  const namesBySounds = new SoundTree<string>();
+  for (const { name, sounds } of names) {
+    namesBySpelling.set(name.trim().toLowerCase(), name.trim());
+    if (sounds) namesBySounds.set(sounds, name.trim());
+  }
   return {
     judge(word, sounds) {
       const spelling = word.toLowerCase();
-      const said = choices.size > 0 || bySounds.size > 0 ? sounds.join(' ') : '';
-      const choice = choices.get(`word:${spelling}`) ?? choices.get(`sounds:${said}`);
+      const choice = byWord.get(spelling) ?? bySounds.get(sounds);
       if (choice) return choice === 'block' ? BLOCKED : ALLOWED;
-      const name = bySpelling.get(spelling) ?? bySounds.get(said);
+      const name = namesBySpelling.get(spelling) ?? namesBySounds.get(sounds);
       if (name !== undefined) return nameFound(name);
       return screen.judge(word, sounds);
     },
