@@ -1,6 +1,6 @@
 import type { Phoneme } from '../language/phonemes.ts';
 import type { Screened, WordScreen } from './screen.ts';
-import { SoundTree } from './sound-tree.ts';
+import { growSoundTree } from './sound-tree.ts';
 
 /**
  * What a teacher has decided for her class: words and sounds that she blocks or
@@ -85,18 +85,18 @@ export function screenForClass(
   rules: TeacherRules,
   names: readonly FirstName[],
 ): WordScreen {
-  const byWord = new Map<string, TeacherDecision['choice']>();
-  const bySounds = new SoundTree<TeacherDecision['choice']>();
-  for (const { about, text, choice } of rules.decisions) {
-    if (about === 'word') byWord.set(text, choice);
-    else bySounds.set(text.split(' '), choice);
-  }
-  const namesBySpelling = new Map<string, string>();
-  const namesBySounds = new SoundTree<string>();
-  for (const { name, sounds } of names) {
-    namesBySpelling.set(name.trim().toLowerCase(), name.trim());
-    if (sounds) namesBySounds.set(sounds, name.trim());
-  }
+  const about = (kind: TeacherDecision['about']) =>
+    rules.decisions.filter((decision) => decision.about === kind);
+  const byWord = new Map(about('word').map(({ text, choice }) => [text, choice]));
+  const bySounds = growSoundTree(
+    about('sounds').map(({ text, choice }) => [text.split(' '), choice] as const),
+  );
+  const namesBySpelling = new Map(
+    names.map(({ name }) => [name.trim().toLowerCase(), name.trim()]),
+  );
+  const namesBySounds = growSoundTree(
+    names.flatMap(({ name, sounds }) => (sounds ? [[sounds, name.trim()] as const] : [])),
+  );
   return {
     judge(word, sounds) {
       const spelling = word.toLowerCase();
