@@ -38,44 +38,69 @@ export const MOST_CARDS = 32;
 /**
  * Takes words apart, each once, however often it is read. The function that comes
  * back writes the spots of a word, at most MOST_CARDS, and tells how many there are.
- * A list that was met before is known as itself, without a look at its cards.
+ * Words are found in a hash table of card numbers: joining the ids of every reading
+ * to a key would take as long as the model does.
  */
 export function openWords(
   partsOf: (cards: readonly string[]) => WordParts,
   numberOf: (card: string) => number,
 ): (cards: readonly string[], into: Int32Array) => number {
-  const spots: Spot[] = [];
-  const firstByList = new WeakMap<readonly string[], number>();
-  const firstByWord = new Map<string, number>();
+  // The word met last of those with the same hash; 0 for none.
+  const lastByHash = new Int32Array(1 << HASH_BITS);
+  // One word after another: the word before it with its hash, how many cards it has, its spots.
+  const words: number[] = [0];
+  const numbers: number[] = [];
 
   return (cards, into) => {
-    const first = firstByList.get(cards) ?? find(cards);
+    const spots = find(cards) + HEAD;
     const count = Math.min(cards.length, MOST_CARDS);
-    for (let at = 0; at < count; at++) into[at] = spots[first + at] as Spot;
+    for (let at = 0; at < count; at++) into[at] = words[spots + at] as Spot;
     return count;
   };
 
-  /** Where the spots of a word begin. */
+  /** Where a word stands in `words`. */
   function find(cards: readonly string[]): number {
-    const word = cards.join(' ');
-    let first = firstByWord.get(word);
-    if (first === undefined) {
-      first = spots.length;
-      firstByWord.set(word, first);
-      takeApart(cards);
+    let hash = 0;
+    for (let at = 0; at < cards.length; at++) {
+      const number = numberOf(cards[at] as string);
+      numbers[at] = number;
+      hash = Math.imul(hash + number + 1, GOLDEN);
     }
-    // A card alone is found as fast by its id.
-    if (cards.length > 1) firstByList.set(cards, first);
-    return first;
+    hash >>>= 32 - HASH_BITS;
+    let word = lastByHash[hash] as number;
+    while (word !== 0 && !isWord(word, cards.length)) word = words[word] as number;
+    return word === 0 ? takeApart(cards, hash) : word;
   }
 
-  function takeApart(cards: readonly string[]): void {
+  /** Whether a word has these `numbers`, and no more. */
+  function isWord(word: number, count: number): boolean {
+    if (words[word + 1] !== count) return false;
+    for (let at = 0; at < count; at++) {
+      if (cardOf(words[word + HEAD + at] as Spot) !== numbers[at]) return false;
+    }
+    return true;
+  }
+
+  function takeApart(cards: readonly string[], hash: number): number {
     const { places, habits } = partsOf(cards);
+    const word = words.length;
+    words.push(lastByHash[hash] as number, cards.length);
     for (let at = 0; at < cards.length; at++) {
       const place = places[at] ?? null;
       let contexts = place === null ? 0 : 1 << contextNumber(place);
       for (const habit of habits[at] ?? []) contexts |= 1 << contextNumber(habit);
-      spots.push((numberOf(cards[at] as string) << CONTEXTS.length) | contexts);
+      words.push(((numbers[at] as number) << CONTEXTS.length) | contexts);
     }
+    lastByHash[hash] = word;
+    return word;
   }
 }
+
+/** Numbers of a word before its spots. */
+const HEAD = 2;
+
+/** As many hashes as a class has words, about. */
+const HASH_BITS = 13;
+
+/** 2³² over the golden ratio: multiplicative hashing (Knuth, TAOCP 3, 6.4). */
+const GOLDEN = 0x9e3779b1;

@@ -33,15 +33,15 @@ export class StrengthTable {
   /** What stands in a row by now; undefined without a row. */
   strengthAt(row: Row | undefined): Strength | undefined {
     if (row === undefined) return undefined;
-    const number = (column: number) => this.numbers[row + column] as number;
+    const { numbers } = this;
     return {
-      mean: number(MEAN),
-      variance: number(VARIANCE),
-      day: number(DAY),
-      practised: number(PRACTISED),
-      times: number(TIMES),
-      days: number(DAYS),
-      told: number(TOLD),
+      mean: numbers[row + MEAN] as number,
+      variance: numbers[row + VARIANCE] as number,
+      day: numbers[row + DAY] as number,
+      practised: numbers[row + PRACTISED] as number,
+      times: numbers[row + TIMES] as number,
+      days: numbers[row + DAYS] as number,
+      told: numbers[row + TOLD] as number,
     };
   }
 }
