@@ -19,33 +19,39 @@ export function historiesOf(
   task: Observation['task'],
   who: Who,
 ): ReadonlyMap<string, readonly DayOfCard[]> {
-  const histories = new Map<string, Map<Day, DayOfCard>>();
+  const histories = new Map<string, Tally[]>();
   for (const observation of observations) {
     if (observation.task !== task || !isOf(observation, who)) continue;
     const { day, cards, right, broke } = observation;
     const known = right ? cards.length : (broke ?? (cards.length === 1 ? 1 : 0));
     for (let at = 0; at < cards.length; at++) {
-      const card = cards[at] as string;
-      let days = histories.get(card);
-      if (!days) {
-        days = new Map();
-        histories.set(card, days);
-      }
-      const before = days.get(day) ?? { day, asked: 0, missed: 0, unclear: 0 };
-      days.set(day, {
-        day,
-        asked: before.asked + (at < known ? 1 : 0),
-        missed: before.missed + (!right && at === known - 1 ? 1 : 0),
-        unclear: before.unclear + (known === 0 ? 1 : 0),
-      });
+      const tally = tallyOf(histories, cards[at] as string, day);
+      if (at < known) tally.asked += 1;
+      if (!right && at === known - 1) tally.missed += 1;
+      if (known === 0) tally.unclear += 1;
     }
   }
-  return new Map(
-    [...histories].map(([card, days]) => [
-      card,
-      [...days.values()].sort((one, other) => one.day - other.day),
-    ]),
-  );
+  return histories;
+}
+
+/** A day that is still being counted. */
+type Tally = { -readonly [Key in keyof DayOfCard]: DayOfCard[Key] };
+
+/** The count of a card on a day, which is mostly the last one. Days are kept in their order. */
+function tallyOf(histories: Map<string, Tally[]>, card: string, day: Day): Tally {
+  let days = histories.get(card);
+  if (days === undefined) {
+    days = [];
+    histories.set(card, days);
+  }
+  const last = days[days.length - 1];
+  if (last?.day === day) return last;
+  const before = days.findLastIndex((one) => one.day <= day);
+  const known = days[before];
+  if (known?.day === day) return known;
+  const fresh = { day, asked: 0, missed: 0, unclear: 0 };
+  days.splice(before + 1, 0, fresh);
+  return fresh;
 }
 
 /** Whether a reading tells of this child or group. */
