@@ -44,13 +44,12 @@ function tallyOf(histories: Map<string, Tally[]>, card: string, day: Day): Tally
     days = [];
     histories.set(card, days);
   }
-  const last = days[days.length - 1];
-  if (last?.day === day) return last;
-  const before = days.findLastIndex((one) => one.day <= day);
-  const known = days[before];
+  let end = days.length;
+  while (end > 0 && (days[end - 1] as Tally).day > day) end -= 1;
+  const known = days[end - 1];
   if (known?.day === day) return known;
   const fresh = { day, asked: 0, missed: 0, unclear: 0 };
-  days.splice(before + 1, 0, fresh);
+  days.splice(end, 0, fresh);
   return fresh;
 }
 
