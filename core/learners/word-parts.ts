@@ -1,4 +1,9 @@
-import { isVowelCard, PLACES, type Place } from '../language/correspondence.ts';
+import {
+  type Correspondence,
+  isVowelCard,
+  PLACES,
+  type Place,
+} from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { isNucleus } from '../language/syllables.ts';
 import type { Habit } from '../language/taught.ts';
@@ -25,21 +30,29 @@ export function wordParts(cardIds: readonly string[]): WordParts {
   const first = last < 0 ? cards.length : vowels.indexOf(true);
   const syllables = vowels.filter((isVowel) => isVowel).length;
   const { habits } = needsOf(cardIds, Math.max(1, syllables));
-  const isAbout = (habit: Habit, at: number): boolean => {
-    const card = cards[at];
-    if (habit === 'long-words') return true;
-    if (habit === 'schwa') return card !== undefined && isSchwaCard(card);
-    if (card?.phonemes.length === 0) return false;
-    return habit === 'ending-clusters' ? at > last : at < first;
-  };
   return {
     places: cards.map((_, at) => {
       if (cards.length === 1) return null;
       if (last < 0) return at === 0 ? 'beginning' : 'ending';
       return at < first ? 'beginning' : at > last ? 'ending' : 'middle';
     }),
-    habits: cards.map((_, at) => habits.filter((habit) => isAbout(habit, at))),
+    habits: cards.map((card, at) =>
+      habits.filter((habit) => isAbout(habit, card, at < first, at > last)),
+    ),
   };
+}
+
+/** Whether a habit is about a card, which stands before the first vowel or behind the last one. */
+function isAbout(
+  habit: Habit,
+  card: Correspondence | undefined,
+  isBefore: boolean,
+  isBehind: boolean,
+): boolean {
+  if (habit === 'long-words') return true;
+  if (habit === 'schwa') return card !== undefined && isSchwaCard(card);
+  if (card?.phonemes.length === 0) return false;
+  return habit === 'ending-clusters' ? isBehind : isBefore;
 }
 
 /** The place where a card mostly stands: vowels in the middle, others as early as they may. */
