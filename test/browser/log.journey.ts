@@ -39,7 +39,7 @@ describe('the store on IndexedDB, in a real browser', () => {
       await store.close();
       return log.mergeEvents(events, []);
     });
-    expect(await countsIn(page, 'reopened')).toEqual({ loose: 670, pages: 1 });
+    expect(await countsIn(page, 'reopened')).toEqual({ loose: 670, pages: 2 });
     await visit.restart();
     const again = await visit.open();
     const found = await again.evaluate(async () => {

@@ -11,7 +11,7 @@ import { storeFailure } from './store-error.ts';
  * Problem: an append must be on the disk within a few milliseconds, and a
  * class of 60,000 events must open within 300. Method: an event is first a
  * record of its own, in a strict transaction; when many have gathered, they
- * are sealed into pages of some thousand, in one transaction that adds them
+ * are sealed into pages of a thousand, in one transaction that adds them
  * there and takes the records away. Read as records, 60,000 events take two seconds; as
  * pages, several times as fast. The alternative, keeping the class as
  * last seen beside the events, would be a second truth.
@@ -65,15 +65,11 @@ async function answer<Value>(
 /** All events of a class, how many of them are loose, and which loose ones are on a page besides. */
 async function readClass(db: IDBPDatabase<LogSchema>, classId: string) {
   const tx = db.transaction(['pages', 'loose']);
-  const store = tx.objectStore('pages');
   const [pages, loose] = await Promise.all([
-    // Each page is asked for by itself, so that one is decoded while the next is on its way.
-    store
-      .getAllKeys(ofClass(classId))
-      .then((keys) => Promise.all(keys.map(async (key) => eventsOn(await store.getAll(key))))),
+    tx.objectStore('pages').getAll(ofClass(classId)),
     tx.objectStore('loose').getAll(ofClass(classId)),
   ]);
-  const sealed = pages.flat();
+  const sealed = eventsOn(pages);
   const byId = new Map(loose.map((event) => [event.id, event]));
   const repeats = new Set(sealed.filter(({ id }) => byId.has(id)).map(({ id }) => id));
   const events = [...sealed, ...loose.filter(({ id }) => !repeats.has(id))];
