@@ -44,6 +44,11 @@ const USAGE = `sweepline — cards, words and drills in the terminal
 T is step:24, a list such as a,m,s,t,sh,ea=EH, or @file.json.
 --json prints machine-readable output; docs/cli.md describes it.`;
 
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0); // whoever read has seen enough, as `head` does
+});
+
 const [name, ...args] = process.argv.slice(2);
 const command = commands.get(name ?? '');
 if (name === undefined || name === 'help' || name === '--help') {
