@@ -26,33 +26,38 @@ export interface Evidence {
  * of the plan. What was not reached is not in it and says nothing.
  */
 export function evidenceOf(record: DrillRecord): readonly Evidence[] {
-  const { shown, marks, calls, corrections } = record;
-  return PARTS.flatMap((part) => {
-    const here = <Moment extends { readonly part: Part }>(list: readonly Moment[]) =>
-      list.filter((one) => one.part === part);
-    const [seen, broken, called, mended] = [
-      here(shown),
-      here(marks),
-      here(calls),
-      here(corrections),
-    ];
-    const places = new Set([...seen, ...broken].map(({ place }) => place));
-    return [...places]
-      .sort((left, right) => left - right)
-      .map((place): Evidence => {
-        const isHere = (one: { readonly place: number }): boolean => one.place === place;
-        const marked = broken.filter(isHere);
-        return {
-          part,
-          place,
-          cards: marked[0]?.cards ?? cardsAt(record, part, place),
-          outcome: outcomeOf(marked, seen.findLast(isHere)?.at ?? 0),
-          child: called.findLast(isHere)?.child ?? null,
-          marks: marked,
-          corrected: mended.some(isHere),
-        };
-      });
-  });
+  return PARTS.flatMap((part) => evidenceIn(record, part));
+}
+
+function evidenceIn(record: DrillRecord, part: Part): readonly Evidence[] {
+  const lastShown = new Map<number, number>();
+  const marks = new Map<number, Mark[]>();
+  const called = new Map<number, string | null>();
+  const corrected = new Set<number>();
+  for (const one of record.shown) if (one.part === part) lastShown.set(one.place, one.at);
+  for (const one of record.marks) {
+    if (one.part !== part) continue;
+    const here = marks.get(one.place);
+    if (here) here.push(one);
+    else marks.set(one.place, [one]);
+  }
+  for (const one of record.calls) if (one.part === part) called.set(one.place, one.child);
+  for (const one of record.corrections) if (one.part === part) corrected.add(one.place);
+  const places = new Set([...lastShown.keys(), ...marks.keys()]);
+  return [...places]
+    .sort((left, right) => left - right)
+    .map((place): Evidence => {
+      const marked = marks.get(place) ?? [];
+      return {
+        part,
+        place,
+        cards: marked[0]?.cards ?? cardsAt(record, part, place),
+        outcome: outcomeOf(marked, lastShown.get(place) ?? 0),
+        child: called.get(place) ?? null,
+        marks: marked,
+        corrected: corrected.has(place),
+      };
+    });
 }
 
 function outcomeOf(marks: readonly Mark[], lastShown: number): Evidence['outcome'] {
