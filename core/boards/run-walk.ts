@@ -88,7 +88,7 @@ export function takeWalk(
     let chosen = -1;
     let most = -Infinity;
     if (graph.index.length === 0) return -1;
-    for (let tries = random.below(STARTS); tries < STARTS; tries++) {
+    for (let tries = random.below(2) * random.below(STARTS); tries < STARTS; tries++) {
       const node = random.below(graph.index.length);
       if (!mayTake(node)) continue;
       let liking = suits(node, 0) + (ease[node] as number) - hardnessOff(node, 0);

@@ -14,7 +14,7 @@
  * kept, and bettered flip by flip at last (run-polish.ts). The first that leaves
  * no wish open ends the search. Uncommon words and awkward nonsense are left out
  * at first, then words of the last days; they are let in only for a run that is
- * worth more with them. At most 36 walks.
+ * worth more with them. At most 24 walks.
  *
  * Alternative: exact search with backtracking is no better where a run exists
  * and does not end where none does.
@@ -54,7 +54,7 @@ export interface BuiltRun {
 }
 
 /** Walks for each degree of reserve. */
-const WALKS = 12;
+const WALKS = 8;
 /** So many of them are new from the start; the others leave the best so far at a place by chance. */
 const NEW_WALKS = 3;
 
