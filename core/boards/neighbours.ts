@@ -25,16 +25,19 @@ import { countKeys, type KeyCounts } from './key-counts.ts';
  * neighbours, count none.
  */
 export function realNeighbours(sounds: readonly Phoneme[], lexicon: Lexicon): number {
-  const { whole, blanked, shortened } = patternsIn(lexicon);
+  const { whole, blanked, shortened, counted } = patternsIn(lexicon);
   const codes = sounds.map(codeOf);
   if (codes.length > LONGEST) return 0;
   const own = keyOf(codes);
+  const before = counted.get(own);
+  if (before !== undefined) return before;
   const same = whole.of(own);
   let count = shortened.of(own);
   for (let at = 0; at < codes.length; at++) {
     count += blanked.of(keyOf(codes, at, BLANK)) - same;
     if (codes[at] !== codes[at - 1]) count += whole.of(keyOf(codes, at, NOTHING));
   }
+  counted.set(own, count);
   return count;
 }
 
@@ -43,6 +46,8 @@ interface Patterns {
   readonly whole: KeyCounts;
   readonly blanked: KeyCounts;
   readonly shortened: KeyCounts;
+  /** The neighbours of rows of sounds that were asked for before: boards share most of theirs. */
+  readonly counted: Map<number, number>;
 }
 
 /** So many sounds still make a number that is exact as a double. */
@@ -95,5 +100,6 @@ function layDown(lexicon: Lexicon): Patterns {
     whole: countKeys(whole),
     blanked: countKeys(blanked),
     shortened: countKeys(shortened),
+    counted: new Map(),
   };
 }
