@@ -109,6 +109,28 @@ describe('when storage fails', () => {
     await site.stop();
   });
 
+  it('is thrown away by the browser: everything comes back from the second copy', async () => {
+    const site = await openLogSite();
+    const page = await visit.open(site);
+    await page.evaluate(async () => {
+      const store = log.createDeviceStore();
+      const { record } = await log.openClass(store, 'lost');
+      for (const text of ['one', 'two', 'ă']) await record(log.note(text)).kept;
+      await store.close();
+      await new Promise((resolve) => {
+        indexedDB.deleteDatabase('sweepline-log').onsuccess = resolve;
+      });
+    });
+    await page.reload();
+    const notes = await page.evaluate(async () => {
+      const { state } = await log.openClass(log.createDeviceStore(), 'lost');
+      return state.value.notes.map(({ text }) => text);
+    });
+    expect(notes).toEqual(['one', 'two', 'ă']);
+    await page.close();
+    await site.stop();
+  });
+
   it('is of a newer version: it is left as it is', async () => {
     const page = await visit.open();
     const outcome = await page.evaluate(async () => {

@@ -1,0 +1,124 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { LogEvent } from '../../core/log/event.ts';
+import type { EventStore } from '../../core/log/event-store.ts';
+import { STORE_LAWS } from '../../test/event-store-contract.ts';
+import { createMemoryStore } from './memory-store.ts';
+import { type Drawer, withSecondCopy } from './second-copy.ts';
+
+function makeDrawer(): Drawer & { readonly texts: Map<string, string> } {
+  const texts = new Map<string, string>();
+  return {
+    texts,
+    names: async () => [...texts.keys()],
+    read: async (name) => texts.get(name) ?? null,
+    write: async (name, text) => void texts.set(name, text),
+    remove: async (name) => void texts.delete(name),
+  };
+}
+
+const noDrawer: Drawer = {
+  names: () => Promise.reject(new Error('none')),
+  read: () => Promise.reject(new Error('none')),
+  write: () => Promise.reject(new Error('none')),
+  remove: () => Promise.reject(new Error('none')),
+};
+
+const note = (id: string, classId = 'room', at = 1): LogEvent => ({
+  id,
+  classId,
+  at,
+  by: 'device',
+  kind: 'noted',
+  body: { drillId: null, groupId: 'all', text: `„${id}“` },
+});
+
+async function idsOf(store: EventStore, classId = 'room'): Promise<readonly string[]> {
+  const read = await store.eventsOf(classId);
+  return 'events' in read ? read.events.map(({ id }) => id).sort() : [];
+}
+
+describe('a store with a second copy', () => {
+  it.each(STORE_LAWS)('$name', ({ check }) =>
+    check(withSecondCopy(createMemoryStore(), makeDrawer(), 'window')),
+  );
+
+  it.each(STORE_LAWS)('without a drawer: $name', ({ check }) =>
+    check(withSecondCopy(createMemoryStore(), noDrawer, 'window')),
+  );
+
+  it('gives everything back after the store was lost, whatever was opened and closed before', async () => {
+    const session = fc.array(
+      fc.array(fc.constantFrom('room', 'hall/2', '..'), { maxLength: 300 }),
+      {
+        maxLength: 4,
+      },
+    );
+    await fc.assert(
+      fc.asyncProperty(fc.array(session, { maxLength: 5 }), async (sessions) => {
+        const drawer = makeDrawer();
+        const kept = createMemoryStore();
+        let count = 0;
+        for (const [number, batches] of sessions.entries()) {
+          const store = withSecondCopy(kept, drawer, `window ${number}`);
+          await store.eventsOf('room');
+          for (const batch of batches) {
+            await store.append(batch.map((classId) => note(`e${count}`, classId, count++)));
+          }
+          await store.close();
+        }
+        const again = withSecondCopy(createMemoryStore(), drawer, 'later');
+        expect(await again.classes()).toEqual(await kept.classes());
+        for (const classId of ['room', 'hall/2', '..']) {
+          expect(await idsOf(again, classId)).toEqual(await idsOf(kept, classId));
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('begins the next sheet with what may have missed the drawer', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    const first = withSecondCopy(kept, drawer, 'first');
+    await first.append([note('a', 'room', 1_000_000)]);
+    await first.close();
+    await kept.append([note('b', 'room', 1_000_001)]);
+    const second = withSecondCopy(kept, drawer, 'second');
+    await second.eventsOf('room');
+    await second.close();
+    expect(await idsOf(withSecondCopy(createMemoryStore(), drawer, 'third'))).toEqual(['a', 'b']);
+  });
+
+  it('copies a class that was there before it, and keeps its sheets few', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    await kept.append(Array.from({ length: 3000 }, (_, n) => note(`e${n}`, 'room', n * 1e6)));
+    for (let opening = 0; opening < 120; opening++) {
+      const store = withSecondCopy(kept, drawer, `window ${opening}`);
+      await store.eventsOf('room');
+      await store.close();
+      expect(drawer.texts.size).toBeLessThan(50);
+    }
+    const lost = withSecondCopy(createMemoryStore(), drawer, 'later');
+    expect(await idsOf(lost)).toEqual(await idsOf(kept));
+  });
+
+  it('is forgotten with the class, and brings no class back where others are', async () => {
+    const drawer = makeDrawer();
+    const store = withSecondCopy(createMemoryStore(), drawer, 'window');
+    await store.append([note('a'), note('b', 'hall')]);
+    await store.forget('room');
+    expect([...drawer.texts.keys()]).toEqual(['hall/window-1']);
+    expect(await idsOf(store)).toEqual([]);
+  });
+
+  it('gives what is left where a sheet is damaged', async () => {
+    const drawer = makeDrawer();
+    const store = withSecondCopy(createMemoryStore(), drawer, 'window');
+    await store.append([note('a')]);
+    await store.close();
+    drawer.texts.set('room/torn', '{"texts":["');
+    expect(await idsOf(withSecondCopy(createMemoryStore(), drawer, 'later'))).toEqual(['a']);
+  });
+});
