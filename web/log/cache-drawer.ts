@@ -5,7 +5,11 @@ import type { Drawer } from './second-copy.ts';
  * own, apart from its databases. Every promise rejects where there is no such storage.
  */
 export function createCacheDrawer(name = 'sweepline-second-copy'): Drawer {
-  const open = async () => globalThis.caches.open(name);
+  let opened: Promise<Cache> | null = null;
+  const open = async () => {
+    opened ??= globalThis.caches.open(name);
+    return opened;
+  };
   const addressOf = (text: string) => new URL(`/${name}/${text}`, location.origin);
   return {
     async names() {

@@ -15,11 +15,11 @@ export interface Drawer {
  *
  * Problem: a browser that finds its own database damaged, as it may after it was
  * killed in the middle of writing, throws all of it away and begins an empty one.
- * Method: every event that is kept is then written into a drawer as well, on
- * sheets of the window at work; when the store has no class at all and the
+ * Method: every event is written into a drawer at the same time, on sheets of
+ * the window at work; when the store has no class at all and the
  * drawer has, the events are put back. Events are merged by their ids, so that
- * nothing is put back twice. What was kept last may not have reached the drawer
- * when the browser died, so it begins the sheet of the next opening; when sheets
+ * nothing is put back twice. What was kept last may have missed the drawer
+ * all the same, so it begins the sheet of the next opening; when sheets
  * have become many, all events are written anew and the old sheets go.
  * Alternative: a second database, which the browser would throw away with the
  * first. A drawer that fails does no harm. `session` names this window.
@@ -31,9 +31,18 @@ export function withSecondCopy(store: EventStore, drawer: Drawer, session: strin
   let writing: Promise<unknown> = Promise.resolve();
   return {
     async append(events) {
+      const classIds = new Set(events.map(({ classId }) => classId));
+      const copied = Promise.all(
+        [...classIds].map((classId) =>
+          put(
+            classId,
+            events.filter((one) => one.classId === classId),
+          ),
+        ),
+      );
       const outcome = await store.append(events);
-      if ('error' in outcome) return outcome;
-      await Promise.all(events.map((event) => put(event.classId, [event])));
+      if ('error' in outcome) await takeOut(events);
+      await copied;
       return outcome;
     },
     async eventsOf(classId) {
@@ -78,13 +87,22 @@ export function withSecondCopy(store: EventStore, drawer: Drawer, session: strin
       sheet = { name: newName(classId), events: [], due: null };
       sheets.set(classId, sheet);
     }
-    const { name, events: all } = sheet;
-    all.push(...events);
-    sheet.due ??= afterwards(() => {
-      sheet.due = null;
-      return drawer.write(name, encodePage(all));
+    const own = sheet;
+    own.events = own.events.concat(events);
+    own.due ??= afterwards(() => {
+      own.due = null;
+      return drawer.write(own.name, encodePage(own.events));
     });
-    return sheet.due;
+    return own.due;
+  }
+
+  /** Takes events that could not be kept from the sheets again. */
+  function takeOut(events: readonly LogEvent[]): Promise<unknown> {
+    const ids = new Set(events.map(({ id }) => id));
+    for (const sheet of sheets.values()) {
+      sheet.events = sheet.events.filter(({ id }) => !ids.has(id));
+    }
+    return Promise.all([...sheets.keys()].map((classId) => put(classId, [])));
   }
 
   /** Sees to it, once for each class, that what was done last is in the drawer, and that sheets stay few. */
@@ -140,7 +158,7 @@ export function withSecondCopy(store: EventStore, drawer: Drawer, session: strin
 /** What is written on now for a class. */
 interface Sheet {
   readonly name: string;
-  readonly events: LogEvent[];
+  events: readonly LogEvent[];
   /** Its next writing; null when nothing waits for one. */
   due: Promise<unknown> | null;
 }
