@@ -50,6 +50,15 @@ export const boards: fc.Arbitrary<{
   )
   .map((piles) => ({ piles, table: tableOf(piles) }));
 
+/** Boards of a few cards, which fall into parts that no single card joins, or make next to no words. */
+export const sparseBoards: fc.Arbitrary<WordTable> = fc
+  .tuple(
+    fc.subarray(beginnings, { minLength: 1, maxLength: 3 }),
+    fc.subarray(vowels, { minLength: 1, maxLength: 2 }),
+    fc.subarray(endings, { minLength: 1, maxLength: 3 }),
+  )
+  .map((piles) => tableOf(piles));
+
 /** Everything that must hold of any run over these piles; written from the rules, not from the code. */
 export function checkRun(
   run: readonly Flip[],

@@ -1,19 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
-import { beginnings, endings, tableOf, vowels } from '../../test/run-boards.ts';
+import { sparseBoards } from '../../test/run-boards.ts';
 import { areJoined, makeRunGraph } from './run-graph.ts';
 
 test('as many spellings are in reach of a word as trying every word again and again finds', () => {
-  const sparse = fc
-    .tuple(
-      fc.subarray(beginnings, { minLength: 1, maxLength: 3 }),
-      fc.subarray(vowels, { minLength: 1, maxLength: 3 }),
-      fc.subarray(endings, { minLength: 1, maxLength: 3 }),
-    )
-    .map((piles) => tableOf(piles));
   fc.assert(
-    fc.property(sparse, (table) => {
+    fc.property(sparseBoards, (table) => {
       const graph = makeRunGraph(table, { flips: 9, realShare: 0.5, seed: 1 }, builtLexicon);
       const words = [...graph.index.keys()];
       for (const word of words) {

@@ -27,7 +27,7 @@ export function About() {
         Words are screened for class by their spelling and by their sound, and real words are marked
         by a dictionary. No list is perfect: the last word is yours, and any flip can be swapped.
       </p>
-      <h2>Licences</h2>
+      <h2>Licenses</h2>
       <p>Sweepline is free software under the MIT license. It rests on the work named here.</p>
       <Notices />
     </article>

@@ -47,16 +47,14 @@ export function withSecondCopy(store: EventStore, drawer: Drawer, session: strin
     },
     async eventsOf(classId) {
       let read = await store.eventsOf(classId);
-      if ('events' in read && read.events.length === 0 && (await putBack())) {
-        read = await store.eventsOf(classId);
-      }
+      const isEmpty = 'events' in read && read.events.length === 0;
+      if (isEmpty && (await putBack(await store.classes()))) read = await store.eventsOf(classId);
       if ('events' in read && read.events.length > 0) begin(classId, read.events);
       return read;
     },
     async classes() {
       const read = await store.classes();
-      const isEmpty = 'classes' in read && read.classes.length === 0;
-      return isEmpty && (await putBack()) ? store.classes() : read;
+      return (await putBack(read)) ? store.classes() : read;
     },
     async forget(classId) {
       const outcome = await store.forget(classId);
@@ -139,9 +137,8 @@ export function withSecondCopy(store: EventStore, drawer: Drawer, session: strin
     for (const name of old) await drawer.remove(name);
   }
 
-  /** Puts all events back where the store has lost its classes; tells whether it did. */
-  async function putBack(): Promise<boolean> {
-    const read = await store.classes();
+  /** Puts all events back where `read` says that the store has no class; tells whether it did. */
+  async function putBack(read: Awaited<ReturnType<EventStore['classes']>>): Promise<boolean> {
     if ('error' in read || read.classes.length > 0) return false;
     try {
       const events: LogEvent[] = [];
