@@ -4,6 +4,7 @@ import { mergeEvents } from '../../core/log/merge.ts';
 import { replay } from '../../core/log/replay.ts';
 import type { ClassLog } from '../../web/log/class-log.ts';
 import { createDeviceStore, type DeviceStore, openClass } from '../../web/log/device-log.ts';
+import { createFileDrawer } from '../../web/log/file-drawer.ts';
 import { createIndexedStore } from '../../web/log/indexed-store.ts';
 import { askToPersist } from '../../web/log/persistence.ts';
 import { exportLog, importLog } from '../../web/log/transfer.ts';
@@ -27,6 +28,7 @@ const exposed = {
   note,
   openClass,
   replay,
+  sheetsOfSecondCopy: () => createFileDrawer().names(),
   timeAppends,
   timeOpening,
 };
@@ -53,7 +55,8 @@ async function runOn(): Promise<void> {
   const read = await store.eventsOf('class');
   const drillId = 'drill';
   const stood = state.value.drills.get(drillId)?.shown.at(-1)?.place ?? -1;
-  await tell('found', { ids: 'events' in read ? read.events.map(({ id }) => id) : [], stood });
+  const ids = 'events' in read ? read.events.map(({ id }) => id) : [];
+  await tell('found', { ids, stood, cameBack: store.cameBack.value });
   if (!state.value.drills.has(drillId)) {
     const body = { drillId, groupId: WHOLE_CLASS, day: '2026-03-02', drill: SMALL_DRILL };
     await record({ kind: 'begun', body }).kept;

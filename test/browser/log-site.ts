@@ -15,16 +15,16 @@ export interface LogSite {
 export async function openLogSite(
   told: (what: string, value: unknown) => void = () => {},
 ): Promise<LogSite> {
-  const script = await pageScript();
+  const scripts = await pageScripts();
   const server = createServer(async (request, response) => {
     for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
     if (request.method === 'POST') {
       const text = await bodyOf(request);
       if (text !== null) told((request.url ?? '').slice(1), JSON.parse(text));
       response.end();
-    } else if (request.url === '/log.js') {
+    } else if (scripts.has(request.url ?? '')) {
       response.setHeader('Content-Type', 'text/javascript; charset=utf-8');
-      response.end(script);
+      response.end(scripts.get(request.url ?? ''));
     } else {
       response.setHeader('Content-Type', 'text/html; charset=utf-8');
       response.end(
@@ -44,22 +44,24 @@ export async function openLogSite(
   };
 }
 
-async function pageScript(): Promise<string> {
+/** The page's script, and that of the worker beside it, by their paths. */
+async function pageScripts(): Promise<ReadonlyMap<string, string | Uint8Array>> {
   const built = await build({
     configFile: false,
     logLevel: 'error',
+    base: './',
     build: {
       write: false,
       minify: false,
-      lib: { entry: fromRoot('test/browser/log-page.ts'), formats: ['es'] },
+      lib: { entry: fromRoot('test/browser/log-page.ts'), formats: ['es'], fileName: 'log' },
     },
   });
   const output = (Array.isArray(built) ? built : [built]).flatMap((one) =>
     'output' in one ? one.output : [],
   );
-  const chunk = output.find((one) => one.type === 'chunk');
-  if (!chunk) throw new Error('The page of the log was not built.');
-  return chunk.code;
+  return new Map(
+    output.map((one) => [`/${one.fileName}`, one.type === 'chunk' ? one.code : one.source]),
+  );
 }
 
 /** The whole body, or null when the sender was gone before its end. */

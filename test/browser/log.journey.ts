@@ -131,6 +131,25 @@ describe('when storage fails', () => {
     await site.stop();
   });
 
+  it('is forgotten in one window just after another wrote on its second copy', async () => {
+    const site = await openLogSite();
+    const [one, other] = [await visit.open(site), await visit.open(site)];
+    const sheets = await one.evaluate(async () => {
+      const store = log.createDeviceStore();
+      const { record } = await log.openClass(store, 'gone');
+      await record(log.note('one')).kept;
+      return log.sheetsOfSecondCopy();
+    });
+    expect(sheets).toHaveLength(1);
+    const left = await other.evaluate(async () => {
+      await log.createDeviceStore().forget('gone');
+      return log.sheetsOfSecondCopy();
+    });
+    expect(left).toEqual([]);
+    for (const page of [one, other]) await page.close();
+    await site.stop();
+  });
+
   it('is of a newer version: it is left as it is', async () => {
     const page = await visit.open();
     const outcome = await page.evaluate(async () => {

@@ -285,6 +285,34 @@ describe('a class at work', () => {
     await openScreen(desk, 'after', '.mark');
   });
 
+  it('has everything again when the browser lost its database, and says so until it was read', async () => {
+    const desk = await atDesk();
+    await markFirst(desk);
+    await markFirst(desk);
+    await allKept(desk);
+    await desk.evaluate(
+      () =>
+        new Promise((resolve) => {
+          indexedDB.deleteDatabase('sweepline-log').onsuccess = resolve;
+        }),
+    );
+    await desk.reload();
+    await openDesk(desk);
+    expect(await deskStands(desk)).toMatch(/^Visual drill 3 of/);
+    const marks = ['0', '1'].map((place) => `0 visual ${place} 1`);
+    expect(readRun(await recorded(desk)).marks).toEqual(marks);
+    await openScreen(desk, 'after', '.mark');
+    await desk.reload();
+    const notice = desk.getByText('It came back from the second copy on this device.');
+    await notice.waitFor();
+    expect(readRun(await savedCopy(desk)).marks).toEqual(marks);
+    await desk.getByRole('button', { name: 'Close' }).click();
+    expect(await notice.count()).toBe(0);
+    await desk.reload();
+    await desk.locator('.mark').first().waitFor();
+    expect(await notice.count()).toBe(0);
+  });
+
   it('keeps the order of what happened when the clock is set back', async () => {
     const desk = await atDesk(giveClock);
     await markFirst(desk);

@@ -1,5 +1,7 @@
 import type { Page } from 'playwright-core';
 import type { LogEvent } from '../../core/log/event.ts';
+import type { PageRecord } from '../../web/log/database.ts';
+import { eventsOn } from '../../web/log/sealing.ts';
 
 /** Waits until all that happened is kept, as the page signs it. */
 export async function allKept(page: Page): Promise<void> {
@@ -8,7 +10,7 @@ export async function allKept(page: Page): Promise<void> {
 
 /** Every event that the page's own database holds, in the order of their times. */
 export async function recorded(page: Page): Promise<readonly LogEvent[]> {
-  return page.evaluate(async () => {
+  const { loose, pages } = await page.evaluate(async () => {
     const asked = <Value>(request: IDBRequest<Value>) =>
       new Promise<Value>((resolve, reject) => {
         request.onsuccess = () => resolve(request.result);
@@ -17,18 +19,9 @@ export async function recorded(page: Page): Promise<readonly LogEvent[]> {
     const db = await asked(indexedDB.open('sweepline-log'));
     const tx = db.transaction(['loose', 'pages']);
     const loose: LogEvent[] = await asked(tx.objectStore('loose').getAll());
-    const pages = await asked(tx.objectStore('pages').getAll());
+    const pages: PageRecord[] = await asked(tx.objectStore('pages').getAll());
     db.close();
-    const sealed = pages.flatMap(({ classId, text }: { classId: string; text: string }) =>
-      JSON.parse(text).map(([id, at, by, kind, body]: readonly unknown[]) => ({
-        id,
-        classId,
-        at,
-        by,
-        kind,
-        body,
-      })),
-    );
-    return [...sealed, ...loose].sort((left, right) => left.at - right.at) as LogEvent[];
+    return { loose, pages };
   });
+  return [...eventsOn(pages), ...loose].sort((left, right) => left.at - right.at);
 }

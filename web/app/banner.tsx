@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { saveWhatIsHere } from '../classes/copies.ts';
+import { cameBack } from '../memory/came-back.ts';
 import { reopenClass, store } from '../memory/open-class.ts';
 import { asideCopies, putNoticeAway, trouble } from '../memory/shelf.ts';
 import { saveText } from './save-text.ts';
@@ -10,6 +11,7 @@ export function Banner() {
   return (
     <>
       {lost && <NotKept message={lost.message} />}
+      {cameBack.value && <CameBack />}
       {trouble.value === 'refused' && !lost && (
         <div class="banner" role="status">
           <p>
@@ -42,16 +44,7 @@ function NotKept({ message }: { readonly message: string }) {
   return (
     <div class="banner" role="status">
       <p>{message}</p>
-      <button
-        type="button"
-        class="button"
-        onClick={async () => {
-          const saved = await saveWhatIsHere();
-          setSaid('error' in saved ? saved.error.message : `Saved as ${saved.name}.`);
-        }}
-      >
-        Save a copy
-      </button>
+      <SaveCopy tell={setSaid} />
       <button
         type="button"
         class="button plain"
@@ -66,6 +59,45 @@ function NotKept({ message }: { readonly message: string }) {
       </button>
       <p>{said}</p>
     </div>
+  );
+}
+
+/** All classes were lost and came back: what to look at, and what to do. */
+function CameBack() {
+  const [said, setSaid] = useState('');
+  return (
+    <div class="banner" role="status">
+      <p>
+        This browser lost its record of your classes. Everything came back from the second copy on
+        this device. Please look whether the last marks are there, and save a copy as a file.
+      </p>
+      <SaveCopy tell={setSaid} />
+      <button
+        type="button"
+        class="button plain"
+        onClick={() => {
+          cameBack.value = false;
+        }}
+      >
+        Close
+      </button>
+      <p>{said}</p>
+    </div>
+  );
+}
+
+function SaveCopy({ tell }: { readonly tell: (said: string) => void }) {
+  return (
+    <button
+      type="button"
+      class="button"
+      onClick={async () => {
+        const saved = await saveWhatIsHere();
+        tell('error' in saved ? saved.error.message : `Saved as ${saved.name}.`);
+      }}
+    >
+      Save a copy
+    </button>
   );
 }
 

@@ -4,6 +4,7 @@ import type { LogEvent } from '../../core/log/event.ts';
 import type { EventStore } from '../../core/log/event-store.ts';
 import { STORE_LAWS } from '../../test/event-store-contract.ts';
 import { createMemoryStore } from './memory-store.ts';
+import { encodePage } from './page.ts';
 import { type Drawer, withSecondCopy } from './second-copy.ts';
 
 function makeDrawer(): Drawer & { readonly texts: Map<string, string> } {
@@ -11,8 +12,8 @@ function makeDrawer(): Drawer & { readonly texts: Map<string, string> } {
   return {
     texts,
     names: async () => [...texts.keys()],
-    read: async (name) => texts.get(name) ?? null,
-    write: async (name, text) => void texts.set(name, text),
+    read: async (name) => texts.get(name) ?? '',
+    add: async (name, line) => void texts.set(name, `${texts.get(name) ?? ''}\n${line}`),
     remove: async (name) => void texts.delete(name),
   };
 }
@@ -20,7 +21,7 @@ function makeDrawer(): Drawer & { readonly texts: Map<string, string> } {
 const noDrawer: Drawer = {
   names: () => Promise.reject(new Error('none')),
   read: () => Promise.reject(new Error('none')),
-  write: () => Promise.reject(new Error('none')),
+  add: () => Promise.reject(new Error('none')),
   remove: () => Promise.reject(new Error('none')),
 };
 
@@ -40,11 +41,11 @@ async function idsOf(store: EventStore, classId = 'room'): Promise<readonly stri
 
 describe('a store with a second copy', () => {
   it.each(STORE_LAWS)('$name', ({ check }) =>
-    check(withSecondCopy(createMemoryStore(), makeDrawer(), 'window')),
+    check(withSecondCopy(createMemoryStore(), { drawer: makeDrawer(), session: 'window' })),
   );
 
   it.each(STORE_LAWS)('without a drawer: $name', ({ check }) =>
-    check(withSecondCopy(createMemoryStore(), noDrawer, 'window')),
+    check(withSecondCopy(createMemoryStore(), { drawer: noDrawer, session: 'window' })),
   );
 
   it('gives everything back after the store was lost, whatever was opened and closed before', async () => {
@@ -60,14 +61,14 @@ describe('a store with a second copy', () => {
         const kept = createMemoryStore();
         let count = 0;
         for (const [number, batches] of sessions.entries()) {
-          const store = withSecondCopy(kept, drawer, `window ${number}`);
+          const store = withSecondCopy(kept, { drawer, session: `window ${number}` });
           await store.eventsOf('room');
           for (const batch of batches) {
             await store.append(batch.map((classId) => note(`e${count}`, classId, count++)));
           }
           await store.close();
         }
-        const again = withSecondCopy(createMemoryStore(), drawer, 'later');
+        const again = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
         expect(await again.classes()).toEqual(await kept.classes());
         for (const classId of ['room', 'hall/2', '..']) {
           expect(await idsOf(again, classId)).toEqual(await idsOf(kept, classId));
@@ -80,14 +81,17 @@ describe('a store with a second copy', () => {
   it('begins the next sheet with what may have missed the drawer', async () => {
     const drawer = makeDrawer();
     const kept = createMemoryStore();
-    const first = withSecondCopy(kept, drawer, 'first');
+    const first = withSecondCopy(kept, { drawer, session: 'first' });
     await first.append([note('a', 'room', 1_000_000)]);
     await first.close();
     await kept.append([note('b', 'room', 1_000_001)]);
-    const second = withSecondCopy(kept, drawer, 'second');
+    const second = withSecondCopy(kept, { drawer, session: 'second' });
     await second.eventsOf('room');
     await second.close();
-    expect(await idsOf(withSecondCopy(createMemoryStore(), drawer, 'third'))).toEqual(['a', 'b']);
+    expect(await idsOf(withSecondCopy(createMemoryStore(), { drawer, session: 'third' }))).toEqual([
+      'a',
+      'b',
+    ]);
   });
 
   it('copies a class that was there before it, and keeps its sheets few', async () => {
@@ -95,30 +99,74 @@ describe('a store with a second copy', () => {
     const kept = createMemoryStore();
     await kept.append(Array.from({ length: 3000 }, (_, n) => note(`e${n}`, 'room', n * 1e6)));
     for (let opening = 0; opening < 120; opening++) {
-      const store = withSecondCopy(kept, drawer, `window ${opening}`);
+      const store = withSecondCopy(kept, { drawer, session: `window ${opening}` });
       await store.eventsOf('room');
       await store.close();
       expect(drawer.texts.size).toBeLessThan(50);
     }
-    const lost = withSecondCopy(createMemoryStore(), drawer, 'later');
+    const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
     expect(await idsOf(lost)).toEqual(await idsOf(kept));
   });
 
   it('is forgotten with the class, and brings no class back where others are', async () => {
     const drawer = makeDrawer();
-    const store = withSecondCopy(createMemoryStore(), drawer, 'window');
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
     await store.append([note('a'), note('b', 'hall')]);
     await store.forget('room');
-    expect([...drawer.texts.keys()]).toEqual(['hall/window-1']);
+    expect([...drawer.texts.keys()]).toEqual(['hall/window']);
     expect(await idsOf(store)).toEqual([]);
+  });
+
+  it('copies again a class that was forgotten and brought back in the same window', async () => {
+    const drawer = makeDrawer();
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
+    await store.append([note('a')]);
+    await store.forget('room');
+    await store.append([note('a'), note('b')]);
+    const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
+    expect(await idsOf(lost)).toEqual(['a', 'b']);
+  });
+
+  it('tells when everything came back, and only then', async () => {
+    const drawer = makeDrawer();
+    const told: string[] = [];
+    const open = (session: string, store = createMemoryStore()) =>
+      withSecondCopy(store, { drawer, session, onPutBack: () => told.push(session) });
+    const first = open('first');
+    await first.classes();
+    await first.append([note('a')]);
+    await first.eventsOf('room');
+    expect(told).toEqual([]);
+    const second = open('second');
+    await second.classes();
+    await second.classes();
+    expect(told).toEqual(['second']);
+  });
+
+  it('waits until another window has let go of a sheet that is to be forgotten', async () => {
+    const drawer = makeDrawer();
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
+    await store.append([note('a')]);
+    let refusals = 2;
+    const held: Drawer = {
+      ...drawer,
+      remove: (name) => (refusals-- > 0 ? Promise.reject(new Error('held')) : drawer.remove(name)),
+    };
+    const other = withSecondCopy(createMemoryStore(), { drawer: held, session: 'other' });
+    await other.forget('room');
+    expect([...drawer.texts.keys()]).toEqual([]);
   });
 
   it('gives what is left where a sheet is damaged', async () => {
     const drawer = makeDrawer();
-    const store = withSecondCopy(createMemoryStore(), drawer, 'window');
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
     await store.append([note('a')]);
     await store.close();
-    drawer.texts.set('room/torn', '{"texts":["');
-    expect(await idsOf(withSecondCopy(createMemoryStore(), drawer, 'later'))).toEqual(['a']);
+    await drawer.add('room/torn', '{"texts":["');
+    await drawer.add('room/torn', encodePage([note('b')]));
+    expect(await idsOf(withSecondCopy(createMemoryStore(), { drawer, session: 'later' }))).toEqual([
+      'a',
+      'b',
+    ]);
   });
 });

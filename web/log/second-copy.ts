@@ -2,47 +2,51 @@ import type { LogEvent } from '../../core/log/event.ts';
 import type { EventStore } from '../../core/log/event-store.ts';
 import { decodePage, encodePage } from './page.ts';
 
-/** Where texts are kept by name. It may lose some, and refuse: then its promises reject. */
+/** Where sheets of lines are kept by name. It may lose some, and refuse: then its promises reject. */
 export interface Drawer {
+  /** The names of all sheets, in no certain order. */
   names(): Promise<readonly string[]>;
-  read(name: string): Promise<string | null>;
-  write(name: string, text: string): Promise<void>;
+  /** A sheet whole; before each of its lines stands a line break. */
+  read(name: string): Promise<string>;
+  /** Adds a line to a sheet, which begins empty; resolves once it is there for good. */
+  add(name: string, line: string): Promise<void>;
+  /** Throws a sheet away. Rejects while another window is writing on it, and for seconds after that. */
   remove(name: string): Promise<void>;
+}
+
+/** What a second copy needs to know. */
+export interface SecondCopySpec {
+  readonly drawer: Drawer;
+  /** A name for this window that no other ever had. */
+  readonly session: string;
+  /** Is told when the store had lost everything and it was put back. */
+  readonly onPutBack?: () => void;
 }
 
 /**
  * A store with a second copy of its events beside it, from which they come back.
  *
- * Problem: a browser that finds its own database damaged, as it may after it was
- * killed in the middle of writing, throws all of it away and begins an empty one.
- * Method: every event is written into a drawer at the same time, on sheets of
- * the window at work; when the store has no class at all and the
- * drawer has, the events are put back. Events are merged by their ids, so that
- * nothing is put back twice. What was kept last may have missed the drawer
- * all the same, so it begins the sheet of the next opening; when sheets
- * have become many, all events are written anew and the old sheets go.
- * Alternative: a second database, which the browser would throw away with the
- * first. A drawer that fails does no harm. `session` names this window.
+ * Problem: a browser that finds its own database damaged, as it may after it was killed in the middle of
+ * writing, throws all of it away and begins an empty one. Method: every event is added at the same time
+ * to a sheet in a drawer, one for each class and window, and counts as kept once it is in both; when the
+ * store has no class at all and the drawer has, the events are put back. Events are merged by their ids,
+ * so that nothing is put back twice. What was done last may have reached the store and missed the drawer
+ * all the same, so it begins the sheet of the next opening. When sheets have become many, all events are
+ * written anew and the old sheets go; one on which another window has just written stays.
+ * Alternative: a second database, which the browser would throw away with the first. A drawer that fails
+ * does no harm.
  */
-export function withSecondCopy(store: EventStore, drawer: Drawer, session: string): EventStore {
-  const sheets = new Map<string, Sheet>();
+export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventStore {
+  const { drawer, session, onPutBack } = spec;
+  const copied = new Map<string, Set<string>>();
   const begun = new Set<string>();
-  let names = 0;
-  let writing: Promise<unknown> = Promise.resolve();
+  const underWay = new Set<Promise<unknown>>();
   return {
     async append(events) {
-      const classIds = new Set(events.map(({ classId }) => classId));
-      const copied = Promise.all(
-        [...classIds].map((classId) =>
-          put(
-            classId,
-            events.filter((one) => one.classId === classId),
-          ),
-        ),
-      );
+      const copying = copy(events);
       const outcome = await store.append(events);
-      if ('error' in outcome) await takeOut(events);
-      await copied;
+      const fresh = await copying;
+      if ('error' in outcome) await takeBack(fresh);
       return outcome;
     },
     async eventsOf(classId) {
@@ -59,125 +63,157 @@ export function withSecondCopy(store: EventStore, drawer: Drawer, session: strin
     async forget(classId) {
       const outcome = await store.forget(classId);
       if ('error' in outcome) return outcome;
-      sheets.delete(classId);
-      await afterwards(async () => removeAll(await sheetsOf(classId)));
+      copied.delete(classId);
+      begun.delete(classId);
+      await quietly(async () => {
+        for (const name of await sheetsOf(classId)) await insist(() => drawer.remove(name));
+      });
       return outcome;
     },
     async close() {
-      await writing;
+      await Promise.all(underWay);
       await store.close();
     },
   };
 
-  /** Does something with the drawer once all before is done; never rejects. */
-  function afterwards(work: () => Promise<unknown>): Promise<unknown> {
-    writing = writing.then(work).catch(() => {});
-    return writing;
+  /** Does something with the drawer; resolves when it is done, or cannot be. */
+  function quietly(work: () => Promise<unknown>): Promise<unknown> {
+    const done = work()
+      .catch(() => {})
+      .finally(() => underWay.delete(done));
+    underWay.add(done);
+    return done;
   }
 
-  /**
-   * Puts events on the sheet of their class; resolves once they are there, or cannot be. Several that
-   * come while the drawer is busy are written once.
-   */
-  function put(classId: string, events: readonly LogEvent[]): Promise<unknown> {
-    let sheet = sheets.get(classId);
-    if (!sheet || sheet.events.length >= FULL) {
-      sheet = { name: newName(classId), events: [], due: null };
-      sheets.set(classId, sheet);
-    }
-    const own = sheet;
-    own.events = own.events.concat(events);
-    own.due ??= afterwards(() => {
-      own.due = null;
-      return drawer.write(own.name, encodePage(own.events));
+  /** Adds the events that are not in the drawer yet to the sheets of their classes; gives those it added. */
+  async function copy(events: readonly LogEvent[]): Promise<readonly LogEvent[]> {
+    const added: LogEvent[] = [];
+    await ofEachClass(events, async (classId, own) => {
+      const there = copied.get(classId) ?? new Set();
+      copied.set(classId, there);
+      const fresh = own.filter(({ id }) => !there.has(id));
+      if (fresh.length === 0) return;
+      await drawer.add(sheetOf(classId, session), encodePage(fresh));
+      for (const event of fresh) {
+        there.add(event.id);
+        added.push(event);
+      }
     });
-    return own.due;
+    return added;
   }
 
-  /** Takes events that could not be kept from the sheets again. */
-  function takeOut(events: readonly LogEvent[]): Promise<unknown> {
-    const ids = new Set(events.map(({ id }) => id));
-    for (const sheet of sheets.values()) {
-      sheet.events = sheet.events.filter(({ id }) => !ids.has(id));
-    }
-    return Promise.all([...sheets.keys()].map((classId) => put(classId, [])));
+  /** Strikes out events that the store could not keep. */
+  function takeBack(events: readonly LogEvent[]): Promise<unknown> {
+    return ofEachClass(events, async (classId, own) => {
+      const ids = own.map(({ id }) => id);
+      for (const id of ids) copied.get(classId)?.delete(id);
+      await drawer.add(sheetOf(classId, session), STRUCK_OUT + JSON.stringify(ids));
+    });
+  }
+
+  function ofEachClass(
+    events: readonly LogEvent[],
+    work: (classId: string, own: readonly LogEvent[]) => Promise<unknown>,
+  ): Promise<unknown> {
+    const classIds = [...new Set(events.map(({ classId }) => classId))];
+    return Promise.all(
+      classIds.map((classId) =>
+        quietly(() =>
+          work(
+            classId,
+            events.filter((event) => event.classId === classId),
+          ),
+        ),
+      ),
+    );
   }
 
   /** Sees to it, once for each class, that what was done last is in the drawer, and that sheets stay few. */
   function begin(classId: string, events: readonly LogEvent[]): void {
     if (begun.has(classId)) return;
     begun.add(classId);
-    const last = events.reduce((latest, { at }) => Math.max(latest, at), 0);
-    const lately = events.filter(({ at }) => at > last - LATELY);
-    afterwards(async () => {
+    quietly(async () => {
       const old = await sheetsOf(classId);
       const pages = Math.ceil(events.length / PAGE);
       if (old.length > 0 && old.length <= MOST_SHEETS + pages) {
-        put(classId, lately); // not waited for: it is written after this
+        const last = events.reduce((latest, { at }) => Math.max(latest, at), 0);
+        await copy(events.filter(({ at }) => at > last - LATELY));
         return;
       }
       for (let page = 0; page < pages; page++) {
-        const text = encodePage(events.slice(page * PAGE, (page + 1) * PAGE));
-        await drawer.write(newName(classId), text);
+        const own = events.slice(page * PAGE, (page + 1) * PAGE);
+        await drawer.add(sheetOf(classId, `${session}-${page}`), encodePage(own));
       }
-      await removeAll(old);
+      const others = old.filter((name) => name !== sheetOf(classId, session));
+      for (const name of others) await drawer.remove(name).catch(() => {});
     });
   }
 
-  function newName(classId: string): string {
-    return `${encodeURIComponent(classId)}/${session}-${names++}`;
-  }
-
   async function sheetsOf(classId: string): Promise<readonly string[]> {
-    const all = await drawer.names();
-    return all.filter((name) => classOf(name) === classId);
-  }
-
-  async function removeAll(old: readonly string[]): Promise<void> {
-    for (const name of old) await drawer.remove(name);
+    return (await drawer.names()).filter((name) => classOf(name) === classId);
   }
 
   /** Puts all events back where `read` says that the store has no class; tells whether it did. */
   async function putBack(read: Awaited<ReturnType<EventStore['classes']>>): Promise<boolean> {
     if ('error' in read || read.classes.length > 0) return false;
-    try {
-      const events: LogEvent[] = [];
+    const events: LogEvent[] = [];
+    await quietly(async () => {
       for (const name of await drawer.names()) {
-        for (const event of eventsOn(classOf(name), await drawer.read(name))) events.push(event);
+        const sheet = await drawer.read(name).catch(() => '');
+        for (const event of eventsOn(classOf(name), sheet)) events.push(event);
       }
-      return events.length > 0 && 'kept' in (await store.append(events));
-    } catch {
-      return false;
-    }
+    });
+    if (events.length === 0 || 'error' in (await store.append(events))) return false;
+    onPutBack?.();
+    return true;
   }
 }
 
-/** What is written on now for a class. */
-interface Sheet {
-  readonly name: string;
-  events: readonly LogEvent[];
-  /** Its next writing; null when nothing waits for one. */
-  due: Promise<unknown> | null;
-}
-
-/** A sheet of so many events is full: each mark writes its sheet anew. */
-const FULL = 128;
 /** So long before the last event what was done may have missed the drawer, in milliseconds. */
 const LATELY = 120_000;
+/** Begins a line that strikes out events above it, by their ids. */
+const STRUCK_OUT = '-';
 /** Events on one sheet when all are written anew. */
 const PAGE = 1024;
 /** So many sheets beyond those pages may gather. */
 const MOST_SHEETS = 40;
+/** So often, and after so many milliseconds, it is tried again to remove a sheet that is being written on. */
+const TRIES = 14;
+const TRY_AFTER = 500;
+
+function sheetOf(classId: string, name: string): string {
+  return `${encodeURIComponent(classId)}/${name}`;
+}
 
 function classOf(name: string): string {
   return decodeURIComponent(name.slice(0, name.indexOf('/')));
 }
 
-/** The events on a sheet; none where it is gone or damaged. */
-function eventsOn(classId: string, text: string | null): readonly LogEvent[] {
-  try {
-    return text === null ? [] : decodePage(classId, text);
-  } catch {
-    return [];
+/** The events on a sheet, without those struck out later and those of torn lines. */
+function eventsOn(classId: string, sheet: string): readonly LogEvent[] {
+  const byId = new Map<string, LogEvent>();
+  for (const line of sheet.split('\n')) {
+    try {
+      if (line.startsWith(STRUCK_OUT)) {
+        for (const id of JSON.parse(line.slice(STRUCK_OUT.length))) byId.delete(id);
+      } else {
+        for (const event of decodePage(classId, line)) byId.set(event.id, event);
+      }
+    } catch {
+      // The line was torn when the browser was killed: what it held was not said to be kept.
+    }
+  }
+  return [...byId.values()];
+}
+
+async function insist(work: () => Promise<unknown>): Promise<void> {
+  for (let tries = 1; ; tries++) {
+    try {
+      await work();
+      return;
+    } catch (thrown) {
+      if (tries === TRIES) throw thrown;
+      await new Promise((resolve) => setTimeout(resolve, TRY_AFTER));
+    }
   }
 }

@@ -49,15 +49,19 @@ export const children = computed(() => childrenOf(classState.value, group.value.
 /** What to call the group at work. */
 export const groupName = computed(() => nameOfGroup(group.value, classState.value));
 
-/** Opens the class that was open last, or any other; a first one begins with its first event. */
+/**
+ * Opens the class that was open last, which is asked for first since it is nearly always there; else any
+ * other. A first one begins with its first event.
+ */
 export async function openLastClass(): Promise<void> {
+  const { classId, groupId } = open.peek();
+  if (classId !== '') {
+    await openClass(classId, groupId);
+    if (classState.peek().last > 0) return;
+  }
   const heads = await classHeads();
-  const { classId } = open.peek();
-  const there =
-    heads.find((head) => head.classId === classId) ??
-    heads.find((head) => !replay(head.classId, head.events).archived) ??
-    heads[0];
-  await openClass(there?.classId ?? (classId || newId()), open.peek().groupId);
+  const there = heads.find((head) => !replay(head.classId, head.events).archived) ?? heads[0];
+  if (there || classId === '') await openClass(there?.classId ?? newId(), groupId);
 }
 
 /** Every class on this device, with the events that name it. */
