@@ -20,6 +20,9 @@ export const SMALL_DRILL: Drill = {
   shortfall: null,
 };
 
+/** The same without its first word. */
+export const CHANGED_DRILL: Drill = { ...SMALL_DRILL, run: SMALL_DRILL.run.slice(1) };
+
 /** A form of two nonsense words. */
 export const SMALL_FORM: CheckForm = {
   kind: 'nonsense-words',
@@ -141,6 +144,7 @@ function arbitrarySpec(ids: readonly string[]): fc.Arbitrary<EventSpec> {
       day: fc.constantFrom('2026-03-02', '2026-03-03'),
       drill: fc.constant(SMALL_DRILL),
     }),
+    replanned: fc.record({ drillId, drill: fc.constantFrom(SMALL_DRILL, CHANGED_DRILL) }),
     shown: fc.record(moment),
     called: fc.record({ ...moment, child }),
     marked: fc.record({

@@ -95,6 +95,7 @@ export {
   type Mark,
   WHOLE_CLASS,
 } from '../core/log/class-state.ts';
+export { planAt } from '../core/log/drill-record.ts';
 export {
   type Amendment,
   type EventSpec,

@@ -36,6 +36,21 @@ describe('the days of a card', () => {
     expect(alone.get('m=M')).toEqual([{ day: 3, asked: 1, missed: 1, unclear: 0 }]);
   });
 
+  it('are in order and each once, however the readings come', () => {
+    const days = [3, 1, 2, 1, 3, 2, 3];
+    const all = days.map((day) => ({ ...word, day }));
+    expect(historiesOf(all, 'read', mina).get('m=M')).toEqual([
+      { day: 1, asked: 2, missed: 0, unclear: 0 },
+      { day: 2, asked: 2, missed: 0, unclear: 0 },
+      { day: 3, asked: 3, missed: 0, unclear: 0 },
+    ]);
+  });
+
+  it('are days too on which a card came after the one that broke', () => {
+    const histories = historiesOf([{ ...word, right: false, broke: 1 }], 'read', mina);
+    expect(histories.get('t=T')).toEqual([{ day: 3, asked: 0, missed: 0, unclear: 0 }]);
+  });
+
   it('are those of one child, or of all that a group did, in one task', () => {
     const all = [word, { ...word, child: null, groups: ['reds'] }, { ...word, child: 'Tariq' }];
     const asked = (of: 'child' | 'group', id: string, task: 'read' | 'spell' = 'read') =>

@@ -13,44 +13,82 @@ export interface DayOfCard {
   readonly unclear: number;
 }
 
-/** Every day on which a child or group had each card, oldest first, by card id. */
+/**
+ * Every day on which a child or group had each card, oldest first, by card id. One pass, in which a day
+ * is counted where its cards stand together in memory, and written into their histories when it is over.
+ */
 export function historiesOf(
   observations: readonly Observation[],
   task: Observation['task'],
   who: Who,
 ): ReadonlyMap<string, readonly DayOfCard[]> {
-  const histories = new Map<string, Tally[]>();
+  const counts = new Map<string, Count>();
+  let counted: Day | null = null;
   for (const observation of observations) {
     if (observation.task !== task || !isOf(observation, who)) continue;
     const { day, cards, right, broke } = observation;
+    if (day !== counted) {
+      if (counted !== null) endDay(counts, counted);
+      counted = day;
+    }
     const known = right ? cards.length : (broke ?? (cards.length === 1 ? 1 : 0));
     for (let at = 0; at < cards.length; at++) {
-      const tally = tallyOf(histories, cards[at] as string, day);
-      if (at < known) tally.asked += 1;
-      if (!right && at === known - 1) tally.missed += 1;
-      if (known === 0) tally.unclear += 1;
+      const count = countOf(counts, cards[at] as string);
+      count.isHad = true;
+      if (at < known) count.asked += 1;
+      if (!right && at === known - 1) count.missed += 1;
+      if (known === 0) count.unclear += 1;
     }
   }
-  return histories;
+  if (counted !== null) endDay(counts, counted);
+  return new Map([...counts].map(([card, { days }]) => [card, days]));
 }
 
-/** A day that is still being counted. */
-type Tally = { -readonly [Key in keyof DayOfCard]: DayOfCard[Key] };
+/** A card on the day that is being counted, and its days before. */
+type Count = { -readonly [Key in Exclude<keyof DayOfCard, 'day'>]: DayOfCard[Key] } & {
+  /** Whether it came up that day at all; after the card that broke it is not known how it went. */
+  isHad: boolean;
+  readonly days: DayOfCard[];
+};
 
-/** The count of a card on a day, which is mostly the last one. Days are kept in their order. */
-function tallyOf(histories: Map<string, Tally[]>, card: string, day: Day): Tally {
-  let days = histories.get(card);
-  if (days === undefined) {
-    days = [];
-    histories.set(card, days);
+function countOf(counts: Map<string, Count>, card: string): Count {
+  let count = counts.get(card);
+  if (count === undefined) {
+    count = { isHad: false, asked: 0, missed: 0, unclear: 0, days: [] };
+    counts.set(card, count);
   }
+  return count;
+}
+
+/** Writes the day that was counted into the histories, and begins to count anew. */
+function endDay(counts: ReadonlyMap<string, Count>, day: Day): void {
+  for (const count of counts.values()) {
+    if (!count.isHad) continue;
+    const { asked, missed, unclear, days } = count;
+    addDay(days, { day, asked, missed, unclear });
+    count.isHad = false;
+    count.asked = 0;
+    count.missed = 0;
+    count.unclear = 0;
+  }
+}
+
+/** Adds a day in its place, which is mostly the end, or to what was counted of it before. */
+function addDay(days: DayOfCard[], fresh: DayOfCard): void {
   let end = days.length;
-  while (end > 0 && (days[end - 1] as Tally).day > day) end -= 1;
-  const known = days[end - 1];
-  if (known?.day === day) return known;
-  const fresh = { day, asked: 0, missed: 0, unclear: 0 };
-  days.splice(end, 0, fresh);
-  return fresh;
+  while (end > 0 && (days[end - 1] as DayOfCard).day > fresh.day) end -= 1;
+  const same = days[end - 1];
+  if (same?.day !== fresh.day) {
+    if (end === days.length) days.push(fresh);
+    else days.splice(end, 0, fresh);
+    return;
+  }
+  days[end - 1] = {
+    day: fresh.day,
+    asked: same.asked + fresh.asked,
+    missed: same.missed + fresh.missed,
+    unclear: same.unclear + fresh.unclear,
+  };
 }
 
 /** Whether a reading tells of this child or group. */

@@ -58,7 +58,10 @@ export interface DrillRecord {
   readonly groupId: string;
   /** `YYYY-MM-DD`. */
   readonly day: string;
+  /** Its plan by now. */
   readonly drill: Drill;
+  /** The plans it had before, oldest first: of a drill whose plan was changed while it ran. */
+  readonly earlier: readonly EarlierPlan[];
   /** When it was begun. */
   readonly at: number;
   /** What has come up; the last is where the drill stands. */
@@ -68,6 +71,12 @@ export interface DrillRecord {
   readonly corrections: readonly Happening[];
   /** Null while it can be resumed. */
   readonly ended: { readonly at: number; readonly complete: boolean } | null;
+}
+
+/** A plan that was changed, and when. */
+export interface EarlierPlan {
+  readonly drill: Drill;
+  readonly until: number;
 }
 
 /** Something at a moment of a drill; `id` is the event's, with which it is undone. */

@@ -1,4 +1,5 @@
-import type { DrillRecord, Happening, Mark } from './class-state.ts';
+import type { Drill } from '../drills/drill.ts';
+import type { DrillRecord, EarlierPlan, Happening, Mark } from './class-state.ts';
 import type { Amendment, DrillEvent, EventOf, LogEvent, Moment } from './event.ts';
 
 /**
@@ -9,6 +10,7 @@ import type { Amendment, DrillEvent, EventOf, LogEvent, Moment } from './event.t
 export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
   let begun: EventOf<'begun'> | null = null;
   let ended: DrillRecord['ended'] = null;
+  const changes: EventOf<'replanned'>[] = [];
   const shown: Happening[] = [];
   const calls: DrillRecord['calls'][number][] = [];
   const marks: Mark[] = [];
@@ -22,17 +24,26 @@ export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
     } else if (event.kind === 'marked') {
       const { cards, broke, heard, child } = event.body;
       marks.push({ ...happeningOf(event), cards, broke, heard, child });
+    } else if (event.kind === 'replanned') {
+      changes.push(event);
     } else if (event.kind === 'amended') amendments.push(event.body);
     else if (event.kind === 'ended') ended = { at: event.at, complete: event.body.complete };
     else begun ??= event;
   }
   if (begun === null) return null;
-  const { drillId: id, groupId, day, drill } = begun.body;
+  const { drillId: id, groupId, day } = begun.body;
+  let { drill } = begun.body;
+  const earlier: EarlierPlan[] = [];
+  for (const { at, body } of changes) {
+    earlier.push({ drill, until: at });
+    drill = body.drill;
+  }
   return {
     id,
     groupId,
     day,
     drill,
+    earlier,
     at: begun.at,
     shown,
     calls,
@@ -40,6 +51,14 @@ export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
     corrections,
     ended,
   };
+}
+
+/** The plan that a drill had at a time. */
+export function planAt(
+  { earlier, drill }: Pick<DrillRecord, 'earlier' | 'drill'>,
+  at: number,
+): Drill {
+  return earlier.find(({ until }) => at < until)?.drill ?? drill;
 }
 
 function happeningOf({ id, at, body }: LogEvent & { readonly body: Moment }): Happening {

@@ -36,7 +36,7 @@ export type EventOf<Kind extends EventKind> = Extract<KnownEvent, { readonly kin
 
 /** What the log says of one drill. */
 export type DrillEvent = EventOf<
-  'begun' | 'shown' | 'called' | 'marked' | 'amended' | 'corrected' | 'ended'
+  'begun' | 'replanned' | 'shown' | 'called' | 'marked' | 'amended' | 'corrected' | 'ended'
 >;
 
 /** What the log says of one short check. */
@@ -46,6 +46,7 @@ export type CheckEvent = EventOf<'check-begun' | 'check-marked' | 'check-ended'>
 export const EVENT_KINDS = [
   'set',
   'begun',
+  'replanned',
   'shown',
   'called',
   'marked',
@@ -103,6 +104,8 @@ export interface EventBodies {
     readonly day: string;
     readonly drill: Drill;
   };
+  /** Its plan was changed while it ran; what came up before was of the plan before. */
+  readonly replanned: { readonly drillId: string; readonly drill: Drill };
   /** A card, sound or word came up. Taken back (`undone`) when it was skipped. */
   readonly shown: Moment;
   /** A child was called on to read what is up. */

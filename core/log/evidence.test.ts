@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { SMALL_DRILL } from '../../test/arbitrary-events.ts';
+import { CHANGED_DRILL, SMALL_DRILL } from '../../test/arbitrary-events.ts';
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
 import { evidenceOf } from './evidence.ts';
 
@@ -8,6 +8,7 @@ const record: DrillRecord = {
   groupId: 'g',
   day: '2026-03-02',
   drill: SMALL_DRILL,
+  earlier: [],
   at: 1,
   shown: [],
   calls: [],
@@ -52,6 +53,35 @@ describe('the evidence of a drill', () => {
     });
     expect(only).toMatchObject({ outcome: 'broke', corrected: true });
     expect(only?.marks).toHaveLength(1);
+  });
+
+  it('keeps apart what lay in one place before and after the plan was changed', () => {
+    const changed = {
+      ...record,
+      drill: CHANGED_DRILL,
+      earlier: [{ drill: SMALL_DRILL, until: 10 }],
+      shown: [flip(0, 2), flip(1, 4), flip(1, 11)],
+      marks: [broken(1, 5), { ...broken(1, 12), cards: ['sh=SH', 'a=AE', 'p=P'], broke: 1 }],
+    };
+    const evidence = evidenceOf(changed);
+    expect(evidence.map(({ cards, outcome }) => [cards[0], cards[2], outcome])).toEqual([
+      ['m=M', 't=T', 'well'],
+      ['m=M', 'p=P', 'broke'],
+      ['sh=SH', 'p=P', 'broke'],
+    ]);
+  });
+
+  it('holds together what the change of a plan left in its place', () => {
+    const card = (at: number): Happening => ({ ...flip(1, at), part: 'visual' });
+    const changed = {
+      ...record,
+      drill: CHANGED_DRILL,
+      earlier: [{ drill: SMALL_DRILL, until: 10 }],
+      shown: [card(2), card(12)],
+      marks: [{ ...card(4), cards: ['a=AE'], broke: 1, heard: null, child: null }],
+    };
+    const evidence = evidenceOf(changed);
+    expect(evidence.map(({ cards, outcome }) => [cards, outcome])).toEqual([[['a=AE'], 'mended']]);
   });
 
   it('calls mended what broke, came up again and then went well', () => {

@@ -1,4 +1,5 @@
 import type { ClassState, DrillRecord } from './class-state.ts';
+import { planAt } from './drill-record.ts';
 
 /** A group's drills, as they were begun. */
 export function drillsOf(
@@ -18,9 +19,9 @@ export function recentWords(
 ): ReadonlySet<string> {
   const shown = drillsOf(state, groupId)
     .slice(-DRILLS_BACK)
-    .flatMap(({ drill, shown: places }) =>
-      places.flatMap(({ part, place }) =>
-        part === 'blending' ? (drill.run[place]?.word ?? []) : [],
+    .flatMap((record) =>
+      record.shown.flatMap(({ part, place, at }) =>
+        part === 'blending' ? (planAt(record, at).run[place]?.word ?? []) : [],
       ),
     );
   return new Set(shown);

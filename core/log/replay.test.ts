@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { arbitraryEvents, SMALL_DRILL, shuffledWithRepeats } from '../../test/arbitrary-events.ts';
+import {
+  arbitraryEvents,
+  CHANGED_DRILL,
+  SMALL_DRILL,
+  shuffledWithRepeats,
+} from '../../test/arbitrary-events.ts';
 import { type ClassState, WHOLE_CLASS } from './class-state.ts';
+import { planAt } from './drill-record.ts';
 import type { EventSpec, KnownEvent, LogEvent } from './event.ts';
 import { compareEvents } from './event-order.ts';
 import { applyEvent, replay } from './replay.ts';
@@ -221,6 +227,19 @@ describe('a drill in the log', () => {
     expect(open?.ended).toBeNull();
     const end: EventSpec = { kind: 'ended', body: { drillId: 'one', complete: true } };
     expect(classOf(begin('one'), show(0), end).drills.get('one')?.ended?.complete).toBe(true);
+  });
+
+  it('has the plan to which it was changed, and knows the one it had at any time', () => {
+    const changed: EventSpec = {
+      kind: 'replanned',
+      body: { drillId: 'one', drill: CHANGED_DRILL },
+    };
+    const drill = classOf(begin('one'), mark('one', 0), changed).drills.get('one');
+    expect(drill?.drill).toEqual(CHANGED_DRILL);
+    expect(drill && planAt(drill, 2000)).toEqual(SMALL_DRILL);
+    expect(drill && planAt(drill, 3000)).toEqual(CHANGED_DRILL);
+    const back = classOf(begin('one'), changed, undo('e2')).drills.get('one');
+    expect(back).toMatchObject({ drill: SMALL_DRILL, earlier: [] });
   });
 
   it('waits for its beginning when marks come first', () => {

@@ -92,6 +92,7 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
     isSettingFields(body) &&
     settingChecks.get(`${body.of} ${body.field}`)?.((body as Partial<Setting>).value) === true,
   begun: isShape({ drillId: isText, groupId: isText, day: isDay, drill: isDrill }),
+  replanned: isShape({ drillId: isText, drill: isDrill }),
   shown: isMoment,
   called: isShape({ ...momentFields, child: isText }),
   marked: (body): body is EventBodies['marked'] =>

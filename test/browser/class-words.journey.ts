@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { barriersIn } from './looks.ts';
+import { allKept } from './recorded.ts';
 import { openScreen, putRows } from './standing.ts';
 import { type Visit, type VisitSpec, visit } from './visit.ts';
 
@@ -71,6 +72,29 @@ describe('the teacher’s word about words', () => {
     expect(await onStage()).not.toBe(first);
     await page.keyboard.press('Space');
     await expect.poll(async () => [third, ''].includes(await onStage())).toBe(true);
+  });
+
+  it('leaves the warm-up one, with the marks from before a word was blocked', async () => {
+    const page = await atSettings(30);
+    await openScreen(page, 'today', '.flip');
+    await openScreen(page, 'desk', '.mark-card');
+    await page.keyboard.press('Digit1');
+    await page.keyboard.press('Space');
+    await allKept(page);
+    await openScreen(page, 'today', '.flip');
+    const [word] = await flips(page);
+    await openScreen(page, 'settings', '.decide');
+    await page.getByLabel('A word', { exact: true }).fill(word as string);
+    await page.keyboard.press('Enter');
+    await page.locator('.decisions').waitFor();
+    await openScreen(page, 'desk', '.mark-card');
+    await expect.poll(() => page.locator('.desk-count').textContent()).toMatch(/^2 of/);
+    await page.keyboard.press('Digit1');
+    await page.keyboard.press('Space');
+    await allKept(page);
+    await openScreen(page, 'after', '.mark');
+    expect(await page.locator('.mark').count()).toBe(2);
+    expect(await page.locator('.earlier li').count()).toBe(1);
   });
 
   it('a word or a sound is settled in the settings and taken back there', async () => {

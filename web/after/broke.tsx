@@ -7,6 +7,7 @@ import {
   type DrillRecord,
   type MarkInPlace,
   piecesOf,
+  planAt,
   soundLabel,
 } from '../engine.ts';
 import { settings } from '../memory/settings.ts';
@@ -87,7 +88,7 @@ function heardOf(marks: readonly MarkInPlace[]): string {
 function Where({ mark, record }: MarkInPlace & { readonly record: DrillRecord }) {
   if (mark.part === 'visual') return <span class="alone">shown alone</span>;
   if (mark.part === 'auditory') {
-    const sound = record.drill.auditory[mark.place];
+    const sound = planAt(record, mark.at).auditory[mark.place];
     return (
       <span class="alone">
         {sound ? soundLabel(sound.phonemes, settings.value.notation) : 'a sound'} written
@@ -112,7 +113,8 @@ function toldOf({ mark, mended, corrected }: MarkInPlace): string {
 }
 
 /** A mark in words, for ears. */
-function nameOf({ mark, mended, corrected }: MarkInPlace, { drill }: DrillRecord): string {
+function nameOf({ mark, mended, corrected }: MarkInPlace, record: DrillRecord): string {
+  const drill = planAt(record, mark.at);
   const letters = (id: string) => id.slice(0, id.indexOf('='));
   const broken = mark.broke === null ? undefined : mark.cards[mark.broke - 1];
   const sound = drill.auditory[mark.place];

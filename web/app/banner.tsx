@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { saveWhatIsHere } from '../classes/copies.ts';
 import { cameBack } from '../memory/came-back.ts';
@@ -5,7 +6,7 @@ import { reopenClass, store } from '../memory/open-class.ts';
 import { asideCopies, putNoticeAway, trouble } from '../memory/shelf.ts';
 import { saveText } from './save-text.ts';
 
-/** Says kindly when this device cannot remember, or when something remembered could not be read. */
+/** Says kindly when this device cannot remember, or when something was lost or could not be read. */
 export function Banner() {
   const lost = store.trouble.value;
   return (
@@ -13,26 +14,25 @@ export function Banner() {
       {lost && <NotKept message={lost.message} />}
       {cameBack.value && <CameBack />}
       {trouble.value === 'refused' && !lost && (
-        <div class="banner" role="status">
-          <p>
-            This browser will not let Sweepline remember anything just now. Everything works until
-            you close this window; save your order as a file if you changed it.
-          </p>
-        </div>
+        <Notice>
+          This browser will not let Sweepline remember anything just now. Everything works until you
+          close this window; save your order as a file if you changed it.
+        </Notice>
       )}
       {trouble.value === 'unreadable' && (
-        <div class="banner" role="status">
-          <p>
-            Something kept on this device could not be read, so we began afresh there. A copy of it
-            was put aside; nothing was thrown away.
-          </p>
-          <button type="button" class="button" onClick={saveCopies}>
-            Save the copy as a file
-          </button>
-          <button type="button" class="button plain" onClick={putNoticeAway}>
-            Close
-          </button>
-        </div>
+        <Notice
+          acts={
+            <>
+              <button type="button" class="button" onClick={saveCopies}>
+                Save the copy as a file
+              </button>
+              <Plain does={putNoticeAway}>Close</Plain>
+            </>
+          }
+        >
+          Something kept on this device could not be read, so we began afresh there. A copy of it
+          was put aside; nothing was thrown away.
+        </Notice>
       )}
     </>
   );
@@ -41,61 +41,83 @@ export function Banner() {
 /** The log of the class cannot be kept: what to do about it, with the page going on meanwhile. */
 function NotKept({ message }: { readonly message: string }) {
   const [said, setSaid] = useState('');
+  const tryAgain = async () => {
+    setSaid('');
+    const outcome = await store.append([]);
+    if ('error' in outcome) setSaid('Still not. What you do goes on meanwhile.');
+    else await reopenClass();
+  };
   return (
-    <div class="banner" role="status">
-      <p>{message}</p>
-      <SaveCopy tell={setSaid} />
-      <button
-        type="button"
-        class="button plain"
-        onClick={async () => {
-          setSaid('');
-          const outcome = await store.append([]);
-          if ('error' in outcome) setSaid('Still not. What you do goes on meanwhile.');
-          else await reopenClass();
-        }}
-      >
-        Try again
-      </button>
-      <p>{said}</p>
-    </div>
+    <Notice
+      acts={
+        <>
+          <SaveCopy tell={setSaid} />
+          <Plain does={tryAgain}>Try again</Plain>
+          <p>{said}</p>
+        </>
+      }
+    >
+      {message}
+    </Notice>
   );
 }
 
 /** All classes were lost and came back: what to look at, and what to do. */
 function CameBack() {
   const [said, setSaid] = useState('');
+  const close = () => {
+    cameBack.value = false;
+  };
+  return (
+    <Notice
+      acts={
+        <>
+          <SaveCopy tell={setSaid} />
+          <Plain does={close}>Close</Plain>
+          <p>{said}</p>
+        </>
+      }
+    >
+      This browser lost its record of your classes. It came back from the second copy on this
+      device. Please look whether the last marks are there, and save a copy as a file.
+    </Notice>
+  );
+}
+
+interface NoticeProps {
+  readonly acts?: ComponentChildren;
+  readonly children: ComponentChildren;
+}
+
+function Notice({ acts, children }: NoticeProps) {
   return (
     <div class="banner" role="status">
-      <p>
-        This browser lost its record of your classes. Everything came back from the second copy on
-        this device. Please look whether the last marks are there, and save a copy as a file.
-      </p>
-      <SaveCopy tell={setSaid} />
-      <button
-        type="button"
-        class="button plain"
-        onClick={() => {
-          cameBack.value = false;
-        }}
-      >
-        Close
-      </button>
-      <p>{said}</p>
+      <p>{children}</p>
+      {acts}
     </div>
   );
 }
 
-function SaveCopy({ tell }: { readonly tell: (said: string) => void }) {
+interface PlainProps {
+  readonly does: () => unknown;
+  readonly children: string;
+}
+
+function Plain({ does, children }: PlainProps) {
   return (
-    <button
-      type="button"
-      class="button"
-      onClick={async () => {
-        const saved = await saveWhatIsHere();
-        tell('error' in saved ? saved.error.message : `Saved as ${saved.name}.`);
-      }}
-    >
+    <button type="button" class="button plain" onClick={does}>
+      {children}
+    </button>
+  );
+}
+
+function SaveCopy({ tell }: { readonly tell: (said: string) => void }) {
+  const save = async () => {
+    const saved = await saveWhatIsHere();
+    tell('error' in saved ? saved.error.message : `Saved as ${saved.name}.`);
+  };
+  return (
+    <button type="button" class="button" onClick={save}>
       Save a copy
     </button>
   );

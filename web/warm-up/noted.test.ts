@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Drill, DrillRecord, EventSpec } from '../engine.ts';
 import { callNobody } from './calling.ts';
 import { momentsOf } from './moments.ts';
-import { beginningOf, eventsBetween } from './noted.ts';
+import { beginningOf, changeOf, eventsBetween } from './noted.ts';
 import { type Act, act, standingAt } from './standing.ts';
 
 const drill: Drill = {
@@ -49,6 +49,18 @@ describe('what the log is told', () => {
     expect(noted(0, 'next')).toEqual(['shown blending 0']);
     expect(noted(1, 'back')).toEqual(['shown visual 0']);
     expect(noted(2, 'next')).toEqual(['ended true']);
+  });
+
+  it('has the plan that was changed, and what is up by it where something else lay', () => {
+    const changed = { ...drill, run: drill.run.slice(1) };
+    const upAt = (place: number) => changeOf({ ...at(place), drill: changed }, drill).map(shortly);
+    expect(upAt(0)).toEqual(['replanned']);
+    expect(upAt(1)).toEqual(['replanned', 'shown blending 0']);
+    expect(upAt(2)).toEqual(['replanned']);
+    expect(changeOf({ ...at(0), drill: changed }, drill)[0]?.body).toEqual({
+      drillId: 'drill',
+      drill: changed,
+    });
   });
 
   it('takes back what was skipped', () => {

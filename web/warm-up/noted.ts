@@ -1,7 +1,7 @@
 /** What the log is told of a warm-up: pure, from how it stood before and after. */
 import type { DrillRecord, EventSpec } from '../engine.ts';
 import { readerAt } from './calling.ts';
-import { type Moment, momentsOf } from './moments.ts';
+import { cardsOf, type Moment, momentsOf } from './moments.ts';
 import type { Running } from './run-state.ts';
 import { type Act, momentAt } from './standing.ts';
 
@@ -23,6 +23,23 @@ export function beginningOf(
     { kind: 'begun', body: { drillId, groupId, day, drill } },
     ...(first && counts ? [shownAt(drillId, first)] : []),
     ...(first && counts && reader !== null ? [calledAt(drillId, first, reader)] : []),
+  ];
+}
+
+/**
+ * The events that change the plan of a warm-up that is under way, and what is up by the new one if
+ * something else lay there before.
+ */
+export function changeOf(
+  { drillId, drill, standing }: Pick<Noted, 'drillId' | 'drill' | 'standing'>,
+  before: Noted['drill'],
+): readonly EventSpec[] {
+  const up = momentAt(standing, momentsOf(drill));
+  const lay = momentsOf(before).find(({ part, place }) => part === up?.part && place === up.place);
+  const stays = up && lay && cardsOf(up).join() === cardsOf(lay).join();
+  return [
+    { kind: 'replanned', body: { drillId, drill } },
+    ...(up && !stays ? [shownAt(drillId, up)] : []),
   ];
 }
 

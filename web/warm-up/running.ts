@@ -26,7 +26,7 @@ import {
 } from './calling.ts';
 import { openLink } from './link.ts';
 import { type Moment, momentsOf } from './moments.ts';
-import { beginningOf, eventsBetween } from './noted.ts';
+import { beginningOf, changeOf, eventsBetween } from './noted.ts';
 import type { Running } from './run-state.ts';
 import {
   type Act,
@@ -81,13 +81,11 @@ export function resume({ id, groupId, drill: begun, ...came }: DrillRecord): voi
   begin({ drillId: id, groupId, drill: begun }, takenUpAt(came, momentsOf(begun)));
 }
 
-/**
- * Goes on where a warm-up stood, with its plan as it was changed since. It is
- * another warm-up for the log, since the words at its places are others.
- */
-export function goOnWith(planned: Drill, { groupId, ...came }: DrillRecord): void {
+/** Goes on where a warm-up stood, with its plan as it was changed since. */
+export function goOnWith(planned: Drill, { id: drillId, groupId, ...came }: DrillRecord): void {
   const standing = takenUpAt(came, momentsOf(planned));
-  begin({ drillId: newId(), groupId, drill: planned }, standing);
+  record(...changeOf({ drillId, drill: planned, standing }, came.drill));
+  begin({ drillId, groupId, drill: planned }, standing);
 }
 
 /** The group's drill of today that was begun and has not ended; null when there is none. */

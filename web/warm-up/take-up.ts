@@ -3,6 +3,7 @@ import { engine, readyEngine } from '../app/engine-ready.ts';
 import type { Drill } from '../engine.ts';
 import { classWordsKey } from '../memory/class-words.ts';
 import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
+import { catchUp } from './after-paint.ts';
 import { askOthers, goOnWith, isOver, resume, running, start, unfinished } from './running.ts';
 
 /** How long another window has to say what is under way, in milliseconds. */
@@ -35,6 +36,7 @@ function takeUp(planned: Drill): (() => void) | undefined {
   askOthers();
   const before = running.peek();
   const timer = setTimeout(() => {
+    catchUp();
     if (running.peek() !== before || isSame(before?.drill, planned)) return;
     const begun = unfinished.peek();
     if (begun?.drill.seed !== planned.seed) start(planned);
