@@ -69,6 +69,7 @@ function evidenceIn(record: DrillRecord, part: Part): readonly Evidence[] {
  * another one where a change of the plan laid something else there.
  */
 function itemsIn({ earlier, drill }: DrillRecord, part: Part) {
+  if (earlier.length === 0) return PLACES_ALONE;
   const most = earlier.length + 1;
   const plans = [...earlier.map((one) => one.drill), drill];
   const differs = (plan: number, place: number) =>
@@ -82,6 +83,12 @@ function itemsIn({ earlier, drill }: DrillRecord, part: Part) {
     placeOf: (item: number): number => Math.floor(item / most),
   };
 }
+
+/** Nearly every drill keeps its plan. */
+const PLACES_ALONE = {
+  of: ({ place }: Happening): number => place,
+  placeOf: (item: number): number => item,
+};
 
 function outcomeOf(marks: readonly Mark[], lastShown: number): Evidence['outcome'] {
   const last = marks.at(-1);
