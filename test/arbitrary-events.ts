@@ -168,12 +168,18 @@ function arbitrarySpec(ids: readonly string[]): fc.Arbitrary<EventSpec> {
       form: fc.constant(SMALL_FORM),
       limit: fc.constantFrom(60, null),
     }),
-    'check-marked': fc.record({
-      checkId,
-      item: fc.nat(2),
-      outcome: fc.constantFrom('right', ...ITEM_MARKS),
-      broke: fc.array(fc.record({ card: fc.integer({ min: 1, max: 4 }), heard }), { maxLength: 2 }),
-    }),
+    'check-marked': fc.record(
+      {
+        checkId,
+        item: fc.nat(2),
+        count: fc.constant(2),
+        outcome: fc.constantFrom('right', ...ITEM_MARKS),
+        broke: fc.array(fc.record({ card: fc.integer({ min: 1, max: 4 }), heard }), {
+          maxLength: 2,
+        }),
+      },
+      { requiredKeys: ['checkId', 'item', 'outcome', 'broke'] },
+    ),
     'check-ended': fc.record({
       checkId,
       reached: fc.nat(3),

@@ -43,6 +43,7 @@ export {
   type Space,
   sweptTo,
 } from '../core/boards/row-layout.ts';
+export { ROW_RULES } from '../core/checks/score-check.ts';
 export { contrastChoices } from '../core/drills/contrasts.ts';
 export {
   type Dictation,

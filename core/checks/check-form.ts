@@ -4,6 +4,12 @@ import type { Phoneme } from '../language/phonemes.ts';
 export const CHECK_KINDS = ['letter-sounds', 'nonsense-words'] as const;
 export type CheckKind = (typeof CHECK_KINDS)[number];
 
+/** How many items stand in a row of a form, as the child sees it. */
+export const PER_ROW: Readonly<Record<CheckKind, number>> = {
+  'letter-sounds': 10,
+  'nonsense-words': 5,
+};
+
 /** One thing to read. */
 export interface CheckItem {
   /** As it is printed: `sh`, `a_e`, `mip`. */

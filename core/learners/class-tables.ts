@@ -8,7 +8,7 @@
  * behind a tab or line end, and names come from files: such cells get an
  * apostrophe in front (OWASP, "CSV Injection").
  */
-import { scoreCheck } from '../checks/score-check.ts';
+import { type RowRule, scoreCheck } from '../checks/score-check.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { makeSounds } from '../language/phonemes.ts';
 import { readingOf } from '../log/check-record.ts';
@@ -81,6 +81,8 @@ export interface TablesSpec {
   readonly observations: readonly Observation[];
   readonly read: Known;
   readonly thresholds: Thresholds;
+  /** How a skipped row of a short check counts. */
+  readonly rowRule?: RowRule;
   readonly day: Day;
 }
 
@@ -141,10 +143,10 @@ const rowsOf: Readonly<Record<ClassTable, (spec: TablesSpec) => Rows>> = {
       ]);
     }),
 
-  checks: ({ state }) =>
+  checks: ({ state, rowRule }) =>
     [...state.checks.values()].flatMap((record) => {
       if (record.ended === null) return [];
-      const score = scoreCheck(readingOf(record));
+      const score = scoreCheck(readingOf(record), rowRule);
       return [
         [
           record.day,

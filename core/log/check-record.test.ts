@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_FORM } from '../../test/arbitrary-events.ts';
+import type { CheckItem } from '../checks/check-form.ts';
 import { scoreCheck } from '../checks/score-check.ts';
 import { checksOf, readingOf } from './check-record.ts';
 import { eventsIn } from './class-events.ts';
-import type { EventSpec, ItemReading } from './event.ts';
+import type { CheckRecord } from './class-state.ts';
+import type { EventBodies, EventSpec, ItemReading } from './event.ts';
 import { replay } from './replay.ts';
 
 const begin: EventSpec = {
@@ -64,6 +66,37 @@ describe('a check in the log', () => {
     );
     expect(checkOf(mark(0, 'wrong', 2))).toBe(undefined);
     expect(checkOf(mark(0, 'wrong', 2), begin)?.marks.size).toBe(1);
+  });
+
+  it('has a row that was skipped in one mark, and undone with it', () => {
+    const items = Array.from({ length: 7 }, () => SMALL_FORM.items[0] as CheckItem);
+    const long: EventSpec = {
+      kind: 'check-begun',
+      body: { ...begin.body, form: { ...SMALL_FORM, items } } as EventBodies['check-begun'],
+    };
+    const skip = (item: number, count: number): EventSpec => ({
+      kind: 'check-marked',
+      body: { checkId: 'one', item, count, outcome: 'left-out', broke: [] },
+    });
+    const record = checkOf(long, mark(1, 'wrong', 1), skip(0, 5), end(7)) as CheckRecord;
+    expect([...record.marks.keys()]).toEqual([0, 1, 2, 3, 4]);
+    expect(readingOf(record).skippedRows).toEqual([{ from: 0, count: 5 }]);
+    expect(scoreCheck(readingOf(record))).toMatchObject({ asked: 7, right: 2 });
+    expect(scoreCheck(readingOf(record), 'one')).toMatchObject({ asked: 3, right: 2 });
+    const undone: EventSpec = { kind: 'undone', body: { event: record.markedLast as string } };
+    const back = checkOf(long, mark(1, 'wrong', 1), skip(0, 5), end(7), undone) as CheckRecord;
+    expect([...back.marks.keys()]).toEqual([1]);
+    const last = checkOf(long, skip(5, 2), end(7)) as CheckRecord;
+    expect(readingOf(last).skippedRows).toEqual([{ from: 5, count: 2 }]);
+  });
+
+  it('knows no skipped row where one item of it was read', () => {
+    const skip: EventSpec = {
+      kind: 'check-marked',
+      body: { checkId: 'one', item: 0, count: 2, outcome: 'left-out', broke: [] },
+    };
+    const record = checkOf(begin, skip, mark(1, 'right'), end(2)) as CheckRecord;
+    expect(readingOf(record).skippedRows).toEqual([]);
   });
 
   it('leaves out what is said of items and cards that the form has not', () => {

@@ -1,3 +1,4 @@
+import { PER_ROW } from '../checks/check-form.ts';
 import type { CheckReading, ItemMark } from '../checks/score-check.ts';
 import type { CheckRecord, ClassState } from './class-state.ts';
 import type { CheckEvent, EventOf, ItemReading } from './event.ts';
@@ -21,12 +22,14 @@ export function readCheck(events: readonly CheckEvent[]): CheckRecord | null {
       const { reached, seconds } = event.body;
       ended = { reached: Math.min(reached, form.items.length), seconds };
     } else if (event.kind === 'check-marked') {
-      const { item, outcome, broke } = event.body;
-      const cards = form.items[item]?.cards.length ?? 0;
+      const { item: first, count = 1, outcome, broke } = event.body;
       markedLast = event.id;
-      marks.delete(item);
-      if (cards === 0 || outcome === 'right') continue;
-      marks.set(item, { outcome, broke: broke.filter(({ card }) => card <= cards) });
+      for (let item = first; item < first + count; item++) {
+        const cards = form.items[item]?.cards.length ?? 0;
+        marks.delete(item);
+        if (cards === 0 || outcome === 'right') continue;
+        marks.set(item, { outcome, broke: broke.filter(({ card }) => card <= cards) });
+      }
     }
   }
   return { id, child, day, form, limit, at: begun.at, marks, markedLast, ended };
@@ -50,5 +53,22 @@ export function readingOf({ form, marks, ended }: CheckRecord): CheckReading {
     marks: all.filter((mark) => mark !== null),
     reached: ended?.reached ?? Math.max(0, ...[...marks.keys()].map((at) => at + 1)),
     seconds: ended?.seconds ?? null,
+    skippedRows: skippedRows(form, marks),
   };
+}
+
+/** The rows of which every item was left out. */
+function skippedRows(
+  { kind, items }: CheckRecord['form'],
+  marks: CheckRecord['marks'],
+): NonNullable<CheckReading['skippedRows']> {
+  const length = PER_ROW[kind];
+  return Array.from({ length: Math.ceil(items.length / length) }, (_, row) => ({
+    from: row * length,
+    count: Math.min(length, items.length - row * length),
+  })).filter(({ from, count }) =>
+    Array.from({ length: count }, (_, at) => marks.get(from + at)?.outcome).every(
+      (outcome) => outcome === 'left-out',
+    ),
+  );
 }

@@ -137,8 +137,15 @@ export interface EventBodies {
     /** How long it goes, in seconds; null when it is untimed. */
     readonly limit: number | null;
   };
-  /** How an item of a check (counted from 0) was read; of several on one item, the last holds. */
-  readonly 'check-marked': ItemReading & { readonly checkId: string; readonly item: number };
+  /**
+   * How an item of a check (counted from 0) was read, or so many from that one on, as when a row was
+   * skipped; of several on one item, the last holds.
+   */
+  readonly 'check-marked': ItemReading & {
+    readonly checkId: string;
+    readonly item: number;
+    readonly count?: number;
+  };
   /** A check ended; of several, the last holds. */
   readonly 'check-ended': {
     readonly checkId: string;

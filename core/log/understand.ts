@@ -8,6 +8,7 @@ import {
   isNullOr,
   isNumber,
   isOneOf,
+  isOptional,
   isShape,
   isText,
   isWhole,
@@ -66,6 +67,9 @@ const isBrokenAt = isShape<BrokenAt>({ card: isWhole(1), heard: isNullOr(isSlip)
 /** A time in seconds, above 0. */
 const isSeconds: Check<number> = (value): value is number => isNumber(value) && value > 0;
 
+/** No row of a form has more items. */
+const MOST_AT_ONCE = 100;
+
 const isAmending = isShape({ drillId: isText, mark: isText });
 
 const amendmentChecks: ReadonlyMap<unknown, Check<unknown>> = new Map<string, Check<unknown>>([
@@ -111,6 +115,7 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
   'check-marked': isShape({
     checkId: isText,
     item: isWhole(0),
+    count: isOptional(isWhole(1, MOST_AT_ONCE)),
     outcome: isOneOf(['right', ...ITEM_MARKS]),
     broke: isListOf(isBrokenAt),
   }),

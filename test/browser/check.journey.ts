@@ -77,6 +77,26 @@ describe('a short check', () => {
     await page.getByText('not a diagnosis').waitFor();
     await looksWell(page);
 
+    await page.getByRole('button', { name: 'Mend a mark' }).click();
+    await card(5, 1).focus();
+    await page.keyboard.press('r');
+    await expect.poll(() => page.locator('.check-item.of-left-out').count()).toBe(5);
+    await page.keyboard.press('z');
+    await expect.poll(() => page.locator('.check-item.of-left-out').count()).toBe(0);
+    await page.getByRole('button', { name: 'Row 2 was skipped' }).click();
+    await expect.poll(() => page.locator('.check-item.of-left-out').count()).toBe(5);
+    await looksWell(page);
+    await page.getByRole('button', { name: 'Back to the score' }).click();
+    await page.getByText('Row 2 was skipped. Every item of it counts as wrong.').waitFor();
+    expect(await figure('whole words right')).toBe('5 of 12');
+    await page.getByRole('button', { name: 'Count a skipped row as one' }).click();
+    expect(await figure('whole words right')).toBe('5 of 8');
+    await looksWell(page);
+    await page.getByRole('button', { name: 'Count every item' }).click();
+    await page.getByRole('button', { name: 'Mend a mark' }).click();
+    await page.getByRole('button', { name: 'Row 2 was skipped' }).click();
+    await page.getByRole('button', { name: 'Back to the score' }).click();
+
     await page.getByRole('button', { name: 'Check another child' }).click();
     await page.locator('.checks-table').getByText('10 of 12').waitFor();
     const next = await page.locator('.child-row span').allTextContents();

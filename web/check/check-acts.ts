@@ -16,14 +16,16 @@ export function beginCheck(child: Child, form: CheckForm, limit: number | null):
   openCheck(checkId);
 }
 
-/** Says how an item was read; `undoMark`, or Ctrl+Z, takes it back. */
+/** Says how an item was read, or so many from it on; `undoMark`, or Ctrl+Z, takes it back. */
 export function markItem(
   { id: checkId }: CheckRecord,
   item: number,
   { outcome, broke }: ItemReading,
   said: string,
+  count = 1,
 ): void {
-  record({ kind: 'check-marked', body: { checkId, item, outcome, broke } });
+  const several = count > 1 ? { count } : {};
+  record({ kind: 'check-marked', body: { checkId, item, ...several, outcome, broke } });
   noteUndo(said, () => undoMark(checkId));
 }
 

@@ -1,5 +1,6 @@
 import './check.css';
 import '../look/print.css';
+import { useLayoutEffect } from 'preact/hooks';
 import { linkTo } from '../app/route.ts';
 import { chosenChild, openRecord } from './choice.ts';
 import { ScorePage } from './score.tsx';
@@ -9,6 +10,8 @@ import { UnderWay } from './under-way.tsx';
 /** A short check of one child: chosen, under way, or read. */
 export function CheckPage() {
   const open = openRecord.value;
+  // Each of the three is a page of its own, and is read from its top.
+  useLayoutEffect(() => scrollTo(0, 0), [open?.id, open?.ended === null]);
   if (open) {
     return open.ended === null ? (
       <UnderWay key={open.id} record={open} />

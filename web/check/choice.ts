@@ -58,9 +58,3 @@ const COUNTS: Readonly<Record<CheckKind, { readonly timed: number; readonly unti
 export function countWanted(kind: CheckKind, timed: boolean): number {
   return COUNTS[kind][timed ? 'timed' : 'untimed'];
 }
-
-/** How many items stand in a row of a form. */
-export const PER_ROW: Readonly<Record<CheckKind, number>> = {
-  'letter-sounds': 10,
-  'nonsense-words': 5,
-};

@@ -1,9 +1,10 @@
 import { today } from '../memory/day.ts';
 import { whenSaid } from '../memory/day-name.ts';
 import { openCheck } from './choice.ts';
-import { type CheckRecord, readingOf, scoreCheck } from './engine.ts';
+import type { CheckRecord } from './engine.ts';
 import { kindNames } from './names.ts';
 import { ratesOf } from './rates.ts';
+import { scoreOf } from './scored.ts';
 
 /** A child's checks, the latest first, each opening to its score. */
 export function EarlierChecks({
@@ -39,7 +40,7 @@ export function EarlierChecks({
 }
 
 function Row({ check, isCurrent }: { readonly check: CheckRecord; readonly isCurrent: boolean }) {
-  const score = scoreCheck(readingOf(check));
+  const score = scoreOf(check);
   const { right, asked, soundsRight, soundsAsked } = score;
   return (
     <tr aria-current={isCurrent ? 'true' : undefined}>

@@ -5,6 +5,7 @@ export {
   type CheckItem,
   type CheckKind,
   type MadeForm,
+  PER_ROW,
 } from '../../core/checks/check-form.ts';
 export { nextForm } from '../../core/checks/next-form.ts';
 export { type CheckScore, scoreCheck } from '../../core/checks/score-check.ts';

@@ -1,8 +1,7 @@
 import './printed.css';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
-import { PER_ROW } from './choice.ts';
-import type { CheckForm } from './engine.ts';
+import { type CheckForm, PER_ROW } from './engine.ts';
 import { formName, itemText, kindNames, rowsOf } from './names.ts';
 import { PracticeNote } from './note.tsx';
 

@@ -2,8 +2,7 @@ import './reader.css';
 import { today } from '../memory/day.ts';
 import { classState } from '../memory/open-class.ts';
 import { useLook } from '../stage/use-look.ts';
-import { PER_ROW } from './choice.ts';
-import type { CheckForm } from './engine.ts';
+import { type CheckForm, PER_ROW } from './engine.ts';
 import { itemText, rowsOf } from './names.ts';
 
 /** The child's side: what is to be read and nothing else, from when the check begins until it ends. */

@@ -1,27 +1,29 @@
 import './score.css';
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { slipSaid } from '../after/slip-said.ts';
 import { linkTo } from '../app/route.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
 import { classState } from '../memory/open-class.ts';
-import { settings } from '../memory/settings.ts';
+import { setSettings, settings } from '../memory/settings.ts';
 import { PieceCard } from '../stage/piece-card.tsx';
 import { takeOut } from './check-acts.ts';
 import { openCheck } from './choice.ts';
 import { EarlierChecks } from './earlier.tsx';
-import { type CheckRecord, type CheckScore, checksOf, readingOf, scoreCheck } from './engine.ts';
+import { type CheckRecord, type CheckScore, checksOf, PER_ROW, readingOf } from './engine.ts';
 import { formName, itemText, kindNames, outcomeNames, readerOf, shownPieces } from './names.ts';
 import { PracticeNote } from './note.tsx';
 import { ratesOf } from './rates.ts';
+import { scoreOf } from './scored.ts';
 import { UnderWay } from './under-way.tsx';
 
 /** What a check has come to, what was not right, and the child's other checks beside it. */
 export function ScorePage({ record }: { readonly record: CheckRecord }) {
   const [mends, setMends] = useState(false);
+  useLayoutEffect(() => scrollTo(0, 0), [mends]);
   if (mends) return <UnderWay record={record} onMended={() => setMends(false)} />;
-  const score = scoreCheck(readingOf(record));
+  const score = scoreOf(record);
   const name = readerOf(record);
   return (
     <div class="check-score">
@@ -38,6 +40,7 @@ export function ScorePage({ record }: { readonly record: CheckRecord }) {
         </button>
       </div>
       <Figures record={record} score={score} />
+      <SkippedRows record={record} />
       <PracticeNote />
       <div class="check-columns">
         <section class="part" aria-labelledby="check-missed">
@@ -93,6 +96,33 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
         {ended?.seconds == null ? 'no clock' : `${Math.round(ended.seconds)} s`}
       </Figure>
     </dl>
+  );
+}
+
+/** Which rows were skipped and how they count, where any was: handbooks disagree. */
+function SkippedRows({ record }: { readonly record: CheckRecord }) {
+  const { skippedRows = [], reached } = readingOf(record);
+  const length = PER_ROW[record.form.kind];
+  const rows = skippedRows
+    .filter(({ from }) => from < reached)
+    .map(({ from }) => from / length + 1);
+  if (rows.length === 0) return null;
+  const isOne = settings.value.skippedRow === 'one';
+  const which = rows.length === 1 ? `Row ${rows[0]} was` : `Rows ${rows.join(', ')} were`;
+  return (
+    <p class="check-skipped">
+      {which} skipped.{' '}
+      {isOne
+        ? 'A skipped row counts as one wrong; the rest of it was not asked.'
+        : 'Every item of it counts as wrong.'}{' '}
+      <button
+        type="button"
+        class="button plain not-printed"
+        onClick={() => setSettings({ skippedRow: isOne ? 'each' : 'one' })}
+      >
+        {isOne ? 'Count every item' : 'Count a skipped row as one'}
+      </button>
+    </p>
   );
 }
 

@@ -2,9 +2,9 @@ import './under-way.css';
 import { useState } from 'preact/hooks';
 import { Popover } from '../cards/popover.tsx';
 import { endCheck, markItem, takeOut, undoMark } from './check-acts.ts';
-import { openCheck, PER_ROW } from './choice.ts';
+import { openCheck } from './choice.ts';
 import { CheckClock, secondsOf, useMinuteOver } from './clock.tsx';
-import type { CheckRecord, ItemReading } from './engine.ts';
+import { type CheckRecord, type ItemReading, PER_ROW } from './engine.ts';
 import { MarkedItem } from './marked-item.tsx';
 import { isBroken, type Tool, type WholeMark, withBroken, withWhole } from './marking.ts';
 import { kindNames, outcomeNames, readerOf, rowsOf } from './names.ts';
@@ -43,6 +43,14 @@ export function UnderWay({
     endCheck(record, reached, ended ? ended.seconds : secondsOf(record, Date.now()));
     onMended?.();
   };
+  const skipRow = (first: number) => {
+    const row = form.items.slice(first, first + PER_ROW[form.kind]);
+    const isOut = row.every((_, at) => marks.get(first + at)?.outcome === 'left-out');
+    const said = `row ${first / PER_ROW[form.kind] + 1}: ${isOut ? 'right after all' : 'skipped'}`;
+    const next = withWhole(isOut ? marks.get(first) : undefined, 'left-out');
+    markItem(record, first, next, said, row.length);
+    setTool('wrong');
+  };
   const act = (what: Tool, item: number, card: number, anchor: HTMLElement) => {
     const before = marks.get(item);
     if (what === 'last') end(item + 1);
@@ -58,7 +66,10 @@ export function UnderWay({
     if (event.key.toUpperCase() === 'Z') return undoMark(record.id);
     const place = roving.placeOf(event.target);
     const key = toolByKey(event.key);
-    if (place && key && key !== 'wrong') {
+    if (place && event.key.toUpperCase() === 'R') {
+      event.preventDefault();
+      skipRow(place.item - (place.item % PER_ROW[form.kind]));
+    } else if (place && key && key !== 'wrong') {
       event.preventDefault();
       act(key, place.item, place.card, place.anchor);
     } else roving.onKeyDown(event);
@@ -89,9 +100,16 @@ export function UnderWay({
       >
         {rowsOf(form.items, PER_ROW[form.kind]).map((row, number) => (
           <div key={row[0]?.at} class="check-row">
-            <span class="check-row-number" aria-hidden="true">
+            <button
+              type="button"
+              class="check-row-number"
+              aria-label={`Row ${number + 1} was skipped`}
+              title="The whole row was skipped (R)"
+              tabIndex={-1}
+              onClick={() => skipRow(row[0]?.at ?? 0)}
+            >
               {number + 1}
-            </span>
+            </button>
             {row.map(({ item, at }) => (
               <MarkedItem
                 key={at}
@@ -169,6 +187,7 @@ const hints: Readonly<Record<Tool, string>> = {
   wrong: 'Tap a card that was wrong; tap it again to say what you heard.',
   'self-corrected': 'Tap what the child corrected alone. It counts as right.',
   hesitated: 'Tap what you said for the child after three seconds. It counts as wrong.',
-  'left-out': 'Tap what the child left out. It counts as wrong.',
+  'left-out':
+    'Tap what the child left out, or the number of a row that was skipped. It counts as wrong.',
   last: 'Tap the last one that was read. Then you see the score.',
 };

@@ -11,6 +11,7 @@ import {
   safeParse,
   transform,
 } from 'valibot';
+import { ROW_RULES } from '../engine.ts';
 import { remembered } from './remembered.ts';
 
 /** How sounds are written: `/ā/` as in classrooms, or the phonetic alphabet. */
@@ -36,6 +37,8 @@ const fields = object({
   glimpse: optional(boolean(), false),
   /** Whether children are called on, one for each card. */
   calling: optional(boolean(), false),
+  /** How a skipped row of a short check counts: each of its items, or the row as one. */
+  skippedRow: optional(picklist(ROW_RULES), 'each'),
 });
 
 const schema = pipe(
@@ -58,6 +61,7 @@ export const settings = remembered<Settings>('settings', schema, {
   blending: 'whole',
   glimpse: false,
   calling: false,
+  skippedRow: 'each',
 });
 
 /** Changes some settings; they are not part of undo, since each shows at once and is set back as easily. */

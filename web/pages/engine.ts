@@ -1,5 +1,4 @@
 /** What the pages to hand on use of the core beside `web/engine.ts`; fetched with them. */
-export { scoreCheck } from '../../core/checks/score-check.ts';
 export { homePractice, type Practised } from '../../core/drills/home-practice.ts';
 export { canRead } from '../../core/learners/can-read.ts';
 export { classMap, countWords, type MapCell } from '../../core/learners/class-map.ts';
@@ -9,6 +8,6 @@ export {
   makeClassTable,
 } from '../../core/learners/class-tables.ts';
 export { type Confusion, countConfusions } from '../../core/learners/confusions.ts';
-export { checksOf, readingOf } from '../../core/log/check-record.ts';
+export { checksOf } from '../../core/log/check-record.ts';
 export { type CheckRecord, lineKey } from '../../core/log/class-state.ts';
 export { PAGES } from '../../core/log/event.ts';

@@ -3,6 +3,7 @@ import { Card } from '../cards/card.tsx';
 import { cardName, itemShort } from '../cards/card-name.ts';
 import { kindNames } from '../check/names.ts';
 import { PracticeNote } from '../check/note.tsx';
+import { scoreOf } from '../check/scored.ts';
 import { type Child, WHOLE_CLASS } from '../engine.ts';
 import { members, taughtToChild } from '../known/class-now.ts';
 import { Sign } from '../known/sign.tsx';
@@ -12,7 +13,7 @@ import { everyone } from '../memory/everyone.ts';
 import { knowledge } from '../memory/knowledge.ts';
 import { classState, group, groupName } from '../memory/open-class.ts';
 import { progress, taught } from '../memory/progress.ts';
-import { checksOf, countWords, readingOf, scoreCheck } from './engine.ts';
+import { checksOf, countWords } from './engine.ts';
 import { HerLine } from './her-line.tsx';
 import { cellsOf } from './of-child.ts';
 
@@ -113,6 +114,6 @@ function Row({ child }: { readonly child: Child }) {
 function lastCheck({ id }: Child): string {
   const last = checksOf(classState.value, id).findLast(({ ended }) => ended !== null);
   if (!last) return '';
-  const { right, asked } = scoreCheck(readingOf(last));
+  const { right, asked } = scoreOf(last);
   return `${kindNames[last.form.kind]}, ${right} of ${asked}, ${whenSaid(last.day, today())}`;
 }

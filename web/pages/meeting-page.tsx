@@ -5,6 +5,7 @@ import { cardName } from '../cards/card-name.ts';
 import { kindNames } from '../check/names.ts';
 import { PracticeNote } from '../check/note.tsx';
 import { ratesOf } from '../check/rates.ts';
+import { scoreOf } from '../check/scored.ts';
 import type { Child } from '../engine.ts';
 import { ConfusionTable } from '../known/confusion-table.tsx';
 import { shareSaid } from '../known/said.ts';
@@ -13,14 +14,7 @@ import { today } from '../memory/day.ts';
 import { dayName, whenSaid } from '../memory/day-name.ts';
 import { knowledge } from '../memory/knowledge.ts';
 import { classState } from '../memory/open-class.ts';
-import {
-  type CheckRecord,
-  checksOf,
-  countWords,
-  type MapCell,
-  readingOf,
-  scoreCheck,
-} from './engine.ts';
+import { type CheckRecord, checksOf, countWords, type MapCell } from './engine.ts';
 import { HerLine } from './her-line.tsx';
 import { ownCells, ownConfusions, placeOfChild } from './of-child.ts';
 
@@ -120,7 +114,7 @@ const MOST_CHECKS = 5;
 
 function checkSaid(check: CheckRecord): string {
   const { form, day } = check;
-  const score = scoreCheck(readingOf(check));
+  const score = scoreOf(check);
   const { right, asked, soundsRight, soundsAsked } = score;
   const isWords = form.kind === 'nonsense-words';
   const sounds = isWords ? `, ${soundsRight} of ${soundsAsked} sounds` : '';

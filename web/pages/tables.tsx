@@ -2,6 +2,7 @@ import { saveText } from '../app/save-text.ts';
 import { today } from '../memory/day.ts';
 import { knowledge, modelDay, observations } from '../memory/knowledge.ts';
 import { classState } from '../memory/open-class.ts';
+import { settings } from '../memory/settings.ts';
 import { thresholds } from '../memory/thresholds.ts';
 import { CLASS_TABLES, type ClassTable, makeClassTable } from './engine.ts';
 
@@ -13,6 +14,7 @@ export function Tables() {
       observations: observations.peek(),
       read: knowledge.peek().read,
       thresholds: thresholds.peek(),
+      rowRule: settings.peek().skippedRow,
       day: modelDay(),
     };
     // The sign in front tells spreadsheets that it is UTF-8.
