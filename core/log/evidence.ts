@@ -28,57 +28,70 @@ export interface Evidence {
  * of the plan. What was not reached is not in it and says nothing.
  */
 export function evidenceOf(record: DrillRecord): readonly Evidence[] {
-  return PARTS.flatMap((part) => evidenceIn(record, part));
+  const items = itemsIn(record);
+  const drafts: Readonly<Record<Part, Draft[]>> = { visual: [], auditory: [], blending: [] };
+  for (const one of record.shown) {
+    const draft = draftAt(drafts[one.part], items.of(one));
+    draft.came = true;
+    draft.lastShown = one.at;
+  }
+  for (const one of record.marks) {
+    const draft = draftAt(drafts[one.part], items.of(one));
+    draft.came = true;
+    draft.marks = [...draft.marks, one];
+  }
+  for (const one of record.calls) draftAt(drafts[one.part], items.of(one)).child = one.child;
+  for (const one of record.corrections) draftAt(drafts[one.part], items.of(one)).corrected = true;
+  const evidence: Evidence[] = [];
+  for (const part of PARTS) {
+    drafts[part].forEach(({ came, lastShown, marks, child, corrected }, item) => {
+      if (!came) return;
+      const place = items.placeOf(item);
+      const cards = marks[0]?.cards ?? cardsAt(planAt(record, lastShown), part, place);
+      const outcome = outcomeOf(marks, lastShown);
+      evidence.push({ part, place, cards, outcome, child, marks, corrected });
+    });
+  }
+  return evidence;
 }
 
-function evidenceIn(record: DrillRecord, part: Part): readonly Evidence[] {
-  const items = itemsIn(record, part);
-  const lastShown = new Map<number, number>();
-  const marks = new Map<number, Mark[]>();
-  const called = new Map<number, string | null>();
-  const corrected = new Set<number>();
-  for (const one of record.shown) if (one.part === part) lastShown.set(items.of(one), one.at);
-  for (const one of record.marks) {
-    if (one.part !== part) continue;
-    const here = marks.get(items.of(one));
-    if (here) here.push(one);
-    else marks.set(items.of(one), [one]);
+/** Evidence while it is gathered. */
+interface Draft {
+  came: boolean;
+  /** When it came up last; 0 for never. */
+  lastShown: number;
+  marks: readonly Mark[];
+  child: string | null;
+  corrected: boolean;
+}
+
+const NO_MARKS: readonly Mark[] = [];
+
+/** The draft of an item, which begins here. Places are few and small: a list finds them fastest, and in their order. */
+function draftAt(drafts: Draft[], item: number): Draft {
+  let draft = drafts[item];
+  if (draft === undefined) {
+    draft = { came: false, lastShown: 0, marks: NO_MARKS, child: null, corrected: false };
+    drafts[item] = draft;
   }
-  for (const one of record.calls) if (one.part === part) called.set(items.of(one), one.child);
-  for (const one of record.corrections) if (one.part === part) corrected.add(items.of(one));
-  return [...new Set([...lastShown.keys(), ...marks.keys()])]
-    .sort((left, right) => left - right)
-    .map((item): Evidence => {
-      const marked = marks.get(item) ?? [];
-      const shown = lastShown.get(item) ?? 0;
-      const place = items.placeOf(item);
-      return {
-        part,
-        place,
-        cards: marked[0]?.cards ?? cardsAt(planAt(record, shown), part, place),
-        outcome: outcomeOf(marked, shown),
-        child: called.get(item) ?? null,
-        marks: marked,
-        corrected: corrected.has(item),
-      };
-    });
+  return draft;
 }
 
 /**
  * The cards, sounds and words of a part as numbers, in the order of the plan. A place stands for
  * another one where a change of the plan laid something else there.
  */
-function itemsIn({ earlier, drill }: DrillRecord, part: Part) {
+function itemsIn({ earlier, drill }: DrillRecord) {
   if (earlier.length === 0) return PLACES_ALONE;
   const most = earlier.length + 1;
   const plans = [...earlier.map((one) => one.drill), drill];
-  const differs = (plan: number, place: number) =>
+  const differs = (plan: number, { part, place }: Happening) =>
     cardsAt(plans[plan] as Drill, part, place).join() !==
     cardsAt(plans[plan + 1] as Drill, part, place).join();
   return {
-    of({ place, at }: Happening): number {
-      const changes = earlier.filter(({ until }, plan) => until <= at && differs(plan, place));
-      return place * most + changes.length;
+    of(one: Happening): number {
+      const changes = earlier.filter(({ until }, plan) => until <= one.at && differs(plan, one));
+      return one.place * most + changes.length;
     },
     placeOf: (item: number): number => Math.floor(item / most),
   };

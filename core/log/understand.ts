@@ -51,7 +51,10 @@ const isSlip: Check<Slip> = isEither(
 const isDay: Check<string> = (value): value is string =>
   isText(value) && /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(value);
 
-const momentFields = { drillId: isText, part: isOneOf(PARTS), place: isWhole(0) };
+/** No part of a drill is so long; what says otherwise is damaged. */
+const LAST_PLACE = 9999;
+
+const momentFields = { drillId: isText, part: isOneOf(PARTS), place: isWhole(0, LAST_PLACE) };
 const isMoment = isShape<Moment>(momentFields);
 
 const isMarkFields = isShape<EventBodies['marked']>({
