@@ -26,7 +26,10 @@ it('a class list is looked over, mended and added; only first names are kept, an
       .getByLabel('Choose a list file')
       .setInputFiles({ name: 'users.csv', mimeType: 'text/csv', buffer: Buffer.from(users) });
   await page.getByText('Bring a class list').click();
+  await page.getByLabel('Add children').fill('Lark');
   await bring();
+  await page.getByRole('link', { name: 'Known' }).click();
+  await page.getByRole('link', { name: 'Class', exact: true }).first().click();
   await page.getByText('one person not listed as a student').waitFor();
   await page.getByText('one child marked as to be deleted').waitFor();
   const names = page.locator('.list-preview [type="text"]');
@@ -44,7 +47,11 @@ it('a class list is looked over, mended and added; only first names are kept, an
   await bring();
   await expect.poll(() => page.getByText('in the class already').count()).toBe(3);
   expect(await page.getByRole('button', { name: 'Add 0 children' }).isDisabled()).toBe(true);
-  const kept = JSON.stringify(await recorded(page));
+  await page.reload();
+  expect(await page.getByLabel('Add children').inputValue()).toBe('Lark');
+  expect(await page.locator('.bring-list textarea').inputValue()).toBe('');
+  const shelf = await page.evaluate(() => JSON.stringify(localStorage));
+  const kept = JSON.stringify(await recorded(page)) + shelf;
   for (const more of ['Ashdown', 'Kite', 'school.example', 'Morgan']) {
     expect(kept).not.toContain(more);
   }

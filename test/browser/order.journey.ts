@@ -42,6 +42,9 @@ describe('her own order', () => {
     expect(await page.locator('.step-list li').count()).toBe(4);
     await page.getByRole('button', { name: 'Undo' }).click();
     expect(await page.locator('.step-list li').count()).toBe(SEQUENCE.steps.length);
+    await page.reload();
+    await page.getByText('Use these 4 steps').waitFor();
+    expect(await page.getByLabel('Your order, one step a line').inputValue()).toBe(ownOrder);
     expect(errors).toEqual([]);
   });
 

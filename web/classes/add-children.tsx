@@ -1,11 +1,12 @@
 import { useId, useState } from 'preact/hooks';
 import { parseNames, smallGroups } from '../engine.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
+import { namesTyped } from './drafts.ts';
 import { addChildren } from './roster-acts.ts';
 
 /** A place to write a child's name, or to paste a whole column of them. */
 export function AddChildren() {
-  const [text, setText] = useState('');
+  const text = namesTyped.value;
   const [chosen, setChosen] = useState('');
   const hint = useId();
   const state = classState.value;
@@ -16,7 +17,7 @@ export function AddChildren() {
   const add = () => {
     if (names.length === 0) return;
     addChildren(names, group || null);
-    setText('');
+    namesTyped.value = '';
   };
   return (
     <form
@@ -35,7 +36,9 @@ export function AddChildren() {
           autocapitalize="words"
           spellcheck={false}
           aria-describedby={hint}
-          onInput={(event) => setText(event.currentTarget.value)}
+          onInput={(event) => {
+            namesTyped.value = event.currentTarget.value;
+          }}
           onKeyDown={(event) => {
             if (event.key !== 'Enter' || event.shiftKey || event.isComposing) return;
             event.preventDefault();

@@ -2,12 +2,14 @@ import { useMemo, useRef, useState } from 'preact/hooks';
 import { type ParsedRoster, parseRoster, tellApart } from '../../core/log/parse-roster.ts';
 import { childrenOf, WHOLE_CLASS } from '../engine.ts';
 import { classState } from '../memory/open-class.ts';
+import { listPasted } from './drafts.ts';
 import { ListPreview } from './list-preview.tsx';
 import { addChildren } from './roster-acts.ts';
 
 /** A class list from a file or pasted: read, looked over line by line, and only then added. */
 export function BringList() {
-  const [text, setText] = useState('');
+  const text = listPasted.value;
+  const [isBegun] = useState(text !== '');
   const [column, setColumn] = useState(0);
   const [trouble, setTrouble] = useState('');
   const file = useRef<HTMLInputElement>(null);
@@ -19,7 +21,7 @@ export function BringList() {
   const read = (next: string) => {
     setTrouble('');
     setColumn(0);
-    setText(next);
+    listPasted.value = next;
   };
   const onFile = async () => {
     const chosen = file.current?.files?.[0];
@@ -36,7 +38,7 @@ export function BringList() {
   };
 
   return (
-    <details class="bring-list">
+    <details class="bring-list" open={isBegun}>
       <summary>Bring a class list</summary>
       <div class="bring-list-in">
         <p class="quiet small">

@@ -1,11 +1,21 @@
 import { useRef, useState } from 'preact/hooks';
+import { object, string } from 'valibot';
 import { type CsvProblem, parseSequenceCsv } from '../engine.ts';
+import { remembered } from '../memory/remembered.ts';
 import { replaceOrder } from './replace.ts';
+
+const OWN = 'Our own order';
+
+/** What she typed or chose; remembered, since an order may take an hour to type. */
+const typed = remembered('order-typed', object({ text: string(), name: string() }), {
+  text: '',
+  name: OWN,
+});
 
 /** Bring her own order: paste it or choose a file; see at once what was understood. */
 export function Bring() {
-  const [text, setText] = useState('');
-  const [name, setName] = useState('Our own order');
+  const { text, name } = typed.value;
+  const [isBegun] = useState(text !== '');
   const [unreadable, setUnreadable] = useState<string>();
   const file = useRef<HTMLInputElement>(null);
   const read = text.trim() === '' ? null : parseSequenceCsv(text, name);
@@ -14,8 +24,10 @@ export function Bring() {
     const chosen = file.current?.files?.[0];
     if (!chosen) return;
     try {
-      setText(await chosen.text());
-      setName(chosen.name.replace(/\.[a-z]+$/i, '') || 'Our own order');
+      typed.value = {
+        text: await chosen.text(),
+        name: chosen.name.replace(/\.[a-z]+$/i, '') || OWN,
+      };
       setUnreadable(undefined);
     } catch {
       setUnreadable(
@@ -25,7 +37,7 @@ export function Bring() {
   };
 
   return (
-    <details class="bring">
+    <details class="bring" open={isBegun}>
       <summary>Bring your own order</summary>
       <p class="quiet">
         One step a line: what it teaches, with spaces between (m a s, sh, ea=EH, word:said). From a
@@ -38,7 +50,9 @@ export function Bring() {
           spellcheck={false}
           placeholder={'m\na\ns word:I\nt word:the'}
           value={text}
-          onInput={(event) => setText(event.currentTarget.value)}
+          onInput={(event) => {
+            typed.value = { name, text: event.currentTarget.value };
+          }}
         />
       </label>
       <p class="bring-tools">
