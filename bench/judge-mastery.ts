@@ -4,7 +4,7 @@
  */
 import { startTracker } from '../core/learners/tracker.ts';
 import { type Classroom, type ClassroomSpec, runClassroom } from '../test/classroom/classroom.ts';
-import { judgeIntervals } from '../test/classroom/intervals.ts';
+import { judgeCounts, judgeIntervals } from '../test/classroom/intervals.ts';
 import {
   calibrationError,
   type Forecast,
@@ -60,6 +60,7 @@ print(
   'ECE',
   'in interval',
   'width',
+  'counts in',
   'forecasts',
 );
 for (const { name, classes, aloneOnly, ...spec } of WORLDS) {
@@ -72,6 +73,7 @@ for (const { name, classes, aloneOnly, ...spec } of WORLDS) {
   const ours = forecast(startTracker);
   const average = [1, 2, 4, 8, 16].map((worth) => forecast(() => runningAverage(share, worth)));
   const intervals = judgeIntervals(heldOut);
+  const counts = judgeCounts(heldOut);
   print(
     name,
     logLoss(ours).toFixed(4),
@@ -82,6 +84,7 @@ for (const { name, classes, aloneOnly, ...spec } of WORLDS) {
     calibrationError(ours).toFixed(3),
     `${(intervals.share * 100).toFixed(1)}%`,
     intervals.width.toFixed(2),
+    `${(counts.share * 100).toFixed(1)}%`,
     String(ours.length),
   );
 }

@@ -7,7 +7,7 @@
 import { describe, expect, it } from 'vitest';
 import { startTracker } from '../core/learners/tracker.ts';
 import { runClassroom } from './classroom/classroom.ts';
-import { judgeIntervals } from './classroom/intervals.ts';
+import { judgeCounts, judgeIntervals } from './classroom/intervals.ts';
 import { calibrationError, forecasts, logLoss, mean } from './classroom/judge.ts';
 import { fitTracing, knowledgeTracing } from './classroom/knowledge-tracing.ts';
 import { planned } from './classroom/planned.ts';
@@ -52,6 +52,15 @@ describe('what is known of pupils that nothing was fitted to', () => {
   it('has 90% intervals that hold 85 to 95 of 100 true chances', () => {
     const { share, count } = judgeIntervals(heldOut);
     expect(count).toBeGreaterThan(5000);
+    expect(share).toBeGreaterThanOrEqual(0.85);
+    expect(share).toBeLessThanOrEqual(0.95);
+  });
+});
+
+describe('how many of the cards that they met pupils know', () => {
+  it('lies within the 90% interval of that number for 85 to 95 of 100', () => {
+    const { share, count } = judgeCounts(classesOf(HELD_OUT_SEEDS));
+    expect(count).toBeGreaterThan(500);
     expect(share).toBeGreaterThanOrEqual(0.85);
     expect(share).toBeLessThanOrEqual(0.95);
   });

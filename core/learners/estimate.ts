@@ -38,28 +38,78 @@ export function estimateCard(
   day: Day,
   place: Place = usualPlace(card),
 ): Estimate {
+  const { alone, shared, own } = partsOfCard(known, who, card, day, place);
+  return estimateOf(known, [...alone, ...shared], own);
+}
+
+/** How many of some cards are read rightly on a day, and how sure that is. */
+export interface CountEstimate {
+  /** How many of the cards they had themselves. */
+  readonly met: number;
+  /** Of these: how many are expected to be read rightly. */
+  readonly known: number;
+  /** The 90% interval of that number. */
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * How many of those cards that they have met are read rightly. What a card's interval owes to the
+ * child itself, to forgetting and to places in a word errs to one side in all cards together; what it
+ * owes to the card alone errs to either side. So the first adds up as it is, and the second as
+ * independent errors do, by its squares.
+ */
+export function estimateCount(
+  known: Known,
+  who: Who,
+  cards: readonly string[],
+  day: Day,
+): CountEstimate {
+  let met = 0;
+  let sum = 0;
+  const below = { together: 0, alone: 0 };
+  const above = { together: 0, alone: 0 };
+  for (const card of cards) {
+    const { alone, shared, own } = partsOfCard(known, who, card, day, usualPlace(card));
+    const { p, low, high, n } = estimateOf(known, [...alone, ...shared], own);
+    if (n === 0) continue;
+    met += 1;
+    sum += p;
+    const common = varianceOf(shared) / varianceOf([...alone, ...shared]);
+    for (const [reach, side] of [
+      [p - low, below],
+      [high - p, above],
+    ] as const) {
+      side.together += reach * Math.sqrt(common);
+      side.alone += reach ** 2 * (1 - common);
+    }
+  }
+  const reachOf = ({ together, alone }: typeof below) => Math.sqrt(together ** 2 + alone);
+  return { met, known: sum, low: sum - reachOf(below), high: sum + reachOf(above) };
+}
+
+/** What a card's strength is made of: what it shares with other cards, and what not. */
+function partsOfCard(known: Known, who: Who, card: string, day: Day, place: Place) {
   const { settings, cards } = known;
   const person = personOf(known, who);
   const group = who.of === 'group' ? person : person?.home;
   const number = known.cardNumber.get(card) ?? -1;
-  const shared = known.strengthAt(group?.cards[number]);
+  const common = known.strengthAt(group?.cards[number]);
   const own = known.strengthAt(person?.cards[number]);
-  const parts = [
+  const alone = [
     known.strengthAt(cards[number]) ?? { mean: settings.start, variance: settings.cardSpread },
-    drifted(shared, settings.groupSpread, settings.groupDrift, day),
-    placePart(known, person, place),
+    drifted(common, settings.groupSpread, settings.groupDrift, day),
   ];
+  const shared = [placePart(known, person, place)];
   if (who.of === 'child') {
-    parts.push(
-      drifted(own, settings.ownSpread, settings.ownDrift, day),
-      abilityPart(known, person),
-    );
+    alone.push(drifted(own, settings.ownSpread, settings.ownDrift, day));
+    shared.push(abilityPart(known, person));
   }
-  const practised = [shared, own].map((one) => one?.practised ?? Number.NEGATIVE_INFINITY);
-  const days = (shared?.days ?? 0) + (who.of === 'child' ? (own?.days ?? 0) : 0);
+  const practised = [common, own].map((one) => one?.practised ?? Number.NEGATIVE_INFINITY);
+  const days = (common?.days ?? 0) + (who.of === 'child' ? (own?.days ?? 0) : 0);
   const loss = lossOf(settings, day - Math.max(...practised), days);
-  parts.push({ mean: -loss, variance: (loss * settings.forgettingSpread) ** 2 });
-  return estimateOf(known, parts, own);
+  shared.push({ mean: -loss, variance: (loss * settings.forgettingSpread) ** 2 });
+  return { alone, shared, own };
 }
 
 /** A card of middling strength for this child or group, standing in a place of a word. */
@@ -89,7 +139,7 @@ const DEVIATIONS = 1.6449;
 
 function estimateOf({ settings }: Known, parts: readonly Part[], own?: Strength): Estimate {
   const mean = parts.reduce((sum, part) => sum + part.mean, 0);
-  const variance = parts.reduce((sum, part) => sum + part.variance, 0);
+  const variance = varianceOf(parts);
   const reach = DEVIATIONS * settings.widening * Math.sqrt(variance);
   const low = reached(settings, mean - reach);
   const high = reached(settings, mean + reach);
@@ -100,6 +150,10 @@ function estimateOf({ settings }: Known, parts: readonly Part[], own?: Strength)
     n: own?.told ?? 0,
     last: own && Number.isFinite(own.practised) ? own.practised : null,
   };
+}
+
+function varianceOf(parts: readonly Part[]): number {
+  return parts.reduce((sum, part) => sum + part.variance, 0);
 }
 
 /** What the cards of a child or group come to on average, and the child itself. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { estimateCard } from './estimate.ts';
+import { estimateCard, estimateCount } from './estimate.ts';
 import { growthOf } from './growth.ts';
 import { knowledgeFrom } from './knowledge.ts';
 import type { Observation } from './observation.ts';
@@ -49,14 +49,20 @@ describe('growth', () => {
       now.reduce((sum, { p }) => sum + p, 0),
       9,
     );
-    expect(last?.low).toBeCloseTo(
-      now.reduce((sum, { low }) => sum + low, 0),
-      9,
-    );
-    expect(last?.high).toBeCloseTo(
-      now.reduce((sum, { high }) => sum + high, 0),
-      9,
-    );
+  });
+
+  it('is surer of a number of cards than of each, and of one card as sure as of that card', () => {
+    const { read: known } = knowledgeFrom(observations);
+    const cards = ['m=M', 'e=EH'];
+    const each = cards.map((card) => estimateCard(known, MINA, card, DAY));
+    const width = ({ low, high }: { readonly low: number; readonly high: number }) => high - low;
+    const both = estimateCount(known, MINA, cards, DAY);
+    expect(width(both)).toBeLessThan(each.reduce((sum, one) => sum + width(one), 0));
+    expect(width(both)).toBeGreaterThan(Math.hypot(...each.map(width)));
+    const one = estimateCount(known, MINA, ['m=M', 'sh=SH'], DAY);
+    expect(one.met).toBe(1);
+    expect(one.low).toBeCloseTo(each[0]?.low ?? 0, 9);
+    expect(one.high).toBeCloseTo(each[0]?.high ?? 0, 9);
   });
 
   it('says of each day only what had been read by then', () => {

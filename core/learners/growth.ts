@@ -1,22 +1,12 @@
 import type { Day } from './day.ts';
-import { estimateCard, type Who } from './estimate.ts';
+import { type CountEstimate, estimateCount, type Who } from './estimate.ts';
 import { isOf } from './history.ts';
 import type { Observation } from './observation.ts';
 import { startTracker } from './tracker.ts';
 
 /** What was known of some cards by the end of a day. */
-export interface GrowthPoint {
+export interface GrowthPoint extends CountEstimate {
   readonly day: Day;
-  /** How many of the cards they had read themselves by then. */
-  readonly met: number;
-  /**
-   * Of those met: how many they are expected to read rightly, with the sums of the low and of the
-   * high ends of the cards' 90% intervals. These would hold if all cards erred to one side together,
-   * so that the sum is at least as sure as they say.
-   */
-  readonly known: number;
-  readonly low: number;
-  readonly high: number;
 }
 
 /** On so many days at most growth is looked at. */
@@ -46,11 +36,7 @@ export function growthOf(
     for (; (own[next]?.day ?? Number.POSITIVE_INFINITY) <= day; next++) {
       tracker.observe(own[next] as Observation);
     }
-    const met = cards
-      .map((card) => estimateCard(tracker.known, who, card, day))
-      .filter(({ n }) => n > 0);
-    const sum = (share: 'p' | 'low' | 'high') => met.reduce((all, one) => all + one[share], 0);
-    points.push({ day, met: met.length, known: sum('p'), low: sum('low'), high: sum('high') });
+    points.push({ day, ...estimateCount(tracker.known, who, cards, day) });
   }
   return points;
 }
