@@ -29,19 +29,17 @@ type ClassDrills = Pick<ClassState, 'drills' | 'checks' | 'groups' | 'children'>
  */
 export function observationsOf(state: ClassDrills): readonly Observation[] {
   const observations: Observation[] = [];
-  for (const record of state.drills.values()) addObservations(observations, record, state);
-  for (const record of state.checks.values()) addReadings(observations, record, state);
+  const groups = groupsIn(state);
+  for (const record of state.drills.values()) addObservations(observations, record, groups);
+  for (const record of state.checks.values()) addReadings(observations, record, groups);
   return observations;
 }
 
 /** Adds what one drill has shown; nothing when its day is no day. */
-function addObservations(list: Observation[], record: DrillRecord, state: ClassDrills): void {
+function addObservations(list: Observation[], record: DrillRecord, groups: Groups): void {
   const day = parseDay(record.day);
   if (day === null) return;
-  const together =
-    record.groupId === WHOLE_CLASS
-      ? [WHOLE_CLASS, ...smallGroups(state).map(({ id }) => id)]
-      : [record.groupId];
+  const together = record.groupId === WHOLE_CLASS ? groups.all : [record.groupId];
   for (const evidence of evidenceOf(record)) {
     for (const child of readersOf(evidence)) {
       const mark = evidence.marks.find((one) => one.child === child);
@@ -50,7 +48,7 @@ function addObservations(list: Observation[], record: DrillRecord, state: ClassD
       list.push({
         day,
         child,
-        groups: child === null ? together : groupsOf(child, state),
+        groups: child === null ? together : groups.of(child),
         task: evidence.part === 'auditory' ? 'spell' : 'read',
         cards,
         right: mark === undefined,
@@ -66,7 +64,7 @@ function addObservations(list: Observation[], record: DrillRecord, state: ClassD
  * those left out, which were not read. What it corrected by itself went well;
  * of an item it hesitated at, it is not known which card it was.
  */
-function addReadings(list: Observation[], record: CheckRecord, state: ClassDrills): void {
+function addReadings(list: Observation[], record: CheckRecord, groups: Groups): void {
   const day = parseDay(record.day);
   if (day === null || record.ended === null) return;
   const { items, reached } = readingOf(record);
@@ -78,7 +76,7 @@ function addReadings(list: Observation[], record: CheckRecord, state: ClassDrill
     list.push({
       day,
       child: record.child,
-      groups: groupsOf(record.child, state),
+      groups: groups.of(record.child),
       task: 'read',
       cards,
       right,
@@ -97,9 +95,22 @@ function readersOf({ marks, child: called }: Evidence): readonly (string | null)
   return [...readers];
 }
 
-function groupsOf(child: string, { children }: ClassDrills): readonly string[] {
-  const group = children.get(child)?.group ?? null;
-  return group === null ? [WHOLE_CLASS] : [group, WHOLE_CLASS];
+/** The groups of a class by id: all of them, the whole class first, and those that a child's readings count for. */
+interface Groups {
+  readonly all: readonly string[];
+  readonly of: (child: string) => readonly string[];
+}
+
+function groupsIn(state: ClassDrills): Groups {
+  const alone = [WHOLE_CLASS];
+  const byChild = new Map<string, readonly string[]>();
+  for (const { id, group } of state.children.values()) {
+    byChild.set(id, group === null ? alone : [group, WHOLE_CLASS]);
+  }
+  return {
+    all: [WHOLE_CLASS, ...smallGroups(state).map(({ id }) => id)],
+    of: (child) => byChild.get(child) ?? alone,
+  };
 }
 
 function makeHeard(slip: Slip): string {
