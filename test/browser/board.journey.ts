@@ -68,12 +68,12 @@ describe('cards on the table', () => {
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();
     await page.mouse.move((tray?.x ?? 0) + 60, (tray?.y ?? 0) + 10, { steps: 6 });
-    expect(await page.locator('.dragged-card').count()).toBe(1);
+    expect(await page.locator('.dragged').count()).toBe(1);
     await page.mouse.up();
     expect(await inPile(page, 0)).toEqual(['d=D', 'm=M', 's=S']);
     expect(await count(page, 'real words')).toBe(before - Number(adds));
     expect(await realInGrid(page)).toBe(before - Number(adds));
-    expect(await page.locator('.dragged-card').count()).toBe(0);
+    expect(await page.locator('.dragged').count()).toBe(0);
 
     await page.getByRole('button', { name: 'Undo' }).click();
     expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
@@ -135,7 +135,7 @@ describe('cards on the table', () => {
     const from = await middleOf(card(page, 'pile-0', 'd=D'));
     const to = await middleOf(page.locator('.board-pile').nth(2));
     await touch('touchStart', from.x, from.y);
-    await page.locator('.dragged-card').waitFor();
+    await page.locator('.dragged').waitFor();
     await touch('touchMove', (from.x + to.x) / 2, to.y);
     await touch('touchMove', to.x, to.y);
     await touch('touchEnd');

@@ -4,6 +4,7 @@ import { correspondenceById } from '../engine.ts';
 import { heldCards } from '../memory/boards.ts';
 import type { Desk } from './desk.ts';
 import { isTaughtCard, type Tally } from './engine.ts';
+import { makeLying } from './moves.ts';
 import { tallyInWords } from './said.ts';
 
 interface BoardCardProps {
@@ -31,6 +32,7 @@ export function BoardCard({ desk, id, pile, gain, isTwin, isStop, onOpen }: Boar
       class={`board-card ${isKnown ? '' : 'untaught'} ${isHeld ? 'held' : ''}`}
       data-card={id}
       data-pile={pile ?? ''}
+      data-drag={makeLying({ id, pile })}
       tabIndex={isStop ? 0 : -1}
       aria-haspopup="dialog"
       aria-label={nameOf(id, pile, gain, isKnown, isHeld)}

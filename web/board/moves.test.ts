@@ -1,11 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { carryOver, putIn, takeOut, trayOf } from './moves.ts';
+import { carryOver, makeLying, parseLying, putIn, takeOut, trayOf } from './moves.ts';
 
 const ids = ['b=B', 't=T', 'sh=SH', 'a=AE', 'i=IH', 'ck=K'];
 const boards = fc
   .array(fc.shuffledSubarray(ids), { minLength: 2, maxLength: 5 })
   .map((piles) => ({ shape: 'closed', piles }));
+
+describe('a card and where it lies', () => {
+  it.each([
+    { id: 'sh=SH', pile: 0 },
+    { id: 'a_e=EY', pile: null },
+    { id: 'x=K+S', pile: 3 },
+  ])('is one text and is read again: %j', (lying) => {
+    expect(parseLying(makeLying(lying))).toEqual(lying);
+  });
+});
 
 describe('moving cards', () => {
   it('out and in again leaves the same cards', () => {

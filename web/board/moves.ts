@@ -6,6 +6,21 @@ export interface Lying {
   readonly pile: number | null;
 }
 
+/** What the tray says of itself as a place to let a card go; a pile says its number. */
+export const TRAY = 'tray';
+
+/** A card and where it lies as one text, by which its element says what is dragged. */
+export function makeLying({ id, pile }: Lying): string {
+  return `${pile ?? ''} ${id}`;
+}
+
+/** Reads what `makeLying` wrote. */
+export function parseLying(text: string): Lying {
+  const space = text.indexOf(' ');
+  const pile = text.slice(0, space);
+  return { id: text.slice(space + 1), pile: pile === '' ? null : Number(pile) };
+}
+
 /** A board without a card of one pile. */
 export function takeOut({ shape, piles }: Board, pile: number, id: string): Board {
   return {

@@ -1,9 +1,10 @@
+import { dragged } from '../app/drag.ts';
 import { setRoom } from '../memory/boards.ts';
 import { BoardCard } from './board-card.tsx';
 import type { Desk } from './desk.ts';
 import { gainOf, isTwin, whyNot } from './desk.ts';
-import { dragged } from './drag.ts';
 import { pileNames } from './engine.ts';
+import { parseLying } from './moves.ts';
 import { ROOMS } from './room.ts';
 
 /** What a group of cards needs to be moved about in by keys: which card the Tab key comes to. */
@@ -76,7 +77,8 @@ export function Pile({ desk, pile, stopOf, onOpen }: PileProps) {
 /** How a pile looks while a card is dragged: it takes it, refuses it, or is under it. */
 function lightOf(desk: Desk, pile: number): string {
   const now = dragged.value;
-  if (!now || now.card.pile === pile) return '';
-  const isRefused = whyNot(desk, now.card.id, pile)?.forbids;
-  return `${isRefused ? 'refuses' : 'takes'} ${now.over === pile ? 'under' : ''}`;
+  const card = now && parseLying(now.what);
+  if (!card || card.pile === pile) return '';
+  const isRefused = whyNot(desk, card.id, pile)?.forbids;
+  return `${isRefused ? 'refuses' : 'takes'} ${now.over === `${pile}` ? 'under' : ''}`;
 }

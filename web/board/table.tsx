@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { CopyButton } from '../app/copy-button.tsx';
+import { useDrag } from '../app/drag.ts';
 import { linkTo } from '../app/route.ts';
 import { Popover } from '../cards/popover.tsx';
 import { makeBoardLink } from '../engine.ts';
@@ -10,11 +11,10 @@ import { CardSheet } from './card-sheet.tsx';
 import { ShapeChoice, UseChoice } from './choices.tsx';
 import { Counts, LeftOut } from './counts.tsx';
 import { type Desk, gainOf, lettersOf, out, put } from './desk.ts';
-import { useDrag } from './drag.ts';
 import type { WordTable } from './engine.ts';
 import { useForToday } from './for-today.ts';
 import { Keep, KeptBoards } from './kept.tsx';
-import type { Lying } from './moves.ts';
+import { type Lying, parseLying, TRAY } from './moves.ts';
 import { Pile } from './pile.tsx';
 import { say } from './said.ts';
 import { Tray } from './tray.tsx';
@@ -35,8 +35,9 @@ export function Table({ desk }: { readonly desk: Desk }) {
   const { shape, piles, rows } = desk;
   const [open, setOpen] = useState<Open>();
   const close = () => setOpen(undefined);
-  const root = useDrag((card, at) => {
-    if (at !== 'tray') put(desk, card, at);
+  const root = useDrag((what, at) => {
+    const card = parseLying(what);
+    if (at !== TRAY) put(desk, card, Number(at));
     else if (card.pile !== null) out(desk, card.id, card.pile);
   });
   const stopOf = useKeys(root, desk);

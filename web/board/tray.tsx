@@ -1,7 +1,8 @@
+import { dragged } from '../app/drag.ts';
 import { BoardCard } from './board-card.tsx';
 import { type Desk, gainOf, isTwin } from './desk.ts';
-import { dragged } from './drag.ts';
 import { pileNames } from './engine.ts';
+import { parseLying, TRAY } from './moves.ts';
 import type { Stops } from './pile.tsx';
 
 interface TrayProps extends Stops {
@@ -13,11 +14,12 @@ interface TrayProps extends Stops {
 export function Tray({ desk, stopOf, onOpen }: TrayProps) {
   const { shape, tray, rows } = desk;
   const names = pileNames(shape);
-  const isUnder = dragged.value?.over === 'tray' && dragged.value.card.pile !== null;
+  const now = dragged.value;
+  const isUnder = now?.over === TRAY && parseLying(now.what).pile !== null;
   return (
     <section
       class={`board-tray ${isUnder ? 'under' : ''}`}
-      data-drop="tray"
+      data-drop={TRAY}
       aria-label="Cards that could lie here too"
     >
       <h2>Could lie here too</h2>

@@ -1,12 +1,8 @@
-import { signal } from '@preact/signals';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Popover } from '../cards/popover.tsx';
 import type { Child } from '../engine.ts';
 import { ChildSheet } from './child-sheet.tsx';
 import { toFocus } from './roster-acts.ts';
-
-/** The child that is being dragged. */
-export const dragged = signal<Child | null>(null);
 
 /** A child's name: tapped, it opens what can be done; dragged, it moves to another group. */
 export function ChildChip({ child }: { readonly child: Child }) {
@@ -23,16 +19,9 @@ export function ChildChip({ child }: { readonly child: Child }) {
         ref={chip}
         type="button"
         class="child-chip"
-        draggable
+        data-drag={child.id}
         aria-haspopup="dialog"
         onClick={() => setOpen(true)}
-        onDragStart={(event) => {
-          event.dataTransfer?.setData('application/x-sweepline-child', child.id);
-          dragged.value = child;
-        }}
-        onDragEnd={() => {
-          dragged.value = null;
-        }}
       >
         {child.name}
       </button>

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { dragged } from '../app/drag.ts';
 import { linkTo } from '../app/route.ts';
 import { Popover } from '../cards/popover.tsx';
 import { type Child, type Group, WHOLE_CLASS } from '../engine.ts';
@@ -8,10 +9,13 @@ import {
   group as groupAtWork,
   nameOfGroup,
 } from '../memory/open-class.ts';
-import { ChildChip, dragged } from './child-chip.tsx';
+import { ChildChip } from './child-chip.tsx';
 import { NameForm } from './name-form.tsx';
 import { placeOf } from './place-of.ts';
-import { moveChild, removeGroup, renameGroup } from './roster-acts.ts';
+import { removeGroup, renameGroup } from './roster-acts.ts';
+
+/** What the panel of those in no group says of itself as a place to let a name go; others say their group. */
+export const NO_GROUP = '';
 
 interface GroupPanelProps {
   /** Null for those in no group. */
@@ -22,15 +26,12 @@ interface GroupPanelProps {
 
 /** One group: its name, its place, its children. A child can be dropped here. */
 export function GroupPanel({ group, members, isWhole = false }: GroupPanelProps) {
-  const [over, setOver] = useState(false);
   const state = classState.value;
   const name = group ? nameOfGroup(group, state) : 'No group';
   const atWork = group !== null && groupAtWork.value.id === group.id;
-  // Asked at the moment, since a drag is quicker than drawing the page anew.
-  const wanted = (): Child | null => {
-    const child = isWhole ? null : dragged.peek();
-    return child && !members.some(({ id }) => id === child.id) ? child : null;
-  };
+  const place = isWhole ? undefined : (group?.id ?? NO_GROUP);
+  const now = dragged.value;
+  const over = now !== null && now.over === place && !members.some(({ id }) => id === now.what);
   return (
     <section
       class={[
@@ -43,23 +44,7 @@ export function GroupPanel({ group, members, isWhole = false }: GroupPanelProps)
         .filter(Boolean)
         .join(' ')}
       aria-label={name}
-      onDragOver={(event) => {
-        if (!wanted()) return;
-        event.preventDefault();
-        setOver(true);
-      }}
-      onDragLeave={(event) => {
-        if (!event.currentTarget.contains(event.relatedTarget as Node | null)) setOver(false);
-      }}
-      onDrop={(event) => {
-        setOver(false);
-        const child = wanted();
-        if (!child) return;
-        event.preventDefault();
-        // The name that was dragged goes, and no end of the drag is heard from it.
-        dragged.value = null;
-        moveChild(child, group);
-      }}
+      data-drop={place}
     >
       <header>
         <h3>

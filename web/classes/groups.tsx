@@ -1,9 +1,10 @@
+import { useDrag } from '../app/drag.ts';
 import { type Group, groupOf, sharedNames, smallGroups, WHOLE_CLASS } from '../engine.ts';
 import { everyone } from '../memory/everyone.ts';
 import { classState } from '../memory/open-class.ts';
-import { GroupPanel } from './group-panel.tsx';
+import { GroupPanel, NO_GROUP } from './group-panel.tsx';
 import { NameForm } from './name-form.tsx';
-import { addGroup } from './roster-acts.ts';
+import { addGroup, moveChild } from './roster-acts.ts';
 
 /** The whole class and its small groups, each with its place and its children. */
 export function Groups() {
@@ -13,8 +14,13 @@ export function Groups() {
   const inGroup = (id: string | null) =>
     all.filter((child) => (groupOf(state, child)?.id ?? null) === id);
   const whole = state.groups.get(WHOLE_CLASS) as Group;
+  const root = useDrag<HTMLElement>((what, at) => {
+    const child = all.find(({ id }) => id === what);
+    const group = groups.find(({ id }) => id === at);
+    if (child && (group || at === NO_GROUP)) moveChild(child, group ?? null);
+  });
   return (
-    <section class="groups" aria-labelledby="groups-title">
+    <section ref={root} class="groups" aria-labelledby="groups-title">
       <h2 id="groups-title" class="for-ears">
         Groups
       </h2>

@@ -1,7 +1,7 @@
 import './suggested.css';
-import { signal } from '@preact/signals';
 import { useMemo, useState } from 'preact/hooks';
 import { counted } from '../app/counted.ts';
+import { useDrag } from '../app/drag.ts';
 import { linkTo } from '../app/route.ts';
 import { Popover } from '../cards/popover.tsx';
 import { type Group, groupOf } from '../engine.ts';
@@ -44,6 +44,9 @@ type Ids = readonly (readonly string[])[];
 
 function Draft({ groups }: { readonly groups: Ids }) {
   const state = classState.value;
+  const root = useDrag((child, to) => {
+    if (!groups[Number(to)]?.includes(child)) moveTo(child, Number(to), groups);
+  });
   const { homes, specs } = useMemo(() => regroup(state, groups, () => 'new'), [state, groups]);
   const unseen = groups
     .flat()
@@ -57,7 +60,7 @@ function Draft({ groups }: { readonly groups: Ids }) {
           move.
         </p>
       )}
-      <div class="suggested-groups">
+      <div ref={root} class="suggested-groups">
         {groups.map((_, at) => (
           <Panel key={at} groups={groups} at={at} home={homes[at] ?? null} />
         ))}
@@ -96,9 +99,6 @@ function Draft({ groups }: { readonly groups: Ids }) {
   );
 }
 
-/** The child that is being dragged. */
-const dragged = signal<string | null>(null);
-
 function Panel({
   groups,
   at,
@@ -113,20 +113,7 @@ function Panel({
   const name = home ? nameOfGroup(home, state) : 'A new group';
   const needs = useMemo(() => needsFor(members), [members, state]);
   return (
-    <section
-      class="part"
-      aria-label={`Group ${at + 1}: ${name}`}
-      onDragOver={(event) => {
-        if (dragged.peek() !== null) event.preventDefault();
-      }}
-      onDrop={(event) => {
-        const child = dragged.peek();
-        if (child === null || members.includes(child)) return;
-        event.preventDefault();
-        dragged.value = null;
-        moveTo(child, at, groups);
-      }}
-    >
+    <section class="part" aria-label={`Group ${at + 1}: ${name}`} data-drop={at}>
       <h3>
         {at + 1}. {name}{' '}
         <span class="quiet small">{counted(members.length, 'child', 'children')}</span>
@@ -168,16 +155,9 @@ function Chip({
       <button
         type="button"
         class="child-chip"
-        draggable
+        data-drag={id}
         aria-haspopup="dialog"
         onClick={(event) => setAnchor(event.currentTarget)}
-        onDragStart={(event) => {
-          event.dataTransfer?.setData('application/x-sweepline-child', id);
-          dragged.value = id;
-        }}
-        onDragEnd={() => {
-          dragged.value = null;
-        }}
       >
         {said(id)}
       </button>

@@ -1,18 +1,15 @@
 /**
- * Cards dragged by mouse, pen or finger, over pointer events alone. A mouse
- * drags as soon as it moves; a finger holds the card a moment first, so that the
- * page still scrolls under a quick one. Elements tell what they are:
- * `data-card` and `data-pile` on cards, `data-drop` on piles and tray.
+ * Cards and names dragged by mouse, pen or finger, over pointer events alone: what browsers have for
+ * dragging knows no fingers, and no buttons in one of them. A mouse drags as soon as it moves; a finger
+ * holds a moment first, so that the page still scrolls under a quick one. Elements tell what they are:
+ * `data-drag` on what can be dragged, `data-drop` on where it can be let go.
  */
+import './drag.css';
 import { signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { Lying } from './moves.ts';
 
-/** The card that is dragged, and the place under it: a pile, `tray`, or none; null when none is. */
-export const dragged = signal<{
-  readonly card: Lying;
-  readonly over: number | 'tray' | null;
-} | null>(null);
+/** What is dragged, and the place under it, null for none, as their elements say; null when nothing is. */
+export const dragged = signal<{ readonly what: string; readonly over: string | null } | null>(null);
 
 /** How far a mouse moves before it drags, in pixels. */
 const SLACK = 5;
@@ -24,19 +21,21 @@ const EDGE = 56;
 const SCROLL_STEP = 10;
 const SCROLL_EVERY = 16;
 
-/** Lets the cards within an element be dragged; `drop` hears where one was let go. */
-export function useDrag(drop: (card: Lying, at: number | 'tray') => void) {
-  const root = useRef<HTMLDivElement>(null);
+/** Lets what is within an element be dragged; `drop` hears what was let go, and where. */
+export function useDrag<Root extends HTMLElement = HTMLDivElement>(
+  drop: (what: string, at: string) => void,
+) {
+  const root = useRef<Root>(null);
   const latest = useRef(drop);
   latest.current = drop;
   useEffect(() => {
     const element = root.current;
-    return element ? listen(element, (card, at) => latest.current(card, at)) : undefined;
+    return element ? listen(element, (what, at) => latest.current(what, at)) : undefined;
   }, []);
   return root;
 }
 
-function listen(root: HTMLElement, drop: (card: Lying, at: number | 'tray') => void): () => void {
+function listen(root: HTMLElement, drop: (what: string, at: string) => void): () => void {
   let held: Held | null = null;
   let isJustDropped = false;
   const ends = new AbortController();
@@ -61,12 +60,11 @@ function listen(root: HTMLElement, drop: (card: Lying, at: number | 'tray') => v
 
   function onDown(event: PointerEvent): void {
     isJustDropped = false;
-    const element = (event.target as Element).closest<HTMLElement>('[data-card]');
+    const element = (event.target as Element).closest<HTMLElement>('[data-drag]');
     if (!element || held || event.button !== 0 || !event.isPrimary) return;
-    const { card = '', pile = '' } = element.dataset;
     held = {
       element,
-      card: { id: card, pile: pile === '' ? null : Number(pile) },
+      what: element.dataset.drag ?? '',
       pointer: event.pointerId,
       isTouch: event.pointerType === 'touch',
       x: event.clientX,
@@ -92,7 +90,7 @@ function listen(root: HTMLElement, drop: (card: Lying, at: number | 'tray') => v
     if (!held || held.ghost) return;
     const box = held.element.getBoundingClientRect();
     const ghost = held.element.cloneNode(true) as HTMLElement;
-    ghost.classList.add('dragged-card');
+    ghost.classList.add('dragged');
     ghost.setAttribute('aria-hidden', 'true');
     ghost.tabIndex = -1;
     ghost.style.width = `${box.width}px`;
@@ -115,11 +113,11 @@ function listen(root: HTMLElement, drop: (card: Lying, at: number | 'tray') => v
 
   function onUp(event: PointerEvent): void {
     if (!held || event.pointerId !== held.pointer) return;
-    const { card } = held;
+    const { what } = held;
     const over = dragged.peek()?.over ?? null;
     isJustDropped = held.ghost !== undefined;
     letGo();
-    if (isJustDropped && over !== null) drop(card, over);
+    if (isJustDropped && over !== null) drop(what, over);
   }
 
   function letGo(): void {
@@ -142,7 +140,7 @@ function listen(root: HTMLElement, drop: (card: Lying, at: number | 'tray') => v
 
 interface Held {
   readonly element: HTMLElement;
-  readonly card: Lying;
+  readonly what: string;
   readonly pointer: number;
   readonly isTouch: boolean;
   readonly x: number;
@@ -154,12 +152,11 @@ interface Held {
   ghost?: { readonly element: HTMLElement; readonly dx: number; readonly dy: number };
 }
 
-function move({ card, ghost }: Held, x: number, y: number): void {
+function move({ what, ghost }: Held, x: number, y: number): void {
   if (!ghost) return;
   ghost.element.style.transform = `translate(${x - ghost.dx}px, ${y - ghost.dy}px)`;
   const place = document.elementFromPoint(x, y)?.closest<HTMLElement>('[data-drop]');
-  const name = place?.dataset.drop;
-  const over = name === undefined ? null : name === 'tray' ? 'tray' : Number(name);
+  const over = place?.dataset.drop ?? null;
   const before = dragged.peek();
-  if (before?.card !== card || before.over !== over) dragged.value = { card, over };
+  if (before?.what !== what || before.over !== over) dragged.value = { what, over };
 }
