@@ -27,7 +27,7 @@ const table = [
     name,
     `${median.toFixed(2)} ${unit}`,
     `${p95.toFixed(2)} ${unit}`,
-    aim === undefined ? '–' : `${aim} ${unit}`,
+    aim === undefined ? '–' : `${Number(aim.toFixed(1))} ${unit}`,
     aim === undefined ? '–' : (p95 / aim).toFixed(2),
     String(runs),
   ]),
