@@ -28,7 +28,9 @@ it('a class list is looked over, mended and added; only first names are kept, an
   await page.getByText('Bring a class list').click();
   await page.getByLabel('Add children').fill('Lark');
   await bring();
+  await page.getByText('one person not listed as a student').waitFor();
   await page.getByRole('link', { name: 'Known' }).click();
+  await page.getByRole('heading', { name: 'What do they know?' }).waitFor();
   await page.getByRole('link', { name: 'Class', exact: true }).first().click();
   await page.getByText('one person not listed as a student').waitFor();
   await page.getByText('one child marked as to be deleted').waitFor();
