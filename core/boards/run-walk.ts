@@ -88,7 +88,9 @@ export function takeWalk(
     let chosen = -1;
     let most = -Infinity;
     if (graph.index.length === 0) return -1;
-    for (let tries = random.below(2) * random.below(STARTS); tries < STARTS; tries++) {
+    // Half of the walks look at all these beginnings, the others at fewer, so that beginnings differ.
+    const passed = random.below(2) * random.below(STARTS);
+    for (let tries = passed; tries < STARTS; tries++) {
       const node = random.below(graph.index.length);
       if (!mayTake(node)) continue;
       let liking = suits(node, 0) + (ease[node] as number) - hardnessOff(node, 0);

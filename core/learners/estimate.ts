@@ -71,17 +71,18 @@ export function estimateCount(
   const above = { together: 0, alone: 0 };
   for (const card of cards) {
     const { alone, shared, own } = partsOfCard(known, who, card, day, usualPlace(card));
-    const { p, low, high, n } = estimateOf(known, [...alone, ...shared], own);
+    const parts = [...alone, ...shared];
+    const { p, low, high, n } = estimateOf(known, parts, own);
     if (n === 0) continue;
     met += 1;
     sum += p;
-    const common = varianceOf(shared) / varianceOf([...alone, ...shared]);
+    const shareShared = varianceOf(shared) / varianceOf(parts);
     for (const [reach, side] of [
       [p - low, below],
       [high - p, above],
     ] as const) {
-      side.together += reach * Math.sqrt(common);
-      side.alone += reach ** 2 * (1 - common);
+      side.together += reach * Math.sqrt(shareShared);
+      side.alone += reach ** 2 * (1 - shareShared);
     }
   }
   const reachOf = ({ together, alone }: typeof below) => Math.sqrt(together ** 2 + alone);
@@ -94,19 +95,19 @@ function partsOfCard(known: Known, who: Who, card: string, day: Day, place: Plac
   const person = personOf(known, who);
   const group = who.of === 'group' ? person : person?.home;
   const number = known.cardNumber.get(card) ?? -1;
-  const common = known.strengthAt(group?.cards[number]);
+  const ofGroup = known.strengthAt(group?.cards[number]);
   const own = known.strengthAt(person?.cards[number]);
   const alone = [
     known.strengthAt(cards[number]) ?? { mean: settings.start, variance: settings.cardSpread },
-    drifted(common, settings.groupSpread, settings.groupDrift, day),
+    drifted(ofGroup, settings.groupSpread, settings.groupDrift, day),
   ];
   const shared = [placePart(known, person, place)];
   if (who.of === 'child') {
     alone.push(drifted(own, settings.ownSpread, settings.ownDrift, day));
     shared.push(abilityPart(known, person));
   }
-  const practised = [common, own].map((one) => one?.practised ?? Number.NEGATIVE_INFINITY);
-  const days = (common?.days ?? 0) + (who.of === 'child' ? (own?.days ?? 0) : 0);
+  const practised = [ofGroup, own].map((one) => one?.practised ?? Number.NEGATIVE_INFINITY);
+  const days = (ofGroup?.days ?? 0) + (who.of === 'child' ? (own?.days ?? 0) : 0);
   const loss = lossOf(settings, day - Math.max(...practised), days);
   shared.push({ mean: -loss, variance: (loss * settings.forgettingSpread) ** 2 });
   return { alone, shared, own };

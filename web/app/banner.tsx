@@ -11,8 +11,17 @@ export function Banner() {
   const lost = store.trouble.value;
   return (
     <>
-      {lost && <NotKept message={lost.message} />}
-      {cameBack.value && <CameBack />}
+      {lost && (
+        <CopyOffered act="Try again" does={tryAgain}>
+          {lost.message}
+        </CopyOffered>
+      )}
+      {cameBack.value && (
+        <CopyOffered act="Close" does={putCameBackAway}>
+          This browser lost its record of your classes. It came back from the second copy on this
+          device. Please look whether the last marks are there, and save a copy as a file.
+        </CopyOffered>
+      )}
       {trouble.value === 'refused' && !lost && (
         <Notice>
           This browser will not let Sweepline remember anything just now. Everything works until you
@@ -38,48 +47,47 @@ export function Banner() {
   );
 }
 
-/** The log of the class cannot be kept: what to do about it, with the page going on meanwhile. */
-function NotKept({ message }: { readonly message: string }) {
-  const [said, setSaid] = useState('');
-  const tryAgain = async () => {
-    setSaid('');
-    const outcome = await store.append([]);
-    if ('error' in outcome) setSaid('Still not. What you do goes on meanwhile.');
-    else await reopenClass();
-  };
-  return (
-    <Notice
-      acts={
-        <>
-          <SaveCopy tell={setSaid} />
-          <Plain does={tryAgain}>Try again</Plain>
-          <p>{said}</p>
-        </>
-      }
-    >
-      {message}
-    </Notice>
-  );
+/** Offers again what could not be kept. */
+async function tryAgain(tell: Tell): Promise<void> {
+  tell('');
+  const outcome = await store.append([]);
+  if ('error' in outcome) tell('Still not. What you do goes on meanwhile.');
+  else await reopenClass();
 }
 
-/** All classes were lost and came back: what to look at, and what to do. */
-function CameBack() {
+function putCameBackAway(): void {
+  cameBack.value = false;
+}
+
+/** Says below a notice what came of an act. */
+type Tell = (said: string) => void;
+
+interface CopyOfferedProps {
+  readonly act: string;
+  readonly does: (tell: Tell) => unknown;
+  readonly children: string;
+}
+
+/** A notice that asks her to save a copy, and one more thing to do about it. */
+function CopyOffered({ act, does, children }: CopyOfferedProps) {
   const [said, setSaid] = useState('');
-  const close = () => {
-    cameBack.value = false;
+  const save = async () => {
+    const saved = await saveWhatIsHere();
+    setSaid('error' in saved ? saved.error.message : `Saved as ${saved.name}.`);
   };
   return (
     <Notice
       acts={
         <>
-          <SaveCopy tell={setSaid} />
-          <Plain does={close}>Close</Plain>
+          <button type="button" class="button" onClick={save}>
+            Save a copy
+          </button>
+          <Plain does={() => does(setSaid)}>{act}</Plain>
           <p>{said}</p>
         </>
       }
     >
-      This browser lost its record of your classes. It came back from the second copy on this
-      device. Please look whether the last marks are there, and save a copy as a file.
+      {children}
     </Notice>
   );
 }
@@ -107,18 +115,6 @@ function Plain({ does, children }: PlainProps) {
   return (
     <button type="button" class="button plain" onClick={does}>
       {children}
-    </button>
-  );
-}
-
-function SaveCopy({ tell }: { readonly tell: (said: string) => void }) {
-  const save = async () => {
-    const saved = await saveWhatIsHere();
-    tell('error' in saved ? saved.error.message : `Saved as ${saved.name}.`);
-  };
-  return (
-    <button type="button" class="button" onClick={save}>
-      Save a copy
     </button>
   );
 }

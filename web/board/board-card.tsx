@@ -31,7 +31,6 @@ export function BoardCard({ desk, id, pile, gain, isTwin, isStop, onOpen }: Boar
       type="button"
       class={`board-card ${isKnown ? '' : 'untaught'} ${isHeld ? 'held' : ''}`}
       data-card={id}
-      data-pile={pile ?? ''}
       data-drag={makeLying({ id, pile })}
       tabIndex={isStop ? 0 : -1}
       aria-haspopup="dialog"

@@ -2,7 +2,7 @@ import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { type Desk, lettersOf, out, put } from './desk.ts';
 import { pileInWords } from './engine.ts';
-import type { Lying } from './moves.ts';
+import { type Lying, parseLying } from './moves.ts';
 import { say } from './said.ts';
 
 /**
@@ -89,9 +89,7 @@ function cardAt(target: EventTarget | null) {
   const element = (target as Element | null)?.closest<HTMLElement>('[data-card]');
   const group = element?.closest<HTMLElement>('[data-group]')?.dataset.group;
   if (!element || group === undefined) return null;
-  const { card: id = '', pile = '' } = element.dataset;
-  const card: Lying = { id, pile: pile === '' ? null : Number(pile) };
-  return { element, group, card };
+  return { element, group, card: parseLying(element.dataset.drag ?? '') };
 }
 
 function cardsIn(group: HTMLElement | null): HTMLElement[] {

@@ -43,10 +43,11 @@ export function UnderWay({
     endCheck(record, reached, ended ? ended.seconds : secondsOf(record, Date.now()));
     onMended?.();
   };
+  const perRow = PER_ROW[form.kind];
   const skipRow = (first: number) => {
-    const row = form.items.slice(first, first + PER_ROW[form.kind]);
+    const row = form.items.slice(first, first + perRow);
     const isOut = row.every((_, at) => marks.get(first + at)?.outcome === 'left-out');
-    const said = `row ${first / PER_ROW[form.kind] + 1}: ${isOut ? 'right after all' : 'skipped'}`;
+    const said = `row ${first / perRow + 1}: ${isOut ? 'right after all' : 'skipped'}`;
     const next = withWhole(isOut ? marks.get(first) : undefined, 'left-out');
     markItem(record, first, next, said, row.length);
     setTool('wrong');
@@ -60,7 +61,7 @@ export function UnderWay({
     } else if (isBroken(before, card)) setAsked({ anchor, item, card });
     else mark(item, withBroken(before, card), 'marked');
   };
-  const roving = useRoving(form.items.length, PER_ROW[form.kind]);
+  const roving = useRoving(form.items.length, perRow);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     if (event.key.toUpperCase() === 'Z') return undoMark(record.id);
@@ -68,7 +69,7 @@ export function UnderWay({
     const key = toolByKey(event.key);
     if (place && event.key.toUpperCase() === 'R') {
       event.preventDefault();
-      skipRow(place.item - (place.item % PER_ROW[form.kind]));
+      skipRow(place.item - (place.item % perRow));
     } else if (place && key && key !== 'wrong') {
       event.preventDefault();
       act(key, place.item, place.card, place.anchor);
@@ -98,7 +99,7 @@ export function UnderWay({
         ref={roving.ref}
         onKeyDown={onKeyDown}
       >
-        {rowsOf(form.items, PER_ROW[form.kind]).map((row, number) => (
+        {rowsOf(form.items, perRow).map((row, number) => (
           <div key={row[0]?.at} class="check-row">
             <button
               type="button"
