@@ -34,11 +34,11 @@ export interface StoreFailure {
 
 /**
  * Why: the browser allows no storage (`refused`); there is no more room
- * (`full`); what is kept was written by a newer version (`newer`); anything
- * else (`broken`).
+ * (`full`); what is kept was written by a newer version (`newer`); another window
+ * holds it (`busy`); anything else (`broken`).
  */
 export interface StoreError {
-  readonly code: 'refused' | 'full' | 'newer' | 'broken';
+  readonly code: 'refused' | 'full' | 'newer' | 'busy' | 'broken';
   /** What it means for her and what to do. */
   readonly message: string;
 }

@@ -73,6 +73,7 @@ describe('a teacher who has never been here', () => {
 
     await page.keyboard.press('Escape');
     await page.getByRole('heading', { name: 'Today’s warm-up' }).waitFor();
+    expect(await page.locator('.banner').allTextContents()).toEqual([]);
     expect(current.errors).toEqual([]);
   });
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { LogEvent } from '../../core/log/event.ts';
 import type { EventStore } from '../../core/log/event-store.ts';
 import { STORE_LAWS } from '../../test/event-store-contract.ts';
@@ -33,6 +33,8 @@ const note = (id: string, classId = 'room', at = 1): LogEvent => ({
   kind: 'noted',
   body: { drillId: null, groupId: 'all', text: `„${id}“` },
 });
+
+const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
 
 async function idsOf(store: EventStore, classId = 'room'): Promise<readonly string[]> {
   const read = await store.eventsOf(classId);
@@ -141,6 +143,74 @@ describe('a store with a second copy', () => {
     await second.classes();
     await second.classes();
     expect(told).toEqual(['second']);
+  });
+
+  it('never takes a store for lost while a first class comes or the last one goes', async () => {
+    const drawer = makeDrawer();
+    const told: string[] = [];
+    const kept = createMemoryStore();
+    const asked: Promise<unknown>[] = [];
+    const open = (session: string, store: EventStore = kept) =>
+      withSecondCopy(store, { drawer, session, onPutBack: () => told.push(session) });
+    const whileAsked = async <Outcome>(work: () => Promise<Outcome>): Promise<Outcome> => {
+      asked.push(open('other').classes());
+      await pause(5);
+      asked.push(open('other').classes());
+      const outcome = await work();
+      asked.push(open('other').classes());
+      await pause(5);
+      asked.push(open('other').classes());
+      return outcome;
+    };
+    const watched: EventStore = {
+      ...kept,
+      append: (events) => whileAsked(() => kept.append(events)),
+      forget: (classId) => whileAsked(() => kept.forget(classId)),
+    };
+    const store = open('window', watched);
+    await store.append([note('a')]);
+    await store.append([note('b')]);
+    await store.forget('room');
+    await Promise.all(asked);
+    expect(asked).toHaveLength(12);
+    expect(told).toEqual([]);
+    expect(await kept.classes()).toEqual({ classes: [] });
+  });
+
+  it('leaves no copy of a class that another window forgot while it was being opened here', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    await kept.append([note('a')]);
+    const here = withSecondCopy(kept, { drawer, session: 'here' });
+    const other = withSecondCopy(kept, { drawer, session: 'other' });
+    const opened = here.eventsOf('room');
+    await other.forget('room');
+    await opened;
+    await here.close();
+    expect([...drawer.texts.keys()]).toEqual([]);
+  });
+
+  it('says so, and deletes nothing, when a sheet cannot be thrown away', async () => {
+    vi.useFakeTimers();
+    const drawer = { ...makeDrawer(), remove: () => Promise.reject(new Error('held')) };
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
+    await store.append([note('a')]);
+    const forgetting = store.forget('room');
+    await vi.runAllTimersAsync();
+    expect(await forgetting).toMatchObject({ error: { code: 'busy' } });
+    expect(await idsOf(store)).toEqual(['a']);
+    vi.useRealTimers();
+  });
+
+  it('leaves no copy of a class that is forgotten while its copy is being begun', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    await kept.append(Array.from({ length: 3000 }, (_, n) => note(`e${n}`)));
+    const store = withSecondCopy(kept, { drawer, session: 'window' });
+    await store.eventsOf('room');
+    await store.forget('room');
+    await store.close();
+    expect([...drawer.texts.keys()]).toEqual([]);
   });
 
   it('waits until another window has let go of a sheet that is to be forgotten', async () => {

@@ -1,6 +1,7 @@
 import type { LogEvent } from '../../core/log/event.ts';
 import type { EventStore } from '../../core/log/event-store.ts';
 import { decodePage, encodePage } from './page.ts';
+import { failureOf } from './store-error.ts';
 
 /** Where sheets of lines are kept by name. It may lose some, and refuse: then its promises reject. */
 export interface Drawer {
@@ -30,9 +31,12 @@ export interface SecondCopySpec {
  * writing, throws all of it away and begins an empty one. Method: every event is added at the same time
  * to a sheet in a drawer, one for each class and window, and counts as kept once it is in both; when the
  * store has no class at all and the drawer has, the events are put back. Events are merged by their ids,
- * so that nothing is put back twice. What was done last may have reached the store and missed the drawer
- * all the same, so it begins the sheet of the next opening. When sheets have become many, all events are
- * written anew and the old sheets go; one on which another window has just written stays.
+ * so that nothing is put back twice. So that nobody takes the store for lost, the drawer never has a class
+ * before the store, nor longer: a window's first events of a class go to the store before the drawer, what
+ * is forgotten leaves the drawer first, and the store is asked once more after the drawer. What was done
+ * last may have reached the store and missed the drawer all the same, so it begins the sheet of the next
+ * opening. When sheets have become many, all events are written anew and the old sheets go; one on which
+ * another window has just written stays.
  * Alternative: a second database, which the browser would throw away with the first. A drawer that fails
  * does no harm.
  */
@@ -43,6 +47,11 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
   const underWay = new Set<Promise<unknown>>();
   return {
     async append(events) {
+      if (events.some(({ classId }) => !copied.has(classId))) {
+        const outcome = await store.append(events);
+        if ('kept' in outcome) await copy(events);
+        return outcome;
+      }
       const copying = copy(events);
       const outcome = await store.append(events);
       const fresh = await copying;
@@ -61,13 +70,12 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       return (await putBack(read)) ? store.classes() : read;
     },
     async forget(classId) {
-      const outcome = await store.forget(classId);
-      if ('error' in outcome) return outcome;
+      await Promise.all(underWay);
       copied.delete(classId);
       begun.delete(classId);
-      await quietly(async () => {
-        for (const name of await sheetsOf(classId)) await insist(() => drawer.remove(name));
-      });
+      if (!(await throwAway(classId))) return failureOf('busy');
+      const outcome = await store.forget(classId);
+      await throwAway(classId);
       return outcome;
     },
     async close() {
@@ -146,7 +154,21 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       }
       const others = old.filter((name) => name !== sheetOf(classId, session));
       for (const name of others) await drawer.remove(name).catch(() => {});
+      const now = await store.classes();
+      const isForgotten = 'classes' in now && now.classes.every((head) => head.classId !== classId);
+      if (isForgotten) await throwAway(classId);
     });
+  }
+
+  /** Throws a class's sheets away; tells whether none is left. */
+  async function throwAway(classId: string): Promise<boolean> {
+    const names = await sheetsOf(classId).catch(() => []);
+    try {
+      for (const name of names) await insist(() => drawer.remove(name));
+      return true;
+    } catch {
+      return false;
+    }
   }
 
   async function sheetsOf(classId: string): Promise<readonly string[]> {
@@ -163,7 +185,10 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
         for (const event of eventsOn(classOf(name), sheet)) events.push(event);
       }
     });
-    if (events.length === 0 || 'error' in (await store.append(events))) return false;
+    if (events.length === 0) return false;
+    const again = await store.classes();
+    const isLost = 'classes' in again && again.classes.length === 0;
+    if (!isLost || 'error' in (await store.append(events))) return false;
     onPutBack?.();
     return true;
   }

@@ -31,6 +31,7 @@ const sentences: Readonly<Record<StoreError['code'], string>> = {
   full: 'There is no more room on this device. You can go on; save a copy as a file, then make room and try again.',
   newer:
     'What is kept on this device was written by a newer Sweepline. Load this page again to get the newest one.',
+  busy: 'Another window is writing there. Close all other windows of Sweepline and try again.',
   broken:
     'The browser could not reach what is kept on this device. You can go on; save a copy as a file, then close the browser and open it again.',
 };
