@@ -47,6 +47,17 @@ describe('check', () => {
     ).toBe('aammss');
   });
 
+  it('prints the rows of the page that the child reads', () => {
+    const printed = check(['make', '--taught', 'step:24', '--seed', '7', '--items', '12']);
+    const texts = made.items.map(({ text }: { text: string }) => text);
+    const rows = printed.split('\n').slice(0, 3);
+    expect(rows).toEqual([
+      texts.slice(0, 5).join('  '),
+      texts.slice(5, 10).join('  '),
+      texts.slice(10).join('  '),
+    ]);
+  });
+
   it('scores what it made, with what was marked', () => {
     const marks = [
       { at: 0, kind: 'wrong', cards: [1], said: 'dit' },

@@ -1,4 +1,4 @@
-import { CHECK_KINDS, type CheckItem, type MadeForm } from '../core/checks/check-form.ts';
+import { CHECK_KINDS, type CheckItem, type MadeForm, PER_ROW } from '../core/checks/check-form.ts';
 import { makeLetterForm } from '../core/checks/letter-form.ts';
 import { makeNonsenseForm } from '../core/checks/nonsense-form.ts';
 import { parseReading } from '../core/checks/parse-reading.ts';
@@ -58,12 +58,11 @@ function itemJson({ text, cards, answers }: CheckItem) {
   return { text, cards, sounds: answers.map(makeSounds) };
 }
 
-const PER_ROW = 10;
-
 function formText({ form, shortfall }: MadeForm): string {
   const texts = form.items.map(({ text }) => text.replace('_', '–'));
-  const rows = Array.from({ length: Math.ceil(texts.length / PER_ROW) }, (_, row) =>
-    texts.slice(row * PER_ROW, (row + 1) * PER_ROW).join('  '),
+  const perRow = PER_ROW[form.kind];
+  const rows = Array.from({ length: Math.ceil(texts.length / perRow) }, (_, row) =>
+    texts.slice(row * perRow, (row + 1) * perRow).join('  '),
   );
   return [...rows, ...(shortfall ? ['', shortfall.message] : []), '', NOTE].join('\n');
 }

@@ -110,6 +110,29 @@ describe('a store with a second copy', () => {
     expect(await idsOf(lost)).toEqual(await idsOf(kept));
   });
 
+  it('loses nothing that another window adds while all sheets are written anew', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    for (let opening = 0; opening < 45; opening++) {
+      await withSecondCopy(kept, { drawer, session: `${opening}` }).append([note(`e${opening}`)]);
+    }
+    const other = withSecondCopy(kept, { drawer, session: 'other' });
+    await other.append([note('before')]);
+    const slow: Drawer = {
+      ...drawer,
+      async add(name, line) {
+        await other.append([note('meanwhile')]);
+        await drawer.add(name, line);
+      },
+    };
+    const here = withSecondCopy(kept, { drawer: slow, session: 'here' });
+    await here.eventsOf('room');
+    await here.close();
+    expect(drawer.texts.size).toBeLessThan(5);
+    const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
+    expect(await idsOf(lost)).toEqual(await idsOf(kept));
+  });
+
   it('is forgotten with the class, and brings no class back where others are', async () => {
     const drawer = makeDrawer();
     const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });

@@ -35,8 +35,8 @@ export interface SecondCopySpec {
  * before the store, nor longer: a window's first events of a class go to the store before the drawer, what
  * is forgotten leaves the drawer first, and the store is asked once more after the drawer. What was done
  * last may have reached the store and missed the drawer all the same, so it begins the sheet of the next
- * opening. When sheets have become many, all events are written anew and the old sheets go; one on which
- * another window has just written stays.
+ * opening. When sheets have become many, all events are written anew, with what was added to the old sheets
+ * meanwhile, and those go; one on which another window has just written stays.
  * Alternative: a second database, which the browser would throw away with the first. A drawer that fails
  * does no harm.
  */
@@ -152,8 +152,12 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
         const own = events.slice(page * PAGE, (page + 1) * PAGE);
         await drawer.add(sheetOf(classId, `${session}-${page}`), encodePage(own));
       }
-      const others = old.filter((name) => name !== sheetOf(classId, session));
-      for (const name of others) await drawer.remove(name).catch(() => {});
+      const written = new Set(events.map(({ id }) => id));
+      for (const name of old.filter((name) => name !== sheetOf(classId, session))) {
+        const there = eventsOn(classId, await drawer.read(name).catch(() => ''));
+        await copy(there.filter(({ id }) => !written.has(id)));
+        await drawer.remove(name).catch(() => {});
+      }
       const now = await store.classes();
       const isForgotten = 'classes' in now && now.classes.every((head) => head.classId !== classId);
       if (isForgotten) await throwAway(classId);
