@@ -200,18 +200,22 @@ describe('a store with a second copy', () => {
     expect(await kept.classes()).toEqual({ classes: [] });
   });
 
-  it('leaves no copy of a class that another window forgot while it was being opened here', async () => {
-    const drawer = makeDrawer();
-    const kept = createMemoryStore();
-    await kept.append([note('a')]);
-    const here = withSecondCopy(kept, { drawer, session: 'here' });
-    const other = withSecondCopy(kept, { drawer, session: 'other' });
-    const opened = here.eventsOf('room');
-    await other.forget('room');
-    await opened;
-    await here.close();
-    expect([...drawer.texts.keys()]).toEqual([]);
-  });
+  it.each(['no copy yet', 'a copy'])(
+    'leaves no copy of a class that another window forgot while it was opened here: %s',
+    async (before) => {
+      const drawer = makeDrawer();
+      const kept = createMemoryStore();
+      const first = before === 'a copy' ? { drawer, session: 'first' } : null;
+      await (first ? withSecondCopy(kept, first) : kept).append([note('a')]);
+      const here = withSecondCopy(kept, { drawer, session: 'here' });
+      const other = withSecondCopy(kept, { drawer, session: 'other' });
+      const opened = here.eventsOf('room');
+      await other.forget('room');
+      await opened;
+      await here.close();
+      expect([...drawer.texts.keys()]).toEqual([]);
+    },
+  );
 
   it('says so, and deletes nothing, when a sheet cannot be thrown away', async () => {
     vi.useFakeTimers();

@@ -146,22 +146,31 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       if (old.length > 0 && old.length <= MOST_SHEETS + pages) {
         const last = events.reduce((latest, { at }) => Math.max(latest, at), 0);
         await copy(events.filter(({ at }) => at > last - LATELY));
-        return;
-      }
-      for (let page = 0; page < pages; page++) {
-        const own = events.slice(page * PAGE, (page + 1) * PAGE);
-        await drawer.add(sheetOf(classId, `${session}-${page}`), encodePage(own));
-      }
-      const written = new Set(events.map(({ id }) => id));
-      for (const name of old.filter((name) => name !== sheetOf(classId, session))) {
-        const there = eventsOn(classId, await drawer.read(name).catch(() => ''));
-        await copy(there.filter(({ id }) => !written.has(id)));
-        await drawer.remove(name).catch(() => {});
+      } else {
+        await writeAnew(classId, events, old);
       }
       const now = await store.classes();
       const isForgotten = 'classes' in now && now.classes.every((head) => head.classId !== classId);
       if (isForgotten) await throwAway(classId);
     });
+  }
+
+  /** Writes these events on fresh sheets, with what else is on the old ones, which then go. */
+  async function writeAnew(
+    classId: string,
+    events: readonly LogEvent[],
+    old: readonly string[],
+  ): Promise<void> {
+    for (let page = 0; page * PAGE < events.length; page++) {
+      const own = events.slice(page * PAGE, (page + 1) * PAGE);
+      await drawer.add(sheetOf(classId, `${session}-${page}`), encodePage(own));
+    }
+    const written = new Set(events.map(({ id }) => id));
+    for (const name of old.filter((name) => name !== sheetOf(classId, session))) {
+      const there = eventsOn(classId, await drawer.read(name).catch(() => ''));
+      await copy(there.filter(({ id }) => !written.has(id)));
+      await drawer.remove(name).catch(() => {});
+    }
   }
 
   /** Throws a class's sheets away; tells whether none is left. */
