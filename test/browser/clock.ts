@@ -1,12 +1,12 @@
 import type { Page } from 'playwright-core';
 
 declare global {
-  /** Sets the page's clock by so many milliseconds off the true time. */
-  var setClock: (off: number) => void;
+  /** Moves the page's clock by so many milliseconds, forward or back. */
+  var moveClock: (by: number) => void;
 }
 
 /**
- * Gives a page a clock that can be set, from its next load on: `setClock` in the page. It begins
+ * Gives a page a clock that can be moved, from its next load on: `moveClock` in the page. It begins
  * `days` ahead, at noon of that day, so that no test runs into midnight.
  */
 export async function giveClock(page: Page, days = 0): Promise<void> {
@@ -15,8 +15,8 @@ export async function giveClock(page: Page, days = 0): Promise<void> {
     const noon = new True();
     noon.setHours(12, 0, 0, 0);
     let off = noon.getTime() - True.now() + ahead * 86_400_000;
-    globalThis.setClock = (next) => {
-      off = next;
+    globalThis.moveClock = (by) => {
+      off += by;
     };
     globalThis.Date = new Proxy(True, {
       construct: (_, parts) =>

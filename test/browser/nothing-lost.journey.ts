@@ -318,7 +318,7 @@ describe('a class at work', () => {
     await markFirst(desk);
     const before = await desk.evaluate(() => {
       const now = Date.now();
-      globalThis.setClock(-3 * 3_600_000);
+      globalThis.moveClock(-3 * 3_600_000);
       return now;
     });
     await markFirst(desk);
