@@ -59,6 +59,15 @@ describe('a day’s plan', () => {
     expect(makeReason(whyOf(made.visual, 'ng=NG') as ReviewReason, THURSDAY)).toBe('new yesterday');
   });
 
+  it('says of what is new and was missed at once that it was missed', () => {
+    const without = allWell.filter(({ cards }) => cards[0] !== 'sh=SH');
+    const made = plan([...without, ...seen('sh=SH', THURSDAY - 1, 3, 1)], ['sh=SH']);
+    expect(made.visual[0]?.card).toBe('sh=SH');
+    expect(makeReason(made.visual[0]?.why as ReviewReason, THURSDAY)).toBe(
+      'missed 1 of 3 yesterday',
+    );
+  });
+
   it('brings back what was missed, with how often and when', () => {
     const made = plan([
       ...allWell.filter(({ cards }) => cards[0] !== 'e=EH'),

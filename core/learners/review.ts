@@ -131,6 +131,7 @@ function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Can
       const late = schedule === null ? 1 : (day - schedule.due) / schedule.interval;
       const isNew = newest.has(card) && day - first <= NEW_DAYS;
       const last = history.at(-1);
+      const why = reasonOf(last, p, late >= 0, day, thresholds);
       return [
         {
           card,
@@ -141,9 +142,7 @@ function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Can
           need: 1 - p + OVERDUE * Math.min(1, Math.max(0, late)),
           goesWell: p >= thresholds.secure && last !== undefined && last.missed === 0,
           away: last === undefined ? Number.POSITIVE_INFINITY : day - last.day,
-          why: isNew
-            ? { code: 'new', days: day - first }
-            : reasonOf(last, p, late >= 0, day, thresholds),
+          why: isNew && why.code !== 'missed' ? { code: 'new', days: day - first } : why,
         },
       ];
     })

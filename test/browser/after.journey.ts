@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { giveClock } from './clock.ts';
+import { DAY, setClocks } from './clock.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { allKept } from './recorded.ts';
 import { openScreen } from './standing.ts';
@@ -13,7 +13,6 @@ let page: Page;
 beforeAll(async () => {
   current = await visit({ path: '#/today', upTo: 40 });
   page = current.page;
-  await giveClock(page);
   await openScreen(page, 'class', '.class-page');
   await page.getByLabel('Add children').fill(`Wren\n${long}`);
   await page.getByRole('button', { name: 'Add 2 children' }).click();
@@ -105,7 +104,6 @@ describe('how it went', () => {
     const url = page.url();
     await page.close();
     page = await current.page.context().newPage();
-    await giveClock(page);
     await page.goto(url);
     const note = page.getByLabel('A line for yourself');
     await expect.poll(() => note.inputValue()).toBe('Short e again, with mirrors');
@@ -118,7 +116,7 @@ describe('how it went', () => {
   it('brings back tomorrow what broke, and says so', async () => {
     await openScreen(page, 'after', '.back-one');
     const [card] = await page.locator('.back-one .card').allTextContents();
-    await giveClock(page, 1);
+    await setClocks(page, DAY);
     await openScreen(page, 'today', '.flip');
     await page.reload();
     const broke = page.locator('.visual-cards li', { hasText: /missed \d of \d yesterday/ });

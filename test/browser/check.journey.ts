@@ -1,6 +1,5 @@
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { giveClock } from './clock.ts';
 import { barriersIn, fitsAcross, SIZES } from './looks.ts';
 import { allKept } from './recorded.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
@@ -22,7 +21,6 @@ describe('a short check', () => {
   it('is marked by tap and key, outlives a reload, stops at a minute, and is scored', async () => {
     current = await visit({ path: '#/check' });
     const { page, url, errors } = current;
-    await giveClock(page);
     await taughtUpTo(page, 60);
     await page.getByRole('link', { name: 'Add children' }).click();
     await page.getByLabel('Add children').fill(`Wren\n${long}`);
@@ -59,7 +57,6 @@ describe('a short check', () => {
     expect(await page.locator('.check-item.of-wrong').count()).toBe(1);
 
     const child = await page.context().newPage();
-    await giveClock(child);
     await child.goto(new URL('#/reader', url).href);
     await expect.poll(() => child.locator('.reader p span').allTextContents()).toEqual(printed);
     await child.close();

@@ -1,20 +1,26 @@
-import type { Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 
 declare global {
   /** Moves the page's clock by so many milliseconds, forward or back. */
   var moveClock: (by: number) => void;
 }
 
+/** A day in milliseconds. */
+export const DAY = 86_400_000;
+
+/** How far it is to noon of today, in milliseconds, which may be behind us. */
+export function untilNoon(): number {
+  return new Date().setHours(12, 0, 0, 0) - Date.now();
+}
+
 /**
- * Gives a page a clock that can be moved, from its next load on: `moveClock` in the page. It begins
- * `days` ahead, at noon of that day, so that no test runs into midnight.
+ * Sets the clocks of pages so many milliseconds off what they were, from their next load on, and lets
+ * a page move its own: `moveClock`.
  */
-export async function giveClock(page: Page, days = 0): Promise<void> {
-  await page.addInitScript((ahead) => {
+export async function setClocks(pages: Page | BrowserContext, off: number): Promise<void> {
+  await pages.addInitScript((first) => {
     const True = Date;
-    const noon = new True();
-    noon.setHours(12, 0, 0, 0);
-    let off = noon.getTime() - True.now() + ahead * 86_400_000;
+    let off = first;
     globalThis.moveClock = (by) => {
       off += by;
     };
@@ -23,5 +29,5 @@ export async function giveClock(page: Page, days = 0): Promise<void> {
         parts.length === 0 ? new True(True.now() + off) : Reflect.construct(True, parts),
       get: (_, name) => (name === 'now' ? () => True.now() + off : Reflect.get(True, name)),
     });
-  }, days);
+  }, off);
 }

@@ -3,6 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
+import { type Day, makeDay, parseDay } from '../../core/learners/day.ts';
+import { today } from '../../web/memory/day.ts';
 import { observedClass } from '../observed-class.ts';
 import { barriersIn, fitsAcross, SIZES } from './looks.ts';
 import { openScreen } from './standing.ts';
@@ -20,18 +22,13 @@ async function atRoom4(): Promise<Page> {
   current = await visit({ path: '#/known' });
   const { page } = current;
   await page.getByRole('link', { name: 'Add your children' }).click();
-  const days = Array.from({ length: 10 }, (_, ago) => dayBefore(10 - ago));
+  const now = parseDay(today()) as Day;
+  const days = Array.from({ length: 10 }, (_, ago) => makeDay(now - 10 + ago));
   const path = join(tmpdir(), `observed-${process.pid}.jsonl`);
   writeFileSync(path, observedClass(days));
   await page.locator('input[accept*=jsonl]').setInputFiles(path);
   await page.locator('.brought').waitFor();
   return page;
-}
-
-function dayBefore(ago: number): string {
-  const day = new Date(Date.now() - ago * 86_400_000);
-  const two = (part: number) => String(part).padStart(2, '0');
-  return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
 }
 
 /** Nothing bars the way, and it fits every window. */

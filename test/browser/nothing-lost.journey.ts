@@ -7,7 +7,6 @@ import { type EventOf, type LogEvent, PARTS } from '../../core/log/event.ts';
 import { makeRandom, type Random } from '../../core/random.ts';
 import { fromRoot } from '../../house/root.mjs';
 import { type Serving, serve } from '../../house/serve.ts';
-import { giveClock } from './clock.ts';
 import { type Killable, startKillable } from './killable.ts';
 import { allKept, recorded } from './recorded.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
@@ -314,7 +313,7 @@ describe('a class at work', () => {
   });
 
   it('keeps the order of what happened when the clock is set back', async () => {
-    const desk = await atDesk(giveClock);
+    const desk = await atDesk();
     await markFirst(desk);
     const before = await desk.evaluate(() => {
       const now = Date.now();

@@ -2,6 +2,7 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { findChromium } from '../../house/chromium.mjs';
 import { fromRoot } from '../../house/root.mjs';
 import { serve } from '../../house/serve.ts';
+import { setClocks, untilNoon } from './clock.ts';
 import { STANDING, standingAt } from './standing.ts';
 
 /** Someone opening the built app in a browser of her own that has never seen it. */
@@ -64,7 +65,10 @@ export async function closeBrowser(): Promise<void> {
   await browser?.close();
 }
 
-/** Serves the built app (`dist/`) on a free port of this computer and opens it. */
+/**
+ * Serves the built app (`dist/`) on a free port of this computer and opens it. Her clocks begin at noon,
+ * so that no test runs into midnight.
+ */
 export async function visit({
   width = 1366,
   height = 768,
@@ -86,6 +90,7 @@ export async function visit({
       serviceWorkers: keepsApp ? 'allow' : 'block',
       ...(upTo === undefined ? {} : { storageState: remembering(serving.url, upTo) }),
     });
+    await setClocks(context, untilNoon());
     const requests: string[] = [];
     const errors: string[] = [];
     watch(context, requests, errors);

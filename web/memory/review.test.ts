@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { type Day, makeDay, parseDay } from '../../core/learners/day.ts';
 import { parseLog } from '../../core/log/log-file.ts';
 import { observedClass } from '../../test/observed-class.ts';
 import { today } from './day.ts';
@@ -24,7 +25,7 @@ describe('what a class has shown so far', () => {
   });
 
   it('feeds all three parts of it, and says why of every card', async () => {
-    await openObserved([today(new Date(Date.now() - 86_400_000))]);
+    await openObserved([makeDay((parseDay(today()) as Day) - 1)]);
     const parts = reviewedParts();
     expect(parts?.visual).toHaveLength(12);
     expect(parts?.auditory).toHaveLength(6);
