@@ -303,14 +303,15 @@ describe('the stage alone', () => {
     await desk.getByRole('button', { name: /^Correct it/ }).click();
     await desk.getByRole('img', { name: 'My turn' }).waitFor();
     await desk.keyboard.press('Escape');
-    await touch(desk, await middleOf(desk, '.row .card >> text=a'));
+    const touch = await fingerOn(desk);
+    await touch(await middleOf(desk, '.row .card >> text=a'));
     await expect.poll(() => letters(desk, '.row')).toBe('bit');
-    await touch(desk, await middleOf(desk, '.row .card >> text=i'));
+    await touch(await middleOf(desk, '.row .card >> text=i'));
     await desk.locator('.place.nudged').waitFor();
     expect(await letters(desk, '.row')).toBe('bit');
-    await touch(desk, { x: 150, y: 640 }, { x: 1150, y: 640 });
+    await touch({ x: 150, y: 640 }, { x: 1150, y: 640 });
     await desk.locator('.sweep .drawn').waitFor();
-    await touch(desk, { x: 1200, y: 60 });
+    await touch({ x: 1200, y: 60 });
     await expect.poll(() => letters(desk, '.row')).toBe('sat');
   });
 
@@ -336,20 +337,18 @@ async function middleOf(page: Page, selector: string): Promise<Point> {
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
-/** A finger that touches the screen, and is drawn to another point if there is one. */
-async function touch(page: Page, from: Point, to?: Point): Promise<void> {
+/** A finger for a page: it touches a point, and is drawn to another one if there is one. */
+async function fingerOn(page: Page): Promise<(from: Point, to?: Point) => Promise<void>> {
   const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setTouchEmulationEnabled', { enabled: true });
   const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: readonly Point[]) =>
     session.send('Input.dispatchTouchEvent', { type, touchPoints: [...points] });
-  await session.send('Emulation.setTouchEmulationEnabled', { enabled: true });
-  await send('touchStart', [from]);
-  if (to) {
+  return async (from, to = from) => {
+    await send('touchStart', [from]);
     for (const share of [0.1, 0.4, 0.7, 1]) {
-      await send('touchMove', [
-        { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share },
-      ]);
+      const at = (start: number, end: number) => start + (end - start) * share;
+      await send('touchMove', [{ x: at(from.x, to.x), y: at(from.y, to.y) }]);
     }
-  }
-  await send('touchEnd', []);
-  await session.detach();
+    await send('touchEnd', []);
+  };
 }
