@@ -2,6 +2,7 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { findChromium } from '../../house/chromium.mjs';
 import { fromRoot } from '../../house/root.mjs';
 import { serve } from '../../house/serve.ts';
+import { setChance } from './chance.ts';
 import { setClocks, untilNoon } from './clock.ts';
 import { STANDING, standingAt } from './standing.ts';
 
@@ -67,7 +68,7 @@ export async function closeBrowser(): Promise<void> {
 
 /**
  * Serves the built app (`dist/`) on a free port of this computer and opens it. Her clocks begin at noon,
- * so that no test runs into midnight.
+ * so that no test runs into midnight, and chance is the same in every run.
  */
 export async function visit({
   width = 1366,
@@ -91,6 +92,7 @@ export async function visit({
       ...(upTo === undefined ? {} : { storageState: remembering(serving.url, upTo) }),
     });
     await setClocks(context, untilNoon());
+    await setChance(context);
     const requests: string[] = [];
     const errors: string[] = [];
     watch(context, requests, errors);
