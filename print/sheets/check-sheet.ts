@@ -1,5 +1,5 @@
 /** A short check of one child: the page the child reads, and the page she scores on. */
-import type { CheckForm, CheckItem } from '../../core/checks/check-form.ts';
+import { type CheckForm, type CheckItem, PER_ROW } from '../../core/checks/check-form.ts';
 import { line, type Mark, type Page } from '../page.ts';
 import { points } from '../paper.ts';
 import { blanks, type Cell, grid, paragraph, space, titleBlock } from './blocks.ts';
@@ -8,10 +8,10 @@ import { printable, said } from './said.ts';
 import { CHILD_LEAST, type SheetLook, SMALL } from './sheet-look.ts';
 import { sizeFor, wordCell } from './word-cell.ts';
 
-/** How many items stand in a row, on both pages alike, so that she finds her place. */
-const PER_ROW = 5;
 /** What a child reads in a check, if the words allow it: large and far apart (common practice, no source). */
 const ITEM = points(30);
+/** Room between the items of a row, of all together. */
+const APART = 55;
 
 const names = { 'letter-sounds': 'Letter sounds', 'nonsense-words': 'Nonsense words' } as const;
 
@@ -29,31 +29,38 @@ export function checkSheet(
 ): readonly Page[] {
   const name = `${names[kind]}, form ${form}`;
   const { paper } = look;
+  // On both pages alike, so that she finds her place.
+  const perRow = PER_ROW[kind];
   return [
-    ...flowPages(childBlocks(items, look), { paper, foot: name }, look),
+    ...flowPages(childBlocks(items, perRow, look), { paper, foot: name }, look),
     ...flowPages(
-      scoringBlocks(name, reader, items, look),
+      scoringBlocks(name, reader, items, perRow, look),
       { paper, foot: `${name}: scoring page` },
       look,
     ),
   ];
 }
 
-function childBlocks(items: readonly CheckItem[], look: SheetLook): readonly Block[] {
-  const column = blockWidth(look.paper) / PER_ROW - 11;
+function childBlocks(
+  items: readonly CheckItem[],
+  perRow: number,
+  look: SheetLook,
+): readonly Block[] {
+  const column = (blockWidth(look.paper) - APART) / perRow;
   const texts = items.map(({ text }) => shownText(text));
   const size = sizeFor(texts, column, [CHILD_LEAST, ITEM], look);
   const cells = texts.map((text) => wordCell(text, size, look));
-  return [space(8), ...grid(cells, PER_ROW, look, size * 0.7)];
+  return [space(8), ...grid(cells, perRow, look, size * 0.7)];
 }
 
 function scoringBlocks(
   name: string,
   reader: string,
   items: readonly CheckItem[],
+  perRow: number,
   look: SheetLook,
 ): readonly Block[] {
-  const width = blockWidth(look.paper) / PER_ROW;
+  const width = blockWidth(look.paper) / perRow;
   return [
     ...titleBlock(reader === '' ? name : `${name}: ${reader}`, '', look),
     blanks(
@@ -72,7 +79,7 @@ function scoringBlocks(
     space(3),
     ...grid(
       items.map((item) => scoreCell(item, width - 4, look)),
-      PER_ROW,
+      perRow,
       look,
       2.4,
     ),
@@ -104,7 +111,9 @@ function scoreCell({ text, cards, answers }: CheckItem, width: number, look: She
   const natural = parts.reduce((sum, part) => sum + typeface.lay(part, 1).width, 0);
   const gap = 2;
   const size = Math.min(points(15), (width - gap * (parts.length - 1)) / natural);
-  const right = answers.map((sounds) => said(sounds, look)).join(' or ');
+  const right = answers
+    .map((sounds) => said(sounds, look))
+    .join(answers.length > 2 ? ', ' : ' or ');
   const answer = printable(right, () => '', typeface);
   const small = Math.min(SMALL, (SMALL * width) / Math.max(0.1, typeface.lay(answer, SMALL).width));
   return {

@@ -69,6 +69,15 @@ const form: CheckForm = {
   hardness: 0,
   offBy: 0,
 };
+const letters: CheckForm = {
+  ...form,
+  kind: 'letter-sounds',
+  items: Array.from({ length: 25 }, (_, at) => ({
+    text: at % 2 === 0 ? 'ough' : 'a_e',
+    cards: [at % 2 === 0 ? 'ough=AO' : 'a_e=EY'],
+    answers: at % 2 === 0 ? [['AO'], ['AH', 'F'], ['OW']] : [['EY']],
+  })),
+};
 const dictated = longWords.map((text) => ({ text, isNew: true }));
 const sentence = {
   text: 'The pig and the uncharacteristically big dog had to sit on a red mat in the sun.',
@@ -83,6 +92,7 @@ function sheets(look: SheetLook): Readonly<Record<string, readonly Page[]>> {
     dictation: dictationSheet({ words: dictated, sentences: [sentence, sentence] }, '', look),
     home: homeSheet({ cards: every, words: longWords, sentences: [sentence.text] }, look),
     check: checkSheet(form, look),
+    letters: checkSheet(letters, look),
   };
 }
 
@@ -194,6 +204,17 @@ describe('sheets on paper', () => {
     expect(said(boardSheet(spec, lookOn('a4')))).toContain('For the screen only');
     expect(said(boardSheet({ ...spec, stopped: 0 }, lookOn('a4')))).toContain('Clean');
     expect(said(checkSheet(form, lookOn('a4')))).toContain('not a diagnosis');
+  });
+
+  test.each([
+    [form, [5, 5, 5, 5, 5, 5]],
+    [letters, [10, 10, 5]],
+  ])('a check has the rows that the child sees on the screen', (made, rows) => {
+    const shown = new Set(made.items.map(({ text }) => text.replace('_', '–')));
+    const [page] = checkSheet(made, lookOn('letter'));
+    const heights = texts(page as Page).flatMap(({ text, y }) => (shown.has(text) ? y : []));
+    const lines = [...new Set(heights)].map((line) => heights.filter((y) => y === line).length);
+    expect(lines).toEqual(rows);
   });
 
   test('sounds that the typeface has no sign of IPA for are written as classrooms do', () => {
