@@ -1,4 +1,4 @@
-import { CHECK_KINDS, type CheckItem, type MadeForm, PER_ROW } from '../core/checks/check-form.ts';
+import { CHECK_KINDS, type CheckItem, type MadeForm, rowsOf } from '../core/checks/check-form.ts';
 import { makeLetterForm } from '../core/checks/letter-form.ts';
 import { makeNonsenseForm } from '../core/checks/nonsense-form.ts';
 import { parseReading } from '../core/checks/parse-reading.ts';
@@ -59,10 +59,8 @@ function itemJson({ text, cards, answers }: CheckItem) {
 }
 
 function formText({ form, shortfall }: MadeForm): string {
-  const texts = form.items.map(({ text }) => text.replace('_', '–'));
-  const perRow = PER_ROW[form.kind];
-  const rows = Array.from({ length: Math.ceil(texts.length / perRow) }, (_, row) =>
-    texts.slice(row * perRow, (row + 1) * perRow).join('  '),
+  const rows = rowsOf(form).map((row) =>
+    row.map(({ item }) => item.text.replace('_', '–')).join('  '),
   );
   return [...rows, ...(shortfall ? ['', shortfall.message] : []), '', NOTE].join('\n');
 }

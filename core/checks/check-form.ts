@@ -45,3 +45,21 @@ export interface MadeForm {
   readonly form: CheckForm;
   readonly shortfall: FormShortfall | null;
 }
+
+/** The items of a form in rows, as the child sees them, each with its number in the form. */
+export function rowsOf({
+  kind,
+  items,
+}: Pick<CheckForm, 'kind' | 'items'>): readonly (readonly NumberedItem[])[] {
+  const numbered = items.map((item, at) => ({ item, at }));
+  const size = PER_ROW[kind];
+  return Array.from({ length: Math.ceil(items.length / size) }, (_, row) =>
+    numbered.slice(row * size, (row + 1) * size),
+  );
+}
+
+/** An item and its number in the form, counted from 0. */
+interface NumberedItem {
+  readonly item: CheckItem;
+  readonly at: number;
+}

@@ -1,4 +1,4 @@
-import { PER_ROW } from '../checks/check-form.ts';
+import { rowsOf } from '../checks/check-form.ts';
 import type { CheckReading, ItemMark } from '../checks/score-check.ts';
 import type { CheckRecord, ClassState } from './class-state.ts';
 import type { CheckEvent, EventOf, ItemReading } from './event.ts';
@@ -59,16 +59,10 @@ export function readingOf({ form, marks, ended }: CheckRecord): CheckReading {
 
 /** The rows of which every item was left out. */
 function skippedRows(
-  { kind, items }: CheckRecord['form'],
+  form: CheckRecord['form'],
   marks: CheckRecord['marks'],
 ): NonNullable<CheckReading['skippedRows']> {
-  const length = PER_ROW[kind];
-  return Array.from({ length: Math.ceil(items.length / length) }, (_, row) => ({
-    from: row * length,
-    count: Math.min(length, items.length - row * length),
-  })).filter(({ from, count }) =>
-    Array.from({ length: count }, (_, at) => marks.get(from + at)?.outcome).every(
-      (outcome) => outcome === 'left-out',
-    ),
-  );
+  return rowsOf(form)
+    .filter((row) => row.every(({ at }) => marks.get(at)?.outcome === 'left-out'))
+    .map((row) => ({ from: row[0]?.at ?? 0, count: row.length }));
 }

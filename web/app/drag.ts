@@ -1,8 +1,7 @@
 /**
- * Cards and names dragged by mouse, pen or finger, over pointer events alone: what browsers have for
- * dragging knows no fingers. A mouse drags as soon as it moves; a finger
- * holds a moment first, so that the page still scrolls under a quick one. Elements tell what they are:
- * `data-drag` on what can be dragged, `data-drop` on where it can be let go.
+ * Cards and names dragged by mouse, pen or finger, over pointer events alone. A mouse drags as soon as
+ * it moves; a finger holds a moment first, so that the page still scrolls under a quick one. Elements
+ * tell what they are: `data-drag` on what can be dragged, `data-drop` on where it can be let go.
  */
 import './drag.css';
 import { signal } from '@preact/signals';

@@ -6,6 +6,7 @@ export {
   type CheckKind,
   type MadeForm,
   PER_ROW,
+  rowsOf,
 } from '../../core/checks/check-form.ts';
 export { nextForm } from '../../core/checks/next-form.ts';
 export { type CheckScore, scoreCheck } from '../../core/checks/score-check.ts';

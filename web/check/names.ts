@@ -34,14 +34,3 @@ export function shownPieces({ cards }: CheckItem): readonly Piece[] {
 export function readerOf({ child }: CheckRecord): string {
   return classState.value.children.get(child)?.name ?? 'A child';
 }
-
-/** The items of a form in rows of so many, each with its number in the form. */
-export function rowsOf<Item>(
-  items: readonly Item[],
-  size: number,
-): readonly (readonly { readonly item: Item; readonly at: number }[])[] {
-  const numbered = items.map((item, at) => ({ item, at }));
-  return Array.from({ length: Math.ceil(items.length / size) }, (_, row) =>
-    numbered.slice(row * size, (row + 1) * size),
-  );
-}

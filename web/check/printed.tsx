@@ -1,8 +1,8 @@
 import './printed.css';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
-import { type CheckForm, PER_ROW } from './engine.ts';
-import { formName, itemText, kindNames, rowsOf } from './names.ts';
+import { type CheckForm, rowsOf } from './engine.ts';
+import { formName, itemText, kindNames } from './names.ts';
 import { PracticeNote } from './note.tsx';
 
 interface PrintedProps {
@@ -13,7 +13,7 @@ interface PrintedProps {
 
 /** For paper only: the child's page, and the teacher's to score on. */
 export function PrintedForm({ form, name, timed }: PrintedProps) {
-  const rows = rowsOf(form.items, PER_ROW[form.kind]);
+  const rows = rowsOf(form);
   const foot = `${kindNames[form.kind]} · form ${formName(form)}`;
   return (
     <div class={`printed-form of-${form.kind} only-printed`}>

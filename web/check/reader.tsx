@@ -2,8 +2,8 @@ import './reader.css';
 import { today } from '../memory/day.ts';
 import { classState } from '../memory/open-class.ts';
 import { useLook } from '../stage/use-look.ts';
-import { type CheckForm, PER_ROW } from './engine.ts';
-import { itemText, rowsOf } from './names.ts';
+import { type CheckForm, rowsOf } from './engine.ts';
+import { itemText } from './names.ts';
 
 /** The child's side: what is to be read and nothing else, from when the check begins until it ends. */
 export function ReaderPage() {
@@ -22,7 +22,7 @@ export function ReaderPage() {
 function Rows({ form }: { readonly form: CheckForm }) {
   return (
     <div class={`reader-rows of-${form.kind}`}>
-      {rowsOf(form.items, PER_ROW[form.kind]).map((row) => (
+      {rowsOf(form).map((row) => (
         <p key={row[0]?.at}>
           {row.map(({ item, at }) => (
             <span key={at}>{itemText(item)}</span>

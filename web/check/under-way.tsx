@@ -4,10 +4,10 @@ import { Popover } from '../cards/popover.tsx';
 import { endCheck, markItem, takeOut, undoMark } from './check-acts.ts';
 import { openCheck } from './choice.ts';
 import { CheckClock, secondsOf, useMinuteOver } from './clock.tsx';
-import { type CheckRecord, type ItemReading, PER_ROW } from './engine.ts';
+import { type CheckRecord, type ItemReading, PER_ROW, rowsOf } from './engine.ts';
 import { MarkedItem } from './marked-item.tsx';
 import { isBroken, type Tool, type WholeMark, withBroken, withWhole } from './marking.ts';
-import { kindNames, outcomeNames, readerOf, rowsOf } from './names.ts';
+import { kindNames, outcomeNames, readerOf } from './names.ts';
 import { SaidSheet } from './said-sheet.tsx';
 import { Tools, toolByKey } from './tools.tsx';
 import { useRoving } from './use-roving.ts';
@@ -99,7 +99,7 @@ export function UnderWay({
         ref={roving.ref}
         onKeyDown={onKeyDown}
       >
-        {rowsOf(form.items, perRow).map((row, number) => (
+        {rowsOf(form).map((row, number) => (
           <div key={row[0]?.at} class="check-row">
             <button
               type="button"
