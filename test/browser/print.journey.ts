@@ -40,7 +40,7 @@ describe('cards and sheets on paper', () => {
     await page.getByLabel('Slides for a projector').check();
     await page.getByRole('img', { name: 'Slide 1 of 62' }).waitFor();
     await page.getByLabel('A short check').check();
-    await page.getByText('on 4 sheets').waitFor();
+    await page.getByText('on 2 sheets').waitFor();
     expect(await barriersIn(page)).toEqual([]);
     for (const [width, height] of SIZES) await fitsAcross(page, width, height);
     const check = page.waitForEvent('download');
