@@ -196,6 +196,7 @@ function arbitrarySpec(ids: readonly string[]): fc.Arbitrary<EventSpec> {
       about: fc.constant('word'),
       text: fc.constantFrom('bat', 'mud'),
     }),
+    dated: fc.record({ event: id, at: fc.nat(12) }),
     undone: fc.record({ event: id }),
   };
   const specs = Object.entries(bodies).map(([kind, body]) =>

@@ -1,6 +1,7 @@
 import type { ClassState } from './class-state.ts';
 import type { LogEvent } from './event.ts';
 import { compareEvents } from './event-order.ts';
+import { eventsOf } from './facts.ts';
 
 /**
  * Every event that has made a class, those of another version included, in
@@ -8,16 +9,5 @@ import { compareEvents } from './event-order.ts';
  * when the store is out of reach.
  */
 export function eventsIn({ facts }: Pick<ClassState, 'facts'>): readonly LogEvent[] {
-  const { settings, drills, checks, notes, lines, decisions, undos, unknown } = facts;
-  const lists: readonly (readonly LogEvent[])[] = [
-    settings,
-    ...drills.values(),
-    ...checks.values(),
-    notes,
-    lines,
-    decisions,
-    undos,
-    unknown,
-  ];
-  return lists.flat().sort(compareEvents);
+  return [...eventsOf(facts)].sort(compareEvents);
 }

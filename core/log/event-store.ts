@@ -46,13 +46,15 @@ export interface StoreError {
 /** A class in a list of classes: enough of its events to know its name without opening it. */
 export interface ClassHead {
   readonly classId: string;
-  /** The events that name the class or archive it, and every undoing: `replay` gives those fields. */
+  /** The events that name the class or archive it, every undoing and dating: `replay` gives those fields. */
   readonly events: readonly LogEvent[];
 }
 
 /** Whether an event belongs in a `ClassHead`. */
 export function isOfHead({ kind, body }: LogEvent): boolean {
   return (
-    kind === 'undone' || (kind === 'set' && (body as { readonly of?: unknown }).of === 'class')
+    kind === 'undone' ||
+    kind === 'dated' ||
+    (kind === 'set' && (body as { readonly of?: unknown }).of === 'class')
   );
 }

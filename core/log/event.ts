@@ -60,6 +60,7 @@ export const EVENT_KINDS = [
   'wrote',
   'decided',
   'undone',
+  'dated',
 ] as const;
 export type EventKind = (typeof EVENT_KINDS)[number];
 
@@ -171,6 +172,12 @@ export interface EventBodies {
   readonly decided: TeacherDecision;
   /** Another event, earlier than this one, is taken as if it had not happened. */
   readonly undone: { readonly event: string };
+  /**
+   * When another event really was, at the latest: it bears a time far ahead, stamped by a clock that was
+   * wrong (ahead.ts). The earliest time that is said of an event holds; a later one than it bears changes
+   * nothing.
+   */
+  readonly dated: { readonly event: string; readonly at: number };
 }
 
 /** How one item of a check was read. */

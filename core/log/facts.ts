@@ -1,11 +1,12 @@
+import { inTime, timesSaid } from './dating.ts';
 import type { CheckEvent, DrillEvent, EventOf, LogEvent } from './event.ts';
-import { insertEvent, sortEvents } from './event-order.ts';
+import { compareEvents, insertEvent, sortEvents } from './event-order.ts';
 import { understand } from './understand.ts';
 
 /**
  * The events of a class, sorted into what each of them can change, so that one
  * more event asks for little to be read again. Every list is in the order of
- * events and holds each once.
+ * events and holds each once, at the time when it counts.
  */
 export interface Facts {
   readonly settings: readonly EventOf<'set'>[];
@@ -15,6 +16,9 @@ export interface Facts {
   readonly lines: readonly EventOf<'wrote'>[];
   readonly decisions: readonly EventOf<'decided'>[];
   readonly undos: readonly EventOf<'undone'>[];
+  readonly dates: readonly EventOf<'dated'>[];
+  /** By id: events that count earlier than the time they bear, as they came. */
+  readonly moved: ReadonlyMap<string, LogEvent>;
   /** Events of another version: kept and passed on. */
   readonly unknown: readonly LogEvent[];
 }
@@ -28,9 +32,14 @@ export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts
   const lines: EventOf<'wrote'>[] = [];
   const decisions: EventOf<'decided'>[] = [];
   const undos: EventOf<'undone'>[] = [];
+  const dates: EventOf<'dated'>[] = [];
+  const moved = new Map<string, LogEvent>();
   const unknown: LogEvent[] = [];
-  for (const event of events) {
-    if (event.classId !== classId) continue;
+  const times = timesSaid(events.filter((event) => event.classId === classId));
+  for (const came of events) {
+    if (came.classId !== classId) continue;
+    const event = inTime(came, times);
+    if (event !== came) moved.set(came.id, came);
     const known = understand(event);
     if (known === null) unknown.push(event);
     else if (known.kind === 'set') settings.push(known);
@@ -38,6 +47,7 @@ export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts
     else if (known.kind === 'wrote') lines.push(known);
     else if (known.kind === 'decided') decisions.push(known);
     else if (known.kind === 'undone') undos.push(known);
+    else if (known.kind === 'dated') dates.push(known);
     else if ('checkId' in known.body) addTo(checks, known.body.checkId, known as CheckEvent);
     else addTo(drills, known.body.drillId, known as DrillEvent);
   }
@@ -49,12 +59,19 @@ export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts
     lines: sortEvents(lines),
     decisions: sortEvents(decisions),
     undos: sortEvents(undos),
+    dates: sortEvents(dates),
+    moved,
     unknown: sortEvents(unknown),
   };
 }
 
 /** The facts with one more event; every list that it does not touch is the same one as before. */
-export function addFact(facts: Facts, event: LogEvent): Facts {
+export function addFact(before: Facts, came: LogEvent): Facts {
+  if (before.moved.has(came.id)) return before;
+  if (came.kind === 'dated' && understand(came)) return addDate(before, came);
+  const event = inTime(came, timesSaid(before.dates));
+  const facts =
+    event === came ? before : { ...before, moved: new Map(before.moved).set(came.id, came) };
   const known = understand(event);
   if (known === null) return { ...facts, unknown: insertEvent(facts.unknown, event) };
   if (known.kind === 'set') return { ...facts, settings: insertEvent(facts.settings, known) };
@@ -64,6 +81,7 @@ export function addFact(facts: Facts, event: LogEvent): Facts {
   if (known.kind === 'decided') {
     return { ...facts, decisions: insertEvent(facts.decisions, known) };
   }
+  if (known.kind === 'dated') return facts;
   if ('checkId' in known.body) {
     const checks = insertIn(facts.checks, known.body.checkId, known as CheckEvent);
     return { ...facts, checks };
@@ -95,13 +113,36 @@ function insertIn<Event extends LogEvent>(
   return after === before ? lists : new Map(lists).set(id, after);
 }
 
-/** The greatest `at` of all events; 0 for none. Every list ends with its latest. */
+/** What is said of a time can move any event, so all are sorted anew; it is rare. */
+function addDate(facts: Facts, event: LogEvent): Facts {
+  if (facts.dates.some(({ id }) => id === event.id)) return facts;
+  return gatherFacts(event.classId, [...eventsOf(facts), event]);
+}
+
+/** Every event as it came, ordered by the times when they count. */
+export function eventsOf(facts: Facts): readonly LogEvent[] {
+  const sorted = listsOf(facts).flat().sort(compareEvents);
+  return facts.moved.size === 0
+    ? sorted
+    : sorted.map((event) => facts.moved.get(event.id) ?? event);
+}
+
+/** The greatest time of all events; 0 for none. Every list ends with its latest. */
 export function latestOf(facts: Facts): number {
-  const { settings, drills, checks, notes, lines, decisions, undos, unknown } = facts;
-  let latest = 0;
-  const byId = [...drills.values(), ...checks.values()];
-  for (const list of [settings, notes, lines, decisions, undos, unknown, ...byId]) {
-    latest = Math.max(latest, list.at(-1)?.at ?? 0);
-  }
-  return latest;
+  return listsOf(facts).reduce((latest, list) => Math.max(latest, list.at(-1)?.at ?? 0), 0);
+}
+
+function listsOf(facts: Facts): readonly (readonly LogEvent[])[] {
+  const { settings, drills, checks, notes, lines, decisions, undos, dates, unknown } = facts;
+  return [
+    settings,
+    ...drills.values(),
+    ...checks.values(),
+    notes,
+    lines,
+    decisions,
+    undos,
+    dates,
+    unknown,
+  ];
 }

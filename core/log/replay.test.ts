@@ -6,10 +6,13 @@ import {
   SMALL_DRILL,
   shuffledWithRepeats,
 } from '../../test/arbitrary-events.ts';
+import { eventsIn } from './class-events.ts';
 import { type ClassState, WHOLE_CLASS } from './class-state.ts';
+import { LATEST } from './clock.ts';
 import { planAt } from './drill-record.ts';
 import type { EventSpec, KnownEvent, LogEvent } from './event.ts';
 import { compareEvents } from './event-order.ts';
+import { mergeEvents } from './merge.ts';
 import { applyEvent, replay } from './replay.ts';
 import { understand } from './understand.ts';
 
@@ -83,7 +86,8 @@ describe('replay', () => {
     fc.assert(
       fc.property(arbitraryEvents(), (events) => {
         const { facts: _, last: __, ...seen } = replay('class', events);
-        const { facts: ___, last: ____, ...byHand } = replay('class', struckByHand(events));
+        const byTheirTimes = datedByHand(events);
+        const { facts: ___, last: ____, ...byHand } = replay('class', struckByHand(byTheirTimes));
         expect(seen).toEqual(byHand);
       }),
       { numRuns: 300 },
@@ -216,6 +220,32 @@ describe('undoing', () => {
   });
 });
 
+describe('an event that bears a time far ahead', () => {
+  const year2100 = Date.UTC(2100, 0);
+  const dated = (event: string, at: number): EventSpec => ({ kind: 'dated', body: { event, at } });
+  const far = (log: readonly LogEvent[], place: number, at = LATEST) =>
+    log.map((event, n) => (n === place ? { ...event, at } : event));
+
+  it('counts when it is said to have been, and no later name loses to it', () => {
+    const log = far(logOf(nameOf('r', 'Robin'), nameOf('r', 'R. B.'), dated('e1', 1500)), 0);
+    const state = replay('class', log);
+    expect(state.children.get('r')?.name).toBe('R. B.');
+    expect(state.last).toBe(3000);
+  });
+
+  it('counts at the earliest time that anyone said of it, and never later than it bears', () => {
+    const said = [dated('e1', 2500), dated('e1', 1500), dated('e2', year2100)];
+    const log = far(logOf(nameOf('r', 'Robin'), nameOf('r', 'R. B.'), ...said), 0, year2100);
+    expect(replay('class', log).children.get('r')?.name).toBe('R. B.');
+    expect(replay('class', log).facts.settings.map(({ at }) => at)).toEqual([1500, 2000]);
+  });
+
+  it('is passed on as it was written', () => {
+    const log = far(logOf(nameOf('r', 'Robin'), dated('e1', 1500)), 0);
+    expect(eventsIn(replay('class', log))).toEqual(mergeEvents(log, []));
+  });
+});
+
 describe('a drill in the log', () => {
   it('stands at what was shown last, and can be resumed until it ended', () => {
     const show = (place: number): EventSpec => ({
@@ -270,6 +300,22 @@ describe('a drill in the log', () => {
     ]);
   });
 });
+
+/** The naive twin of dating: every event at the earliest time, and nothing said of times any more. */
+function datedByHand(events: readonly LogEvent[]): readonly LogEvent[] {
+  const said = events
+    .map(understand)
+    .filter((event): event is Extract<KnownEvent, { kind: 'dated' }> => event?.kind === 'dated');
+  return events
+    .filter((event) => !said.some(({ id }) => id === event.id))
+    .map((event) => ({
+      ...event,
+      at: Math.min(
+        event.at,
+        ...said.filter(({ body }) => body.event === event.id).map(({ body }) => body.at),
+      ),
+    }));
+}
 
 /**
  * The naive twin: an event counts when no undoing after it counts, asked anew

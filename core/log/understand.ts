@@ -16,6 +16,7 @@ import {
 import { isDrill } from './check-drill.ts';
 import { isForm } from './check-form.ts';
 import { isStanding } from './check-standing.ts';
+import { LATEST } from './clock.ts';
 import {
   type BrokenAt,
   type EventBodies,
@@ -135,6 +136,7 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
     text: isText,
   }),
   undone: isShape({ event: isText }),
+  dated: isShape({ event: isText, at: isWhole(0, LATEST) }),
 };
 
 const checkByKind: ReadonlyMap<string, Check<unknown>> = new Map(Object.entries(checks));

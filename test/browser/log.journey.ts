@@ -225,8 +225,9 @@ describe('a class on this device', () => {
       const saved = await log.exportLog(events, 'moss and fern');
       if ('error' in saved) return saved;
       const store = log.createIndexedStore('elsewhere');
-      const first = await log.importLog(store, saved.text, 'moss and fern');
-      const second = await log.importLog(store, saved.text, 'moss and fern');
+      const here = { device: 'desk', now: () => events.at(-1)?.at ?? 0, newId: () => 'none' };
+      const first = await log.importLog(store, saved.text, 'moss and fern', here);
+      const second = await log.importLog(store, saved.text, 'moss and fern', here);
       const read = await store.eventsOf('class');
       const same =
         'events' in read &&

@@ -1,3 +1,4 @@
+import { ownStamping } from '../log/device-log.ts';
 import { type ImportError, type Imported, importLog } from '../log/transfer.ts';
 import { classState, openClass, reopenClass, store } from '../memory/open-class.ts';
 import { classList, refreshClasses } from './class-list.ts';
@@ -12,7 +13,7 @@ export type Brought =
  * anew; where nothing was begun yet, the class that came is opened.
  */
 export async function bringIn(text: string, passphrase: string | null): Promise<Brought> {
-  const brought = await importLog(store, text, passphrase);
+  const brought = await importLog(store, text, passphrase, ownStamping());
   await refreshClasses();
   if (classState.peek().last > 0) {
     await reopenClass();

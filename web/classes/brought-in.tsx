@@ -10,7 +10,7 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
     const { code, message } = outcome.error;
     return <p class={code === 'locked' ? undefined : 'class-problem'}>{message}</p>;
   }
-  const { added, known, classIds, damaged, notUnderstood } = outcome;
+  const { added, known, classIds, damaged, notUnderstood, setRight } = outcome;
   const came = classList.value.filter(({ classId }) => classIds.includes(classId));
   return (
     <div class="brought">
@@ -34,6 +34,11 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
         <p>
           {counted(notUnderstood)} written by a newer Sweepline. They are kept, and will show once
           this one is as new.
+        </p>
+      )}
+      {setRight > 0 && (
+        <p>
+          {counted(setRight)} dated far ahead by a clock that was wrong. They count as of today.
         </p>
       )}
       {damaged.length > 0 && <Damaged lines={damaged} />}

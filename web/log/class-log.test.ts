@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
+import { LATEST } from '../../core/log/clock.ts';
 import type { EventSpec } from '../../core/log/event.ts';
 import type { EventStore } from '../../core/log/event-store.ts';
 import { replay } from '../../core/log/replay.ts';
@@ -77,6 +78,24 @@ describe('an open class', () => {
     again.record(name('Robin again'));
     expect(log.state.value.children.get('r')?.name).toBe('R. B.');
     expect(again.state.value.children.get('r')?.name).toBe('Robin again');
+    await end();
+  });
+
+  it('is set right once and for all when a wrong clock stamped something far ahead', async () => {
+    const { clock, store, window, end } = device();
+    clock.now = Date.UTC(2026, 10, 30);
+    const { log } = await window();
+    await log.record(note('one'), note('two'), note('three')).kept;
+    const far = { id: 'far', classId: 'class', at: LATEST, by: 'desk', ...name('Robin') };
+    await store.append([far]);
+    const { log: again } = await window();
+    clock.now += 60_000;
+    const { events } = again.record(name('R. B.'));
+    expect(events[0]?.at).toBe(clock.now);
+    expect(again.state.value.children.get('r')?.name).toBe('R. B.');
+    const { log: later } = await window();
+    expect(later.state.value).toEqual(again.state.value);
+    expect(later.state.value.facts.dates).toHaveLength(1);
     await end();
   });
 

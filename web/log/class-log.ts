@@ -1,10 +1,12 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import { findAhead } from '../../core/log/ahead.ts';
 import type { ClassState } from '../../core/log/class-state.ts';
 import { tick } from '../../core/log/clock.ts';
 import type { EventSpec, LogEvent } from '../../core/log/event.ts';
 import type { Kept, StoreFailure } from '../../core/log/event-store.ts';
 import { applyEvent, replay } from '../../core/log/replay.ts';
 import type { Announcing } from './announce.ts';
+import { datingsOf, type Stamping } from './stamping.ts';
 import type { SteadyStore } from './steady-store.ts';
 
 /** One class, open. */
@@ -27,19 +29,16 @@ export interface Recorded {
   readonly kept: Promise<Kept | StoreFailure>;
 }
 
-/** What a class log needs. Time and ids come from outside. */
-export interface ClassLogSpec {
+/** What a class log needs. */
+export interface ClassLogSpec extends Stamping {
   readonly store: SteadyStore & Announcing;
   readonly classId: string;
-  /** This device. */
-  readonly device: string;
-  /** Milliseconds since 1970, as the device's clock has them; it may be set back. */
-  readonly now: () => number;
-  /** An id that was never given before. */
-  readonly newId: () => string;
 }
 
-/** Opens a class; one never heard of is empty and begins with the first record. */
+/**
+ * Opens a class; one never heard of is empty and begins with the first record. When a wrong clock stamped
+ * some of it far ahead, it is said once and for all when that really was.
+ */
 export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
   const { store, classId, device, now, newId } = spec;
   const early: LogEvent[] = [];
@@ -47,7 +46,10 @@ export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
   const stop = store.subscribe((events) => take(events));
   const read = await store.eventsOf(classId);
   const kept = 'events' in read ? read.events : [];
-  const state = signal(replay(classId, [...kept, ...early]));
+  const found = [...kept, ...early];
+  const said = datingsOf(findAhead(found, now()).right, classId, spec);
+  const state = signal(replay(classId, [...found, ...said]));
+  if (said.length > 0) void store.append(said);
   take = (events) => {
     state.value = events.reduce(applyEvent, state.peek());
   };

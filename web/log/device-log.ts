@@ -5,6 +5,7 @@ import { createFileDrawer } from './file-drawer.ts';
 import { deviceId, newId } from './ids.ts';
 import { createIndexedStore } from './indexed-store.ts';
 import { withSecondCopy } from './second-copy.ts';
+import type { Stamping } from './stamping.ts';
 import { keepGoing, type SteadyStore } from './steady-store.ts';
 
 /** Where the classes on this device are kept. */
@@ -27,7 +28,12 @@ export function createDeviceStore(): DeviceStore {
   return { ...announce(keepGoing(copied)), cameBack };
 }
 
-/** Opens a class on this device, by this device's clock. */
+/** How this device stamps what happens, by its own clock. */
+export function ownStamping(): Stamping {
+  return { device: deviceId(), now: Date.now, newId };
+}
+
+/** Opens a class on this device. */
 export function openClass(store: DeviceStore, classId: string): Promise<ClassLog> {
-  return openClassLog({ store, classId, device: deviceId(), now: Date.now, newId });
+  return openClassLog({ store, classId, ...ownStamping() });
 }
