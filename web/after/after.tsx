@@ -1,8 +1,10 @@
 import './after.css';
 import { useMemo } from 'preact/hooks';
+import { afterDrill, brokenByCard } from '../../core/log/after-drill.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
+import { drillsOf } from '../../core/log/recent.ts';
 import { readyEngine } from '../app/engine-ready.ts';
 import { asked, linkTo } from '../app/route.ts';
-import { afterDrill, brokenByCard, type DrillRecord, drillsOf } from '../engine.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';

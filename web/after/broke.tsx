@@ -1,15 +1,12 @@
 import { useState } from 'preact/hooks';
+import { piecesOf } from '../../core/boards/pieces.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
+import type { BrokenCard, MarkInPlace } from '../../core/log/after-drill.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
+import { planAt } from '../../core/log/drill-record.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { Popover } from '../cards/popover.tsx';
-import {
-  type BrokenCard,
-  type DrillRecord,
-  type MarkInPlace,
-  piecesOf,
-  planAt,
-  soundLabel,
-} from '../engine.ts';
 import { settings } from '../memory/settings.ts';
 import { PieceCard } from '../stage/piece-card.tsx';
 import { childName } from './child-name.ts';

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
+import { afterDrill } from '../../core/log/after-drill.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
 import { linkTo } from '../app/route.ts';
-import { afterDrill, type DrillRecord } from '../engine.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
 import { makeDrillQuery } from './drill-query.ts';

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { DrillRecord } from '../engine.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
 import { isNoteKept, keepNotes, noteOf, typeNote } from './note-keeping.ts';
 
 /** How long she pauses, in milliseconds, before what she wrote goes into the log. */

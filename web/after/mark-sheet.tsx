@@ -1,18 +1,11 @@
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { isVowelPhoneme, type Phoneme, soundLabel } from '../../core/language/phonemes.ts';
+import type { DrillRecord, Mark } from '../../core/log/class-state.ts';
+import { type Amendment, SLIPS, type Slip } from '../../core/log/event.ts';
+import { childrenOf } from '../../core/log/roster.ts';
 import { readyEngine } from '../app/engine-ready.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import {
-  type Amendment,
-  childrenOf,
-  correspondenceById,
-  type DrillRecord,
-  isVowelPhoneme,
-  type Mark,
-  type Phoneme,
-  SLIPS,
-  type Slip,
-  soundLabel,
-} from '../engine.ts';
 import { classState, recordUndoable } from '../memory/open-class.ts';
 import { taught } from '../memory/progress.ts';
 import { settings } from '../memory/settings.ts';

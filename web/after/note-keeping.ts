@@ -4,7 +4,8 @@
  * window takes it: what is found on the shelf later goes into the log then.
  */
 import { array, object, string } from 'valibot';
-import type { DrillRecord, EventSpec } from '../engine.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
+import type { EventSpec } from '../../core/log/event.ts';
 import { classState, recordForGood, store } from '../memory/open-class.ts';
 import { remembered } from '../memory/remembered.ts';
 

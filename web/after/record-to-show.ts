@@ -1,4 +1,5 @@
-import { type DrillRecord, drillsOf } from '../engine.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
+import { drillsOf } from '../../core/log/recent.ts';
 import { classState, group } from '../memory/open-class.ts';
 
 /** The warm-up that was asked for by id, if it is the class's; else the group's last; null for none yet. */

@@ -1,4 +1,5 @@
-import { type Slip, soundLabel } from '../engine.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
+import type { Slip } from '../../core/log/event.ts';
 import type { Settings } from '../memory/settings.ts';
 
 /** What was heard instead, in a few words: `said /ĭ/`, `left it out`. */

@@ -1,6 +1,7 @@
+import { type BringBack, toBringBack } from '../../core/log/after-drill.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import { type BringBack, type DrillRecord, toBringBack } from '../engine.ts';
 import { practised } from '../memory/broken-lately.ts';
 import { today } from '../memory/day.ts';
 import { whenSaid } from '../memory/day-name.ts';

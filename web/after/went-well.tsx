@@ -1,12 +1,9 @@
+import { type AfterDrill, markedCards } from '../../core/log/after-drill.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
+import type { Part } from '../../core/log/event.ts';
+import type { Evidence } from '../../core/log/evidence.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import {
-  type AfterDrill,
-  type DrillRecord,
-  type Evidence,
-  markedCards,
-  type Part,
-} from '../engine.ts';
 
 /** What went well: how many of each part, and the cards on which nothing broke. */
 export function WentWell({

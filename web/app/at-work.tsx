@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
+import { type Group, WHOLE_CLASS } from '../../core/log/class-state.ts';
+import { smallGroups } from '../../core/log/roster.ts';
 import { Popover } from '../cards/popover.tsx';
 import { classesInUse, nameOfClass } from '../classes/class-list.ts';
 import { placeOf } from '../classes/place-of.ts';
-import { type Group, smallGroups, WHOLE_CLASS } from '../engine.ts';
 import {
   chooseGroup,
   classState,

@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
-import { type Engine, loadEngine, loadMeanings, type Meanings } from '../engine.ts';
+import type { Meanings } from '../../core/words/meanings.ts';
+import { type Engine, loadEngine, loadMeanings } from '../engine.ts';
 import { names, rules } from '../memory/class-words.ts';
 
 /** The engine with its word list: null while it loads, `failed` when it could not be had. */

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { Board } from '../engine.ts';
+import type { Board } from '../../core/boards/board.ts';
 import { boardOnTable, boardUse, heldCards, isSame, replaceBoard } from '../memory/boards.ts';
 import type { Desk } from './desk.ts';
 import { type Best, findBest } from './find-best.ts';

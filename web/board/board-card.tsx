@@ -1,9 +1,10 @@
+import type { Tally } from '../../core/boards/card-gain.ts';
+import { isTaughtCard } from '../../core/boards/taught-cards.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import { correspondenceById } from '../engine.ts';
 import { heldCards } from '../memory/boards.ts';
 import type { Desk } from './desk.ts';
-import { isTaughtCard, type Tally } from './engine.ts';
 import { makeLying } from './moves.ts';
 import { tallyInWords } from './said.ts';
 

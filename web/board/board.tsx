@@ -1,6 +1,12 @@
 import './board.css';
 import './board-words.css';
 import { useEffect, useMemo } from 'preact/hooks';
+import { parseBoardLink } from '../../core/boards/board-link.ts';
+import { makeRowJudge } from '../../core/boards/row-judge.ts';
+import { shapeById } from '../../core/boards/shape-list.ts';
+import { candidates, type Shape } from '../../core/boards/shapes.ts';
+import { shapesFor } from '../../core/boards/shapes-for.ts';
+import { cardsTaught } from '../../core/boards/taught-cards.ts';
 import { engine, readyEngine, startEngine } from '../app/engine-ready.ts';
 import { asked, linkTo, takeAsked } from '../app/route.ts';
 import type { Engine } from '../engine.ts';
@@ -8,15 +14,6 @@ import { boardOnTable, replaceBoard, roomByShape } from '../memory/boards.ts';
 import { newestCards } from '../memory/newest-cards.ts';
 import { progress, taught } from '../memory/progress.ts';
 import type { Desk } from './desk.ts';
-import {
-  candidates,
-  cardsTaught,
-  makeRowJudge,
-  parseBoardLink,
-  type Shape,
-  shapeById,
-  shapesFor,
-} from './engine.ts';
 import { trayOf } from './moves.ts';
 import { usualRoom } from './room.ts';
 import { say } from './said.ts';

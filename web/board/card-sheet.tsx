@@ -1,8 +1,9 @@
+import type { Tally } from '../../core/boards/card-gain.ts';
+import { pileInWords, pileNames } from '../../core/boards/pile-names.ts';
 import { counted } from '../app/counted.ts';
 import { cardName } from '../cards/card-name.ts';
 import { heldCards, setHeld } from '../memory/boards.ts';
 import { type Desk, lettersOf, out, put, whyNot } from './desk.ts';
-import { pileInWords, pileNames, type Tally } from './engine.ts';
 import type { Lying } from './moves.ts';
 
 interface CardSheetProps {

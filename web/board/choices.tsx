@@ -1,4 +1,8 @@
 import { useMemo } from 'preact/hooks';
+import { shapeById } from '../../core/boards/shape-list.ts';
+import { candidates, type Shape } from '../../core/boards/shapes.ts';
+import { shapesFor } from '../../core/boards/shapes-for.ts';
+import { cardsTaught } from '../../core/boards/taught-cards.ts';
 import {
   BOARD_USES,
   type BoardUse,
@@ -12,7 +16,6 @@ import {
 import { newestCards } from '../memory/newest-cards.ts';
 import { progress } from '../memory/progress.ts';
 import { type Desk, lettersOf } from './desk.ts';
-import { candidates, cardsTaught, type Shape, shapeById, shapesFor } from './engine.ts';
 import { carryOver } from './moves.ts';
 import { usualRoom } from './room.ts';
 

@@ -1,6 +1,8 @@
 import { useMemo } from 'preact/hooks';
+import { type Tally, tallyOf } from '../../core/boards/card-gain.ts';
+import { judgeWord } from '../../core/boards/judge.ts';
+import { cardsAt, outcomeAt, type WordTable } from '../../core/boards/word-table.ts';
 import type { Desk } from './desk.ts';
-import { cardsAt, judgeWord, outcomeAt, type Tally, tallyOf, type WordTable } from './engine.ts';
 
 /** What the board makes, counted; and whether its cards are fit for paper. */
 export function Counts({ desk }: { readonly desk: Desk }) {

@@ -1,15 +1,12 @@
+import { type Tally, tallyOf } from '../../core/boards/card-gain.ts';
+import { pileInWords } from '../../core/boards/pile-names.ts';
+import type { RowJudge } from '../../core/boards/row-judge.ts';
+import type { Shape } from '../../core/boards/shapes.ts';
+import { type WhyNot, whyNotHere } from '../../core/boards/why-not-here.ts';
+import type { Taught } from '../../core/language/taught.ts';
 import { itemShort } from '../cards/card-name.ts';
-import type { Engine, Taught } from '../engine.ts';
+import type { Engine } from '../engine.ts';
 import { boardOnTable, boardUse, layBoard } from '../memory/boards.ts';
-import {
-  pileInWords,
-  type RowJudge,
-  type Shape,
-  type Tally,
-  tallyOf,
-  type WhyNot,
-  whyNotHere,
-} from './engine.ts';
 import { type Lying, putIn, takeOut } from './moves.ts';
 import { say, tallyInWords } from './said.ts';
 import type { Rows } from './use-rows.ts';

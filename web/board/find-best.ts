@@ -1,14 +1,12 @@
-import type { Engine, Taught } from '../engine.ts';
+import type { BoardWishes } from '../../core/boards/best-board.ts';
+import { candidates, type Shape } from '../../core/boards/shapes.ts';
+import { splitPiles } from '../../core/boards/split-piles.ts';
+import { cardsTaught } from '../../core/boards/taught-cards.ts';
+import { trimPiles } from '../../core/boards/trim-piles.ts';
+import { makeWordTable } from '../../core/boards/word-table.ts';
+import type { Taught } from '../../core/language/taught.ts';
+import type { Engine } from '../engine.ts';
 import type { BoardUse } from '../memory/boards.ts';
-import {
-  type BoardWishes,
-  candidates,
-  cardsTaught,
-  makeWordTable,
-  type Shape,
-  splitPiles,
-  trimPiles,
-} from './engine.ts';
 import { inTurns } from './in-turns.ts';
 import type { SearchAnswer, SearchNews, SearchTask } from './search-worker.ts';
 

@@ -1,8 +1,9 @@
+import { isTaughtCard } from '../../core/boards/taught-cards.ts';
+import { reshuffleRun } from '../../core/drills/edit-drill.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
 import { readyEngine } from '../app/engine-ready.ts';
-import { correspondenceById } from '../engine.ts';
 import { drill, ensureDrill, freshSeed, runOf, setDrill, wishes } from '../memory/plan.ts';
 import { taught } from '../memory/progress.ts';
-import { isTaughtCard, reshuffleRun } from './engine.ts';
 
 /**
  * Makes a board that of today's blending, with a run of its own; cards that were

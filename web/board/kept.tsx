@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Board } from '../engine.ts';
+import type { Board } from '../../core/boards/board.ts';
+import { shapeById } from '../../core/boards/shape-list.ts';
 import {
   earlierBoards,
   keepBoard,
@@ -9,7 +10,6 @@ import {
   replaceBoard,
 } from '../memory/boards.ts';
 import { lettersOf } from './desk.ts';
-import { shapeById } from './engine.ts';
 
 /** A line to write a name on, and what to do with it. */
 function NameForm({

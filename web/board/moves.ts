@@ -1,4 +1,4 @@
-import type { Board } from '../engine.ts';
+import type { Board } from '../../core/boards/board.ts';
 
 /** A card and where it lies: in a pile, or `null` in the tray. */
 export interface Lying {

@@ -1,9 +1,9 @@
+import { pileNames } from '../../core/boards/pile-names.ts';
 import { dragged } from '../app/drag.ts';
 import { setRoom } from '../memory/boards.ts';
 import { BoardCard } from './board-card.tsx';
 import type { Desk } from './desk.ts';
 import { gainOf, isTwin, whyNot } from './desk.ts';
-import { pileNames } from './engine.ts';
 import { parseLying } from './moves.ts';
 import { ROOMS } from './room.ts';
 

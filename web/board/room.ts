@@ -1,4 +1,4 @@
-import type { Shape } from './engine.ts';
+import type { Shape } from '../../core/boards/shapes.ts';
 
 /**
  * The most cards of each pile, unless she sets it otherwise. The more piles, the

@@ -1,8 +1,8 @@
 import { computed, signal } from '@preact/signals';
+import type { Board } from '../../core/boards/board.ts';
+import type { Tally } from '../../core/boards/card-gain.ts';
 import { counted } from '../app/counted.ts';
-import type { Board } from '../engine.ts';
 import { boardOnTable } from '../memory/boards.ts';
-import type { Tally } from './engine.ts';
 
 const last = signal<{ readonly text: string; readonly board: Board | null }>({
   text: '',

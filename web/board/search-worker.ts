@@ -1,4 +1,6 @@
-import { type BoardWishes, searchTable, shapeById, type WordTable } from './engine.ts';
+import { type BoardWishes, searchTable } from '../../core/boards/best-board.ts';
+import { shapeById } from '../../core/boards/shape-list.ts';
+import type { WordTable } from '../../core/boards/word-table.ts';
 
 /** What the search is asked: a judged table without its words, which it does not need. */
 export interface SearchTask {

@@ -1,7 +1,7 @@
+import { pileNames } from '../../core/boards/pile-names.ts';
 import { dragged } from '../app/drag.ts';
 import { BoardCard } from './board-card.tsx';
 import { type Desk, gainOf, isTwin } from './desk.ts';
-import { pileNames } from './engine.ts';
 import { parseLying, TRAY } from './moves.ts';
 import type { Stops } from './pile.tsx';
 

@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { pileInWords } from '../../core/boards/pile-names.ts';
 import { type Desk, lettersOf, out, put } from './desk.ts';
-import { pileInWords } from './engine.ts';
 import { type Lying, parseLying } from './moves.ts';
 import { say } from './said.ts';
 

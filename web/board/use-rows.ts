@@ -1,13 +1,8 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { WordTable } from './engine.ts';
-import {
-  cardGain,
-  gainsOnBoard,
-  type RowJudge,
-  splitPiles,
-  type Tally,
-  withOnly,
-} from './engine.ts';
+import { cardGain, gainsOnBoard, type Tally, withOnly } from '../../core/boards/card-gain.ts';
+import type { RowJudge } from '../../core/boards/row-judge.ts';
+import { splitPiles } from '../../core/boards/split-piles.ts';
+import type { WordTable } from '../../core/boards/word-table.ts';
 import { rowsAtOnce } from './find-best.ts';
 import { inTurns } from './in-turns.ts';
 

@@ -1,17 +1,17 @@
 import '../look/word.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { meanings } from '../app/engine-ready.ts';
-import { Card } from '../cards/card.tsx';
-import { type Desk, lettersOf } from './desk.ts';
+import type { StopReason } from '../../core/boards/board.ts';
+import { judgeWord } from '../../core/boards/judge.ts';
 import {
   cardsAt,
-  judgeWord,
   mayShow,
   type Outcome,
   outcomeAt,
-  type StopReason,
   type WordTable,
-} from './engine.ts';
+} from '../../core/boards/word-table.ts';
+import { meanings } from '../app/engine-ready.ts';
+import { Card } from '../cards/card.tsx';
+import { type Desk, lettersOf } from './desk.ts';
 
 /** So many tables are drawn at first. */
 const FIRST = 12;

@@ -1,11 +1,9 @@
+import type { Correspondence } from '../../core/language/correspondence.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
+import type { Habit } from '../../core/language/taught.ts';
+import type { Item } from '../../core/sequence/sequence.ts';
 import { asWritten } from '../../core/words/as-written.ts';
-import {
-  type Correspondence,
-  correspondenceById,
-  type Habit,
-  type Item,
-  soundLabel,
-} from '../engine.ts';
 import { settings } from '../memory/settings.ts';
 
 /** A card in words, for ears and tips: `sh, /sh/, as in ship`. */

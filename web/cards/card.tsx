@@ -1,5 +1,7 @@
 import './card.css';
-import { type CardShape, type Correspondence, cardShape, correspondenceById } from '../engine.ts';
+import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
+import type { Correspondence } from '../../core/language/correspondence.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
 
 /**
  * One card, drawn at the size of the text around it. Letters only: its name for

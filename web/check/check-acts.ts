@@ -1,10 +1,11 @@
-import type { Child } from '../engine.ts';
+import type { CheckForm } from '../../core/checks/check-form.ts';
+import type { CheckRecord, Child } from '../../core/log/class-state.ts';
+import type { ItemReading } from '../../core/log/event.ts';
 import { newId } from '../log/ids.ts';
 import { today } from '../memory/day.ts';
 import { classState, record, recordUndoable, takeBack } from '../memory/open-class.ts';
 import { noteUndo } from '../memory/undo.ts';
 import { openCheck } from './choice.ts';
-import type { CheckForm, CheckRecord, ItemReading } from './engine.ts';
 
 /** A child begins to read; from now on all that is marked is kept. */
 export function beginCheck(child: Child, form: CheckForm, limit: number | null): void {

@@ -1,10 +1,10 @@
 import { computed } from '@preact/signals';
 import { boolean, nullable, object, picklist, string } from 'valibot';
-import type { Child } from '../engine.ts';
+import { CHECK_KINDS, type CheckKind } from '../../core/checks/check-form.ts';
+import type { CheckRecord, Child } from '../../core/log/class-state.ts';
 import { everyone } from '../memory/everyone.ts';
 import { classState } from '../memory/open-class.ts';
 import { remembered } from '../memory/remembered.ts';
-import { CHECK_KINDS, type CheckKind, type CheckRecord } from './engine.ts';
 
 const choice = remembered(
   'check',

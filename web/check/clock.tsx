@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { CheckRecord } from './engine.ts';
+import type { CheckRecord } from '../../core/log/class-state.ts';
 
 /** How long a check has run, in seconds: never more than its minute; null when it is untimed. */
 export function secondsOf({ at, limit }: CheckRecord, now: number): number | null {

@@ -1,7 +1,7 @@
+import type { CheckRecord } from '../../core/log/class-state.ts';
 import { today } from '../memory/day.ts';
 import { whenSaid } from '../memory/day-name.ts';
 import { openCheck } from './choice.ts';
-import type { CheckRecord } from './engine.ts';
 import { kindNames } from './names.ts';
 import { ratesOf } from './rates.ts';
 import { scoreOf } from './scored.ts';

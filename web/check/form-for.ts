@@ -1,9 +1,13 @@
-import { type Child, type Engine, taughtOf } from '../engine.ts';
+import type { CheckKind, MadeForm } from '../../core/checks/check-form.ts';
+import { nextForm } from '../../core/checks/next-form.ts';
+import { checksOf } from '../../core/log/check-record.ts';
+import type { Child } from '../../core/log/class-state.ts';
+import { taughtOf } from '../../core/sequence/progress.ts';
+import type { Engine } from '../engine.ts';
 import { progressOfChild } from '../memory/everyone.ts';
 import { classState } from '../memory/open-class.ts';
 import { taught } from '../memory/progress.ts';
 import { countWanted } from './choice.ts';
-import { type CheckKind, checksOf, type MadeForm, nextForm } from './engine.ts';
 
 /** What is asked of a form. */
 export interface FormWish {

@@ -1,8 +1,9 @@
+import type { CheckItem } from '../../core/checks/check-form.ts';
+import type { ItemReading } from '../../core/log/event.ts';
 import { cardName } from '../cards/card-name.ts';
 import { settings } from '../memory/settings.ts';
 import { PieceCard } from '../stage/piece-card.tsx';
 import { slipShort } from '../warm-up/slip-short.ts';
-import type { CheckItem, ItemReading } from './engine.ts';
 import { isBroken } from './marking.ts';
 import { itemText, outcomeNames, shownPieces } from './names.ts';
 

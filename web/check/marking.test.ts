@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { ItemReading } from './engine.ts';
+import type { ItemReading } from '../../core/log/event.ts';
 import { isBroken, withBroken, withHeard, withoutBroken, withWhole } from './marking.ts';
 
 const short = { kind: 'phoneme', sound: 'EH' } as const;

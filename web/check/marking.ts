@@ -1,5 +1,4 @@
-import type { Slip } from '../engine.ts';
-import type { ItemReading } from './engine.ts';
+import type { ItemReading, Slip } from '../../core/log/event.ts';
 
 /** What a tap on an item says: a card that was wrong, or one thing of the whole item. */
 export const TOOLS = ['wrong', 'self-corrected', 'hesitated', 'left-out', 'last'] as const;

@@ -1,6 +1,7 @@
-import { type Piece, piecesOf } from '../engine.ts';
+import { type Piece, piecesOf } from '../../core/boards/pieces.ts';
+import type { CheckForm, CheckItem, CheckKind } from '../../core/checks/check-form.ts';
+import type { CheckRecord } from '../../core/log/class-state.ts';
 import { classState } from '../memory/open-class.ts';
-import type { CheckForm, CheckItem, CheckKind, CheckRecord } from './engine.ts';
 
 /** What a kind of check is called. */
 export const kindNames: Readonly<Record<CheckKind, string>> = {

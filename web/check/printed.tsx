@@ -1,7 +1,7 @@
 import './printed.css';
+import { type CheckForm, rowsOf } from '../../core/checks/check-form.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
-import { type CheckForm, rowsOf } from './engine.ts';
 import { formName, itemText, kindNames } from './names.ts';
 import { PracticeNote } from './note.tsx';
 

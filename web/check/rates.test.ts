@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import type { CheckRecord, CheckScore } from './engine.ts';
+import type { CheckScore } from '../../core/checks/score-check.ts';
+import type { CheckRecord } from '../../core/log/class-state.ts';
 import { ratesOf } from './rates.ts';
 
 /** Forty right of forty-two, ninety sounds, in so many seconds; null without a clock. */

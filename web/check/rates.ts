@@ -1,4 +1,5 @@
-import type { CheckRecord, CheckScore } from './engine.ts';
+import type { CheckScore } from '../../core/checks/score-check.ts';
+import type { CheckRecord } from '../../core/log/class-state.ts';
 
 /** A shorter reading says nothing of a minute, in seconds (common practice, no source). */
 const SHORTEST = 15;

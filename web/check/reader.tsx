@@ -1,8 +1,8 @@
 import './reader.css';
+import { type CheckForm, rowsOf } from '../../core/checks/check-form.ts';
 import { today } from '../memory/day.ts';
 import { classState } from '../memory/open-class.ts';
 import { useLook } from '../stage/use-look.ts';
-import { type CheckForm, rowsOf } from './engine.ts';
 import { itemText } from './names.ts';
 
 /** The child's side: what is to be read and nothing else, from when the check begins until it ends. */

@@ -1,7 +1,8 @@
-import { likelySlips, type Slip } from '../engine.ts';
+import type { CheckForm } from '../../core/checks/check-form.ts';
+import { likelySlips } from '../../core/language/likely-slips.ts';
+import type { ItemReading, Slip } from '../../core/log/event.ts';
 import { settings } from '../memory/settings.ts';
 import { slipKey, slipShort } from '../warm-up/slip-short.ts';
-import type { CheckForm, ItemReading } from './engine.ts';
 import { type WholeMark, withHeard, withoutBroken } from './marking.ts';
 
 interface SaidSheetProps {

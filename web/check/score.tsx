@@ -1,6 +1,10 @@
 import './score.css';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { PER_ROW } from '../../core/checks/check-form.ts';
+import type { CheckScore } from '../../core/checks/score-check.ts';
+import { checksOf, readingOf } from '../../core/log/check-record.ts';
+import type { CheckRecord } from '../../core/log/class-state.ts';
 import { slipSaid } from '../after/slip-said.ts';
 import { linkTo } from '../app/route.ts';
 import { today } from '../memory/day.ts';
@@ -11,7 +15,6 @@ import { PieceCard } from '../stage/piece-card.tsx';
 import { takeOut } from './check-acts.ts';
 import { openCheck } from './choice.ts';
 import { EarlierChecks } from './earlier.tsx';
-import { type CheckRecord, type CheckScore, checksOf, PER_ROW, readingOf } from './engine.ts';
 import { formName, itemText, kindNames, outcomeNames, readerOf, shownPieces } from './names.ts';
 import { PracticeNote } from './note.tsx';
 import { ratesOf } from './rates.ts';

@@ -1,13 +1,15 @@
 import { useMemo } from 'preact/hooks';
+import { CHECK_KINDS, type MadeForm } from '../../core/checks/check-form.ts';
+import { checksOf } from '../../core/log/check-record.ts';
+import type { Child } from '../../core/log/class-state.ts';
+import { groupOf } from '../../core/log/roster-changes.ts';
 import { engine, readyEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
-import { type Child, groupOf } from '../engine.ts';
 import { everyone } from '../memory/everyone.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
 import { beginCheck } from './check-acts.ts';
 import { choose, chosen, MINUTE } from './choice.ts';
 import { EarlierChecks } from './earlier.tsx';
-import { CHECK_KINDS, checksOf, type MadeForm } from './engine.ts';
 import { formForChild } from './form-for.ts';
 import { kindNames } from './names.ts';
 import { PracticeNote } from './note.tsx';

@@ -1,10 +1,12 @@
 import './under-way.css';
 import { useState } from 'preact/hooks';
+import { PER_ROW, rowsOf } from '../../core/checks/check-form.ts';
+import type { CheckRecord } from '../../core/log/class-state.ts';
+import type { ItemReading } from '../../core/log/event.ts';
 import { Popover } from '../cards/popover.tsx';
 import { endCheck, markItem, takeOut, undoMark } from './check-acts.ts';
 import { openCheck } from './choice.ts';
 import { CheckClock, secondsOf, useMinuteOver } from './clock.tsx';
-import { type CheckRecord, type ItemReading, PER_ROW, rowsOf } from './engine.ts';
 import { MarkedItem } from './marked-item.tsx';
 import { isBroken, type Tool, type WholeMark, withBroken, withWhole } from './marking.ts';
 import { kindNames, outcomeNames, readerOf } from './names.ts';

@@ -1,5 +1,6 @@
 import { useId, useState } from 'preact/hooks';
-import { parseNames, smallGroups } from '../engine.ts';
+import { smallGroups } from '../../core/log/roster.ts';
+import { parseNames } from '../../core/words/name-sounds.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
 import { namesTyped } from './drafts.ts';
 import { addChildren } from './roster-acts.ts';

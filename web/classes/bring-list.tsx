@@ -1,6 +1,7 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
+import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { type ParsedRoster, parseRoster, tellApart } from '../../core/log/parse-roster.ts';
-import { childrenOf, WHOLE_CLASS } from '../engine.ts';
+import { childrenOf } from '../../core/log/roster.ts';
 import { classState } from '../memory/open-class.ts';
 import { listPasted } from './drafts.ts';
 import { ListPreview } from './list-preview.tsx';

@@ -1,5 +1,5 @@
+import type { DamagedLine } from '../../core/log/log-file.ts';
 import { saveText } from '../app/save-text.ts';
-import type { DamagedLine } from '../engine.ts';
 import { classState, openClass } from '../memory/open-class.ts';
 import type { Brought } from './bring-in.ts';
 import { classList, nameOfClass } from './class-list.ts';

@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { Child } from '../../core/log/class-state.ts';
 import { Popover } from '../cards/popover.tsx';
-import type { Child } from '../engine.ts';
 import { ChildSheet } from './child-sheet.tsx';
 import { toFocus } from './roster-acts.ts';
 

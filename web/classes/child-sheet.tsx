@@ -1,11 +1,6 @@
-import {
-  type Child,
-  childrenOf,
-  type Group,
-  groupOf,
-  smallGroups,
-  WHOLE_CLASS,
-} from '../engine.ts';
+import { type Child, type Group, WHOLE_CLASS } from '../../core/log/class-state.ts';
+import { childrenOf, smallGroups } from '../../core/log/roster.ts';
+import { groupOf } from '../../core/log/roster-changes.ts';
 import { linkToView } from '../known/view.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
 import { NameForm } from './name-form.tsx';

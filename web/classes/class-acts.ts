@@ -1,4 +1,5 @@
-import type { EventSpec, StoreError } from '../engine.ts';
+import type { EventSpec } from '../../core/log/event.ts';
+import type { StoreError } from '../../core/log/event-store.ts';
 import { openClass as openOnDevice } from '../log/device-log.ts';
 import { newId } from '../log/ids.ts';
 import { classState, openClass, record, recordUndoable, store } from '../memory/open-class.ts';

@@ -1,5 +1,6 @@
 import { computed, effect, signal } from '@preact/signals';
-import { type ClassHead, isOfHead, replay } from '../engine.ts';
+import { type ClassHead, isOfHead } from '../../core/log/event-store.ts';
+import { replay } from '../../core/log/replay.ts';
 import { classHeads, classState, openLastClass, store } from '../memory/open-class.ts';
 import { openLink } from '../warm-up/link.ts';
 

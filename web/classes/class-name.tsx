@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { childrenOf, smallGroups, WHOLE_CLASS } from '../engine.ts';
+import { WHOLE_CLASS } from '../../core/log/class-state.ts';
+import { childrenOf, smallGroups } from '../../core/log/roster.ts';
 import { classState } from '../memory/open-class.ts';
 import { renameClass, takeOut } from './class-acts.ts';
 import { NameForm } from './name-form.tsx';

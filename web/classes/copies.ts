@@ -1,5 +1,8 @@
+import { eventsIn } from '../../core/log/class-events.ts';
+import type { LogEvent } from '../../core/log/event.ts';
+import type { StoreError } from '../../core/log/event-store.ts';
+import { mergeEvents } from '../../core/log/merge.ts';
 import { saveText } from '../app/save-text.ts';
-import { eventsIn, type LogEvent, mergeEvents, type StoreError } from '../engine.ts';
 import type { LockError } from '../log/lock.ts';
 import { exportLog } from '../log/transfer.ts';
 import { today } from '../memory/day.ts';

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
+import { type Child, type Group, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { dragged } from '../app/drag.ts';
 import { linkTo } from '../app/route.ts';
 import { Popover } from '../cards/popover.tsx';
-import { type Child, type Group, WHOLE_CLASS } from '../engine.ts';
 import {
   chooseGroup,
   classState,

@@ -1,5 +1,7 @@
+import { type Group, WHOLE_CLASS } from '../../core/log/class-state.ts';
+import { smallGroups } from '../../core/log/roster.ts';
+import { groupOf, sharedNames } from '../../core/log/roster-changes.ts';
 import { useDrag } from '../app/drag.ts';
-import { type Group, groupOf, sharedNames, smallGroups, WHOLE_CLASS } from '../engine.ts';
 import { everyone } from '../memory/everyone.ts';
 import { classState } from '../memory/open-class.ts';
 import { GroupPanel, NO_GROUP } from './group-panel.tsx';

@@ -1,4 +1,6 @@
-import { type Group, progressOf, SEQUENCE } from '../engine.ts';
+import type { Group } from '../../core/log/class-state.ts';
+import { progressOf } from '../../core/log/standing.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
 
 /** Where a group stands, in few words: `step 30 of 136`. */
 export function placeOf({ standing }: Group): string {

@@ -1,12 +1,8 @@
 import { signal } from '@preact/signals';
-import {
-  type Child,
-  type EventSpec,
-  type Group,
-  groupBegun,
-  groupRemoved,
-  smallGroups,
-} from '../engine.ts';
+import type { Child, Group } from '../../core/log/class-state.ts';
+import type { EventSpec } from '../../core/log/event.ts';
+import { smallGroups } from '../../core/log/roster.ts';
+import { groupBegun, groupRemoved } from '../../core/log/roster-changes.ts';
 import { newId } from '../log/ids.ts';
 import { classState, nameOfGroup, recordUndoable } from '../memory/open-class.ts';
 import { askToKeep } from './kept-for-good.ts';

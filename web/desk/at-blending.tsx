@@ -1,5 +1,5 @@
+import type { Flip } from '../../core/boards/board.ts';
 import { meanings } from '../app/engine-ready.ts';
-import type { Flip } from '../engine.ts';
 
 /** Whether the word is real, and what it means. */
 export function AtBlending({ flip: { word, kind } }: { readonly flip: Flip }) {

@@ -1,5 +1,9 @@
+import {
+  correspondenceById,
+  correspondencesByGrapheme,
+} from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
 import { cardName } from '../cards/card-name.ts';
-import { correspondenceById, correspondencesByGrapheme, soundLabel } from '../engine.ts';
 import { taught } from '../memory/progress.ts';
 import { settings } from '../memory/settings.ts';
 

@@ -1,5 +1,7 @@
 import './coming.css';
-import { correspondenceById, pieceKey, soundLabel } from '../engine.ts';
+import { pieceKey } from '../../core/boards/pieces.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
 import { settings } from '../memory/settings.ts';
 import { PieceCard } from '../stage/piece-card.tsx';
 import type { Moment } from '../warm-up/moments.ts';

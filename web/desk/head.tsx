@@ -1,6 +1,6 @@
 import './head.css';
 import { useState } from 'preact/hooks';
-import type { Part } from '../engine.ts';
+import type { Part } from '../../core/log/event.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
 import type { Wish } from '../warm-up/keys.ts';
 import type { Running } from '../warm-up/run-state.ts';

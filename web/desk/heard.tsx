@@ -1,6 +1,6 @@
 import './heard.css';
+import type { Mark } from '../../core/log/class-state.ts';
 import { slipSaid } from '../after/slip-said.ts';
-import type { Mark } from '../engine.ts';
 import { classState, store } from '../memory/open-class.ts';
 import { settings } from '../memory/settings.ts';
 import { askedMark, mark, marksAt, sayHeard, slipsFor, takeBackMark } from '../warm-up/marking.ts';

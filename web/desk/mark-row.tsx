@@ -1,6 +1,6 @@
 import './mark-row.css';
+import { pieceKey } from '../../core/boards/pieces.ts';
 import { cardName } from '../cards/card-name.ts';
-import { pieceKey } from '../engine.ts';
 import { PieceCard } from '../stage/piece-card.tsx';
 import { mark, marksAt, type Which } from '../warm-up/marking.ts';
 import { cardPlaces, type Moment } from '../warm-up/moments.ts';

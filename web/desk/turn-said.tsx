@@ -1,4 +1,5 @@
-import { correspondenceById, soundLabel } from '../engine.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
 import { settings } from '../memory/settings.ts';
 import { TurnPicture } from '../stage/turn-picture.tsx';
 import { cardsOf, type Moment } from '../warm-up/moments.ts';

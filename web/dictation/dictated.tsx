@@ -1,7 +1,7 @@
 import '../look/word.css';
 import { useMemo, useState } from 'preact/hooks';
+import type { Dictation, DictationSources } from '../../core/drills/dictation.ts';
 import { Popover } from '../cards/popover.tsx';
-import type { Dictation, DictationSources } from '../engine.ts';
 import { moreToDictate, setDictation } from './dictation-made.ts';
 
 interface DictatedProps {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { SEQUENCE } from '../engine.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { newestTaught } from './dictation-made.ts';
 
 const at = (upTo: number) => ({ sequence: SEQUENCE, upTo, added: [], dropped: [] });

@@ -13,17 +13,17 @@ import {
   pipe,
   string,
 } from 'valibot';
-import { readyEngine } from '../app/engine-ready.ts';
 import {
   type Dictation,
   type DictationSources,
   dictationFor,
   fitDictation,
-  type Item,
-  itemKey,
   newestItems,
-  type Progress,
-} from '../engine.ts';
+} from '../../core/drills/dictation.ts';
+import { itemKey } from '../../core/sequence/item.ts';
+import type { Progress } from '../../core/sequence/progress.ts';
+import type { Item } from '../../core/sequence/sequence.ts';
+import { readyEngine } from '../app/engine-ready.ts';
 import { classWordsKey } from '../memory/class-words.ts';
 import { freshSeed, taughtKey } from '../memory/plan.ts';
 import { progress, taught } from '../memory/progress.ts';

@@ -1,12 +1,12 @@
 import './dictation.css';
 import '../look/print.css';
 import { useEffect, useMemo } from 'preact/hooks';
+import type { Dictation, DictationSources } from '../../core/drills/dictation.ts';
 import { CopyButton } from '../app/copy-button.tsx';
 import { engine, readyEngine, startEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
 import { fetchSentences, sentences } from '../app/sentences-ready.ts';
 import { itemShort } from '../cards/card-name.ts';
-import type { Dictation, DictationSources } from '../engine.ts';
 import { progress } from '../memory/progress.ts';
 import { FileButton } from '../sheets/file-button.tsx';
 import { Dictated } from './dictated.tsx';

@@ -1,6 +1,7 @@
-import type { Child } from '../engine.ts';
+import type { MapCell } from '../../core/learners/class-map.ts';
+import type { ChildChances } from '../../core/learners/suggest-groups.ts';
+import type { Child } from '../../core/log/class-state.ts';
 import { mapFor, taughtToChild } from './class-now.ts';
-import type { ChildChances, MapCell } from './engine.ts';
 
 /**
  * Each child's chance of reading each sound that it was taught and that one of these children at

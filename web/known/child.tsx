@@ -1,11 +1,25 @@
 import './child.css';
 import { useMemo } from 'preact/hooks';
+import { PLACES } from '../../core/language/correspondence.ts';
+import { HABITS } from '../../core/language/taught.ts';
+import type { MapCell } from '../../core/learners/class-map.ts';
+import { countConfusions } from '../../core/learners/confusions.ts';
+import { makeDay } from '../../core/learners/day.ts';
+import {
+  type Estimate,
+  estimateHabit,
+  estimatePlace,
+  type Who,
+} from '../../core/learners/estimate.ts';
+import { historiesOf } from '../../core/learners/history.ts';
+import { scheduleOf } from '../../core/learners/schedule.ts';
+import type { Child } from '../../core/log/class-state.ts';
+import { groupOf } from '../../core/log/roster-changes.ts';
 import { counted } from '../app/counted.ts';
 import { linkTo } from '../app/route.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName, habitNames } from '../cards/card-name.ts';
 import { choose } from '../check/choice.ts';
-import { type Child, groupOf, HABITS, PLACES } from '../engine.ts';
 import { today } from '../memory/day.ts';
 import { whenSaid } from '../memory/day-name.ts';
 import { everyone } from '../memory/everyone.ts';
@@ -14,17 +28,6 @@ import { classState, nameOfGroup } from '../memory/open-class.ts';
 import { mapFor, task, taughtToChild } from './class-now.ts';
 import { ConfusionTable } from './confusion-table.tsx';
 import { dueSaid } from './due-said.ts';
-import {
-  countConfusions,
-  type Estimate,
-  estimateHabit,
-  estimatePlace,
-  historiesOf,
-  type MapCell,
-  makeDay,
-  scheduleOf,
-  type Who,
-} from './engine.ts';
 import { Growth } from './growth.tsx';
 import { shareSaid } from './said.ts';
 import { Sign } from './sign.tsx';

@@ -1,11 +1,12 @@
 import './class-map.css';
 import { useState } from 'preact/hooks';
+import type { MapCell, MapRow } from '../../core/learners/class-map.ts';
+import type { Who } from '../../core/learners/estimate.ts';
 import { counted } from '../app/counted.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { mapFor, members, nameOf, rowsFor, taughtCards } from './class-now.ts';
 import { type Columns, cardsShown, columns } from './columns.ts';
-import type { MapCell, MapRow, Who } from './engine.ts';
 import { gridKeys } from './grid-keys.ts';
 import { estimateSaid } from './said.ts';
 import { Sign, SignKey } from './sign.tsx';

@@ -1,11 +1,14 @@
 import { computed, signal } from '@preact/signals';
-import { type Child, type Progress, stepOf, taughtOf, WHOLE_CLASS } from '../engine.ts';
+import { classMap, type MapRow } from '../../core/learners/class-map.ts';
+import type { Who } from '../../core/learners/estimate.ts';
+import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
+import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
+import { stepOf } from '../../core/sequence/step-of.ts';
 import { byName, progressOfChild } from '../memory/everyone.ts';
 import { knowledge, modelDay } from '../memory/knowledge.ts';
 import { children, classState, group, groupName } from '../memory/open-class.ts';
 import { progress, taught } from '../memory/progress.ts';
 import { thresholds } from '../memory/thresholds.ts';
-import { classMap, type MapRow, type Who } from './engine.ts';
 
 /** Which skill is shown: from letters to sounds, or from sounds to letters. */
 export const task = signal<'read' | 'spell'>('read');

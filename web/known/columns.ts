@@ -1,6 +1,5 @@
 import { signal } from '@preact/signals';
-import type { MapRow } from './engine.ts';
-import { shakiest } from './engine.ts';
+import { type MapRow, shakiest } from '../../core/learners/class-map.ts';
 
 /** Which cards stand in the map. */
 export type Columns = 'latest' | 'shaky' | 'all';

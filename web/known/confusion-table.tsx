@@ -1,7 +1,7 @@
+import type { Confusion } from '../../core/learners/confusions.ts';
 import { counted } from '../app/counted.ts';
 import { settings } from '../memory/settings.ts';
 import { nameOf } from './class-now.ts';
-import type { Confusion } from './engine.ts';
 import { heardSaid } from './heard-said.ts';
 import { namesSaid } from './said.ts';
 import { SoundedCard } from './sounded-card.tsx';

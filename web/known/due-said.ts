@@ -1,4 +1,4 @@
-import type { Day } from '../engine.ts';
+import type { Day } from '../../core/learners/day.ts';
 
 /** When something should come back: `today`, `in 3 days`, `for 2 days`; empty when it has no day. */
 export function dueSaid(due: Day | null, today: Day): string {

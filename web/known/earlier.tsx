@@ -1,8 +1,8 @@
+import { type GroupMove, groupMoves } from '../../core/log/group-history.ts';
 import { today } from '../memory/day.ts';
 import { whenSaid } from '../memory/day-name.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
 import { nameOf } from './class-now.ts';
-import { type GroupMove, groupMoves } from './engine.ts';
 
 /** So many moves are told; the log keeps them all. */
 const MOST = 40;

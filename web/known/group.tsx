@@ -1,4 +1,7 @@
 import './group.css';
+import type { MapRow } from '../../core/learners/class-map.ts';
+import { countConfusions } from '../../core/learners/confusions.ts';
+import { needsOf } from '../../core/learners/suggest-groups.ts';
 import { counted } from '../app/counted.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
@@ -8,7 +11,6 @@ import { thresholds } from '../memory/thresholds.ts';
 import { chancesOf } from './chances.ts';
 import { members, rowsFor, task, taughtCards } from './class-now.ts';
 import { ConfusionTable } from './confusion-table.tsx';
-import { countConfusions, type MapRow, needsOf } from './engine.ts';
 import { Needs } from './needs.tsx';
 import { Skill } from './skill.tsx';
 import { WideTable } from './wide-table.tsx';

@@ -1,6 +1,6 @@
 import { areaY, axisX, axisY, gridY, lineY, plot, ruleY } from '@observablehq/plot';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { GrowthPoint } from './engine.ts';
+import type { GrowthPoint } from '../../core/learners/growth.ts';
 
 /** What is drawn. */
 export interface GrowthPictureProps {

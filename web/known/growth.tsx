@@ -1,11 +1,13 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { makeDay } from '../../core/learners/day.ts';
+import type { Who } from '../../core/learners/estimate.ts';
+import { type GrowthPoint, growthOf } from '../../core/learners/growth.ts';
 import { cardName, itemShort } from '../cards/card-name.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
 import { modelDay, observations } from '../memory/knowledge.ts';
 import { thresholds } from '../memory/thresholds.ts';
 import { task } from './class-now.ts';
-import { type GrowthPoint, growthOf, makeDay, type Who } from './engine.ts';
 import type { GrowthPictureProps } from './growth-picture.tsx';
 import { shareSaid } from './said.ts';
 

@@ -1,5 +1,6 @@
+import { PHONEMES, type Phoneme, soundLabel } from '../../core/language/phonemes.ts';
+import { SLIPS, type Slip } from '../../core/log/event.ts';
 import { slipSaid } from '../after/slip-said.ts';
-import { PHONEMES, type Phoneme, SLIPS, type Slip, soundLabel } from '../engine.ts';
 import type { Settings } from '../memory/settings.ts';
 
 /** What was heard, as an observation has it: sounds as `said /ĭ/`, another slip in words, all else as it was written. */

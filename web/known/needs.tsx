@@ -1,5 +1,5 @@
+import type { GroupNeed } from '../../core/learners/suggest-groups.ts';
 import { nameOf } from './class-now.ts';
-import type { GroupNeed } from './engine.ts';
 import { namesSaid } from './said.ts';
 import { SoundedCard } from './sounded-card.tsx';
 

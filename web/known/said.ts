@@ -1,4 +1,4 @@
-import type { Estimate } from './engine.ts';
+import type { Estimate } from '../../core/learners/estimate.ts';
 
 /** A share as it is said, in whole percent: `78%`. */
 export function shareSaid(share: number): string {

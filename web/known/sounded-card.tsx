@@ -1,6 +1,7 @@
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import { correspondenceById, soundLabel } from '../engine.ts';
 import { settings } from '../memory/settings.ts';
 
 /** A card with its sound beside it, since one letter may have several; for ears its whole name. */

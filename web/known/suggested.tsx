@@ -1,15 +1,16 @@
 import './suggested.css';
 import { useMemo, useState } from 'preact/hooks';
+import type { Group } from '../../core/log/class-state.ts';
+import { regroup } from '../../core/log/regroup.ts';
+import { groupOf } from '../../core/log/roster-changes.ts';
 import { counted } from '../app/counted.ts';
 import { useDrag } from '../app/drag.ts';
 import { linkTo } from '../app/route.ts';
 import { Popover } from '../cards/popover.tsx';
-import { type Group, groupOf } from '../engine.ts';
 import { observations } from '../memory/knowledge.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
 import { nameOf } from './class-now.ts';
 import { Earlier } from './earlier.tsx';
-import { regroup } from './engine.ts';
 import { Needs } from './needs.tsx';
 import { namesSaid } from './said.ts';
 import { Sizes } from './sizes.tsx';

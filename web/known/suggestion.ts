@@ -1,13 +1,14 @@
 /** Groups that are suggested, and moved by hand before they are made. */
 import { signal } from '@preact/signals';
 import { array, maxLength, maxValue, minLength, minValue, number, pipe } from 'valibot';
+import { needsOf, suggestGroups } from '../../core/learners/suggest-groups.ts';
+import { regroup } from '../../core/log/regroup.ts';
 import { newId } from '../log/ids.ts';
 import { everyone } from '../memory/everyone.ts';
 import { classState, recordUndoable } from '../memory/open-class.ts';
 import { remembered } from '../memory/remembered.ts';
 import { thresholds } from '../memory/thresholds.ts';
 import { chancesOf } from './chances.ts';
-import { needsOf, regroup, suggestGroups } from './engine.ts';
 
 /** The most children of a group and the most groups. */
 export const MOST_CHILDREN = 40;

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { PUBLISHED_THRESHOLDS } from '../engine.ts';
+import { PUBLISHED_THRESHOLDS } from '../../core/learners/mastery-word.ts';
 import { thresholds } from '../memory/thresholds.ts';
 import { change } from '../memory/undo.ts';
 import { parseThresholds } from './parse-thresholds.ts';

@@ -1,4 +1,5 @@
-import { countWords, MASTERY_WORDS, type MapRow } from './engine.ts';
+import { countWords, type MapRow } from '../../core/learners/class-map.ts';
+import { MASTERY_WORDS } from '../../core/learners/mastery-word.ts';
 import { Sign } from './sign.tsx';
 
 /** How many cards there are of each word, beside its sign. */

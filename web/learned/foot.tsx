@@ -1,7 +1,7 @@
 import { computed } from '@preact/signals';
+import { setStep, taughtOf } from '../../core/sequence/progress.ts';
 import { engine, readyEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
-import { setStep, taughtOf } from '../engine.ts';
 import { progress, taught } from '../memory/progress.ts';
 
 /** How many words can be read now, and how many with the next step besides. */

@@ -1,8 +1,10 @@
 import './learned.css';
 import { useMemo, useRef, useState } from 'preact/hooks';
+import { itemKey } from '../../core/sequence/item.ts';
+import { addItem, dropItem, type Progress, setStep } from '../../core/sequence/progress.ts';
+import type { Item } from '../../core/sequence/sequence.ts';
 import { linkTo } from '../app/route.ts';
 import { itemName, itemShort } from '../cards/card-name.ts';
-import { addItem, dropItem, type Item, itemKey, type Progress, setStep } from '../engine.ts';
 import { progress, setProgress, told } from '../memory/progress.ts';
 import { Foot } from './foot.tsx';
 import { StageRow } from './stage-row.tsx';

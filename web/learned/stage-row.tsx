@@ -1,8 +1,8 @@
 import './stage-row.css';
+import { itemKey } from '../../core/sequence/item.ts';
+import type { Item, Step } from '../../core/sequence/sequence.ts';
 import { Card } from '../cards/card.tsx';
 import { itemName, itemShort } from '../cards/card-name.ts';
-import type { Item, Step } from '../engine.ts';
-import { itemKey } from '../engine.ts';
 import type { StageOfSteps } from './stages.ts';
 
 interface StageRowProps {

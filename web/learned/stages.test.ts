@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { SEQUENCE, type Step } from '../engine.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import type { Step } from '../../core/sequence/sequence.ts';
 import { stagesOf } from './stages.ts';
 
 function step(number: number, stage: string, grade: Step['grade']): Step {

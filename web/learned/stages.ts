@@ -1,4 +1,4 @@
-import type { Step } from '../engine.ts';
+import type { Step } from '../../core/sequence/sequence.ts';
 
 /** The steps of one stage, in order. A stage that is met again later is a stage of its own. */
 export interface StageOfSteps {

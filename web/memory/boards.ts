@@ -14,7 +14,7 @@ import {
   record,
   string,
 } from 'valibot';
-import type { Board } from '../engine.ts';
+import type { Board } from '../../core/boards/board.ts';
 import { remembered } from './remembered.ts';
 import { change } from './undo.ts';
 

@@ -1,5 +1,8 @@
 import { array, boolean, nullable, number, object, safeParse } from 'valibot';
-import { type EventSpec, makeStanding, SEQUENCE, WHOLE_CLASS } from '../engine.ts';
+import { WHOLE_CLASS } from '../../core/log/class-state.ts';
+import type { EventSpec } from '../../core/log/event.ts';
+import { makeStanding } from '../../core/log/standing.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { recordForGood } from './open-class.ts';
 import { itemSchema, sequenceSchema } from './sequence-schema.ts';
 import { shelf } from './shelf.ts';

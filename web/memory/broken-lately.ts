@@ -1,5 +1,6 @@
 import { computed } from '@preact/signals';
-import { type BringBack, drillsOf, toBringBack } from '../engine.ts';
+import { type BringBack, toBringBack } from '../../core/log/after-drill.ts';
+import { drillsOf } from '../../core/log/recent.ts';
 import { classState, group } from './open-class.ts';
 
 /** What the group's next warm-up should bring back, most needed first. */

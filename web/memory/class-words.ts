@@ -5,7 +5,7 @@ import {
   NO_RULES,
   type TeacherDecision,
   type TeacherRules,
-} from '../engine.ts';
+} from '../../core/words/teacher-rules.ts';
 import { classState, recordUndoable } from './open-class.ts';
 
 /** What she decided about words and sounds for her class. */

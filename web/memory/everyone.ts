@@ -1,5 +1,8 @@
 import { computed } from '@preact/signals';
-import { type Child, childrenOf, groupOf, type Progress, WHOLE_CLASS } from '../engine.ts';
+import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
+import { childrenOf } from '../../core/log/roster.ts';
+import { groupOf } from '../../core/log/roster-changes.ts';
+import type { Progress } from '../../core/sequence/progress.ts';
 import { classState } from './open-class.ts';
 import { progressAt } from './progress.ts';
 

@@ -1,5 +1,7 @@
 import { computed } from '@preact/signals';
-import { type Day, knowledgeFrom, observationsOf, parseDay } from '../engine.ts';
+import { type Day, parseDay } from '../../core/learners/day.ts';
+import { observationsOf } from '../../core/learners/evidence-from-log.ts';
+import { knowledgeFrom } from '../../core/learners/knowledge.ts';
 import { today } from './day.ts';
 import { classState } from './open-class.ts';
 

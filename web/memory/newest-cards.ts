@@ -1,4 +1,5 @@
-import { itemKey, type Progress } from '../engine.ts';
+import { itemKey } from '../../core/sequence/item.ts';
+import type { Progress } from '../../core/sequence/progress.ts';
 
 /**
  * The cards that were taught last: those of the last step that has any, without

@@ -5,17 +5,11 @@
  */
 import { computed, signal } from '@preact/signals';
 import { object, string } from 'valibot';
-import {
-  type ClassHead,
-  type ClassState,
-  childrenOf,
-  type EventSpec,
-  type Group,
-  type LogEvent,
-  replay,
-  smallGroups,
-  WHOLE_CLASS,
-} from '../engine.ts';
+import { type ClassState, type Group, WHOLE_CLASS } from '../../core/log/class-state.ts';
+import type { EventSpec, LogEvent } from '../../core/log/event.ts';
+import type { ClassHead } from '../../core/log/event-store.ts';
+import { replay } from '../../core/log/replay.ts';
+import { childrenOf, smallGroups } from '../../core/log/roster.ts';
 import type { ClassLog } from '../log/class-log.ts';
 import { createDeviceStore, openClass as openOnDevice } from '../log/device-log.ts';
 import { newId } from '../log/ids.ts';

@@ -1,5 +1,5 @@
 import { array, object, string } from 'valibot';
-import type { Sequence } from '../engine.ts';
+import type { Sequence } from '../../core/sequence/sequence.ts';
 import { remembered } from './remembered.ts';
 import { sequenceSchema } from './sequence-schema.ts';
 

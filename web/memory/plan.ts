@@ -14,8 +14,11 @@ import {
   string,
   tuple,
 } from 'valibot';
+import type { Drill } from '../../core/drills/drill.ts';
+import { PHONEMES } from '../../core/language/phonemes.ts';
+import type { Taught } from '../../core/language/taught.ts';
+import { drillsOf, recentWords } from '../../core/log/recent.ts';
 import { readyEngine } from '../app/engine-ready.ts';
-import { type Drill, drillsOf, PHONEMES, recentWords, type Taught } from '../engine.ts';
 import { brokenLately, practised } from './broken-lately.ts';
 import { classWordsKey } from './class-words.ts';
 import { today } from './day.ts';

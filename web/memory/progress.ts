@@ -1,12 +1,8 @@
 import { computed } from '@preact/signals';
-import {
-  type Group,
-  makeStanding,
-  type Progress,
-  progressOf,
-  SEQUENCE,
-  taughtOf,
-} from '../engine.ts';
+import type { Group } from '../../core/log/class-state.ts';
+import { makeStanding, progressOf } from '../../core/log/standing.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
 import { group, recordUndoable } from './open-class.ts';
 
 /** Where the group stands. */

@@ -4,7 +4,9 @@
  * warm-up is made as it was before there was any evidence.
  */
 import { computed } from '@preact/signals';
-import { makeReason, type PartWishes, planReview, type ReviewChoice } from '../engine.ts';
+import type { PartWishes } from '../../core/drills/drill-spec.ts';
+import { planReview, type ReviewChoice } from '../../core/learners/review.ts';
+import { makeReason } from '../../core/learners/review-reason.ts';
 import { brokenLately, practised } from './broken-lately.ts';
 import { knowledge, modelDay, observations } from './knowledge.ts';
 import { newestCards } from './newest-cards.ts';

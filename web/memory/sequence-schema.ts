@@ -10,7 +10,8 @@ import {
   string,
   variant,
 } from 'valibot';
-import { GRADES, HABITS } from '../engine.ts';
+import { HABITS } from '../../core/language/taught.ts';
+import { GRADES } from '../../core/sequence/sequence.ts';
 
 /** One thing that is taught, as it is remembered. */
 export const itemSchema = variant('kind', [

@@ -11,7 +11,7 @@ import {
   safeParse,
   transform,
 } from 'valibot';
-import { ROW_RULES } from '../engine.ts';
+import { ROW_RULES } from '../../core/checks/score-check.ts';
 import { remembered } from './remembered.ts';
 
 /** How sounds are written: `/ā/` as in classrooms, or the phonetic alphabet. */

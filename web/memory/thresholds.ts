@@ -1,5 +1,5 @@
 import { check, type InferOutput, maxValue, minValue, number, object, pipe } from 'valibot';
-import { PUBLISHED_THRESHOLDS } from '../engine.ts';
+import { PUBLISHED_THRESHOLDS } from '../../core/learners/mastery-word.ts';
 import { remembered } from './remembered.ts';
 
 const share = pipe(number(), minValue(0), maxValue(1));

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import { object, string } from 'valibot';
-import { type CsvProblem, parseSequenceCsv } from '../engine.ts';
+import { type CsvProblem, parseSequenceCsv } from '../../core/sequence/sequence-csv.ts';
 import { remembered } from '../memory/remembered.ts';
 import { replaceOrder } from './replace.ts';
 

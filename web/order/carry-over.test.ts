@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addItem, dropItem, type Progress, SEQUENCE, type Sequence, taughtOf } from '../engine.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { addItem, dropItem, type Progress, taughtOf } from '../../core/sequence/progress.ts';
+import type { Sequence } from '../../core/sequence/sequence.ts';
 import { carryOver } from './carry-over.ts';
 
 const steps = SEQUENCE.steps;

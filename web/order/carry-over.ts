@@ -1,4 +1,6 @@
-import { type Item, itemKey, type Progress, type Sequence } from '../engine.ts';
+import { itemKey } from '../../core/sequence/item.ts';
+import type { Progress } from '../../core/sequence/progress.ts';
+import type { Item, Sequence } from '../../core/sequence/sequence.ts';
 
 /**
  * Where the class stands in another order: the line goes after the longest

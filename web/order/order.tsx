@@ -1,7 +1,8 @@
 import './order.css';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { makeSequenceCsv } from '../../core/sequence/sequence-csv.ts';
 import { linkTo } from '../app/route.ts';
 import { saveText } from '../app/save-text.ts';
-import { makeSequenceCsv, SEQUENCE } from '../engine.ts';
 import { earlierOrders } from '../memory/orders.ts';
 import { hasOwnOrder, progress } from '../memory/progress.ts';
 import { Bring } from './bring.tsx';

@@ -1,4 +1,5 @@
-import { SEQUENCE, type Sequence } from '../engine.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import type { Sequence } from '../../core/sequence/sequence.ts';
 import { keepOrder } from '../memory/orders.ts';
 import { progress, setProgress } from '../memory/progress.ts';
 import { carryOver } from './carry-over.ts';

@@ -1,7 +1,10 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { itemKey } from '../../core/sequence/item.ts';
+import { moveStepOf } from '../../core/sequence/progress.ts';
+import type { Item, Step } from '../../core/sequence/sequence.ts';
 import { Card } from '../cards/card.tsx';
 import { itemName, itemShort } from '../cards/card-name.ts';
-import { type Item, itemKey, moveStepOf, SEQUENCE, type Step } from '../engine.ts';
 import { progress, setProgress } from '../memory/progress.ts';
 
 /** Every step on a line of its own, with the two buttons that move it. */

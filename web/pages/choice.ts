@@ -1,10 +1,10 @@
 import { computed } from '@preact/signals';
 import { type InferOutput, object, picklist, string } from 'valibot';
+import type { Child } from '../../core/log/class-state.ts';
+import { PAGES } from '../../core/log/event.ts';
 import { asked, takeAsked } from '../app/route.ts';
-import type { Child } from '../engine.ts';
 import { everyone } from '../memory/everyone.ts';
 import { remembered } from '../memory/remembered.ts';
-import { PAGES } from './engine.ts';
 
 /** What can be handed on: three pages, and everything as tables. */
 export const WAYS = [...PAGES, 'tables'] as const;

@@ -1,15 +1,15 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { homePractice } from '../../core/drills/home-practice.ts';
+import type { Child } from '../../core/log/class-state.ts';
 import { readyEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
 import { fetchSentences, sentences } from '../app/sentences-ready.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import type { Child } from '../engine.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
 import { knowledge, modelDay } from '../memory/knowledge.ts';
 import { thresholds } from '../memory/thresholds.ts';
-import { homePractice } from './engine.ts';
 import { HerLine } from './her-line.tsx';
 import { practisedBy } from './practised.ts';
 

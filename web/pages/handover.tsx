@@ -1,10 +1,12 @@
 import { useMemo } from 'preact/hooks';
+import { countWords } from '../../core/learners/class-map.ts';
+import { checksOf } from '../../core/log/check-record.ts';
+import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName, itemShort } from '../cards/card-name.ts';
 import { kindNames } from '../check/names.ts';
 import { PracticeNote } from '../check/note.tsx';
 import { scoreOf } from '../check/scored.ts';
-import { type Child, WHOLE_CLASS } from '../engine.ts';
 import { members, taughtToChild } from '../known/class-now.ts';
 import { Sign } from '../known/sign.tsx';
 import { today } from '../memory/day.ts';
@@ -13,7 +15,6 @@ import { everyone } from '../memory/everyone.ts';
 import { knowledge } from '../memory/knowledge.ts';
 import { classState, group, groupName } from '../memory/open-class.ts';
 import { progress, taught } from '../memory/progress.ts';
-import { checksOf, countWords } from './engine.ts';
 import { HerLine } from './her-line.tsx';
 import { cellsOf } from './of-child.ts';
 

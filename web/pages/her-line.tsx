@@ -1,9 +1,9 @@
 import { useEffect } from 'preact/hooks';
 import { record as recordOf, string } from 'valibot';
-import type { EventSpec } from '../engine.ts';
+import { lineKey } from '../../core/log/class-state.ts';
+import type { EventSpec, PAGES } from '../../core/log/event.ts';
 import { classState, recordForGood } from '../memory/open-class.ts';
 import { remembered } from '../memory/remembered.ts';
-import { lineKey, type PAGES } from './engine.ts';
 
 /**
  * What she types is on this device's shelf at once, and goes into the log when

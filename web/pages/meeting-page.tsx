@@ -1,4 +1,7 @@
 import { useMemo } from 'preact/hooks';
+import { countWords, type MapCell } from '../../core/learners/class-map.ts';
+import { checksOf } from '../../core/log/check-record.ts';
+import type { CheckRecord, Child } from '../../core/log/class-state.ts';
 import { counted } from '../app/counted.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
@@ -6,7 +9,6 @@ import { kindNames } from '../check/names.ts';
 import { PracticeNote } from '../check/note.tsx';
 import { ratesOf } from '../check/rates.ts';
 import { scoreOf } from '../check/scored.ts';
-import type { Child } from '../engine.ts';
 import { ConfusionTable } from '../known/confusion-table.tsx';
 import { shareSaid } from '../known/said.ts';
 import { Sign } from '../known/sign.tsx';
@@ -14,7 +16,6 @@ import { today } from '../memory/day.ts';
 import { dayName, whenSaid } from '../memory/day-name.ts';
 import { knowledge } from '../memory/knowledge.ts';
 import { classState } from '../memory/open-class.ts';
-import { type CheckRecord, checksOf, countWords, type MapCell } from './engine.ts';
 import { HerLine } from './her-line.tsx';
 import { ownCells, ownConfusions, placeOfChild } from './of-child.ts';
 

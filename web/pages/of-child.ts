@@ -1,10 +1,13 @@
-import { type Child, groupOf, taughtOf, WHOLE_CLASS } from '../engine.ts';
+import { classMap, type MapCell } from '../../core/learners/class-map.ts';
+import { type Confusion, countConfusions } from '../../core/learners/confusions.ts';
+import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
+import { groupOf } from '../../core/log/roster-changes.ts';
+import { taughtOf } from '../../core/sequence/progress.ts';
 import { taughtToChild } from '../known/class-now.ts';
 import { progressOfChild } from '../memory/everyone.ts';
 import { knowledge, modelDay, observations } from '../memory/knowledge.ts';
 import { classState, nameOfGroup } from '../memory/open-class.ts';
 import { thresholds } from '../memory/thresholds.ts';
-import { type Confusion, classMap, countConfusions, type MapCell } from './engine.ts';
 
 /** What a child knows of each card that its group was taught, in the order of the teaching. */
 export function cellsOf({ id }: Child, cards: readonly string[]): readonly MapCell[] {

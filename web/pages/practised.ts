@@ -1,7 +1,8 @@
-import type { Child } from '../engine.ts';
+import type { Practised } from '../../core/drills/home-practice.ts';
+import { canRead } from '../../core/learners/can-read.ts';
+import type { Child } from '../../core/log/class-state.ts';
 import { knowledge, modelDay } from '../memory/knowledge.ts';
 import { thresholds } from '../memory/thresholds.ts';
-import { canRead, type Practised } from './engine.ts';
 import { ownCells, placeOfChild } from './of-child.ts';
 
 /** What a child can practise at home: only what it reads rightly, what is growing in most of it. */

@@ -1,10 +1,10 @@
+import { CLASS_TABLES, type ClassTable, makeClassTable } from '../../core/learners/class-tables.ts';
 import { saveText } from '../app/save-text.ts';
 import { today } from '../memory/day.ts';
 import { knowledge, modelDay, observations } from '../memory/knowledge.ts';
 import { classState } from '../memory/open-class.ts';
 import { settings } from '../memory/settings.ts';
 import { thresholds } from '../memory/thresholds.ts';
-import { CLASS_TABLES, type ClassTable, makeClassTable } from './engine.ts';
 
 /** Everything that was noted, as files that any spreadsheet opens, each column explained. */
 export function Tables() {

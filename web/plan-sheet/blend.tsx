@@ -1,6 +1,8 @@
 import '../look/word.css';
+import type { Flip } from '../../core/boards/board.ts';
+import type { Drill } from '../../core/drills/drill.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
 import { Card } from '../cards/card.tsx';
-import { type Drill, type Flip, soundLabel } from '../engine.ts';
 import { settings } from '../memory/settings.ts';
 
 const pileNames = ['beginnings', 'vowels', 'endings'];

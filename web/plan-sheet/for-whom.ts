@@ -1,4 +1,4 @@
-import { WHOLE_CLASS } from '../engine.ts';
+import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { classState, group, groupName } from '../memory/open-class.ts';
 
 /** For whom today's plan is, in words: the class where it has a name, and the group at work. */

@@ -1,9 +1,9 @@
 import '../look/print.css';
 import './plan-sheet.css';
 import { useEffect } from 'preact/hooks';
+import type { Drill } from '../../core/drills/drill.ts';
 import { engine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
-import type { Drill } from '../engine.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
 import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';

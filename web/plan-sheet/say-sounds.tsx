@@ -1,5 +1,7 @@
+import type { AuditorySound } from '../../core/drills/drill.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
 import { Card } from '../cards/card.tsx';
-import { type AuditorySound, correspondenceById, soundLabel } from '../engine.ts';
 import { settings } from '../memory/settings.ts';
 
 /** Part 2: the sounds to say, each with every spelling that children write. */

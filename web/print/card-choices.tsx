@@ -1,5 +1,6 @@
+import { RING_COUNTS } from '../../print/binder.ts';
+import { TURNS } from '../../print/duplex.ts';
 import { type Choices, choices, choose, SOURCES } from './choices.ts';
-import { RING_COUNTS, TURNS } from './engine.ts';
 import { Check, Paper, Radios, Select, Whole } from './fields.tsx';
 
 const sourceNames: Readonly<Record<Choices['source'], string>> = {

@@ -12,8 +12,12 @@ import {
   pipe,
   string,
 } from 'valibot';
+import { CHECK_KINDS } from '../../core/checks/check-form.ts';
+import { RING_COUNTS } from '../../print/binder.ts';
+import { TURNS } from '../../print/duplex.ts';
+import { PAPERS } from '../../print/paper.ts';
+import { SLIDE_BLENDINGS } from '../../print/slide-notes.ts';
 import { remembered } from '../memory/remembered.ts';
-import { CHECK_KINDS, PAPERS, RING_COUNTS, SLIDE_BLENDINGS, TURNS } from './engine.ts';
 import { THINGS } from './things.ts';
 
 /** Which cards: all taught, new this week, those of some steps, today's board, the board on the table, none but her own. */

@@ -10,13 +10,14 @@ import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo } from '../../core/sequence/teach.ts';
 import type { WordScreen } from '../../core/words/screen.ts';
 import { decideWord, NO_RULES, screenForClass } from '../../core/words/teacher-rules.ts';
+import { inks } from '../../print/ink.ts';
 import type { Page } from '../../print/page.ts';
 import { points } from '../../print/paper.ts';
+import { openTypeface } from '../../print/typeface.ts';
 import { ANDIKA } from '../../print/typeface-files.ts';
 import { ANY_WORD } from '../words/wish.ts';
 import { type Choices, choices as initial } from './choices.ts';
 import { chosenSheet, type SheetStock } from './chosen-sheet.ts';
-import { inks, openTypeface } from './engine.ts';
 import { isSheet, type SheetKind, THINGS } from './things.ts';
 
 const { resolve } = createRequire(import.meta.url);

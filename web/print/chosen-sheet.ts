@@ -1,25 +1,24 @@
-import type { Board, Dictation, DictationSources, Drill, Taught } from '../engine.ts';
+import type { Board } from '../../core/boards/board.ts';
+import { shapeById } from '../../core/boards/shape-list.ts';
+import { makeWordTable } from '../../core/boards/word-table.ts';
+import type { MadeForm } from '../../core/checks/check-form.ts';
+import type { Dictation, DictationSources } from '../../core/drills/dictation.ts';
+import type { Drill } from '../../core/drills/drill.ts';
+import { homePractice, type Practised } from '../../core/drills/home-practice.ts';
+import type { Taught } from '../../core/language/taught.ts';
+import { asWritten } from '../../core/words/as-written.ts';
+import { boardSheet, boardWords } from '../../print/sheets/board-sheet.ts';
+import { checkSheet } from '../../print/sheets/check-sheet.ts';
+import { dictationSheet } from '../../print/sheets/dictation-sheet.ts';
+import { homeSheet } from '../../print/sheets/home-sheet.ts';
+import { planSheet } from '../../print/sheets/plan-sheet.ts';
+import type { SheetLook } from '../../print/sheets/sheet-look.ts';
+import { wordsSheet } from '../../print/sheets/words-sheet.ts';
 import { find } from '../words/find.ts';
 import { isFitEntry } from '../words/fit-entries.ts';
 import type { Wish } from '../words/wish.ts';
 import type { Choices } from './choices.ts';
 import type { Chosen } from './chosen.ts';
-import {
-  asWritten,
-  boardSheet,
-  boardWords,
-  checkSheet,
-  dictationSheet,
-  homePractice,
-  homeSheet,
-  type MadeForm,
-  makeWordTable,
-  type Practised,
-  planSheet,
-  type SheetLook,
-  shapeById,
-  wordsSheet,
-} from './engine.ts';
 import type { SheetKind } from './things.ts';
 
 /** What sheets are made of, each part asked only when it is wanted. */

@@ -6,11 +6,12 @@ import type { Board } from '../../core/boards/board.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { makeProgress, taughtOf } from '../../core/sequence/progress.ts';
 import { screenText } from '../../core/words/own-text.ts';
+import { inks } from '../../print/ink.ts';
+import { openTypeface } from '../../print/typeface.ts';
 import { ANDIKA } from '../../print/typeface-files.ts';
 import type { Engine } from '../engine.ts';
 import { type Choices, choices as initial } from './choices.ts';
 import { chosenPages as pagesOf, type Stock } from './chosen.ts';
-import { inks, openTypeface } from './engine.ts';
 import type { CardThing } from './things.ts';
 
 const { resolve } = createRequire(import.meta.url);

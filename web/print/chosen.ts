@@ -1,20 +1,20 @@
-import type { Board, Engine, Progress, Taught } from '../engine.ts';
+import { searchTable } from '../../core/boards/best-board.ts';
+import type { Board } from '../../core/boards/board.ts';
+import { shapeById } from '../../core/boards/shape-list.ts';
+import { cardsTaught } from '../../core/boards/taught-cards.ts';
+import { makeWordTable } from '../../core/boards/word-table.ts';
+import type { Taught } from '../../core/language/taught.ts';
+import type { Progress } from '../../core/sequence/progress.ts';
+import { screenText } from '../../core/words/own-text.ts';
+import { cardPages } from '../../print/cards/card-pages.ts';
+import type { CardLook } from '../../print/cards/front.ts';
+import { ownCard, paperCard } from '../../print/cards/paper-card.ts';
+import { stripPages } from '../../print/cards/strip-pages.ts';
+import { withoutTwins } from '../../print/cards/twins.ts';
+import type { Page } from '../../print/page.ts';
+import type { Typeface } from '../../print/typeface.ts';
+import type { Engine } from '../engine.ts';
 import type { Choices } from './choices.ts';
-import {
-  type CardLook,
-  cardPages,
-  cardsTaught,
-  makeWordTable,
-  ownCard,
-  type Page,
-  paperCard,
-  screenText,
-  searchTable,
-  shapeById,
-  stripPages,
-  type Typeface,
-  withoutTwins,
-} from './engine.ts';
 import type { CardThing } from './things.ts';
 
 /** What there is to choose from. */

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import { PAPERS } from '../../print/paper.ts';
 import { type Choices, choices, choose } from './choices.ts';
-import { PAPERS } from './engine.ts';
 
 interface RadiosProps<Option extends string | number | boolean> {
   readonly title: string;

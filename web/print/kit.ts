@@ -3,8 +3,9 @@ import bold from '@fontsource/andika/files/andika-latin-700-normal.woff?url';
 import regularMarks from '@fontsource/andika/files/andika-latin-ext-400-normal.woff?url';
 import boldMarks from '@fontsource/andika/files/andika-latin-ext-700-normal.woff?url';
 import { signal } from '@preact/signals';
+import type { Picture, Pictures } from '../../print/picture.ts';
 import picturesUrl from '../../print/pictures/pictures.json?url';
-import { openTypeface, type Picture, type Pictures, type Typeface } from './engine.ts';
+import { openTypeface, type Typeface } from '../../print/typeface.ts';
 
 /** What printing needs beside its code: letters and pictures. */
 export interface Kit {

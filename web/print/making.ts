@@ -2,12 +2,20 @@
  * What her choices make, from what the app knows now: every page to look at, and the file when she
  * wants it. Signals are read here, so that a component which calls it follows them.
  */
+
+import type { Drill } from '../../core/drills/drill.ts';
+import type { Practised } from '../../core/drills/home-practice.ts';
+import type { Child } from '../../core/log/class-state.ts';
+import { rareMeanings } from '../../core/words/meanings.ts';
+import { readLetters } from '../../print/glyphs.ts';
+import { inks } from '../../print/ink.ts';
+import { runSlides } from '../../print/slides.ts';
 import { meanings } from '../app/engine-ready.ts';
 import { sentences } from '../app/sentences-ready.ts';
 import { formForAnyone, formForChild } from '../check/form-for.ts';
 import { formName } from '../check/names.ts';
 import { dictation, newestTaught } from '../dictation/dictation-made.ts';
-import type { Child, Drill, Engine } from '../engine.ts';
+import type { Engine } from '../engine.ts';
 import { boardOnTable } from '../memory/boards.ts';
 import { today } from '../memory/day.ts';
 import { dayName } from '../memory/day-name.ts';
@@ -28,7 +36,6 @@ import { wish } from '../words/wish.ts';
 import type { Choices } from './choices.ts';
 import { type Chosen, chosenPages } from './chosen.ts';
 import { chosenSheet } from './chosen-sheet.ts';
-import { inks, type Practised, rareMeanings, readLetters, runSlides } from './engine.ts';
 import type { Kit } from './kit.ts';
 import { type CardThing, isOfCards, isSheet, type SheetKind } from './things.ts';
 import { newThisWeek } from './this-week.ts';

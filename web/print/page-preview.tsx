@@ -1,5 +1,5 @@
 import { memo } from 'preact/compat';
-import type { Mark } from './engine.ts';
+import type { Mark } from '../../print/page.ts';
 import type { View } from './view.ts';
 
 interface PagePreviewProps {

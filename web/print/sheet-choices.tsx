@@ -1,10 +1,10 @@
+import { CHECK_KINDS } from '../../core/checks/check-form.ts';
 import { linkTo, type Screen } from '../app/route.ts';
 import { kindNames } from '../check/names.ts';
 import { everyone } from '../memory/everyone.ts';
 import { groupName } from '../memory/open-class.ts';
 import { WhichBoard } from './card-choices.tsx';
 import { choices, choose, LENGTHS } from './choices.ts';
-import { CHECK_KINDS } from './engine.ts';
 import { Paper, Radios, Select } from './fields.tsx';
 import { chosenReader } from './making.ts';
 import type { SheetKind } from './things.ts';

@@ -1,4 +1,4 @@
-import { CARD_KINDS } from './engine.ts';
+import { CARD_KINDS } from '../../print/cards/grid.ts';
 
 /** Sheets of paper that are no cards. */
 const SHEETS = ['board', 'plan', 'dictation', 'words', 'home', 'check'] as const;

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { LogEvent } from '../../core/log/event.ts';
+import { replay } from '../../core/log/replay.ts';
 import { makeStanding } from '../../core/log/standing.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { makeProgress, taughtOf } from '../../core/sequence/progress.ts';
-import { replay, SEQUENCE, WHOLE_CLASS } from '../engine.ts';
 import { newestCards } from '../memory/newest-cards.ts';
 import { newThisWeek } from './this-week.ts';
 

@@ -1,12 +1,9 @@
-import {
-  type ClassState,
-  eventsIn,
-  type Progress,
-  progressOf,
-  replay,
-  SEQUENCE,
-  taughtOf,
-} from '../engine.ts';
+import { eventsIn } from '../../core/log/class-events.ts';
+import type { ClassState } from '../../core/log/class-state.ts';
+import { replay } from '../../core/log/replay.ts';
+import { progressOf } from '../../core/log/standing.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
 import { newestCards } from '../memory/newest-cards.ts';
 
 const WEEK = 7 * 86_400_000;

@@ -1,13 +1,6 @@
-import {
-  box,
-  type Mark,
-  outlinePath,
-  type Page,
-  pageSize,
-  SLIDE,
-  SLIDE_GROUND,
-  type Slide,
-} from './engine.ts';
+import { outlinePath } from '../../print/outline-path.ts';
+import { box, type Mark, type Page, pageSize } from '../../print/page.ts';
+import { SLIDE, SLIDE_GROUND, type Slide } from '../../print/slide.ts';
 
 /** What the preview draws: a page or a slide. Lengths are mm. */
 export interface View {

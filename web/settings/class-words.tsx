@@ -1,15 +1,11 @@
 import './class-words.css';
 import { useState } from 'preact/hooks';
+import { PHONEMES, soundLabel } from '../../core/language/phonemes.ts';
+import type { Screened } from '../../core/words/screen.ts';
+import { decisionsInForce, type TeacherDecision } from '../../core/words/teacher-rules.ts';
 import { readyEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
-import {
-  decisionsInForce,
-  type Engine,
-  PHONEMES,
-  type Screened,
-  soundLabel,
-  type TeacherDecision,
-} from '../engine.ts';
+import type { Engine } from '../engine.ts';
 import { rules, settleSounds, settleWord, unsettle } from '../memory/class-words.ts';
 import { settings } from '../memory/settings.ts';
 

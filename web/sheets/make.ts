@@ -5,6 +5,8 @@
  */
 
 import type { WordTable } from '../../core/boards/word-table.ts';
+import type { Dictation } from '../../core/drills/dictation.ts';
+import type { Drill } from '../../core/drills/drill.ts';
 import { rareMeanings } from '../../core/words/meanings.ts';
 import { makePdf } from '../../print/document.ts';
 import { readLetters } from '../../print/glyphs.ts';
@@ -16,8 +18,7 @@ import { planSheet } from '../../print/sheets/plan-sheet.ts';
 import type { SheetLook } from '../../print/sheets/sheet-look.ts';
 import { wordsSheet } from '../../print/sheets/words-sheet.ts';
 import { runSlides } from '../../print/slides.ts';
-import type { Dictation, Drill, Engine } from '../engine.ts';
-import { loadMeanings } from '../engine.ts';
+import { type Engine, loadMeanings } from '../engine.ts';
 import { settings } from '../memory/settings.ts';
 import { choices } from '../print/choices.ts';
 import { fetchKit, kit } from '../print/kit.ts';

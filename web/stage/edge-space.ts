@@ -1,4 +1,4 @@
-import type { Space } from '../engine.ts';
+import type { Space } from '../../core/boards/row-layout.ts';
 
 /** Where the teacher's edge lies: along a side, along the foot of a narrow screen, or nowhere. */
 export type Edge = 'side' | 'foot' | 'none';

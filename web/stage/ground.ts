@@ -1,4 +1,4 @@
-import { CARD_HEIGHT, type RowLayout, type Space } from '../engine.ts';
+import { CARD_HEIGHT, type RowLayout, type Space } from '../../core/boards/row-layout.ts';
 
 /** Where things stand from top to bottom, in pixels. */
 export interface Ground {

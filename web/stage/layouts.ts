@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { layOut, pieceKey, type RowLayout, type Space } from '../engine.ts';
+import { pieceKey } from '../../core/boards/pieces.ts';
+import { layOut, type RowLayout, type Space } from '../../core/boards/row-layout.ts';
 import type { Moment } from '../warm-up/moments.ts';
 import { besideEdge, type Edge } from './edge-space.ts';
 import { measurePieces } from './measure.tsx';

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { type Piece, pieceKey } from '../engine.ts';
+import { type Piece, pieceKey } from '../../core/boards/pieces.ts';
 import { PieceCard } from './piece-card.tsx';
 
 /** The size at which cards are measured, in pixels; large, so that rounding does not count. */

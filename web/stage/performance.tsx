@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { sweptTo } from '../../core/boards/row-layout.ts';
 import { goTo } from '../app/route.ts';
-import { sweptTo } from '../engine.ts';
 import { setSettings, settings } from '../memory/settings.ts';
 import type { Wish } from '../warm-up/keys.ts';
 import { momentName } from '../warm-up/moment-name.ts';

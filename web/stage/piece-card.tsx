@@ -1,5 +1,6 @@
+import type { Piece } from '../../core/boards/pieces.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
 import { Card } from '../cards/card.tsx';
-import { correspondenceById, type Piece } from '../engine.ts';
 
 /** One piece of a row: a card, or the arch or the silent e of a split card. */
 export function PieceCard({ piece }: { readonly piece: Piece }) {

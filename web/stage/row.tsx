@@ -1,5 +1,6 @@
 import './row.css';
-import { type Piece, pieceKey, type RowLayout } from '../engine.ts';
+import { type Piece, pieceKey } from '../../core/boards/pieces.ts';
+import type { RowLayout } from '../../core/boards/row-layout.ts';
 import { PieceCard } from './piece-card.tsx';
 
 interface RowProps {

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { stepOf } from '../../core/sequence/step-of.ts';
 import { taughtUpTo } from '../../core/sequence/teach.ts';
+import { judgePassage } from '../../core/texts/passage.ts';
 import { builtLexicon } from '../../test/built-lexicon.ts';
-import { judgePassage, SEQUENCE, stepOf } from '../engine.ts';
 import { becauseSaid } from './because.ts';
 
 const standing = { sequence: SEQUENCE, upTo: 20, notation: 'classroom' } as const;

@@ -1,13 +1,13 @@
-import { habitNames } from '../cards/card-name.ts';
 import {
   correspondenceById,
   correspondencesByGrapheme,
-  isHabit,
-  type JudgedWord,
-  type Sequence,
-  soundLabel,
-  stepOf,
-} from '../engine.ts';
+} from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
+import { isHabit } from '../../core/language/taught.ts';
+import type { Sequence } from '../../core/sequence/sequence.ts';
+import { stepOf } from '../../core/sequence/step-of.ts';
+import type { JudgedWord } from '../../core/texts/passage.ts';
+import { habitNames } from '../cards/card-name.ts';
 import type { Settings } from '../memory/settings.ts';
 
 /** What the reasons are said against: the order, the place in it, and how sounds are written. */

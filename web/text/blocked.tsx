@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { JudgedWord, Passage } from '../engine.ts';
+import type { JudgedWord, Passage } from '../../core/texts/passage.ts';
 import { taught } from '../memory/progress.ts';
 import { becauseSaid, type Standing } from './because.ts';
 

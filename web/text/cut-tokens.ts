@@ -1,4 +1,4 @@
-import type { Token } from '../engine.ts';
+import type { Token } from '../../core/texts/tokens.ts';
 
 /** The tokens up to and with the `count`-th word; all of them where there are no more words. */
 export function cutTokens(tokens: readonly Token[], count: number): readonly Token[] {

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import type { Passage } from '../engine.ts';
+import type { Passage } from '../../core/texts/passage.ts';
 import { becauseSaid, type Standing } from './because.ts';
 import { cutTokens, runsOf } from './cut-tokens.ts';
 import { WhyTip } from './why-tip.tsx';

@@ -1,8 +1,8 @@
 import './text.css';
 import '../look/print.css';
 import { useMemo } from 'preact/hooks';
+import { judgePassage } from '../../core/texts/passage.ts';
 import { engine, readyEngine, startEngine } from '../app/engine-ready.ts';
-import { judgePassage } from '../engine.ts';
 import { progress, taught } from '../memory/progress.ts';
 import { settings } from '../memory/settings.ts';
 import type { Standing } from './because.ts';

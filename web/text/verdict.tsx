@@ -1,4 +1,4 @@
-import { type Passage, stepForShare } from '../engine.ts';
+import { type Passage, stepForShare } from '../../core/texts/passage.ts';
 import type { Standing } from './because.ts';
 import { Chart } from './chart.tsx';
 import { percent } from './percent.ts';

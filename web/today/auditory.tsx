@@ -1,10 +1,12 @@
 import { useState } from 'preact/hooks';
+import type { AuditorySound, Drill } from '../../core/drills/drill.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
 import { readyEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { Popover } from '../cards/popover.tsx';
-import { type AuditorySound, correspondenceById, type Drill, soundLabel } from '../engine.ts';
 import { setDrill } from '../memory/plan.ts';
 import { progress, taught } from '../memory/progress.ts';
 import { settings } from '../memory/settings.ts';

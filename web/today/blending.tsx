@@ -1,9 +1,10 @@
 import { useMemo } from 'preact/hooks';
+import { makeBoardLink } from '../../core/boards/board-link.ts';
+import type { Drill } from '../../core/drills/drill.ts';
 import { readyEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import { type Drill, makeBoardLink } from '../engine.ts';
 import { taught } from '../memory/progress.ts';
 import { BoardPractice } from './board-practice.tsx';
 import { Flips } from './flips.tsx';

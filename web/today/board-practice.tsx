@@ -1,6 +1,6 @@
+import type { Board } from '../../core/boards/board.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import type { Board } from '../engine.ts';
 import { reasonToRead, wantedOnBoard } from '../memory/review.ts';
 
 /** The cards that were laid on the board for practice, each with why. */

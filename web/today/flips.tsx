@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import '../look/word.css';
+import type { Flip } from '../../core/boards/board.ts';
+import type { Drill } from '../../core/drills/drill.ts';
+import { dropFlip } from '../../core/drills/edit-drill.ts';
 import { meanings, readyEngine } from '../app/engine-ready.ts';
 import { Popover } from '../cards/popover.tsx';
-import { type Drill, dropFlip, type Flip } from '../engine.ts';
 import { settleWord } from '../memory/class-words.ts';
 import { setDrill } from '../memory/plan.ts';
 import { taught } from '../memory/progress.ts';

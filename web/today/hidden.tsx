@@ -1,7 +1,9 @@
 import './hidden.css';
 import { useMemo } from 'preact/hooks';
+import type { OutcomeCounts } from '../../core/boards/best-board.ts';
+import type { Board } from '../../core/boards/board.ts';
+import type { HiddenWord } from '../../core/words/screen-report.ts';
 import { readyEngine } from '../app/engine-ready.ts';
-import type { Board, HiddenWord, OutcomeCounts } from '../engine.ts';
 import { settleWord } from '../memory/class-words.ts';
 import { taught } from '../memory/progress.ts';
 

@@ -1,4 +1,5 @@
-import { type Sequence, stepOf } from '../engine.ts';
+import type { Sequence } from '../../core/sequence/sequence.ts';
+import { stepOf } from '../../core/sequence/step-of.ts';
 
 /** Card ids, those taught last first; what no step teaches goes last. */
 export function newestFirst(ids: readonly string[], sequence: Sequence): readonly string[] {

@@ -1,4 +1,6 @@
-import { itemKey, type Progress, stepOf } from '../engine.ts';
+import { itemKey } from '../../core/sequence/item.ts';
+import type { Progress } from '../../core/sequence/progress.ts';
+import { stepOf } from '../../core/sequence/step-of.ts';
 import { newestCards } from '../memory/newest-cards.ts';
 import { reasonToRead, reasonToSpell } from '../memory/review.ts';
 

@@ -1,6 +1,6 @@
+import type { Drill } from '../../core/drills/drill.ts';
 import { goTo } from '../app/route.ts';
 import { openStage } from '../desk/stage-window.ts';
-import type { Drill } from '../engine.ts';
 import { enterFullScreen } from '../stage/full-screen.ts';
 import { finish, resume, start, unfinished } from '../warm-up/running.ts';
 import { goOnOrStart } from '../warm-up/take-up.ts';

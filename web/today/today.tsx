@@ -1,9 +1,9 @@
 import './today.css';
 import { useEffect } from 'preact/hooks';
+import { drillsOf } from '../../core/log/recent.ts';
 import { counted } from '../app/counted.ts';
 import { engine, startEngine } from '../app/engine-ready.ts';
 import { linkTo } from '../app/route.ts';
-import { drillsOf } from '../engine.ts';
 import { classState, group } from '../memory/open-class.ts';
 import { drill, ensureDrill, freshSeed, remakeDrill, wishes } from '../memory/plan.ts';
 import { Auditory } from './auditory.tsx';

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
+import type { Drill } from '../../core/drills/drill.ts';
 import { readyEngine } from '../app/engine-ready.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { Popover } from '../cards/popover.tsx';
-import type { Drill } from '../engine.ts';
 import { setDrill } from '../memory/plan.ts';
 import { progress, taught } from '../memory/progress.ts';
 import { newestFirst } from './newest-first.ts';

@@ -1,4 +1,5 @@
-import { contrastChoices, correspondenceById } from '../engine.ts';
+import { contrastChoices } from '../../core/drills/contrasts.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
 import { freshSeed, remakeDrill, type Wishes, wishes } from '../memory/plan.ts';
 import { taught } from '../memory/progress.ts';
 

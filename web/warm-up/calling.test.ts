@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { makeRandom, nextChildren } from '../engine.ts';
+import { nextChildren } from '../../core/log/next-child.ts';
+import { makeRandom } from '../../core/random.ts';
 import {
   type Calling,
   callAfter,

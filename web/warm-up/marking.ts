@@ -4,7 +4,8 @@
  * the next card closes the question.
  */
 import { computed } from '@preact/signals';
-import { type LikelySlip, likelySlips, type Mark, WORD_SLIPS } from '../engine.ts';
+import { type LikelySlip, likelySlips, WORD_SLIPS } from '../../core/language/likely-slips.ts';
+import type { Mark } from '../../core/log/class-state.ts';
 import { takeBack } from '../memory/open-class.ts';
 import { readerAt } from './calling.ts';
 import { cardsOf, type Moment } from './moments.ts';

@@ -1,5 +1,5 @@
+import { correspondenceById } from '../../core/language/correspondences.ts';
 import { cardName } from '../cards/card-name.ts';
-import { correspondenceById } from '../engine.ts';
 import type { Moment } from './moments.ts';
 import type { Standing } from './standing.ts';
 

@@ -1,4 +1,6 @@
-import { type AuditorySound, type Drill, type Flip, type Piece, piecesOf } from '../engine.ts';
+import type { Flip } from '../../core/boards/board.ts';
+import { type Piece, piecesOf } from '../../core/boards/pieces.ts';
+import type { AuditorySound, Drill } from '../../core/drills/drill.ts';
 
 /**
  * What the class does at one moment of the warm-up; the three parts come in this

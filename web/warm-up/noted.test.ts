@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Drill, DrillRecord, EventSpec } from '../engine.ts';
+import type { Drill } from '../../core/drills/drill.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
+import type { EventSpec } from '../../core/log/event.ts';
 import { callNobody } from './calling.ts';
 import { momentsOf } from './moments.ts';
 import { beginningOf, changeOf, eventsBetween } from './noted.ts';

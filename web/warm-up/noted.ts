@@ -1,5 +1,6 @@
 /** What the log is told of a warm-up: pure, from how it stood before and after. */
-import type { DrillRecord, EventSpec } from '../engine.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
+import type { EventSpec } from '../../core/log/event.ts';
 import { readerAt } from './calling.ts';
 import { cardsOf, type Moment, momentsOf } from './moments.ts';
 import type { Running } from './run-state.ts';

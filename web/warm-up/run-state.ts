@@ -1,4 +1,4 @@
-import type { Drill } from '../engine.ts';
+import type { Drill } from '../../core/drills/drill.ts';
 import type { Calling } from './calling.ts';
 import type { Blending, Standing } from './standing.ts';
 

@@ -6,8 +6,12 @@
  * is noted after the next frame; a mark is noted at once.
  */
 import { computed, signal } from '@preact/signals';
-import type { Drill, DrillRecord, EventSpec, LogEvent } from '../engine.ts';
-import { drillsOf, makeRandom, nextChildren } from '../engine.ts';
+import type { Drill } from '../../core/drills/drill.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
+import type { EventSpec, LogEvent } from '../../core/log/event.ts';
+import { nextChildren } from '../../core/log/next-child.ts';
+import { drillsOf } from '../../core/log/recent.ts';
+import { makeRandom } from '../../core/random.ts';
 import { newId } from '../log/ids.ts';
 import { today } from '../memory/day.ts';
 import { classState, group, record } from '../memory/open-class.ts';

@@ -1,4 +1,5 @@
-import { type LikelySlip, soundLabel } from '../engine.ts';
+import type { LikelySlip } from '../../core/language/likely-slips.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
 import type { Settings } from '../memory/settings.ts';
 
 /** What was heard instead, as short as a button has room for: `/ĕ/`, `left out`. */

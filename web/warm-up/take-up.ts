@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
+import type { Drill } from '../../core/drills/drill.ts';
 import { engine, readyEngine } from '../app/engine-ready.ts';
-import type { Drill } from '../engine.ts';
 import { classWordsKey } from '../memory/class-words.ts';
 import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
 import { catchUp } from './after-paint.ts';

@@ -1,4 +1,4 @@
-import type { DrillRecord } from '../engine.ts';
+import type { DrillRecord } from '../../core/log/class-state.ts';
 import type { Moment } from './moments.ts';
 import { RETURNS_AFTER, type Standing, standingAt } from './standing.ts';
 

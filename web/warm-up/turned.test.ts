@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { piecesOf } from '../engine.ts';
+import { piecesOf } from '../../core/boards/pieces.ts';
 import type { Moment } from './moments.ts';
 import { act, type Standing, standingAt } from './standing.ts';
 

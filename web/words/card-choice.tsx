@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import type { Sequence } from '../../core/sequence/sequence.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
 import { Popover } from '../cards/popover.tsx';
-import { correspondenceById, type Sequence } from '../engine.ts';
 import { progress, taught } from '../memory/progress.ts';
 
 interface CardChoiceProps {

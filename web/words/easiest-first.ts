@@ -1,4 +1,5 @@
-import { hardness, type Lexicon } from '../engine.ts';
+import { hardness } from '../../core/words/hardness.ts';
+import type { Lexicon } from '../../core/words/lexicon.ts';
 
 const known = new WeakMap<Lexicon, Map<number, number>>();
 const neighbourhoods = new WeakMap<Lexicon, ReadonlyMap<string, number>>();

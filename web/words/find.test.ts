@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo } from '../../core/sequence/teach.ts';
 import { builtLexicon as lexicon } from '../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../test/plain-screen.ts';
-import { SEQUENCE } from '../engine.ts';
 import { hardnessOf } from './easiest-first.ts';
 import { find } from './find.ts';
 import { verdictOf } from './verdict-of.ts';

@@ -1,4 +1,6 @@
-import { type Engine, findWords, minimalPairs, type Taught } from '../engine.ts';
+import type { Taught } from '../../core/language/taught.ts';
+import { findWords, minimalPairs } from '../../core/words/finder.ts';
+import type { Engine } from '../engine.ts';
 import { easiestFirst } from './easiest-first.ts';
 import type { Wish } from './wish.ts';
 

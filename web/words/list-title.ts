@@ -1,4 +1,4 @@
-import type { Progress } from '../engine.ts';
+import type { Progress } from '../../core/sequence/progress.ts';
 import { SHAPE_NAMES } from './shapes.ts';
 import type { Wish } from './wish.ts';
 

@@ -1,4 +1,4 @@
-import type { CardReading } from '../engine.ts';
+import type { CardReading } from '../../core/language/reading.ts';
 
 /** A card of a word, or one half of a split card, where its letter stands. */
 export interface WordPiece {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { findWords } from '../../core/words/finder.ts';
 import { builtLexicon } from '../../test/built-lexicon.ts';
-import { findWords } from '../engine.ts';
 import { SHAPE_NAMES } from './shapes.ts';
 
 // The examples are common practice, no source.

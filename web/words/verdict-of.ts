@@ -1,4 +1,5 @@
-import type { Lexicon, Screened, ScreenVerdict, WordScreen } from '../engine.ts';
+import type { Lexicon } from '../../core/words/lexicon.ts';
+import type { Screened, ScreenVerdict, WordScreen } from '../../core/words/screen.ts';
 
 const severity: Readonly<Record<ScreenVerdict, number>> = { clear: 0, ask: 1, stop: 2 };
 const known = new WeakMap<WordScreen, Map<number, Screened>>();

@@ -10,7 +10,7 @@ import {
   pipe,
   string,
 } from 'valibot';
-import { PLACES } from '../engine.ts';
+import { PLACES } from '../../core/language/correspondence.ts';
 import { remembered } from '../memory/remembered.ts';
 
 /** Where in a word a card may be asked for. */

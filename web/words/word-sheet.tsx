@@ -1,14 +1,9 @@
+import { soundLabel } from '../../core/language/phonemes.ts';
+import type { CardReading, Reading, Syllable, SyllableType } from '../../core/language/reading.ts';
 import { meanings } from '../app/engine-ready.ts';
 import { Card } from '../cards/card.tsx';
 import { cardName } from '../cards/card-name.ts';
-import {
-  type CardReading,
-  type Engine,
-  type Reading,
-  type Syllable,
-  type SyllableType,
-  soundLabel,
-} from '../engine.ts';
+import type { Engine } from '../engine.ts';
 import { settleWord } from '../memory/class-words.ts';
 import { settings } from '../memory/settings.ts';
 import { piecesOfReading } from './pieces.ts';
