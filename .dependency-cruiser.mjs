@@ -12,24 +12,41 @@ const rooms = [
   'words',
   'sequence',
   'texts',
-  'boards',
+  'boards/shapes',
+  'boards/judge',
+  'boards/runs',
+  'boards/search',
   'drills',
+  'dictation',
   'checks',
   'log',
+  'warm-up',
   'learners',
 ];
 
 /** @type {Rule[]} */
 const roomRules = rooms.slice(0, -1).map((room, place) => ({
-  name: `${room}-before-${rooms[place + 1]}`,
+  name: `${room.startsWith('boards/') ? 'boards-rooms: ' : ''}${room}-before-${rooms[place + 1]}`,
   comment: `core/${room} is built on by ${rooms.slice(place + 1).join(', ')}: it cannot know them.`,
   severity: 'error',
-  from: { path: `^core/${room}/` },
+  from: { path: `^core/${room}/`, pathNot: tests },
   to: { path: `^core/(${rooms.slice(place + 1).join('|')})/` },
 }));
 
+/** The floors of the web from the top down: each may use those below it, never one above. */
+const floors = ['shell', 'screens', 'controls', 'wording', 'warm-up', 'state', 'device'];
+
+/** @type {Rule[]} */
+const floorRules = floors.slice(1).map((floor, place) => ({
+  name: `web-floors: ${floor}-below-${floors[place]}`,
+  comment: `web/${floor} carries ${floors.slice(0, place + 1).join(', ')}: it cannot know them.`,
+  severity: 'error',
+  from: { path: `^web/${floor}/`, pathNot: tests },
+  to: { path: `^web/(main[.]tsx$|(${floors.slice(0, place + 1).join('|')})/)` },
+}));
+
 /** The shells around the core: none needs another. */
-const shells = ['web', 'cli', 'lexicon', 'bench'];
+const shells = ['web', 'cli', 'lexicon', 'ordering', 'bench'];
 
 /** @type {Rule[]} */
 const shellRules = shells.map((shell) => ({
@@ -61,6 +78,15 @@ const forbidden = [
     to: { pathNot: ['^core/', '^node_modules/ts-fsrs/'] },
   },
   ...roomRules,
+  ...floorRules,
+  {
+    name: 'screens-apart',
+    comment:
+      'No screen knows another: what two of them share lies in the controls, the wording or the state.',
+    severity: 'error',
+    from: { path: '^web/screens/([^/]+)/', pathNot: tests },
+    to: { path: '^web/screens/', pathNot: '^web/screens/$1/' },
+  },
   ...shellRules,
   {
     name: 'lexicon-from-language-and-words',

@@ -1,6 +1,6 @@
 import loadHighs from 'highs';
-import type { ManyModel } from '../core/boards/many-model.ts';
-import { solveMany } from '../core/boards/search-many.ts';
+import type { ManyModel } from '../core/boards/search/many-model.ts';
+import { solveMany } from '../core/boards/search/search-many.ts';
 import { makeManyProgram } from './linear-program.ts';
 import { type Measurement, summary } from './measure.ts';
 

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
-import { gainsOnBoard, tallyOf, withOnly } from '../core/boards/card-gain.ts';
-import { makeRowJudge, type RowJudge } from '../core/boards/row-judge.ts';
-import { shapeById } from '../core/boards/shape-list.ts';
-import { candidates, type Shape } from '../core/boards/shapes.ts';
-import { cardsTaught } from '../core/boards/taught-cards.ts';
-import { makeWordTable } from '../core/boards/word-table.ts';
+import { gainsOnBoard, tallyOf, withOnly } from '../core/boards/judge/card-gain.ts';
+import { makeRowJudge, type RowJudge } from '../core/boards/judge/row-judge.ts';
+import { makeWordTable } from '../core/boards/judge/word-table.ts';
+import { shapeById } from '../core/boards/shapes/shape-list.ts';
+import { candidates, type Shape } from '../core/boards/shapes/shapes.ts';
+import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { taughtUpTo } from '../core/sequence/teach.ts';
 import { decodeLexicon } from '../core/words/lexicon-format.ts';

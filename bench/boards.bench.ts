@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { walkByChance } from '../core/boards/chance-walk.ts';
-import { makeRun } from '../core/boards/run.ts';
-import { makeRunGraph } from '../core/boards/run-graph.ts';
-import type { RunWishes } from '../core/boards/run-wishes.ts';
-import { shapeById } from '../core/boards/shape-list.ts';
-import { candidates, type Shape } from '../core/boards/shapes.ts';
-import { makeWordTable, type WordTable } from '../core/boards/word-table.ts';
+import { makeWordTable, type WordTable } from '../core/boards/judge/word-table.ts';
+import { walkByChance } from '../core/boards/runs/chance-walk.ts';
+import { makeRunGraph } from '../core/boards/runs/graph.ts';
+import { makeRun } from '../core/boards/runs/run.ts';
+import type { RunWishes } from '../core/boards/runs/wishes.ts';
+import { shapeById } from '../core/boards/shapes/shape-list.ts';
+import { candidates, type Shape } from '../core/boards/shapes/shapes.ts';
 import { buildDrill } from '../core/drills/build-drill.ts';
 import { correspondenceById } from '../core/language/correspondences.ts';
 import { makeRandom, shuffled } from '../core/random.ts';

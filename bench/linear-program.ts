@@ -1,5 +1,5 @@
-import type { BoardModel } from '../core/boards/board-model.ts';
-import type { ManyModel } from '../core/boards/many-model.ts';
+import type { BoardModel } from '../core/boards/search/board-model.ts';
+import type { ManyModel } from '../core/boards/search/many-model.ts';
 
 /**
  * The same model as a mixed-integer program in CPLEX LP text, for any general

@@ -1,24 +1,24 @@
-import {
-  type BoardWishes,
-  type FoundBoard,
-  makeManyModel,
-  searchTable,
-  usefulCards,
-} from '../core/boards/best-board.ts';
-import type { Flip } from '../core/boards/board.ts';
-import { easyToHard } from '../core/boards/nonsense.ts';
-import { flipOf } from '../core/boards/run.ts';
-import { SHAPES, shapeById } from '../core/boards/shape-list.ts';
-import { candidates, type Shape } from '../core/boards/shapes.ts';
-import { cardsTaught } from '../core/boards/taught-cards.ts';
-import { trimPiles } from '../core/boards/trim-piles.ts';
+import { easyToHard } from '../core/boards/judge/nonsense.ts';
 import {
   cardsAt,
   makeWordTable,
   mayShow,
   outcomeAt,
   type WordTable,
-} from '../core/boards/word-table.ts';
+} from '../core/boards/judge/word-table.ts';
+import { flipOf } from '../core/boards/runs/run.ts';
+import {
+  type BoardWishes,
+  type FoundBoard,
+  makeManyModel,
+  searchTable,
+  usefulCards,
+} from '../core/boards/search/best-board.ts';
+import type { Flip } from '../core/boards/shapes/board.ts';
+import { SHAPES, shapeById } from '../core/boards/shapes/shape-list.ts';
+import { candidates, type Shape } from '../core/boards/shapes/shapes.ts';
+import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
+import { trimPiles } from '../core/boards/shapes/trim-piles.ts';
 import type { Taught } from '../core/language/taught.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { loadLexicon, loadScreen, readCard, readTaught } from './engine.ts';

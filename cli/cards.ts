@@ -1,4 +1,4 @@
-import { cardsTaught } from '../core/boards/taught-cards.ts';
+import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import type { Item } from '../core/sequence/sequence.ts';
 import { screenText } from '../core/words/own-text.ts';

@@ -1,8 +1,8 @@
 import { CHECK_KINDS } from '../core/checks/check-form.ts';
 import { makeLetterForm } from '../core/checks/letter-form.ts';
 import { makeNonsenseForm } from '../core/checks/nonsense-form.ts';
-import { dictationFor } from '../core/drills/dictation.ts';
-import { SENTENCES } from '../core/drills/sentences.ts';
+import { dictationFor } from '../core/dictation/dictation.ts';
+import { SENTENCES } from '../core/dictation/sentences.ts';
 import { asWritten } from '../core/words/as-written.ts';
 import { makePdf } from '../print/document.ts';
 import { inks } from '../print/ink.ts';

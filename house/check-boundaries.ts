@@ -2,16 +2,26 @@ import { existsSync, readdirSync } from 'node:fs';
 import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import extractTsConfig from 'dependency-cruiser/config-utl/extract-ts-config';
 import configuration from '../.dependency-cruiser.mjs';
+import { folderCircles } from './folder-circles.ts';
 import { fromRoot } from './root.mjs';
 
 /**
  * Checks the import graph against the rules in .dependency-cruiser.mjs, and that every source file was
- * seen: with a compiler it cannot use, dependency-cruiser finds no modules and so no faults.
+ * seen: with a compiler it cannot use, dependency-cruiser finds no modules and so no faults. Circles are
+ * looked for between folders too, tests left aside.
  */
 process.chdir(fromRoot());
-const folders = ['core', 'lexicon', 'web', 'cli', 'print', 'bench', 'house', 'test'].filter(
-  (folder) => existsSync(folder),
-);
+const folders = [
+  'core',
+  'lexicon',
+  'web',
+  'cli',
+  'print',
+  'ordering',
+  'bench',
+  'house',
+  'test',
+].filter((folder) => existsSync(folder));
 const { modules, summary } = await importGraph();
 const seen = new Set(modules.map(({ source }) => source));
 const reasons = new Map(configuration.forbidden?.map(({ name, comment }) => [name, comment]));
@@ -22,7 +32,19 @@ const unseen = folders
   .flatMap(sourcesIn)
   .filter((file) => !seen.has(file))
   .map((file) => `not seen by this check: ${file}`);
-const faults = [...broken, ...unseen];
+const isTest = (file: string) => /[.](test|journey)[.]tsx?$/.test(file);
+const imports = modules
+  .filter(({ source }) => !isTest(source) && !/^(test|bench)\//.test(source))
+  .flatMap(({ source, dependencies }) =>
+    dependencies
+      .filter(({ resolved }) => seen.has(resolved) && !resolved.includes('node_modules'))
+      .map(({ resolved }) => [source, resolved] as const),
+  );
+const circles = folderCircles(imports).map(
+  (folders) =>
+    `no-circles-of-folders: ${folders.join(', ')}\n    Folders that need each other are one folder, or hide another.`,
+);
+const faults = [...broken, ...circles, ...unseen];
 process.stdout.write(
   [...faults, `${seen.size} modules seen, ${faults.length} faults.\n`].join('\n'),
 );

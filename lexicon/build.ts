@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { buildList } from './build-list.ts';
 import { makeReport, makeSummary } from './report.ts';
 
-const folder = fileURLToPath(new URL('dist/', import.meta.url));
+const folder = fileURLToPath(new URL('./dist/', import.meta.url));
 const { words, meanings, files } = buildList();
 mkdirSync(folder, { recursive: true });
 writeFileSync(`${folder}words.bin`, files.words.bytes);

@@ -4,8 +4,8 @@
  * edge is x 0, its top y 0, y runs down; all cards of a row have one height and
  * one baseline.
  */
-import { type Piece, pieceKey } from '../core/boards/pieces.ts';
-import { CARD_HEIGHT } from '../core/boards/row-layout.ts';
+import { type Piece, pieceKey } from '../core/boards/shapes/pieces.ts';
+import { CARD_HEIGHT } from '../core/boards/shapes/row-layout.ts';
 import { type CardShape, cardShape } from '../core/language/card-shape.ts';
 import { correspondenceById } from '../core/language/correspondences.ts';
 import type { Letters, OutlineStep } from './glyphs.ts';

@@ -1,5 +1,5 @@
 /** What the teacher reads beneath a slide: what is asked now, whether the word is real, what comes next. */
-import type { Flip } from '../core/boards/board.ts';
+import type { Flip } from '../core/boards/shapes/board.ts';
 import { type SoundStyle, soundLabel } from '../core/language/phonemes.ts';
 
 /** How a run is shown: the row at once, or a sound at a time. */

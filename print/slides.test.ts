@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
-import type { Flip } from '../core/boards/board.ts';
+import type { Flip } from '../core/boards/shapes/board.ts';
 import type { Phoneme } from '../core/language/phonemes.ts';
 import { type OutlineStep, readLetters } from './glyphs.ts';
 import { boundsOf } from './outline.ts';

@@ -4,12 +4,12 @@
  * Each state of a row is a slide of its own: a click goes to the next slide and
  * so moves the line. Animations would keep the file smaller, but programs
  * disagree about them, and an exported or printed deck loses them. Rows stand
- * where the stage puts them (core/boards/row-layout.ts): one size and one place
+ * where the stage puts them (core/boards/shapes/row-layout.ts): one size and one place
  * for the middle pile throughout a run.
  */
-import type { Flip } from '../core/boards/board.ts';
-import { type Piece, pieceKey, piecesOf } from '../core/boards/pieces.ts';
-import { CARD_HEIGHT, layOut, type RowLayout } from '../core/boards/row-layout.ts';
+import type { Flip } from '../core/boards/shapes/board.ts';
+import { type Piece, pieceKey, piecesOf } from '../core/boards/shapes/pieces.ts';
+import { CARD_HEIGHT, layOut, type RowLayout } from '../core/boards/shapes/row-layout.ts';
 import type { Letters, OutlineStep } from './glyphs.ts';
 import { type Corner, cornerBox, placed } from './outline.ts';
 import { type CardInk, type RowCard, rowCard } from './row-card.ts';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import type { Flip } from '../core/boards/board.ts';
-import { type JudgeContext, judgeWord } from '../core/boards/judge.ts';
-import { shapeById } from '../core/boards/shape-list.ts';
-import type { Shape } from '../core/boards/shapes.ts';
-import { makeWordTable, type WordTable } from '../core/boards/word-table.ts';
+import { type JudgeContext, judgeWord } from '../core/boards/judge/judge.ts';
+import { makeWordTable, type WordTable } from '../core/boards/judge/word-table.ts';
+import type { Flip } from '../core/boards/shapes/board.ts';
+import { shapeById } from '../core/boards/shapes/shape-list.ts';
+import type { Shape } from '../core/boards/shapes/shapes.ts';
 import { CORRESPONDENCES } from '../core/language/correspondences.ts';
 import { builtLexicon } from './built-lexicon.ts';
 import { makePlainScreen } from './plain-screen.ts';

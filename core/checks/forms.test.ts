@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { builtLexicon as lexicon } from '../../test/built-lexicon.ts';
-import { judgeWord } from '../boards/judge.ts';
+import { judgeWord } from '../boards/judge/judge.ts';
 import { lookAlike } from '../drills/visual.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';

@@ -1,4 +1,4 @@
-import type { JudgeContext } from '../boards/judge.ts';
+import type { JudgeContext } from '../boards/judge/judge.ts';
 import type { CheckForm, CheckKind, MadeForm } from './check-form.ts';
 import { makeLetterForm } from './letter-form.ts';
 import { makeNonsenseForm } from './nonsense-form.ts';

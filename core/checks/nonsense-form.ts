@@ -11,7 +11,7 @@
  * measured in the tests and stated in docs/checks.md. Drawing words freely was
  * left alone: means of 30 then differ by some 0.18 standard deviations.
  */
-import type { JudgeContext } from '../boards/judge.ts';
+import type { JudgeContext } from '../boards/judge/judge.ts';
 import { makeRandom, type Random, shuffled } from '../random.ts';
 import type { MadeForm } from './check-form.ts';
 import { nonsensePool, type PoolItem } from './nonsense-pool.ts';

@@ -1,10 +1,10 @@
-import type { JudgeContext } from '../boards/judge.ts';
-import { judgeWord } from '../boards/judge.ts';
-import { realNeighbours } from '../boards/neighbours.ts';
-import { isAwkward } from '../boards/nonsense.ts';
-import { candidates, type Shape } from '../boards/shapes.ts';
-import { shapesFor } from '../boards/shapes-for.ts';
-import { asksForHabits, cardsTaught } from '../boards/taught-cards.ts';
+import type { JudgeContext } from '../boards/judge/judge.ts';
+import { judgeWord } from '../boards/judge/judge.ts';
+import { realNeighbours } from '../boards/judge/neighbours.ts';
+import { isAwkward } from '../boards/judge/nonsense.ts';
+import { candidates, type Shape } from '../boards/shapes/shapes.ts';
+import { shapesFor } from '../boards/shapes/shapes-for.ts';
+import { asksForHabits, cardsTaught } from '../boards/shapes/taught-cards.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import type { Random } from '../random.ts';
 import { hardness } from '../words/hardness.ts';

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../test/plain-screen.ts';
 import { contrastsIn } from '../../test/run-boards.ts';
-import { judgeWord } from '../boards/judge.ts';
-import { shapeById } from '../boards/shape-list.ts';
+import { judgeWord } from '../boards/judge/judge.ts';
+import { shapeById } from '../boards/shapes/shape-list.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import {
   CORRESPONDENCES,

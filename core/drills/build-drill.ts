@@ -1,5 +1,5 @@
-import { SHAPES } from '../boards/shape-list.ts';
-import { candidates } from '../boards/shapes.ts';
+import { SHAPES } from '../boards/shapes/shape-list.ts';
+import { candidates } from '../boards/shapes/shapes.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { makeRandom } from '../random.ts';

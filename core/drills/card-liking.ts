@@ -1,7 +1,7 @@
-import { candidates, type Shape } from '../boards/shapes.ts';
-import { cardsTaught } from '../boards/taught-cards.ts';
-import { cardsAt, makeWordTable, mayShow } from '../boards/word-table.ts';
-import { wordsInShape } from '../boards/words-in-shape.ts';
+import { cardsAt, makeWordTable, mayShow } from '../boards/judge/word-table.ts';
+import { candidates, type Shape } from '../boards/shapes/shapes.ts';
+import { cardsTaught } from '../boards/shapes/taught-cards.ts';
+import { wordsInShape } from '../boards/shapes/words-in-shape.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { partsOf } from '../language/laid-syllable.ts';

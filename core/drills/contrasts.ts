@@ -1,7 +1,7 @@
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import type { Taught } from '../language/taught.ts';
-import { APART } from '../sequence/ordering/apart.ts';
+import { APART } from '../sequence/apart.ts';
 
 /**
  * The pairs of taught cards that children mix up and that can be turned one into the other on a board:

@@ -5,11 +5,11 @@
  * the screen must skip is the second choice.
  */
 
-import { searchTable, type WordWeights } from '../boards/best-board.ts';
-import type { Board } from '../boards/board.ts';
-import { type BuiltRun, makeRun } from '../boards/run.ts';
-import { candidates, type Shape } from '../boards/shapes.ts';
-import { makeWordTable } from '../boards/word-table.ts';
+import { makeWordTable } from '../boards/judge/word-table.ts';
+import { type BuiltRun, makeRun } from '../boards/runs/run.ts';
+import { searchTable, type WordWeights } from '../boards/search/best-board.ts';
+import type { Board } from '../boards/shapes/board.ts';
+import { candidates, type Shape } from '../boards/shapes/shapes.ts';
 import { makeRandom } from '../random.ts';
 import { cardsFor, likingFor } from './card-liking.ts';
 import { type DrawChance, drawPile, drawVowels, pileSizes } from './draw-piles.ts';

@@ -2,7 +2,7 @@
  * The cards a board is searched among: for each pile those that are wanted, and a
  * random handful of the others, so that no two days are alike.
  */
-import type { Shape } from '../boards/shapes.ts';
+import type { Shape } from '../boards/shapes/shapes.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import type { Random } from '../random.ts';
 

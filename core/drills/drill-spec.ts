@@ -1,4 +1,4 @@
-import type { RunWishes } from '../boards/run-wishes.ts';
+import type { RunWishes } from '../boards/runs/wishes.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import type { WordScreen } from '../words/screen.ts';

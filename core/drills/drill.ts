@@ -1,5 +1,5 @@
-import type { Board, Flip } from '../boards/board.ts';
-import type { RunScore } from '../boards/run-score.ts';
+import type { RunScore } from '../boards/runs/score.ts';
+import type { Board, Flip } from '../boards/shapes/board.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 
 /** A sound said in the auditory drill and every taught spelling of it, commonest first. */

@@ -3,10 +3,10 @@
  * sound, another flip, another order. All give a new drill; the old one stays.
  */
 
-import type { Flip } from '../boards/board.ts';
-import { flipOf, makeRun } from '../boards/run.ts';
-import { shapeById } from '../boards/shape-list.ts';
-import { makeWordTable, mayShow, type WordTable } from '../boards/word-table.ts';
+import { makeWordTable, mayShow, type WordTable } from '../boards/judge/word-table.ts';
+import { flipOf, makeRun } from '../boards/runs/run.ts';
+import type { Flip } from '../boards/shapes/board.ts';
+import { shapeById } from '../boards/shapes/shape-list.ts';
 import type { Taught } from '../language/taught.ts';
 import { makeRandom } from '../random.ts';
 import { soundsTaught } from './auditory.ts';

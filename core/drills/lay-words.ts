@@ -1,5 +1,5 @@
-import type { Shape } from '../boards/shapes.ts';
-import { wordsInShape } from '../boards/words-in-shape.ts';
+import type { Shape } from '../boards/shapes/shapes.ts';
+import { wordsInShape } from '../boards/shapes/words-in-shape.ts';
 import { type Random, shuffled } from '../random.ts';
 import { type DrillEngine, type DrillSpec, wantedCards } from './drill-spec.ts';
 

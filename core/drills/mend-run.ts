@@ -1,4 +1,4 @@
-import type { Flip } from '../boards/board.ts';
+import type { Flip } from '../boards/shapes/board.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Drill } from './drill.ts';
 import type { DrillEngine } from './drill-spec.ts';

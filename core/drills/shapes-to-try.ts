@@ -1,6 +1,6 @@
-import { shapeById } from '../boards/shape-list.ts';
-import { type Shape, vowelPile } from '../boards/shapes.ts';
-import { longerShapeFor } from '../boards/shapes-for.ts';
+import { shapeById } from '../boards/shapes/shape-list.ts';
+import { type Shape, vowelPile } from '../boards/shapes/shapes.ts';
+import { longerShapeFor } from '../boards/shapes/shapes-for.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { NARROW } from './draw-piles.ts';

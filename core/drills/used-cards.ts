@@ -1,6 +1,6 @@
-import { type FoundBoard, narrow } from '../boards/best-board.ts';
-import type { Board } from '../boards/board.ts';
-import { cardsAt, mayShow, type WordTable } from '../boards/word-table.ts';
+import { cardsAt, mayShow, type WordTable } from '../boards/judge/word-table.ts';
+import { type FoundBoard, narrow } from '../boards/search/best-board.ts';
+import type { Board } from '../boards/shapes/board.ts';
 
 /** For each pile the cards that lie in some word that may be shown. */
 function usedCards(table: WordTable): readonly ReadonlySet<string>[] {

@@ -1,7 +1,7 @@
 import { type Correspondence, isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { type Random, shuffled } from '../random.ts';
-import { APART } from '../sequence/ordering/apart.ts';
+import { APART } from '../sequence/apart.ts';
 import type { Practice } from './drill-spec.ts';
 
 /** About how many of the cards are vowels: they are the hardest and wear out first. */

@@ -1,5 +1,5 @@
-import { isObject } from './check.ts';
 import type { LogEvent } from './event.ts';
+import { isObject } from './is-value.ts';
 import { mergeEvents } from './merge.ts';
 import { parseEvent } from './parse-event.ts';
 import { understand } from './understand.ts';

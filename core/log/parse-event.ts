@@ -1,6 +1,6 @@
-import { isObject, isWhole } from './check.ts';
 import { LATEST } from './clock.ts';
 import type { LogEvent } from './event.ts';
+import { isObject, isWhole } from './is-value.ts';
 
 /** Why something is no event: the first field that is missing or wrong, and a sentence. */
 export interface EventError {

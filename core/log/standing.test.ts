@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { addItem, dropItem, makeProgress, numberSteps } from '../sequence/progress.ts';
 import type { Sequence } from '../sequence/sequence.ts';
-import { isStanding } from './check-standing.ts';
+import { isStanding } from './is-standing.ts';
 import { makeStanding, progressOf } from './standing.ts';
 
 /** The built-in order as another version might have it. */

@@ -1,21 +1,5 @@
 import { ITEM_MARKS } from '../checks/score-check.ts';
 import { PHONEMES } from '../language/phonemes.ts';
-import {
-  type Check,
-  isEither,
-  isFlag,
-  isListOf,
-  isNullOr,
-  isNumber,
-  isOneOf,
-  isOptional,
-  isShape,
-  isText,
-  isWhole,
-} from './check.ts';
-import { isDrill } from './check-drill.ts';
-import { isForm } from './check-form.ts';
-import { isStanding } from './check-standing.ts';
 import { LATEST } from './clock.ts';
 import {
   type BrokenAt,
@@ -30,6 +14,22 @@ import {
   SLIPS,
   type Slip,
 } from './event.ts';
+import { isForm } from './is-check-form.ts';
+import { isDrill } from './is-drill.ts';
+import { isStanding } from './is-standing.ts';
+import {
+  type Check,
+  isEither,
+  isFlag,
+  isListOf,
+  isNullOr,
+  isNumber,
+  isOneOf,
+  isOptional,
+  isShape,
+  isText,
+  isWhole,
+} from './is-value.ts';
 
 /**
  * The event as one that we know, or null when its kind or what it says is of

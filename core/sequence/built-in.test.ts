@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { SOON } from '../../ordering/choose-irregular-words.ts';
+import { parseCommonWords } from '../../ordering/common-words.ts';
 import { CORRESPONDENCES } from '../language/correspondences.ts';
 import { HABITS } from '../language/taught.ts';
+import { APART } from './apart.ts';
 import { SEQUENCE } from './built-in.ts';
 import { itemKey, makeItem, parseItem } from './item.ts';
-import { APART } from './ordering/apart.ts';
-import { SOON } from './ordering/choose-irregular-words.ts';
-import { parseCommonWords } from './ordering/common-words.ts';
 import { GRADES, type Grade } from './sequence.ts';
 import { stepOf } from './step-of.ts';
 import { taughtUpTo, teach } from './teach.ts';
@@ -14,7 +14,7 @@ import { taughtUpTo, teach } from './teach.ts';
 const { steps } = SEQUENCE;
 const all = taughtUpTo(SEQUENCE, steps.length);
 const words = parseCommonWords(
-  readFileSync(new URL('./ordering/common-words.tsv', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../ordering/common-words.tsv', import.meta.url), 'utf8'),
 );
 const step = (id: string): number => stepOf(SEQUENCE, { kind: 'card', id }) ?? Number.NaN;
 const endOf = (grade: Grade): number => steps.findLast((one) => one.grade === grade)?.number ?? 0;

@@ -10,7 +10,7 @@ export type StepRow = readonly [
 ];
 
 /**
- * Our order of teaching, step 1 first. Computed: bench/order-steps.ts writes
+ * Our order of teaching, step 1 first. Computed: ordering/main.ts writes
  * this table with the method of ordering/, and a test holds the two together.
  * To change the order, change the method or its tables, not this file.
  */

@@ -135,7 +135,7 @@ describe('the screen as data', () => {
   test('it holds no listed word in plain text and less than 40 KB', () => {
     const text = SCREEN_DATA.map(([, hashes]) => hashes).join(' ');
     expect(rows.filter(({ spelling }) => text.includes(spelling))).toEqual([]);
-    const file = readFileSync(new URL('screen-data.ts', import.meta.url), 'utf8');
+    const file = readFileSync(new URL('./screen-data.ts', import.meta.url), 'utf8');
     expect(file.length).toBeLessThan(40_000);
   });
 });

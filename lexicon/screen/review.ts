@@ -11,7 +11,7 @@ import { parseScreenList } from './list.ts';
  */
 const sizes = (process.argv[2] ?? '10,20,35,40,50').split(',').map(Number);
 const listed = new Set(
-  parseScreenList(readFileSync(new URL('list.tsv', import.meta.url), 'utf8')).map(
+  parseScreenList(readFileSync(new URL('./list.tsv', import.meta.url), 'utf8')).map(
     ({ spelling }) => spelling,
   ),
 );

@@ -9,7 +9,7 @@ import { readIcon } from './read-icon.ts';
 
 const { resolve } = createRequire(import.meta.url);
 const set = JSON.parse(readFileSync(resolve('@iconify-json/fluent-emoji-flat/icons.json'), 'utf8'));
-const text = readFileSync(new URL('pictures.json', import.meta.url), 'utf8');
+const text = readFileSync(new URL('./pictures.json', import.meta.url), 'utf8');
 const built = JSON.parse(text) as Record<string, Picture>;
 
 describe('pictures of keywords', () => {

@@ -1,10 +1,11 @@
 /** A board on paper: which card goes in which pile, and the words it makes. */
-import type { Board } from '../../core/boards/board.ts';
-import { easyToHard } from '../../core/boards/nonsense.ts';
-import { pileNames } from '../../core/boards/pile-names.ts';
-import { flipOf } from '../../core/boards/run.ts';
-import { shapeById } from '../../core/boards/shape-list.ts';
-import { mayShow, outcomeAt, type WordTable } from '../../core/boards/word-table.ts';
+
+import { easyToHard } from '../../core/boards/judge/nonsense.ts';
+import { mayShow, outcomeAt, type WordTable } from '../../core/boards/judge/word-table.ts';
+import { flipOf } from '../../core/boards/runs/run.ts';
+import type { Board } from '../../core/boards/shapes/board.ts';
+import { pileNames } from '../../core/boards/shapes/pile-names.ts';
+import { shapeById } from '../../core/boards/shapes/shape-list.ts';
 import type { Lexicon } from '../../core/words/lexicon.ts';
 import type { Page } from '../page.ts';
 import { columnsFor, grid, heading, lineUp, paragraph, space, titleBlock } from './blocks.ts';

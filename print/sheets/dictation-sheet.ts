@@ -1,5 +1,5 @@
 /** A dictation on paper: her page with the words and sentences, and a page of lines for each child. */
-import type { Dictation } from '../../core/drills/dictation.ts';
+import type { Dictation } from '../../core/dictation/dictation.ts';
 import { line, type Page } from '../page.ts';
 import { points } from '../paper.ts';
 import { blanks, type Cell, grid, heading, paragraph, space, titleBlock } from './blocks.ts';

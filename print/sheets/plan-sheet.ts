@@ -3,9 +3,9 @@
  * three parts with what to do and say, the flips with real words marked, how a
  * wrong answer is put right, and blank marks to write in.
  */
-import type { Flip } from '../../core/boards/board.ts';
-import { pileNames } from '../../core/boards/pile-names.ts';
-import { shapeById } from '../../core/boards/shape-list.ts';
+import type { Flip } from '../../core/boards/shapes/board.ts';
+import { pileNames } from '../../core/boards/shapes/pile-names.ts';
+import { shapeById } from '../../core/boards/shapes/shape-list.ts';
 import type { AuditorySound, Drill } from '../../core/drills/drill.ts';
 import { whatTheySay } from '../../core/drills/what-they-say.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';

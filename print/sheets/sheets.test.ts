@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { describe, expect, test } from 'vitest';
-import type { Flip } from '../../core/boards/board.ts';
+import type { Flip } from '../../core/boards/shapes/board.ts';
 import type { CheckForm } from '../../core/checks/check-form.ts';
 import type { Drill } from '../../core/drills/drill.ts';
 import type { Phoneme } from '../../core/language/phonemes.ts';

@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { parseBoardLink } from '../../core/boards/board-link.ts';
+import { parseBoardLink } from '../../core/boards/shapes/board-link.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { openScreen } from './standing.ts';
 import { type Visit, visit } from './visit.ts';

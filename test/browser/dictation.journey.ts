@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
-import { isWritable, sentenceWords } from '../../core/drills/dictation-needs.ts';
+import { isWritable, sentenceWords } from '../../core/dictation/needs.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo as taughtAt } from '../../core/sequence/teach.ts';
 import { builtLexicon } from '../built-lexicon.ts';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { type Day, makeDay, parseDay } from '../../core/learners/day.ts';
-import { today } from '../../web/memory/day.ts';
+import { today } from '../../web/state/day.ts';
 import { observedClass } from '../observed-class.ts';
 import { barriersIn, fitsAcross, SIZES } from './looks.ts';
 import { openScreen } from './standing.ts';

@@ -1,7 +1,7 @@
 import type { LogEvent } from '../../core/log/event.ts';
 import { replay } from '../../core/log/replay.ts';
-import { createDeviceStore } from '../../web/log/device-log.ts';
-import { createIndexedStore } from '../../web/log/indexed-store.ts';
+import { createDeviceStore } from '../../web/device/log/device-log.ts';
+import { createIndexedStore } from '../../web/device/log/indexed-store.ts';
 import { classYear } from '../class-year.ts';
 
 /** Keeps a class of so many events, most of it brought in at once as from a file, the last days bit by bit. */

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import type { LogEvent } from '../../core/log/event.ts';
-import type { PageRecord } from '../../web/log/database.ts';
-import { eventsOn } from '../../web/log/sealing.ts';
+import type { PageRecord } from '../../web/device/log/database.ts';
+import { eventsOn } from '../../web/device/log/sealing.ts';
 
 /** Waits until all that happened is kept, as the page signs it. */
 export async function allKept(page: Page): Promise<void> {

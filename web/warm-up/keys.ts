@@ -1,4 +1,4 @@
-import type { Act } from './standing.ts';
+import type { Act } from '../../core/warm-up/standing.ts';
 
 /** What a key asks for: an act of the warm-up, something of the marks, or of the window itself. */
 export type Wish =

@@ -6,11 +6,11 @@
 import { computed } from '@preact/signals';
 import { type LikelySlip, likelySlips, WORD_SLIPS } from '../../core/language/likely-slips.ts';
 import type { Mark } from '../../core/log/class-state.ts';
-import { takeBack } from '../memory/open-class.ts';
-import { readerAt } from './calling.ts';
-import { cardsOf, type Moment } from './moments.ts';
+import { readerAt } from '../../core/warm-up/calling.ts';
+import { cardsOf, type Moment } from '../../core/warm-up/moments.ts';
+import { momentAt } from '../../core/warm-up/standing.ts';
+import { takeBack } from '../state/open-class.ts';
 import { ask, moments, perform, recordMark, recordNow, recordNowOf, running } from './running.ts';
-import { momentAt } from './standing.ts';
 
 /** Which moment is marked: the one that is up, or the one before it. */
 export type Which = 'now' | 'before';

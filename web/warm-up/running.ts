@@ -12,13 +12,6 @@ import type { EventSpec, LogEvent } from '../../core/log/event.ts';
 import { nextChildren } from '../../core/log/next-child.ts';
 import { drillsOf } from '../../core/log/recent.ts';
 import { makeRandom } from '../../core/random.ts';
-import { newId } from '../log/ids.ts';
-import { today } from '../memory/day.ts';
-import { classState, group, record } from '../memory/open-class.ts';
-import { freshSeed } from '../memory/plan.ts';
-import { setSettings, settings } from '../memory/settings.ts';
-import { present } from './absent.ts';
-import { afterPaint, catchUp } from './after-paint.ts';
 import {
   type Calling,
   callAfter,
@@ -27,11 +20,10 @@ import {
   callPresent,
   type Lots,
   turnCalling,
-} from './calling.ts';
-import { openLink } from './link.ts';
-import { type Moment, momentsOf } from './moments.ts';
-import { beginningOf, changeOf, eventsBetween } from './noted.ts';
-import type { Running } from './run-state.ts';
+} from '../../core/warm-up/calling.ts';
+import { type Moment, momentsOf } from '../../core/warm-up/moments.ts';
+import { beginningOf, changeOf, eventsBetween } from '../../core/warm-up/noted.ts';
+import type { Running } from '../../core/warm-up/run-state.ts';
 import {
   type Act,
   act,
@@ -40,8 +32,16 @@ import {
   type Manner,
   type Standing,
   standingAt,
-} from './standing.ts';
-import { takenUpAt } from './taken-up.ts';
+} from '../../core/warm-up/standing.ts';
+import { takenUpAt } from '../../core/warm-up/taken-up.ts';
+import { afterPaint, catchUp } from '../device/after-paint.ts';
+import { openLink } from '../device/link.ts';
+import { newId } from '../device/log/ids.ts';
+import { present } from '../state/absent.ts';
+import { today } from '../state/day.ts';
+import { classState, group, record } from '../state/open-class.ts';
+import { freshSeed } from '../state/plan.ts';
+import { setSettings, settings } from '../state/settings.ts';
 
 /** The warm-up under way; null when there is none. */
 export const running = signal<Running | null>(null);

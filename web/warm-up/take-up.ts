@@ -1,9 +1,9 @@
 import { useEffect } from 'preact/hooks';
 import type { Drill } from '../../core/drills/drill.ts';
-import { engine, readyEngine } from '../app/engine-ready.ts';
-import { classWordsKey } from '../memory/class-words.ts';
-import { drill, ensureDrill, freshSeed } from '../memory/plan.ts';
-import { catchUp } from './after-paint.ts';
+import { catchUp } from '../device/after-paint.ts';
+import { classWordsKey } from '../state/class-words.ts';
+import { engine, readyEngine } from '../state/engine-ready.ts';
+import { drill, ensureDrill, freshSeed } from '../state/plan.ts';
 import { askOthers, goOnWith, isOver, resume, running, start, unfinished } from './running.ts';
 
 /** How long another window has to say what is under way, in milliseconds. */

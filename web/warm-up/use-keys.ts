@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { BLENDINGS } from '../memory/settings.ts';
+import { BLENDINGS } from '../../core/warm-up/standing.ts';
 import { digitOf, type Wish, wishOf } from './keys.ts';
 import { askedMark, correctBroken, pressDigit, takeBackMark } from './marking.ts';
 import { ask, callAnother, perform, running, setBlending } from './running.ts';

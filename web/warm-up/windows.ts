@@ -5,7 +5,7 @@
  */
 import { computed, signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { newId } from '../log/ids.ts';
+import { newId } from '../device/log/ids.ts';
 
 /** What a window shows of the warm-up. */
 export type Role = 'desk' | 'stage';

@@ -1,0 +1,125 @@
+/**
+ * A run: flips over a board, one card changing at a time.
+ *
+ * Problem: a path in the graph whose nodes are the words that may be shown and
+ * whose edges join words that differ in one card; no spelling twice, a given
+ * number of real words and of focus cards, every card of the board seen if the
+ * flips allow it, and no order that could be foreseen. Paths of this kind are
+ * NP-hard in general and easy on boards, which are dense.
+ *
+ * Method: walks that look where they go (run-walk.ts), some new, most of them
+ * leaving the best so far at a place by chance (ruin and recreate: Schrimpf et
+ * al., Journal of Computational Physics 159, 2000); one that comes to an end too
+ * soon goes on from its other end. The walk worth most points (run-score.ts) is
+ * kept, and bettered flip by flip at last (run-polish.ts). The first that leaves
+ * no wish open ends the search. Uncommon words and awkward nonsense are left out
+ * at first, then words of the last days; they are let in only for a run that is
+ * worth more with them. At most 24 walks.
+ *
+ * Alternative: exact search with backtracking is no better where a run exists
+ * and does not end where none does.
+ */
+import { correspondenceById } from '../../language/correspondences.ts';
+import { makeRandom, type Random } from '../../random.ts';
+import type { Lexicon } from '../../words/lexicon.ts';
+import { cardsAt, outcomeAt, type WordTable } from '../judge/word-table.ts';
+import type { Flip } from '../shapes/board.ts';
+import { walkByChance } from './chance-walk.ts';
+import { countRun } from './counts.ts';
+import { makeRunGoal } from './goal.ts';
+import { makeRunGraph } from './graph.ts';
+import { polishPath } from './polish.ts';
+import { isAsWished, mostPoints, pointsOf, type RunScore } from './score.ts';
+import { takeWalk } from './walk.ts';
+import type { RunWishes } from './wishes.ts';
+import { AGAIN, GLADLY, IF_NEEDED } from './words.ts';
+
+/** A run and what it could not keep of the wishes; all are 0 for a run as wished. */
+export interface BuiltRun {
+  readonly flips: readonly Flip[];
+  readonly missing: {
+    readonly flips: number;
+    /** Real words too many (above 0) or too few (below 0). */
+    readonly real: number;
+    /** Words of the last days. */
+    readonly fresh: number;
+    /** Flips with a focus card too many (above 0) or too few (below 0). */
+    readonly focused: number;
+    /** Cards of the board that no flip shows. */
+    readonly cards: number;
+    /** Contrasts that lie in one pile and are never turned one into the other. */
+    readonly contrasts: number;
+  };
+  readonly score: RunScore;
+}
+
+/** Walks for each degree of reserve. */
+const WALKS = 8;
+/** So many of them are new from the start; the others leave the best so far at a place by chance. */
+const NEW_WALKS = 3;
+
+/** Builds a run from a judged board. The same table, wishes and word list give the same run. */
+export function makeRun(table: WordTable, wishes: RunWishes, lexicon: Lexicon): BuiltRun {
+  const random = makeRandom(wishes.seed);
+  const graph = makeRunGraph(table, wishes, lexicon);
+  const goal = makeRunGoal(graph, wishes);
+  let best = walkByChance(graph, goal.flips, makeRandom(wishes.seed));
+  let counts = countRun(graph, best, goal.flips);
+  const floor = pointsOf(counts, goal);
+  let reached = floor;
+  search: for (const reserve of [GLADLY, IF_NEEDED, AGAIN]) {
+    if (!graph.reserve.includes(reserve)) continue;
+    for (let walk = 0; walk < WALKS; walk++) {
+      const level = walk % 4 === 3;
+      const begun = walk < NEW_WALKS ? [] : cutAtRandom(best, random, level || !wishes.rise);
+      let path = takeWalk(graph, goal, random, { reserve, level }, begun);
+      if (path.length < goal.flips) {
+        path = takeWalk(graph, goal, random, { reserve, level }, path.toReversed());
+      }
+      const found = countRun(graph, path, goal.flips);
+      const points = pointsOf(found, goal);
+      if (points <= reached) continue;
+      best = path;
+      counts = found;
+      reached = points;
+      if (isAsWished(counts, goal)) break search;
+    }
+  }
+  best = polishPath(graph, best, goal);
+  counts = countRun(graph, best, goal.flips);
+  reached = pointsOf(counts, goal);
+  const { flips } = counts;
+  const focused =
+    goal.focused === null ? counts.focused : Math.round(flips * (wishes.focusShare ?? 0));
+  return {
+    flips: best.map((node) => flipOf(table, graph.index[node] as number)),
+    missing: {
+      flips: wishes.flips - flips,
+      real: counts.real - Math.round(flips * wishes.realShare),
+      fresh: flips - counts.fresh,
+      focused: counts.focused - focused,
+      cards: graph.cards - counts.cards,
+      contrasts: graph.contrasts - counts.contrasts,
+    },
+    score: { reached, floor, bound: mostPoints(goal) },
+  };
+}
+
+/** A flip of a combination that may be shown. */
+export function flipOf(table: WordTable, index: number): Flip {
+  const cards = cardsAt(table, index);
+  return {
+    cards,
+    word: table.words[index] as string,
+    sounds: cards.flatMap((id) => correspondenceById.get(id)?.phonemes ?? []),
+    kind: outcomeAt(table, index) === 'nonsense' ? 'nonsense' : 'real',
+  };
+}
+
+/** The first part of a path, of either of its ends where it may be turned about. */
+function cutAtRandom(path: readonly number[], random: Random, mayTurn: boolean): readonly number[] {
+  if (path.length === 0) return [];
+  const length = 1 + random.below(path.length);
+  const turned = mayTurn && random.below(2) === 1;
+  return turned ? path.slice(-length).reverse() : path.slice(0, length);
+}

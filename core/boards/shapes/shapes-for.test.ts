@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { SEQUENCE } from '../../sequence/built-in.ts';
+import { taughtUpTo } from '../../sequence/teach.ts';
+import { candidates, vowelPile } from './shapes.ts';
+import { longerShapeFor, shapesFor } from './shapes-for.ts';
+import { cardsTaught } from './taught-cards.ts';
+
+const stepNamed = (title: string): number =>
+  SEQUENCE.steps.find((step) => step.title === title)?.number ?? 0;
+
+function cardsOf(step: number): readonly string[] {
+  const items = SEQUENCE.steps[step - 1]?.items ?? [];
+  return items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
+}
+
+describe('the shapes for a step', () => {
+  test('each can be laid with what is taught, and from the third step on there is one', () => {
+    for (let step = 3; step <= SEQUENCE.steps.length; step++) {
+      const taught = taughtUpTo(SEQUENCE, step);
+      const shapes = shapesFor(taught, cardsOf(step));
+      expect(`${step} ${shapes.length > 0}`).toBe(`${step} true`);
+      for (const shape of shapes) {
+        for (const pile of candidates(shape, cardsTaught(taught))) expect(pile).not.toEqual([]);
+      }
+    }
+  });
+
+  test('a new vowel stands among earlier ones in the first shape', () => {
+    for (const title of ['Silent e: a_e', 'ea', 'oa', 'ar', 'ou']) {
+      const step = stepNamed(title);
+      const taught = taughtUpTo(SEQUENCE, step);
+      const [first] = shapesFor(taught, cardsOf(step));
+      const vowels = cardsTaught(taught).filter(vowelPile(first as never).takes);
+      expect(vowels.map(({ id }) => id)).toEqual(expect.arrayContaining([...cardsOf(step)]));
+      expect(vowels.length).toBeGreaterThan(cardsOf(step).length + 3);
+    }
+  });
+
+  test('two syllables wait for the habit of long words, clusters in piles for theirs', () => {
+    const ids = (step: number): readonly string[] =>
+      shapesFor(taughtUpTo(SEQUENCE, step)).map(({ id }) => id);
+    const beats = stepNamed('Two closed syllables, and -ing');
+    expect(ids(beats - 1)).not.toContain('closed-closed');
+    expect(ids(beats)).toContain('closed-closed');
+    const clusters = stepNamed('Clusters with r');
+    expect(ids(clusters - 1)).not.toContain('ccvc');
+    expect(ids(clusters)).toContain('ccvc');
+  });
+
+  test('cards that lie in no short word ask for a longer shape', () => {
+    for (const [title, wanted] of [
+      ['Two closed syllables, and -ing', 'doubled'],
+      ['Consonant and le', 'consonant-le'],
+      ['-ed without a beat of its own', 'base-ending'],
+      ['oa', undefined],
+    ] as const) {
+      const step = stepNamed(title);
+      const shape = longerShapeFor(taughtUpTo(SEQUENCE, step), cardsOf(step));
+      expect(`${title} ${shape?.id}`).toBe(`${title} ${wanted}`);
+    }
+  });
+});

@@ -1,0 +1,41 @@
+import { HABITS } from '../language/taught.ts';
+import { GRADES, type Item, type Sequence, type Step } from '../sequence/sequence.ts';
+import {
+  type Check,
+  isEither,
+  isListOf,
+  isNullOr,
+  isOneOf,
+  isShape,
+  isText,
+  isWhole,
+} from './is-value.ts';
+import type { Standing } from './standing.ts';
+
+const isItem: Check<Item> = isEither(
+  isShape({ kind: isOneOf(['card']), id: isText }),
+  isEither(
+    isShape({ kind: isOneOf(['word']), word: isText }),
+    isShape({ kind: isOneOf(['habit']), habit: isOneOf(HABITS) }),
+  ),
+);
+
+const isStep = isShape<Step>({
+  number: isWhole(1),
+  stage: isText,
+  grade: isOneOf(GRADES),
+  title: isText,
+  items: isListOf(isItem),
+  why: isText,
+});
+
+const isSequence = isShape<Sequence>({ name: isText, steps: isListOf(isStep) });
+
+/** Whether a value read from a log is a group's place in an order. */
+export const isStanding: Check<Standing> = isShape<Standing>({
+  own: isNullOr(isSequence),
+  upTo: isWhole(0),
+  at: isListOf(isText),
+  added: isListOf(isItem),
+  dropped: isListOf(isItem),
+});

@@ -1,6 +1,0 @@
-import { classState } from '../memory/open-class.ts';
-
-/** What a child is called, one that has left included. */
-export function childName(id: string): string {
-  return classState.value.children.get(id)?.name || 'a child';
-}

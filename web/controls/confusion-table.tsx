@@ -1,0 +1,95 @@
+import type { Confusion } from '../../core/learners/confusions.ts';
+import { nameOf } from '../state/class-now.ts';
+import { settings } from '../state/settings.ts';
+import { counted } from '../wording/counted.ts';
+import { heardSaid } from '../wording/heard-said.ts';
+import { namesSaid } from '../wording/said.ts';
+import { SoundedCard } from './sounded-card.tsx';
+
+/** So many rows stand open; the others are seldom more than a slip. */
+const MOST_OPEN = 10;
+
+/** What was heard for which card, how often, and with `named` whose it was; the commonest open. */
+export function ConfusionTable({
+  confusions,
+  named = false,
+}: {
+  readonly confusions: readonly Confusion[];
+  readonly named?: boolean;
+}) {
+  const all = gathered(confusions);
+  const rest = all.slice(MOST_OPEN);
+  return (
+    <>
+      <Rows rows={all.slice(0, MOST_OPEN)} named={named} />
+      {rest.length > 0 && (
+        <details>
+          <summary>{rest.length} more</summary>
+          <Rows rows={rest} named={named} />
+        </details>
+      )}
+    </>
+  );
+}
+
+function Rows({ rows, named }: { readonly rows: readonly Gathered[]; readonly named: boolean }) {
+  const { notation } = settings.value;
+  return (
+    <table class="figures">
+      <thead>
+        <tr>
+          <th scope="col">Card</th>
+          <th scope="col">Heard</th>
+          <th scope="col">How often</th>
+          {named && <th scope="col">Who</th>}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ card, heard, count, children }) => (
+          <tr key={`${card} ${heard}`}>
+            <th scope="row">
+              <SoundedCard id={card} />
+            </th>
+            <td>{heardSaid(heard, notation)}</td>
+            <td>
+              <span class="count-bar" aria-hidden="true">
+                {Array.from({ length: Math.min(count, 12) }, (_, at) => (
+                  <span key={at} />
+                ))}
+              </span>{' '}
+              {counted(count, 'time')}
+            </td>
+            {named && <td>{namesSaid(children.map(who), 6)}</td>}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+interface Gathered {
+  readonly card: string;
+  readonly heard: string;
+  readonly count: number;
+  readonly children: readonly (string | null)[];
+}
+
+/** The same slip of several children as one, most often first. */
+function gathered(confusions: readonly Confusion[]): readonly Gathered[] {
+  const all = new Map<string, Gathered>();
+  for (const { card, heard, count, child } of confusions) {
+    const key = `${card} ${heard}`;
+    const before = all.get(key);
+    all.set(key, {
+      card,
+      heard,
+      count: count + (before?.count ?? 0),
+      children: [...(before?.children ?? []), child],
+    });
+  }
+  return [...all.values()].sort((one, other) => other.count - one.count);
+}
+
+function who(child: string | null): string {
+  return child === null ? 'all together' : nameOf({ of: 'child', id: child });
+}

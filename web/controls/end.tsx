@@ -1,0 +1,42 @@
+import type { Moment } from '../../core/warm-up/moments.ts';
+import type { Standing } from '../../core/warm-up/standing.ts';
+import { leaveFullScreen } from '../device/full-screen.ts';
+import { linkTo } from '../state/route.ts';
+
+/** The plain end: how many there were, and how it went; before the children alone only the former. */
+export function End({
+  moments,
+  standing,
+  led,
+}: {
+  readonly moments: readonly Moment[];
+  readonly standing: Standing;
+  readonly led: boolean;
+}) {
+  return (
+    <div class="end">
+      <p>{countSaid(moments, standing)}</p>
+      {!led && (
+        <div class="end-ways">
+          <a class="button next" href={linkTo('after')} onClick={leaveFullScreen}>
+            How it went
+          </a>
+          <a class="button plain" href={linkTo('today')} onClick={leaveFullScreen}>
+            Back to the plan
+          </a>
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** How many words were blended: `That was 30.` */
+export function countSaid(
+  moments: readonly Moment[],
+  { order, skipped }: Pick<Standing, 'order' | 'skipped'>,
+): string {
+  const blended = order.filter(
+    (moment, place) => moments[moment]?.part === 'blending' && !skipped.includes(place),
+  ).length;
+  return blended > 0 ? `That was ${blended}.` : 'That was all.';
+}

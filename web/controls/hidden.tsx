@@ -1,0 +1,118 @@
+import './hidden.css';
+import { useMemo } from 'preact/hooks';
+import type { OutcomeCounts } from '../../core/boards/search/best-board.ts';
+import type { Board } from '../../core/boards/shapes/board.ts';
+import type { HiddenWord } from '../../core/words/screen-report.ts';
+import { settleWord } from '../state/class-words.ts';
+import { readyEngine } from '../state/engine-ready.ts';
+import { taught } from '../state/progress.ts';
+
+/** What stays hidden and why, in general words fit for any eyes. */
+const reasons = [
+  ['rule', 'would break a spelling rule'],
+  ['sound-alike', 'sound like a real word that is spelled otherwise'],
+  ['name', 'are first names or slang'],
+  ['said-differently', 'are real words, but said in another way'],
+  ['screened', 'are not for class'],
+  ['untaught', 'have a card that was not taught'],
+] as const;
+
+/** What this board says: all its combinations, and what the screen keeps hidden. */
+export function Hidden({
+  board,
+  counts,
+}: {
+  readonly board: Board;
+  readonly counts: OutcomeCounts;
+}) {
+  const total = Object.values(counts).reduce((sum, count) => sum + count, 0);
+  const real = counts.familiar + counts.rare;
+  const hidden = total - real - counts.nonsense;
+  return (
+    <div class="hidden">
+      <p class="quiet">
+        {counts.screened === 0
+          ? `Clean board: all ${total} combinations were heard and none is one to regret. `
+          : `All ${total} combinations were heard. `}
+        {real} are words, {counts.nonsense} are good nonsense.
+      </p>
+      {hidden > 0 && (
+        <details>
+          <summary>{hidden} stay hidden, and why</summary>
+          <ul>
+            {reasons.map(([outcome, why]) =>
+              counts[outcome] === 0 ? null : (
+                <li key={outcome}>
+                  <b>{counts[outcome]}</b> {why}
+                </li>
+              ),
+            )}
+          </ul>
+          {counts.screened > 0 && <NotForClass board={board} />}
+        </details>
+      )}
+    </div>
+  );
+}
+
+/** The words that the screen hides: what is hers to decide by name, the rest by its reason. */
+function NotForClass({ board }: { readonly board: Board }) {
+  const ready = readyEngine();
+  const words = useMemo(() => ready?.hidden(board, taught.peek()) ?? [], [ready, board]);
+  const asked = words.filter(({ verdict }) => verdict === 'ask');
+  const stopped = words.filter(({ verdict }) => verdict === 'stop');
+  return (
+    <>
+      {asked.length > 0 && (
+        <>
+          <h3>Yours to decide</h3>
+          <HiddenList words={asked} />
+        </>
+      )}
+      {stopped.length > 0 && (
+        <>
+          <h3>Never shown</h3>
+          <ul>
+            {countedReasons(stopped).map(([reason, count]) => (
+              <li key={reason}>
+                <b>{count}</b> {reason}
+              </li>
+            ))}
+          </ul>
+          <details>
+            <summary>Spell them out, for your eyes</summary>
+            <HiddenList words={stopped} />
+          </details>
+        </>
+      )}
+    </>
+  );
+}
+
+function HiddenList({ words }: { readonly words: readonly HiddenWord[] }) {
+  return (
+    <ul class="hidden-words">
+      {words.map(({ word, sounds, reason }) => (
+        <li key={`${word} ${sounds.join(' ')}`}>
+          <span>
+            <b>{word}</b> <span class="quiet">{reason}</span>
+          </span>
+          <button
+            type="button"
+            class="button plain"
+            aria-label={`Allow ${word} in my class`}
+            onClick={() => settleWord('allow', word)}
+          >
+            Allow
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function countedReasons(words: readonly HiddenWord[]): readonly (readonly [string, number])[] {
+  const counts = new Map<string, number>();
+  for (const { reason } of words) counts.set(reason, (counts.get(reason) ?? 0) + 1);
+  return [...counts].sort((one, other) => other[1] - one[1]);
+}

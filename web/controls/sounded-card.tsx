@@ -1,0 +1,22 @@
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
+import { settings } from '../state/settings.ts';
+import { cardName } from '../wording/card-name.ts';
+import { Card } from './card.tsx';
+
+/** A card with its sound beside it, since one letter may have several; for ears its whole name. */
+export function SoundedCard({ id }: { readonly id: string }) {
+  const card = correspondenceById.get(id);
+  const isOneSound = card && card.kind !== 'cluster' && card.phonemes.length > 0;
+  return (
+    <span class="sounded-card" title={cardName(id)}>
+      <span class="for-ears">{cardName(id)}</span>
+      <Card id={id} />
+      {isOneSound && (
+        <span class="quiet" aria-hidden="true">
+          {soundLabel(card.phonemes, settings.value.notation)}
+        </span>
+      )}
+    </span>
+  );
+}

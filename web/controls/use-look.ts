@@ -1,0 +1,13 @@
+import { useEffect } from 'preact/hooks';
+import { settings } from '../state/settings.ts';
+
+/** The colours she chose for the classroom, for as long as this screen is shown. */
+export function useLook(): void {
+  const { look } = settings.value;
+  useEffect(() => {
+    document.documentElement.dataset.look = look;
+    return () => {
+      delete document.documentElement.dataset.look;
+    };
+  }, [look]);
+}

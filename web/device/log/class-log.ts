@@ -1,0 +1,69 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import { findAhead } from '../../../core/log/ahead.ts';
+import type { ClassState } from '../../../core/log/class-state.ts';
+import { tick } from '../../../core/log/clock.ts';
+import type { EventSpec, LogEvent } from '../../../core/log/event.ts';
+import type { Kept, StoreFailure } from '../../../core/log/event-store.ts';
+import { applyEvent, replay } from '../../../core/log/replay.ts';
+import type { Announcing } from './announce.ts';
+import { datingsOf, type Stamping } from './stamping.ts';
+import type { SteadyStore } from './steady-store.ts';
+
+/** One class, open. */
+export interface ClassLog {
+  /** The class as it is now, what other windows did included. */
+  readonly state: ReadonlySignal<ClassState>;
+  /**
+   * Adds what happened, all of it or none. It shows in `state` at once, so that
+   * nothing waits for the disk; `kept` resolves when it is kept for good, or
+   * with why it is not. Then it is held in `unsaved` of the store.
+   */
+  record(...specs: readonly EventSpec[]): Recorded;
+  /** Stops listening to other windows. */
+  close(): void;
+}
+
+/** What was recorded: an event for each thing said, in that order, with the ids to undo them by. */
+export interface Recorded {
+  readonly events: readonly LogEvent[];
+  readonly kept: Promise<Kept | StoreFailure>;
+}
+
+/** What a class log needs. */
+export interface ClassLogSpec extends Stamping {
+  readonly store: SteadyStore & Announcing;
+  readonly classId: string;
+}
+
+/**
+ * Opens a class; one never heard of is empty and begins with the first record. When a wrong clock stamped
+ * some of it far ahead, it is said once and for all when that really was.
+ */
+export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
+  const { store, classId, device, now, newId } = spec;
+  const early: LogEvent[] = [];
+  let take = (events: readonly LogEvent[]): void => void early.push(...events);
+  const stop = store.subscribe((events) => take(events));
+  const read = await store.eventsOf(classId);
+  const kept = 'events' in read ? read.events : [];
+  const found = [...kept, ...early];
+  const said = datingsOf(findAhead(found, now()).right, classId, spec);
+  const state = signal(replay(classId, [...found, ...said]));
+  if (said.length > 0) void store.append(said);
+  take = (events) => {
+    state.value = events.reduce(applyEvent, state.peek());
+  };
+  return {
+    state,
+    record(...specs) {
+      let { last } = state.peek();
+      const events = specs.map(({ kind, body }): LogEvent => {
+        last = tick(last, now());
+        return { id: newId(), classId, at: last, by: device, kind, body };
+      });
+      take(events);
+      return { events, kept: store.append(events) };
+    },
+    close: stop,
+  };
+}

@@ -1,0 +1,101 @@
+import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
+import type { LogEvent } from '../../../core/log/event.ts';
+
+/** What the database holds; the records of a class stand together in each store. */
+export interface LogSchema extends DBSchema {
+  /** An event a record. */
+  loose: { key: [classId: string, id: string]; value: LogEvent };
+  /** Sealed events (page.ts); pages count from 0, and no event is on two of them. */
+  pages: { key: [classId: string, page: number]; value: PageRecord };
+  /** Copies of the events that a list of classes needs. */
+  heads: { key: [classId: string, id: string]; value: LogEvent };
+}
+
+/** A page of sealed events. */
+export interface PageRecord {
+  readonly classId: string;
+  readonly page: number;
+  readonly text: string;
+}
+
+/** Every store there is. */
+export const STORES = ['loose', 'pages', 'heads'] as const;
+
+/** A transaction that changes something. */
+export type Change = IDBPTransaction<LogSchema, (typeof STORES)[number][], 'readwrite'>;
+
+/** A connection to the database. */
+export interface Connection {
+  /** Opens it when it is not open. Rejects with what the browser gave as reason. */
+  open(): Promise<IDBPDatabase<LogSchema>>;
+  close(): Promise<void>;
+}
+
+/**
+ * One connection, opened when first needed, and again after the browser ended
+ * it. It gives way to a newer version in another window.
+ */
+export function connect(name: string): Connection {
+  let opened: Promise<IDBPDatabase<LogSchema>> | null = null;
+  const forget = () => {
+    opened = null;
+  };
+  return {
+    open() {
+      if (opened) return opened;
+      opened = openDB<LogSchema>(name, 1, {
+        upgrade(db) {
+          db.createObjectStore('loose', { keyPath: ['classId', 'id'] });
+          db.createObjectStore('pages', { keyPath: ['classId', 'page'] });
+          db.createObjectStore('heads', { keyPath: ['classId', 'id'] });
+        },
+        blocking(_now, _next, event) {
+          (event.target as IDBDatabase).close();
+          forget();
+        },
+        terminated: forget,
+      });
+      opened.catch(forget);
+      return opened;
+    },
+    async close() {
+      const db = await opened?.catch(() => null);
+      db?.close();
+      forget();
+    },
+  };
+}
+
+/**
+ * Does all of something or nothing, and resolves once it is on the disk
+ * (`durability: 'strict'`, Indexed Database API 3.0). Rejects with what the
+ * browser gave as reason.
+ */
+export async function change(
+  db: IDBPDatabase<LogSchema>,
+  work: (tx: Change) => Promise<unknown>,
+): Promise<void> {
+  const tx = db.transaction([...STORES], 'readwrite', { durability: 'strict' });
+  const done = tx.done;
+  done.catch(() => {});
+  try {
+    await work(tx);
+  } catch (thrown) {
+    abort(tx);
+    throw tx.error ?? thrown;
+  }
+  await done;
+}
+
+/** The keys of all records of a class, in whichever store. */
+export function ofClass(classId: string): IDBKeyRange {
+  return IDBKeyRange.bound([classId], [classId, []]);
+}
+
+function abort(tx: Change): void {
+  try {
+    tx.abort();
+  } catch {
+    // It has ended by itself.
+  }
+}

@@ -1,0 +1,35 @@
+import { makeLog, parseLog } from '../../../core/log/log-file.ts';
+import type { Shelf } from '../shelf.ts';
+import type { SteadyStore } from './steady-store.ts';
+
+const NAME = 'on-the-way';
+
+/**
+ * What was recorded but is not yet on the disk when a page is left: a page that goes away takes its
+ * unfinished writing with it. So it leaves those events on the shelf, which takes them at once, and
+ * the next start hands them to the store again. Handing over twice changes nothing.
+ */
+export function leaveOnShelf(store: Pick<SteadyStore, 'unsaved'>, shelf: Shelf): void {
+  const events = store.unsaved.peek();
+  if (events.length === 0) return;
+  const left = parseLog(shelf.read(NAME) ?? '');
+  const before = 'events' in left ? left.events : [];
+  shelf.write(NAME, makeLog([...before, ...events]));
+}
+
+/**
+ * Hands the store what the last page left on the shelf. They count at once; the shelf holds them
+ * until the store has them for good. Resolves when it has, or could not be brought to.
+ */
+export async function takeFromShelf(
+  store: Pick<SteadyStore, 'append'>,
+  shelf: Shelf,
+): Promise<void> {
+  const text = shelf.read(NAME);
+  if (text === null) return;
+  const read = parseLog(text);
+  if ('error' in read || read.damaged.length > 0) shelf.setAside(NAME, text);
+  const events = 'events' in read ? read.events : [];
+  const kept = events.length === 0 || 'kept' in (await store.append(events));
+  if (kept && shelf.read(NAME) === text) shelf.remove(NAME);
+}

@@ -1,0 +1,68 @@
+import { serialize } from 'node:v8';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { classYear } from '../../../test/class-year.ts';
+import { decodePage, encodePage } from './page.ts';
+
+const text = fc.string({ unit: 'binary' });
+const events = fc.array(
+  fc.record({
+    id: text,
+    classId: fc.constant('room'),
+    at: fc.integer(),
+    by: text,
+    kind: text,
+    body: fc.jsonValue({ stringUnit: 'binary' }),
+  }),
+);
+
+describe('a page of events', () => {
+  it('gives back what JSON would, whatever the bodies hold', () => {
+    fc.assert(
+      fc.property(events, (some) => {
+        expect(decodePage('room', encodePage(some))).toEqual(JSON.parse(JSON.stringify(some)));
+      }),
+    );
+  });
+
+  it('gives back fields of any name, and leaves out those without a value, as JSON does', () => {
+    const bodies = [
+      JSON.parse('{"__proto__": {"a": 1}, "constructor": "x", "": [{"b": null}]}'),
+      { there: 1, not: undefined, inside: { not: undefined } },
+      ['a', { b: 'c' }],
+      null,
+      -1,
+      'text',
+    ];
+    const some = bodies.map((body, at) => ({
+      id: `e${at}`,
+      classId: 'room',
+      at,
+      by: '',
+      kind: 'k',
+      body,
+    }));
+    const read = decodePage('room', encodePage(some));
+    expect(JSON.stringify(read)).toBe(JSON.stringify(some));
+    expect(Object.getPrototypeOf(read[0]?.body)).toBe(Object.prototype);
+  });
+
+  it('reads the pages of the first version', () => {
+    const [first] = classYear('room', 1);
+    if (!first) throw new Error('An empty year.');
+    const { id, at, by, kind, body } = first;
+    expect(decodePage('room', JSON.stringify([[id, at, by, kind, body]]))).toEqual([first]);
+  });
+
+  it('is handed over as a byte a sign, whatever letters it holds', () => {
+    const body = { text: 'ă and ĕ again 🚀' };
+    const page = encodePage([{ id: 'é', classId: 'room', at: 1, by: 'desk', kind: 'noted', body }]);
+    // What a structured clone writes: the text, and a few bytes that say so.
+    expect(serialize(page).length).toBeLessThan(page.length + 10);
+  });
+
+  it('is less than half as long as plain JSON for the events of a class', () => {
+    const year = classYear('room', 4096);
+    expect(encodePage(year).length).toBeLessThan(JSON.stringify(year).length / 2);
+  });
+});

@@ -1,0 +1,269 @@
+import fc from 'fast-check';
+import { describe, expect, it, vi } from 'vitest';
+import type { LogEvent } from '../../../core/log/event.ts';
+import type { EventStore } from '../../../core/log/event-store.ts';
+import { STORE_LAWS } from '../../../test/event-store-contract.ts';
+import { createMemoryStore } from './memory-store.ts';
+import { encodePage } from './page.ts';
+import { type Drawer, withSecondCopy } from './second-copy.ts';
+
+function makeDrawer(): Drawer & { readonly texts: Map<string, string> } {
+  const texts = new Map<string, string>();
+  return {
+    texts,
+    names: async () => [...texts.keys()],
+    read: async (name) => texts.get(name) ?? '',
+    add: async (name, line) => void texts.set(name, `${texts.get(name) ?? ''}\n${line}`),
+    remove: async (name) => void texts.delete(name),
+  };
+}
+
+const noDrawer: Drawer = {
+  names: () => Promise.reject(new Error('none')),
+  read: () => Promise.reject(new Error('none')),
+  add: () => Promise.reject(new Error('none')),
+  remove: () => Promise.reject(new Error('none')),
+};
+
+const note = (id: string, classId = 'room', at = 1): LogEvent => ({
+  id,
+  classId,
+  at,
+  by: 'device',
+  kind: 'noted',
+  body: { drillId: null, groupId: 'all', text: `„${id}“` },
+});
+
+const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
+
+async function idsOf(store: EventStore, classId = 'room'): Promise<readonly string[]> {
+  const read = await store.eventsOf(classId);
+  return 'events' in read ? read.events.map(({ id }) => id).sort() : [];
+}
+
+describe('a store with a second copy', () => {
+  it.each(STORE_LAWS)('$name', ({ check }) =>
+    check(withSecondCopy(createMemoryStore(), { drawer: makeDrawer(), session: 'window' })),
+  );
+
+  it.each(STORE_LAWS)('without a drawer: $name', ({ check }) =>
+    check(withSecondCopy(createMemoryStore(), { drawer: noDrawer, session: 'window' })),
+  );
+
+  it('gives everything back after the store was lost, whatever was opened and closed before', async () => {
+    const session = fc.array(
+      fc.array(fc.constantFrom('room', 'hall/2', '..'), { maxLength: 300 }),
+      {
+        maxLength: 4,
+      },
+    );
+    await fc.assert(
+      fc.asyncProperty(fc.array(session, { maxLength: 5 }), async (sessions) => {
+        const drawer = makeDrawer();
+        const kept = createMemoryStore();
+        let count = 0;
+        for (const [number, batches] of sessions.entries()) {
+          const store = withSecondCopy(kept, { drawer, session: `window ${number}` });
+          await store.eventsOf('room');
+          for (const batch of batches) {
+            await store.append(batch.map((classId) => note(`e${count}`, classId, count++)));
+          }
+          await store.close();
+        }
+        const again = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
+        expect(await again.classes()).toEqual(await kept.classes());
+        for (const classId of ['room', 'hall/2', '..']) {
+          expect(await idsOf(again, classId)).toEqual(await idsOf(kept, classId));
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('begins the next sheet with what may have missed the drawer', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    const first = withSecondCopy(kept, { drawer, session: 'first' });
+    await first.append([note('a', 'room', 1_000_000)]);
+    await first.close();
+    await kept.append([note('b', 'room', 1_000_001)]);
+    const second = withSecondCopy(kept, { drawer, session: 'second' });
+    await second.eventsOf('room');
+    await second.close();
+    expect(await idsOf(withSecondCopy(createMemoryStore(), { drawer, session: 'third' }))).toEqual([
+      'a',
+      'b',
+    ]);
+  });
+
+  it('copies a class that was there before it, and keeps its sheets few', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    await kept.append(Array.from({ length: 3000 }, (_, n) => note(`e${n}`, 'room', n * 1e6)));
+    for (let opening = 0; opening < 120; opening++) {
+      const store = withSecondCopy(kept, { drawer, session: `window ${opening}` });
+      await store.eventsOf('room');
+      await store.close();
+      expect(drawer.texts.size).toBeLessThan(50);
+    }
+    const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
+    expect(await idsOf(lost)).toEqual(await idsOf(kept));
+  });
+
+  it('loses nothing that another window adds while all sheets are written anew', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    for (let opening = 0; opening < 45; opening++) {
+      await withSecondCopy(kept, { drawer, session: `${opening}` }).append([note(`e${opening}`)]);
+    }
+    const other = withSecondCopy(kept, { drawer, session: 'other' });
+    await other.append([note('before')]);
+    const slow: Drawer = {
+      ...drawer,
+      async add(name, line) {
+        await other.append([note('meanwhile')]);
+        await drawer.add(name, line);
+      },
+    };
+    const here = withSecondCopy(kept, { drawer: slow, session: 'here' });
+    await here.eventsOf('room');
+    await here.close();
+    expect(drawer.texts.size).toBeLessThan(5);
+    const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
+    expect(await idsOf(lost)).toEqual(await idsOf(kept));
+  });
+
+  it('is forgotten with the class, and brings no class back where others are', async () => {
+    const drawer = makeDrawer();
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
+    await store.append([note('a'), note('b', 'hall')]);
+    await store.forget('room');
+    expect([...drawer.texts.keys()]).toEqual(['hall/window']);
+    expect(await idsOf(store)).toEqual([]);
+  });
+
+  it('copies again a class that was forgotten and brought back in the same window', async () => {
+    const drawer = makeDrawer();
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
+    await store.append([note('a')]);
+    await store.forget('room');
+    await store.append([note('a'), note('b')]);
+    const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
+    expect(await idsOf(lost)).toEqual(['a', 'b']);
+  });
+
+  it('tells when everything came back, and only then', async () => {
+    const drawer = makeDrawer();
+    const told: string[] = [];
+    const open = (session: string, store = createMemoryStore()) =>
+      withSecondCopy(store, { drawer, session, onPutBack: () => told.push(session) });
+    const first = open('first');
+    await first.classes();
+    await first.append([note('a')]);
+    await first.eventsOf('room');
+    expect(told).toEqual([]);
+    const second = open('second');
+    await second.classes();
+    await second.classes();
+    expect(told).toEqual(['second']);
+  });
+
+  it('never takes a store for lost while a first class comes or the last one goes', async () => {
+    const drawer = makeDrawer();
+    const told: string[] = [];
+    const kept = createMemoryStore();
+    const asked: Promise<unknown>[] = [];
+    const open = (session: string, store: EventStore = kept) =>
+      withSecondCopy(store, { drawer, session, onPutBack: () => told.push(session) });
+    const whileAsked = async <Outcome>(work: () => Promise<Outcome>): Promise<Outcome> => {
+      asked.push(open('other').classes());
+      await pause(5);
+      asked.push(open('other').classes());
+      const outcome = await work();
+      asked.push(open('other').classes());
+      await pause(5);
+      asked.push(open('other').classes());
+      return outcome;
+    };
+    const watched: EventStore = {
+      ...kept,
+      append: (events) => whileAsked(() => kept.append(events)),
+      forget: (classId) => whileAsked(() => kept.forget(classId)),
+    };
+    const store = open('window', watched);
+    await store.append([note('a')]);
+    await store.append([note('b')]);
+    await store.forget('room');
+    await Promise.all(asked);
+    expect(asked).toHaveLength(12);
+    expect(told).toEqual([]);
+    expect(await kept.classes()).toEqual({ classes: [] });
+  });
+
+  it.each(['no copy yet', 'a copy'])(
+    'leaves no copy of a class that another window forgot while it was opened here: %s',
+    async (before) => {
+      const drawer = makeDrawer();
+      const kept = createMemoryStore();
+      const first = before === 'a copy' ? { drawer, session: 'first' } : null;
+      await (first ? withSecondCopy(kept, first) : kept).append([note('a')]);
+      const here = withSecondCopy(kept, { drawer, session: 'here' });
+      const other = withSecondCopy(kept, { drawer, session: 'other' });
+      const opened = here.eventsOf('room');
+      await other.forget('room');
+      await opened;
+      await here.close();
+      expect([...drawer.texts.keys()]).toEqual([]);
+    },
+  );
+
+  it('says so, and deletes nothing, when a sheet cannot be thrown away', async () => {
+    vi.useFakeTimers();
+    const drawer = { ...makeDrawer(), remove: () => Promise.reject(new Error('held')) };
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
+    await store.append([note('a')]);
+    const forgetting = store.forget('room');
+    await vi.runAllTimersAsync();
+    expect(await forgetting).toMatchObject({ error: { code: 'busy' } });
+    expect(await idsOf(store)).toEqual(['a']);
+    vi.useRealTimers();
+  });
+
+  it('leaves no copy of a class that is forgotten while its copy is being begun', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    await kept.append(Array.from({ length: 3000 }, (_, n) => note(`e${n}`)));
+    const store = withSecondCopy(kept, { drawer, session: 'window' });
+    await store.eventsOf('room');
+    await store.forget('room');
+    await store.close();
+    expect([...drawer.texts.keys()]).toEqual([]);
+  });
+
+  it('waits until another window has let go of a sheet that is to be forgotten', async () => {
+    const drawer = makeDrawer();
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
+    await store.append([note('a')]);
+    let refusals = 2;
+    const held: Drawer = {
+      ...drawer,
+      remove: (name) => (refusals-- > 0 ? Promise.reject(new Error('held')) : drawer.remove(name)),
+    };
+    const other = withSecondCopy(createMemoryStore(), { drawer: held, session: 'other' });
+    await other.forget('room');
+    expect([...drawer.texts.keys()]).toEqual([]);
+  });
+
+  it('gives what is left where a sheet is damaged', async () => {
+    const drawer = makeDrawer();
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
+    await store.append([note('a')]);
+    await store.close();
+    await drawer.add('room/torn', '{"texts":["');
+    await drawer.add('room/torn', encodePage([note('b')]));
+    expect(await idsOf(withSecondCopy(createMemoryStore(), { drawer, session: 'later' }))).toEqual([
+      'a',
+      'b',
+    ]);
+  });
+});

@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import type { LogEvent } from '../../../core/log/event.ts';
+import type { EventStore } from '../../../core/log/event-store.ts';
+import { STORE_LAWS } from '../../../test/event-store-contract.ts';
+import { createMemoryStore } from './memory-store.ts';
+import { keepGoing } from './steady-store.ts';
+import { failureOf } from './store-error.ts';
+
+const note = (id: string): LogEvent => ({
+  id,
+  classId: 'class',
+  at: 1,
+  by: 'desk',
+  kind: 'noted',
+  body: {},
+});
+const ids = (events: readonly LogEvent[]) => events.map(({ id }) => id).sort();
+
+/** A store that refuses everything while `full` is true. */
+function failing() {
+  const store = createMemoryStore();
+  const state = { full: true };
+  const unless =
+    <Args extends unknown[], Answer>(ask: (...args: Args) => Promise<Answer>) =>
+    async (...args: Args) =>
+      state.full ? failureOf('full') : ask(...args);
+  const refusing: EventStore = {
+    append: unless(store.append),
+    eventsOf: unless(store.eventsOf),
+    classes: unless(store.classes),
+    forget: unless(store.forget),
+    close: store.close,
+  };
+  return { state, store, steady: keepGoing(refusing) };
+}
+
+async function idsOf(store: EventStore): Promise<readonly string[]> {
+  const read = await store.eventsOf('class');
+  return 'events' in read ? ids(read.events) : [read.error.code];
+}
+
+describe('a steady store', () => {
+  for (const { name, check } of STORE_LAWS.filter(({ name }) => !name.includes('or none'))) {
+    it(`${name}, as the store beneath does`, () => check(keepGoing(createMemoryStore())));
+  }
+
+  it('says why an event is not kept, holds it, and gives it back with the others', async () => {
+    const { steady } = failing();
+    expect(await steady.append([note('a')])).toMatchObject({ error: { code: 'full' } });
+    expect(steady.trouble.value?.code).toBe('full');
+    expect(ids(steady.unsaved.value)).toEqual(['a']);
+    expect(await idsOf(steady)).toEqual(['a']);
+    expect(await steady.classes()).toEqual({ classes: [{ classId: 'class', events: [] }] });
+  });
+
+  it('keeps what it held with the next append, once there is room again', async () => {
+    const { state, store, steady } = failing();
+    await steady.append([note('a')]);
+    await steady.append([note('b')]);
+    expect(ids(steady.unsaved.value)).toEqual(['a', 'b']);
+    state.full = false;
+    await steady.append([note('c')]);
+    expect(steady.unsaved.value).toEqual([]);
+    expect(steady.trouble.value).toBeNull();
+    expect(await idsOf(store)).toEqual(['a', 'b', 'c']);
+  });
+
+  it('counts an event as unsaved while it is on its way', async () => {
+    const steady = keepGoing(createMemoryStore());
+    const kept = steady.append([note('a')]);
+    expect(ids(steady.unsaved.value)).toEqual(['a']);
+    await kept;
+    expect(steady.unsaved.value).toEqual([]);
+  });
+
+  it('loses nothing when many appends fail at once', async () => {
+    const { state, store, steady } = failing();
+    const names = Array.from({ length: 30 }, (_, n) => `n${n}`).sort();
+    await Promise.all(names.map((name) => steady.append([note(name)])));
+    expect(ids(steady.unsaved.value)).toEqual(names);
+    state.full = false;
+    await steady.append([]);
+    expect(await idsOf(store)).toEqual(names);
+    expect(steady.unsaved.value).toEqual([]);
+  });
+});

@@ -1,0 +1,117 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { LATEST } from '../../../core/log/clock.ts';
+import type { LogEvent } from '../../../core/log/event.ts';
+import { makeLog } from '../../../core/log/log-file.ts';
+import { mergeEvents } from '../../../core/log/merge.ts';
+import { replay } from '../../../core/log/replay.ts';
+import { arbitraryEvents } from '../../../test/arbitrary-events.ts';
+import { createMemoryStore } from './memory-store.ts';
+import { failureOf } from './store-error.ts';
+import { exportLog, importLog } from './transfer.ts';
+
+const note = (id: string, classId = 'class'): LogEvent => ({
+  id,
+  classId,
+  at: 1,
+  by: 'desk',
+  kind: 'noted',
+  body: { drillId: null, groupId: 'g', text: id },
+});
+
+let lastId = 0;
+const here = { device: 'desk', now: () => Date.UTC(2026, 10, 30), newId: () => `new ${lastId++}` };
+
+async function allOf(store: ReturnType<typeof createMemoryStore>, classId = 'class') {
+  const read = await store.eventsOf(classId);
+  return 'events' in read ? mergeEvents(read.events, []) : [];
+}
+
+describe('bringing a file in', () => {
+  it('takes what is new, and a second time changes nothing', () =>
+    fc.assert(
+      fc.asyncProperty(arbitraryEvents(), fc.nat(40), async (events, shared) => {
+        const store = createMemoryStore();
+        await store.append(events.slice(0, shared));
+        const file = makeLog(events);
+        const known = Math.min(shared, events.length);
+        const first = await importLog(store, file, null, here);
+        expect(first).toMatchObject({ known, added: events.length - known, damaged: [] });
+        const after = await allOf(store);
+        expect(after).toEqual(mergeEvents(events, []));
+        expect(await importLog(store, file, null, here)).toMatchObject({
+          added: 0,
+          known: events.length,
+        });
+        expect(await allOf(store)).toEqual(after);
+      }),
+      { numRuns: 50 },
+    ));
+
+  it('takes the good lines of a damaged file and gives back the others', async () => {
+    const store = createMemoryStore();
+    const file = makeLog([note('a'), note('b')]).slice(0, -20);
+    const outcome = await importLog(store, file, null, here);
+    expect(outcome).toMatchObject({ added: 1, damaged: [{ line: 3, code: 'broken-off' }] });
+    expect(await allOf(store)).toEqual([note('a')]);
+  });
+
+  it('takes several classes from one file', async () => {
+    const store = createMemoryStore();
+    const outcome = await importLog(store, makeLog([note('a'), note('b', 'other')]), null, here);
+    expect(outcome).toMatchObject({ added: 2, classIds: ['class', 'other'] });
+    expect(await allOf(store, 'other')).toHaveLength(1);
+  });
+
+  it('opens a locked file with its passphrase, asks for it, and refuses another', async () => {
+    const store = createMemoryStore();
+    const saved = await exportLog([note('a')], 'moss');
+    if ('error' in saved) throw new Error(saved.error.code);
+    expect(saved.text).not.toContain('noted');
+    expect(await importLog(store, saved.text, null, here)).toMatchObject({
+      error: { code: 'locked' },
+    });
+    expect(await importLog(store, saved.text, 'fern', here)).toMatchObject({
+      error: { code: 'wrong-passphrase' },
+    });
+    expect(await allOf(store)).toEqual([]);
+    expect(await importLog(store, saved.text, 'moss', here)).toMatchObject({ added: 1 });
+  });
+
+  it('needs no passphrase for a file without one', async () => {
+    const saved = await exportLog([note('a')], null);
+    expect(saved).toEqual({ text: makeLog([note('a')]) });
+    expect(await importLog(createMemoryStore(), makeLog([note('a')]), 'moss', here)).toMatchObject({
+      added: 1,
+    });
+  });
+
+  it('sets right what a wrong clock stamped, so that it wins over nothing that comes later', async () => {
+    const store = createMemoryStore();
+    const now = here.now();
+    const right = ['a', 'b', 'c'].map((id, n) => ({ ...note(id), at: now - n * 1000 }));
+    const file = makeLog([...right, { ...note('far'), at: LATEST }]);
+    expect(await importLog(store, file, null, here)).toMatchObject({ added: 4, setRight: 1 });
+    expect(replay('class', await allOf(store)).last).toBe(now + 1);
+    expect(await importLog(store, file, null, here)).toMatchObject({ added: 0, setRight: 0 });
+  });
+
+  it('brings nothing in where the clock of this device may be the wrong one', async () => {
+    const store = createMemoryStore();
+    const now = here.now();
+    const file = makeLog(['a', 'b', 'c'].map((id, n) => ({ ...note(id), at: now + n * 1e9 })));
+    const outcome = await importLog(store, file, null, here);
+    expect(outcome).toMatchObject({ error: { code: 'ahead' } });
+    expect(await allOf(store)).toEqual([]);
+  });
+
+  it('says why when the file is none, or nothing can be kept', async () => {
+    expect(await importLog(createMemoryStore(), 'a,b', null, here)).toMatchObject({
+      error: { code: 'not-a-log' },
+    });
+    const full = { ...createMemoryStore(), append: async () => failureOf('full') };
+    expect(await importLog(full, makeLog([note('a')]), null, here)).toMatchObject({
+      error: { code: 'full' },
+    });
+  });
+});

@@ -1,0 +1,116 @@
+import './after.css';
+import { useMemo } from 'preact/hooks';
+import { afterDrill, brokenByCard } from '../../../core/log/after-drill.ts';
+import type { DrillRecord } from '../../../core/log/class-state.ts';
+import { drillsOf } from '../../../core/log/recent.ts';
+import { Hidden } from '../../controls/hidden.tsx';
+import { today } from '../../state/day.ts';
+import { readyEngine } from '../../state/engine-ready.ts';
+import { classState, nameOfGroup } from '../../state/open-class.ts';
+import { taught } from '../../state/progress.ts';
+import { asked, linkTo } from '../../state/route.ts';
+import { dayName } from '../../wording/day-name.ts';
+import { Broke } from './broke.tsx';
+import { parseDrillQuery } from './drill-query.ts';
+import { Earlier } from './earlier.tsx';
+import { HerNote } from './her-note.tsx';
+import { recordToShow } from './record-to-show.ts';
+import { Tomorrow } from './tomorrow.tsx';
+import { WentWell } from './went-well.tsx';
+
+/** How it went: one warm-up of the group, in one look, with what the next should bring back. */
+export function AfterPage() {
+  const record = recordToShow(parseDrillQuery(asked.value));
+  if (!record) return <NothingYet />;
+  return <Shown key={record.id} record={record} />;
+}
+
+function Shown({ record }: { readonly record: DrillRecord }) {
+  const state = classState.value;
+  const after = useMemo(() => afterDrill(record), [record]);
+  const { broke, mended } = after;
+  const broken = useMemo(() => brokenByCard([...broke, ...mended]), [broke, mended]);
+  const group = state.groups.get(record.groupId);
+  const drills = drillsOf(state, record.groupId);
+  const at = drills.indexOf(record);
+  const isLast = at === drills.length - 1;
+  return (
+    <>
+      <div class="after-head">
+        <div>
+          <h1>How it went</h1>
+          <p class="quiet">
+            {group ? nameOfGroup(group, state) : 'A group'},{' '}
+            {record.day === today() ? 'today' : dayName(record.day, today())}
+          </p>
+        </div>
+        <a class="button next" href={linkTo('today')}>
+          Done
+        </a>
+      </div>
+      <div class="after">
+        <div class="column">
+          <section class="part well" aria-labelledby="after-well">
+            <h2 id="after-well">Went well</h2>
+            <WentWell record={record} after={after} />
+          </section>
+          <section class="part note" aria-labelledby="after-note">
+            <h2 id="after-note">Your note</h2>
+            <HerNote record={record} />
+          </section>
+          <section class="part days" aria-labelledby="after-days">
+            <h2 id="after-days">Their warm-ups</h2>
+            <Earlier drills={drills} current={record.id} />
+          </section>
+        </div>
+        <div class="column">
+          <section class="part broke" aria-labelledby="after-broke">
+            <h2 id="after-broke">{broken.length === 0 ? 'Nothing broke' : 'Broke'}</h2>
+            {broken.length === 0 ? (
+              <p>Nothing was marked, so all of it went well. Tell them so.</p>
+            ) : (
+              <Broke record={record} broken={broken} />
+            )}
+          </section>
+          <section class="part next-time" aria-labelledby="after-next">
+            <h2 id="after-next">{isLast ? 'Next time brings back' : 'Came back after it'}</h2>
+            <Tomorrow drills={drills.slice(0, at + 1)} />
+          </section>
+          <section class="part off" aria-labelledby="after-board">
+            <h2 id="after-board">Kept off the board</h2>
+            <OffTheBoard record={record} />
+          </section>
+        </div>
+      </div>
+      <p class="quiet">
+        These are practice notes, not a test and not a diagnosis. They stay on this device.
+      </p>
+    </>
+  );
+}
+
+function OffTheBoard({ record: { drill } }: { readonly record: DrillRecord }) {
+  const ready = readyEngine();
+  const { board } = drill;
+  const counts = useMemo(() => ready?.survey(board, taught.peek()) ?? null, [ready, board]);
+  return counts ? (
+    <Hidden board={board} counts={counts} />
+  ) : (
+    <p class="quiet">No board was used.</p>
+  );
+}
+
+function NothingYet() {
+  return (
+    <div class="after-empty">
+      <h1>How it went</h1>
+      <p>
+        Nothing has been run with this group yet. After a warm-up you see here what went well, what
+        broke, and what to bring back.
+      </p>
+      <a class="button next" href={linkTo('today')}>
+        To today’s warm-up
+      </a>
+    </div>
+  );
+}

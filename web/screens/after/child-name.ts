@@ -1,0 +1,6 @@
+import { classState } from '../../state/open-class.ts';
+
+/** What a child is called, one that has left included. */
+export function childName(id: string): string {
+  return classState.value.children.get(id)?.name || 'a child';
+}

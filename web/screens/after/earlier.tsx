@@ -1,0 +1,53 @@
+import { useState } from 'preact/hooks';
+import { afterDrill } from '../../../core/log/after-drill.ts';
+import type { DrillRecord } from '../../../core/log/class-state.ts';
+import { today } from '../../state/day.ts';
+import { linkTo } from '../../state/route.ts';
+import { dayName } from '../../wording/day-name.ts';
+import { makeDrillQuery } from './drill-query.ts';
+
+/** How many days are listed before she asks for all. */
+const few = 5;
+
+/** The group's warm-ups, newest first, each with the way to how it went. */
+export function Earlier({
+  drills,
+  current,
+}: {
+  readonly drills: readonly DrillRecord[];
+  readonly current: string;
+}) {
+  const [all, setAll] = useState(false);
+  const listed = drills.toReversed().slice(0, all ? drills.length : few);
+  return (
+    <>
+      <ul class="earlier">
+        {listed.map((record) => (
+          <li key={record.id}>
+            <a
+              href={linkTo('after', makeDrillQuery(record.id))}
+              aria-current={record.id === current ? 'page' : undefined}
+            >
+              <span>{record.day === today() ? 'Today' : dayName(record.day, today())}</span>
+              <span class="quiet">{inShort(record)}</span>
+            </a>
+          </li>
+        ))}
+      </ul>
+      {drills.length > listed.length && (
+        <button type="button" class="button plain" onClick={() => setAll(true)}>
+          All {drills.length}
+        </button>
+      )}
+    </>
+  );
+}
+
+function inShort(record: DrillRecord): string {
+  const { well, broke, mended } = afterDrill(record);
+  if (broke.length + mended.length === 0) return `all ${well.length} went well`;
+  return [
+    ...(broke.length > 0 ? [`${broke.length} broke`] : []),
+    ...(mended.length > 0 ? [`${mended.length} mended`] : []),
+  ].join(', ');
+}

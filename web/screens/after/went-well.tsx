@@ -1,0 +1,70 @@
+import { type AfterDrill, markedCards } from '../../../core/log/after-drill.ts';
+import type { DrillRecord } from '../../../core/log/class-state.ts';
+import type { Part } from '../../../core/log/event.ts';
+import type { Evidence } from '../../../core/log/evidence.ts';
+import { Card } from '../../controls/card.tsx';
+import { cardName } from '../../wording/card-name.ts';
+
+/** What went well: how many of each part, and the cards on which nothing broke. */
+export function WentWell({
+  record,
+  after,
+}: {
+  readonly record: DrillRecord;
+  readonly after: AfterDrill;
+}) {
+  const { well, broke, mended } = after;
+  const reached = well.length + broke.length + mended.length;
+  const planned =
+    record.drill.visual.length + record.drill.auditory.length + record.drill.run.length;
+  const steady = steadyCards(after);
+  return (
+    <>
+      <p class="score">
+        <b>{well.length}</b> of {reached}
+        {mended.length > 0 && <span class="quiet">, and {mended.length} more the second time</span>}
+      </p>
+      <ul class="by-part">
+        {parts.map(([part, thing]) => {
+          const all = [...well, ...broke, ...mended].filter((one) => one.part === part).length;
+          if (all === 0) return null;
+          return (
+            <li key={part}>
+              {well.filter((one) => one.part === part).length} of {all} {thing}
+            </li>
+          );
+        })}
+      </ul>
+      {steady.length > 0 && (
+        <>
+          <h3>Cards on which nothing broke</h3>
+          <p class="steady">
+            {steady.map((id) => (
+              <span key={id} role="img" aria-label={cardName(id)} title={cardName(id)}>
+                <Card id={id} />
+              </span>
+            ))}
+          </p>
+        </>
+      )}
+      {reached < planned && (
+        <p class="quiet small">
+          {planned - reached} were not reached; that says nothing about them.
+        </p>
+      )}
+    </>
+  );
+}
+
+const parts: readonly (readonly [Part, string])[] = [
+  ['visual', 'cards'],
+  ['auditory', 'sounds'],
+  ['blending', 'words'],
+];
+
+/** Cards that came up and were never under a mark, in the order in which they came. */
+function steadyCards({ well, broke, mended }: AfterDrill): readonly string[] {
+  const hurt = new Set([...broke, ...mended].flatMap(({ marks }) => marks.flatMap(markedCards)));
+  const came = (evidence: readonly Evidence[]) => evidence.flatMap(({ cards }) => cards);
+  return [...new Set(came([...well, ...broke, ...mended]))].filter((id) => !hurt.has(id));
+}

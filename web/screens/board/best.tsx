@@ -1,0 +1,112 @@
+import { signal } from '@preact/signals';
+import type { Board } from '../../../core/boards/shapes/board.ts';
+import { boardOnTable, boardUse, heldCards, isSame, replaceBoard } from '../../state/boards.ts';
+import type { Desk } from './desk.ts';
+import { type Best, findBest } from './find-best.ts';
+import { said, say } from './said.ts';
+
+/** How far the search is: the share of rows judged, 1 while it searches; null when none runs. */
+export const searching = signal<number | null>(null);
+
+/** What is known of the best board found last, as long as it lies there. */
+const known = signal<{ readonly board: Board; readonly text: string; readonly isBest: boolean }>();
+
+/** Why there was no board, until the next is asked for. */
+const refusal = signal('');
+
+let latest = 0;
+
+/** Asks for the best board with the held cards and lays it; an earlier question is called off. */
+export async function layBest(desk: Desk): Promise<void> {
+  latest += 1;
+  const own = latest;
+  let laid: Board | null = null;
+  const isOver = () => own !== latest || (laid !== null && !liesHere(laid));
+  const lay = (best: Extract<Best, { kind: 'found' }>) => {
+    const board = { shape: shape.id, piles: best.piles };
+    if (laid === null || best.value > laidValue) {
+      replaceBoard(board, laid === null ? 'The best board.' : 'A better board was found.');
+      laid = board;
+      laidValue = best.value;
+    }
+    known.value = { board: laid, text: proofInWords(best), isBest: best.optimal };
+  };
+  let laidValue = 0;
+  refusal.value = '';
+  say('');
+  searching.value = 0;
+  const { shape, taught, ready, room } = desk;
+  const wish = { shape, taught, ready, room, held: heldHere(desk), use: boardUse.peek() };
+  const best = await findBest(wish, {
+    isOver,
+    tell: (share) => {
+      searching.value = share;
+    },
+    hear: (later) => {
+      if (later?.kind === 'found') lay(later);
+    },
+  }).catch(
+    (): Best => ({
+      kind: 'none',
+      message: 'The search could not start. Load this page again; your board stays as it is.',
+    }),
+  );
+  if (isOver()) return;
+  searching.value = null;
+  if (best === null) return;
+  if (best.kind === 'none') refusal.value = best.message;
+  else lay(best);
+}
+
+/** Calls off a search that runs. */
+export function callOff(): void {
+  latest += 1;
+  searching.value = null;
+}
+
+/** Whether this is the board that was found last. */
+export function isFound(desk: Desk): boolean {
+  const board = { shape: desk.shape.id, piles: desk.piles };
+  return known.value !== undefined && isSame(known.value.board, board);
+}
+
+/** Whether a board lies on the table, untouched. */
+function liesHere(board: Board): boolean {
+  const here = boardOnTable.peek();
+  return here !== null && isSame(here, board);
+}
+
+/** The held cards that can lie in this shape. */
+function heldHere({ piles, tray }: Desk): readonly string[] {
+  return heldCards.peek().filter((id) => piles.flat().includes(id) || tray.flat().includes(id));
+}
+
+/** What was said last of the board, else what is proven of it, or why there is none. */
+export function Told({ desk }: { readonly desk: Desk }) {
+  const isBest = said.value === '' && searching.value === null && isFound(desk);
+  return (
+    <p class={`board-told ${isBest && known.value?.isBest ? 'best' : ''}`} role="status">
+      {refusal.value || said.value}
+      {isBest && (
+        <>
+          {known.value?.text}{' '}
+          <span class="quiet">A familiar word counts as much as four others.</span>
+        </>
+      )}
+    </p>
+  );
+}
+
+/** A bound so many percent off says nothing to her. */
+const VAGUE = 25;
+
+function proofInWords(best: Extract<Best, { kind: 'found' }>): string {
+  const { optimal, value, bound, leftAside, goesOn } = best;
+  const among = leftAside > 0 ? ' among the cards that common words use most' : '';
+  if (optimal) return `Proven best for this much room${among}.`;
+  const more = Math.ceil((bound / Math.max(1, value) - 1) * 100);
+  const could = more > VAGUE ? '' : `: another could be worth up to ${more}% more`;
+  return goesOn
+    ? `A good board${among}. Still looking for the best${could}.`
+    : `A good board${among}. Not proven best${could}.`;
+}

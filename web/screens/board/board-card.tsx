@@ -1,0 +1,72 @@
+import type { Tally } from '../../../core/boards/judge/card-gain.ts';
+import { isTaughtCard } from '../../../core/boards/shapes/taught-cards.ts';
+import { correspondenceById } from '../../../core/language/correspondences.ts';
+import { Card } from '../../controls/card.tsx';
+import { heldCards } from '../../state/boards.ts';
+import { cardName } from '../../wording/card-name.ts';
+import type { Desk } from './desk.ts';
+import { makeLying } from './moves.ts';
+import { tallyInWords } from './said.ts';
+
+interface BoardCardProps {
+  readonly desk: Desk;
+  readonly id: string;
+  /** The pile where it lies, or, in the tray, none. */
+  readonly pile: number | null;
+  /** What it adds, once that is known. */
+  readonly gain: Tally | undefined;
+  /** Whether another card beside it has the same letters. */
+  readonly isTwin: boolean;
+  /** Whether the Tab key comes to this card of its pile. */
+  readonly isStop: boolean;
+  readonly onOpen: (anchor: HTMLElement) => void;
+}
+
+/** A card on the table: its letters, and below them what it adds. */
+export function BoardCard({ desk, id, pile, gain, isTwin, isStop, onOpen }: BoardCardProps) {
+  const card = correspondenceById.get(id);
+  const isKnown = card !== undefined && isTaughtCard(card, desk.taught);
+  const isHeld = heldCards.value.includes(id);
+  return (
+    <button
+      type="button"
+      class={`board-card ${isKnown ? '' : 'untaught'} ${isHeld ? 'held' : ''}`}
+      data-card={id}
+      data-drag={makeLying({ id, pile })}
+      tabIndex={isStop ? 0 : -1}
+      aria-haspopup="dialog"
+      aria-label={nameOf(id, pile, gain, isKnown, isHeld)}
+      onClick={(event) => onOpen(event.currentTarget)}
+    >
+      <Card id={id} />
+      <span class="gain" aria-hidden="true">
+        {!isKnown && 'not taught yet'}
+        {isKnown && gain && (
+          <>
+            {pile === null && '+'}
+            <span class="gain-real">{gain.real}</span> {gain.nonsense}
+          </>
+        )}
+      </span>
+      {isTwin && card?.keyword && (
+        <span class="gain" aria-hidden="true">
+          {card.keyword}
+        </span>
+      )}
+    </button>
+  );
+}
+
+function nameOf(
+  id: string,
+  pile: number | null,
+  gain: Tally | undefined,
+  isKnown: boolean,
+  isHeld: boolean,
+): string {
+  const parts = [cardName(id)];
+  if (!isKnown) parts.push('not taught yet');
+  else if (gain) parts.push(`${pile === null ? 'would add' : 'adds'} ${tallyInWords(gain)}`);
+  if (isHeld) parts.push('held');
+  return parts.join('. ');
+}

@@ -1,0 +1,111 @@
+import './board.css';
+import './board-words.css';
+import { useEffect, useMemo } from 'preact/hooks';
+import { makeRowJudge } from '../../../core/boards/judge/row-judge.ts';
+import { parseBoardLink } from '../../../core/boards/shapes/board-link.ts';
+import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
+import { candidates, type Shape } from '../../../core/boards/shapes/shapes.ts';
+import { shapesFor } from '../../../core/boards/shapes/shapes-for.ts';
+import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
+import { boardOnTable, replaceBoard, roomByShape } from '../../state/boards.ts';
+import type { Engine } from '../../state/engine.ts';
+import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
+import { newestCards } from '../../state/newest-cards.ts';
+import { progress, taught } from '../../state/progress.ts';
+import { asked, linkTo, takeAsked } from '../../state/route.ts';
+import type { Desk } from './desk.ts';
+import { trayOf } from './moves.ts';
+import { usualRoom } from './room.ts';
+import { say } from './said.ts';
+import { Table } from './table.tsx';
+import { useRows } from './use-rows.ts';
+
+/** The board screen: piles as they lie on a table, and all that they say. */
+export function BoardPage() {
+  const ready = readyEngine();
+  const known = taught.value;
+  const newest = newestCards(progress.value);
+  const [first] = useMemo(() => shapesFor(known, newest), [known]);
+  const shape = shapeById.get(boardOnTable.value?.shape ?? '') ?? first;
+  useEffect(takeLink, [asked.value]);
+  return (
+    <div class="board-screen">
+      {ready && shape ? (
+        <Laid ready={ready} shape={shape} />
+      ) : (
+        <Waiting canLay={shape !== undefined} />
+      )}
+    </div>
+  );
+}
+
+/** A board that the address names lies on the table from now on; what lay there is put aside. */
+function takeLink(): void {
+  const link = asked.peek();
+  if (link === '') return;
+  const read = parseBoardLink(link);
+  if (read.kind === 'board') replaceBoard(read.board, 'Opened the board of the link.');
+  else say(`${read.message} Your own board lies here as before.`);
+  takeAsked();
+}
+
+function Laid({ ready, shape }: { readonly ready: Engine; readonly shape: Shape }) {
+  const known = taught.value;
+  const board = boardOnTable.value;
+  const judge = useMemo(
+    () => makeRowJudge(shape, { taught: known, lexicon: ready.lexicon, screen: ready.screen }),
+    [shape, known, ready],
+  );
+  const fitting = useMemo(() => {
+    const cards = cardsTaught(known).toReversed();
+    return candidates(shape, cards).map((pile) => pile.map(({ id }) => id));
+  }, [shape, known]);
+  const piles = useMemo(
+    () => (board?.shape === shape.id ? board.piles : shape.piles.map(() => [])),
+    [shape, board],
+  );
+  const tray = useMemo(() => trayOf(piles, fitting), [piles, fitting]);
+  const rows = useRows(judge, piles, tray);
+  const room = roomFor(shape, piles);
+  const desk: Desk = { ready, taught: known, shape, judge, piles, tray, room, rows };
+  return <Table desk={desk} />;
+}
+
+/** Room as she set it or as usual, and never less than lies there. */
+function roomFor(shape: Shape, piles: Desk['piles']): readonly number[] {
+  const own = roomByShape.value[shape.id];
+  return usualRoom(shape).map((usual, at) => Math.max(own?.[at] ?? usual, piles[at]?.length ?? 0));
+}
+
+function Waiting({ canLay }: { readonly canLay: boolean }) {
+  if (!canLay) {
+    return (
+      <>
+        <h1>Board</h1>
+        <p class="empty-board">
+          A board needs a few letters, a vowel among them. Show how far your class has come, and the
+          cards are here.
+        </p>
+        <a class="button next" href={linkTo('learned')}>
+          What have they learned?
+        </a>
+      </>
+    );
+  }
+  const failed = engine.value === 'failed';
+  return (
+    <>
+      <h1>Board</h1>
+      <p class="quiet">
+        {failed
+          ? 'The word list did not arrive. Once it has been loaded, everything works without a network.'
+          : 'Fetching the word list …'}
+      </p>
+      {failed && (
+        <button type="button" class="button" onClick={startEngine}>
+          Try again
+        </button>
+      )}
+    </>
+  );
+}

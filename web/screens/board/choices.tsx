@@ -1,0 +1,116 @@
+import { useMemo } from 'preact/hooks';
+import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
+import { candidates, type Shape } from '../../../core/boards/shapes/shapes.ts';
+import { shapesFor } from '../../../core/boards/shapes/shapes-for.ts';
+import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
+import {
+  BOARD_USES,
+  type BoardUse,
+  boardUse,
+  heldCards,
+  replaceBoard,
+  roomByShape,
+  setBoardUse,
+  setHeld,
+} from '../../state/boards.ts';
+import { newestCards } from '../../state/newest-cards.ts';
+import { progress } from '../../state/progress.ts';
+import { type Desk, lettersOf } from './desk.ts';
+import { carryOver } from './moves.ts';
+import { usualRoom } from './room.ts';
+
+/** The kind of board: those for the newest cards first, then all others that can be laid. */
+export function ShapeChoice({ desk }: { readonly desk: Desk }) {
+  const { shape, taught, piles } = desk;
+  const newest = newestCards(progress.value);
+  const [fresh, others] = useMemo(() => {
+    const fitting = shapesFor(taught, newest);
+    const all = shapesFor(taught);
+    return [fitting, all.filter((each) => !fitting.includes(each))] as const;
+  }, [taught]);
+  const isListed = [...fresh, ...others].includes(shape);
+  return (
+    <label class="board-choice">
+      <span class="for-ears">Kind of board</span>
+      <select
+        value={shape.id}
+        onChange={(event) => {
+          const next = shapeById.get(event.currentTarget.value);
+          if (!next) return;
+          const cards = candidates(next, cardsTaught(taught)).map((pile) =>
+            pile.map(({ id }) => id),
+          );
+          const room = roomByShape.peek()[next.id] ?? usualRoom(next);
+          replaceBoard({ shape: next.id, piles: carryOver(piles, cards, room) }, `${next.title}.`);
+        }}
+      >
+        {!isListed && <Choice shape={shape} />}
+        <optgroup label="For the newest cards">
+          {fresh.map((each) => (
+            <Choice key={each.id} shape={each} />
+          ))}
+        </optgroup>
+        {others.length > 0 && (
+          <optgroup label="Others">
+            {others.map((each) => (
+              <Choice key={each.id} shape={each} />
+            ))}
+          </optgroup>
+        )}
+      </select>
+    </label>
+  );
+}
+
+function Choice({ shape }: { readonly shape: Shape }) {
+  return (
+    <option value={shape.id}>
+      {shape.title} ({shape.example})
+    </option>
+  );
+}
+
+const useNames: Readonly<Record<BoardUse, string>> = {
+  screen: 'For the screen',
+  paper: 'For cards on paper',
+  strict: 'For paper, strictly',
+};
+
+/** What the best board is to be fit for, and the cards it must have. */
+export function UseChoice() {
+  const held = heldCards.value;
+  return (
+    <>
+      <label class="board-choice">
+        <span class="for-ears">What the best board is for</span>
+        <select
+          value={boardUse.value}
+          onChange={(event) => setBoardUse(event.currentTarget.value as BoardUse)}
+        >
+          {BOARD_USES.map((use) => (
+            <option key={use} value={use}>
+              {useNames[use]}
+            </option>
+          ))}
+        </select>
+      </label>
+      {held.length > 0 && (
+        <span class="held-cards">
+          <span class="quiet">with</span>
+          {held.map((id) => (
+            <button
+              key={id}
+              type="button"
+              class="held-card"
+              aria-label={`Hold ${lettersOf(id)} no longer`}
+              title={`Hold ${lettersOf(id)} no longer`}
+              onClick={() => setHeld(id, false)}
+            >
+              {lettersOf(id)} <span aria-hidden="true">×</span>
+            </button>
+          ))}
+        </span>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,95 @@
+import { type Tally, tallyOf } from '../../../core/boards/judge/card-gain.ts';
+import type { RowJudge } from '../../../core/boards/judge/row-judge.ts';
+import { type WhyNot, whyNotHere } from '../../../core/boards/judge/why-not-here.ts';
+import { pileInWords } from '../../../core/boards/shapes/pile-names.ts';
+import type { Shape } from '../../../core/boards/shapes/shapes.ts';
+import type { Taught } from '../../../core/language/taught.ts';
+import { boardOnTable, boardUse, layBoard } from '../../state/boards.ts';
+import type { Engine } from '../../state/engine.ts';
+import { itemShort } from '../../wording/card-name.ts';
+import { type Lying, putIn, takeOut } from './moves.ts';
+import { say, tallyInWords } from './said.ts';
+import type { Rows } from './use-rows.ts';
+
+/** The table with everything on it: what the parts of the screen are drawn from. */
+export interface Desk {
+  readonly ready: Engine;
+  readonly taught: Taught;
+  readonly shape: Shape;
+  readonly judge: RowJudge;
+  readonly piles: readonly (readonly string[])[];
+  /** Taught cards that fit a pile and do not lie in it. */
+  readonly tray: readonly (readonly string[])[];
+  readonly room: readonly number[];
+  readonly rows: Rows;
+}
+
+/** What speaks against a card in a pile of this desk. */
+export function whyNot(desk: Desk, id: string, pile: number): WhyNot | null {
+  const { piles, room, taught, judge } = desk;
+  return whyNotHere(id, pile, {
+    piles,
+    room,
+    taught,
+    judge,
+    onPaper: boardUse.peek() !== 'screen',
+  });
+}
+
+/** Puts a card into a pile and says what the board makes now, or why it cannot stand there. */
+export function put(desk: Desk, card: Lying, pile: number): boolean {
+  if (card.pile === pile) return false;
+  const piles = pilesNow(desk);
+  const against = whyNot({ ...desk, piles }, card.id, pile);
+  if (against?.forbids) {
+    say(against.message);
+    return false;
+  }
+  const next = putIn({ shape: desk.shape.id, piles }, card, pile);
+  layBoard(next, `${lettersOf(card.id)} put with ${pileInWords(desk.shape, pile)}.`);
+  say([against?.message, totals(desk, next.piles)].filter(Boolean).join(' '));
+  return true;
+}
+
+/** Takes a card out of its pile and says what the board makes now. */
+export function out(desk: Desk, id: string, pile: number): void {
+  const piles = pilesNow(desk);
+  if (!piles[pile]?.includes(id)) return;
+  const next = takeOut({ shape: desk.shape.id, piles }, pile, id);
+  layBoard(next, `${lettersOf(id)} taken out of ${pileInWords(desk.shape, pile)}.`);
+  say(totals(desk, next.piles));
+}
+
+/** The piles at this moment: two quick keys may come before the desk is drawn anew. */
+function pilesNow({ shape, piles }: Desk): Desk['piles'] {
+  const board = boardOnTable.peek();
+  return board?.shape === shape.id ? board.piles : piles;
+}
+
+/** What these piles make, in a sentence. */
+function totals({ judge }: Desk, piles: Desk['piles']): string {
+  if (piles.some((pile) => pile.length === 0)) return 'One pile is empty, so there are no words.';
+  return `Now ${tallyInWords(tallyOf(judge.table(piles)))}.`;
+}
+
+/** What a card adds by these gains; nothing is known while another pile is empty. */
+export function gainOf(
+  { piles }: Desk,
+  gains: Rows['lying'],
+  pile: number,
+  id: string,
+): Tally | undefined {
+  const isAlone = piles.some((cards, at) => at !== pile && cards.length === 0);
+  return isAlone ? undefined : gains[pile]?.get(id);
+}
+
+/** Whether two cards with the same letters could lie in a pile, so that a keyword must tell them apart. */
+export function isTwin({ piles, tray }: Desk, pile: number, id: string): boolean {
+  const all = [...(piles[pile] ?? []), ...(tray[pile] ?? [])];
+  return all.some((other) => other !== id && lettersOf(other) === lettersOf(id));
+}
+
+/** The letters of a card. */
+export function lettersOf(id: string): string {
+  return itemShort({ kind: 'card', id });
+}

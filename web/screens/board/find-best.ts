@@ -1,0 +1,132 @@
+import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
+import type { BoardWishes } from '../../../core/boards/search/best-board.ts';
+import { candidates, type Shape } from '../../../core/boards/shapes/shapes.ts';
+import { splitPiles } from '../../../core/boards/shapes/split-piles.ts';
+import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
+import { trimPiles } from '../../../core/boards/shapes/trim-piles.ts';
+import type { Taught } from '../../../core/language/taught.ts';
+import type { BoardUse } from '../../state/boards.ts';
+import type { Engine } from '../../state/engine.ts';
+import { inTurns } from './in-turns.ts';
+import type { SearchAnswer, SearchNews, SearchTask } from './search-worker.ts';
+
+/** What the best board is asked for. */
+export interface BestWish {
+  readonly shape: Shape;
+  readonly taught: Taught;
+  readonly ready: Engine;
+  readonly room: readonly number[];
+  /** Cards that the board must have. */
+  readonly held: readonly string[];
+  readonly use: BoardUse;
+}
+
+/** The best board, or why there is none; null when it was called off. */
+export type Best =
+  | (Extract<SearchAnswer, { kind: 'found' }> & {
+      /** How many cards were left aside because there are too many rows to judge. */
+      readonly leftAside: number;
+      /** Whether the search goes on beside it, for a proof or a better board. */
+      readonly goesOn: boolean;
+    })
+  | Extract<SearchAnswer, { kind: 'none' }>
+  | null;
+
+/** What a question for the best board is called off by, and whom its progress is told. */
+interface Asking {
+  readonly isOver: () => boolean;
+  readonly tell: (share: number) => void;
+  readonly hear: (best: Best) => void;
+}
+
+/** How many rows are judged at most: what a school computer does in a few seconds. */
+const MOST_ROWS = { quick: 120_000, slow: 40_000 };
+/** How many rows are judged in one go: less than half a frame. */
+const ROWS_AT_ONCE = { quick: 2500, slow: 150 };
+
+/** How many rows of a shape can be judged without anyone noticing. */
+export function rowsAtOnce(shape: Shape): number {
+  return ROWS_AT_ONCE[pace(shape)];
+}
+
+/** Rows of longer words are judged one by one, others share their work. */
+function pace({ form, piles }: Shape): 'quick' | 'slow' {
+  return form === 'one' && piles.length <= 3 ? 'quick' : 'slow';
+}
+
+/**
+ * The best board for a wish: all rows are judged in turns on this page, so that
+ * her own decisions about words count, and the search runs beside it. `tell`
+ * hears the share of rows judged, 0 to 1. A search that has not proven its board
+ * soon goes on, and `hear` is told how it ended, unless it is over before that.
+ * Rejects when the search cannot start.
+ */
+export async function findBest(
+  { shape, taught, ready, room, held, use }: BestWish,
+  { isOver, tell, hear }: Asking,
+): Promise<Best> {
+  const fitting = candidates(shape, cardsTaught(taught)).map((pile) => pile.map(({ id }) => id));
+  const empty = fitting.findIndex((pile) => pile.length === 0);
+  if (empty >= 0) {
+    return { kind: 'none', message: 'No card that was taught can lie in one of these piles yet.' };
+  }
+  const piles = trimPiles(shape, fitting, held, ready.lexicon, MOST_ROWS[pace(shape)]);
+  const parts = splitPiles(piles, rowsAtOnce(shape));
+  const context = { taught, lexicon: ready.lexicon, screen: ready.screen };
+  const outcomes = new Uint8Array(piles.reduce((size, pile) => size * pile.length, 1));
+  let judged = 0;
+  const work = parts.map((part) => () => {
+    const table = makeWordTable(shape, part, context);
+    outcomes.set(table.outcomes, judged);
+    judged += table.outcomes.length;
+    tell(judged / outcomes.length);
+  });
+  if (!(await inTurns(work, isOver))) return null;
+  const wishes: BoardWishes = {
+    limits: room,
+    somewhere: held,
+    clean: use !== 'screen',
+    strict: use === 'strict',
+  };
+  const leftAside = fitting.flat().length - piles.flat().length;
+  const asBest = ({ answer, goesOn }: SearchNews): Best =>
+    answer.kind === 'none' ? answer : { ...answer, leftAside, goesOn };
+  return searchBeside({ shape: shape.id, piles, outcomes, wishes }, isOver, (news) =>
+    hear(asBest(news)),
+  ).then((news) => news && asBest(news));
+}
+
+/** How often it is asked whether the search was called off, in milliseconds. */
+const LOOK_EVERY = 100;
+
+/** The first news of a search that runs beside the page; `hear` is told what comes after that. */
+function searchBeside(
+  task: SearchTask,
+  isOver: () => boolean,
+  hear: (news: SearchNews) => void,
+): Promise<SearchNews | null> {
+  return new Promise((done, fail) => {
+    const worker = new Worker(new URL('./search-worker.ts', import.meta.url), { type: 'module' });
+    let isFirst = true;
+    const end = () => {
+      clearInterval(looking);
+      worker.terminate();
+    };
+    const looking = setInterval(() => {
+      if (!isOver()) return;
+      end();
+      done(null);
+    }, LOOK_EVERY);
+    worker.onmessage = ({ data }: MessageEvent<SearchNews>) => {
+      if (!data.goesOn || isOver()) end();
+      if (isFirst) done(isOver() ? null : data);
+      else if (!isOver()) hear(data);
+      isFirst = false;
+    };
+    worker.onerror = () => {
+      end();
+      fail(new Error('the board search could not start'));
+    };
+    worker.postMessage(task);
+  });
+}

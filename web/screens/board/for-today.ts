@@ -1,0 +1,33 @@
+import { isTaughtCard } from '../../../core/boards/shapes/taught-cards.ts';
+import { reshuffleRun } from '../../../core/drills/edit-drill.ts';
+import { correspondenceById } from '../../../core/language/correspondences.ts';
+import { readyEngine } from '../../state/engine-ready.ts';
+import { drill, ensureDrill, freshSeed, runOf, setDrill, wishes } from '../../state/plan.ts';
+import { taught } from '../../state/progress.ts';
+
+/**
+ * Makes a board that of today's blending, with a run of its own; cards that were
+ * not taught stay out. Says why when it cannot; null when it is done.
+ */
+export function useForToday(shape: string, piles: readonly (readonly string[])[]): string | null {
+  const ready = readyEngine();
+  if (!ready) return 'The word list is not here yet.';
+  ensureDrill(freshSeed());
+  const today = drill.peek();
+  if (!today) return 'There is no warm-up for today yet.';
+  const known = piles.map((pile) =>
+    pile.filter((id) => {
+      const card = correspondenceById.get(id);
+      return card !== undefined && isTaughtCard(card, taught.peek());
+    }),
+  );
+  const seed = freshSeed();
+  const made = reshuffleRun({ ...today, board: { shape, piles: known } }, taught.peek(), ready, {
+    seed,
+    ...runOf(wishes.peek()),
+  });
+  if (made.kind === 'refused') return made.message;
+  if (made.drill.run.length === 0) return 'This board makes no words yet. Put down more cards.';
+  setDrill({ ...made.drill, seed, shortfall: null }, 'Today’s blending uses this board.');
+  return null;
+}

@@ -1,0 +1,212 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { WordTable } from '../../../core/boards/judge/word-table.ts';
+import { makeBoardLink } from '../../../core/boards/shapes/board-link.ts';
+import { CopyButton } from '../../controls/copy-button.tsx';
+import { useDrag } from '../../controls/drag.ts';
+import { FileButton } from '../../controls/file-button.tsx';
+import { Popover } from '../../controls/popover.tsx';
+import { earlierBoards, keptBoards, setHeld } from '../../state/boards.ts';
+import { linkTo } from '../../state/route.ts';
+import { callOff, isFound, layBest, searching, Told } from './best.tsx';
+import { CardSheet } from './card-sheet.tsx';
+import { ShapeChoice, UseChoice } from './choices.tsx';
+import { Counts, LeftOut } from './counts.tsx';
+import { type Desk, gainOf, lettersOf, out, put } from './desk.ts';
+import { useForToday } from './for-today.ts';
+import { Keep, KeptBoards } from './kept.tsx';
+import { type Lying, parseLying, TRAY } from './moves.ts';
+import { Pile } from './pile.tsx';
+import { say } from './said.ts';
+import { Tray } from './tray.tsx';
+import { useKeys } from './use-keys.ts';
+import { WordGrid } from './word-grid.tsx';
+
+type Open =
+  | {
+      readonly what: 'card';
+      readonly anchor: HTMLElement;
+      readonly card: Lying;
+      readonly from: number;
+    }
+  | { readonly what: 'keep' | 'boards'; readonly anchor: HTMLElement };
+
+/** The table: piles, what they make, what could lie there too, and every word. */
+export function Table({ desk }: { readonly desk: Desk }) {
+  const { shape, piles, rows } = desk;
+  const [open, setOpen] = useState<Open>();
+  const close = () => setOpen(undefined);
+  const root = useDrag((what, at) => {
+    const card = parseLying(what);
+    if (at !== TRAY) put(desk, card, Number(at));
+    else if (card.pile !== null) out(desk, card.id, card.pile);
+  });
+  const stopOf = useKeys(root, desk);
+  useEffect(() => callOff, []);
+  const board = { shape: shape.id, piles };
+  const isEmpty = piles.every((pile) => pile.length === 0);
+  const best = isFound(desk);
+  const kept = keptBoards.value.length + earlierBoards.value.length;
+  return (
+    <>
+      <div class="board-head">
+        <h1>Board</h1>
+        <p class="board-tools">
+          <ShapeChoice desk={desk} />
+          <UseChoice />
+          <BestButton desk={desk} isNext={!best} />
+          {!isEmpty && <TodayButton desk={desk} isNext={best} />}
+        </p>
+      </div>
+      <div class="board-body">
+        <div class="board-left" ref={root}>
+          <div class={`board-piles of-${piles.length}`}>
+            {piles.map((_, pile) => (
+              <Pile
+                key={`${shape.id} ${pile}`}
+                desk={desk}
+                pile={pile}
+                stopOf={stopOf}
+                onOpen={(id, from, anchor) =>
+                  setOpen({ what: 'card', anchor, card: { id, pile: from }, from })
+                }
+              />
+            ))}
+          </div>
+          <Counts desk={desk} />
+          <Told desk={desk} />
+          <Tray
+            desk={desk}
+            stopOf={stopOf}
+            onOpen={(id, from, anchor) =>
+              setOpen({ what: 'card', anchor, card: { id, pile: null }, from })
+            }
+          />
+        </div>
+        <section class="board-right" aria-labelledby="board-says">
+          <h2 id="board-says">What this board says</h2>
+          <p class="board-tools board-keep">
+            {!isEmpty && (
+              <>
+                <button
+                  type="button"
+                  class="button plain"
+                  aria-haspopup="dialog"
+                  onClick={(event) => setOpen({ what: 'keep', anchor: event.currentTarget })}
+                >
+                  Keep this board
+                </button>
+                <CopyButton
+                  name="Copy a link"
+                  text={() =>
+                    location.href.replace(/#.*$/, '') + linkTo('board', makeBoardLink(board))
+                  }
+                  said="Copied: the cards, and nothing else."
+                />
+              </>
+            )}
+            {rows.table && (
+              <FileButton
+                name="Print sheet"
+                class="button plain"
+                make={async () =>
+                  (await import('../../state/paper/make.ts')).boardFile(
+                    rows.table as WordTable,
+                    desk.ready,
+                  )
+                }
+              />
+            )}
+            {kept > 0 && (
+              <button
+                type="button"
+                class="button plain"
+                aria-haspopup="dialog"
+                onClick={(event) => setOpen({ what: 'boards', anchor: event.currentTarget })}
+              >
+                Your boards ({kept})
+              </button>
+            )}
+          </p>
+          <LeftOut desk={desk} />
+          {rows.table ? (
+            <WordGrid desk={desk} table={rows.table} />
+          ) : (
+            <p class="quiet">{waiting(desk)}</p>
+          )}
+        </section>
+      </div>
+      <p class="quiet small keys">
+        Drag a card, or tap it. By keys: arrows go from card to card, <kbd>1</kbd> to{' '}
+        <kbd>{piles.length}</kbd> put one into that pile, <kbd>Del</kbd> takes it out.
+      </p>
+      {open?.what === 'card' && (
+        <Popover anchor={open.anchor} title={lettersOf(open.card.id)} onClose={close}>
+          <CardSheet
+            desk={desk}
+            card={open.card}
+            gain={gainOf(
+              desk,
+              open.card.pile === null ? rows.tray : rows.lying,
+              open.from,
+              open.card.id,
+            )}
+            onDone={close}
+            onBest={(id) => {
+              setHeld(id, true);
+              void layBest(desk);
+            }}
+          />
+        </Popover>
+      )}
+      {open?.what === 'boards' && (
+        <Popover anchor={open.anchor} title="Your boards" onClose={close}>
+          <KeptBoards onDone={close} />
+        </Popover>
+      )}
+      {open?.what === 'keep' && (
+        <Popover anchor={open.anchor} title="Keep this board" onClose={close}>
+          <Keep board={board} onDone={close} />
+        </Popover>
+      )}
+    </>
+  );
+}
+
+function waiting({ piles }: Desk): string {
+  if (piles.every((pile) => pile.length === 0)) {
+    return 'Put a card into each pile, or let Sweepline lay the best board. Every word it makes stands here.';
+  }
+  const isFull = piles.every((pile) => pile.length > 0);
+  return isFull ? 'Listening to every combination …' : 'One pile is empty yet.';
+}
+
+function BestButton({ desk, isNext }: { readonly desk: Desk; readonly isNext: boolean }) {
+  const share = searching.value;
+  if (share !== null) {
+    return (
+      <button type="button" class="button" onClick={callOff}>
+        {share < 1 ? `Listening … ${Math.floor(share * 100)}%` : 'Searching …'} Stop
+      </button>
+    );
+  }
+  return (
+    <button type="button" class={isNext ? 'button next' : 'button'} onClick={() => layBest(desk)}>
+      Make the best board
+    </button>
+  );
+}
+
+function TodayButton({ desk, isNext }: { readonly desk: Desk; readonly isNext: boolean }) {
+  return (
+    <button
+      type="button"
+      class={isNext ? 'button next' : 'button'}
+      onClick={() => {
+        const refused = useForToday(desk.shape.id, desk.piles);
+        say(refused ?? 'Today’s blending uses this board.');
+      }}
+    >
+      Use for today’s blending
+    </button>
+  );
+}

@@ -1,0 +1,97 @@
+import type { RefObject } from 'preact';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { pileInWords } from '../../../core/boards/shapes/pile-names.ts';
+import { type Desk, lettersOf, out, put } from './desk.ts';
+import { type Lying, parseLying } from './moves.ts';
+import { say } from './said.ts';
+
+/**
+ * The board by keys alone: arrows go from card to card of a pile, Delete takes
+ * one out, a number puts it into that pile. The focus stays at its place.
+ */
+export function useKeys(root: RefObject<HTMLElement | null>, desk: Desk) {
+  const [stops, setStops] = useState<Readonly<Record<string, string>>>({});
+  const next = useRef<{ readonly group: string; readonly place: number } | null>(null);
+
+  useLayoutEffect(() => {
+    if (!next.current) return;
+    const { group, place } = next.current;
+    next.current = null;
+    const element = document.querySelector<HTMLElement>(`[data-group="${group}"]`);
+    const cards = cardsIn(element);
+    (cards[Math.min(place, cards.length - 1)] ?? element)?.focus();
+  });
+
+  const latest = useRef(desk);
+  latest.current = desk;
+  useEffect(() => {
+    root.current?.addEventListener('focusin', onFocusIn);
+    root.current?.addEventListener('keydown', onKeyDown);
+  }, []);
+
+  return (group: string, ids: readonly string[]): string | undefined => {
+    const stop = stops[group];
+    return stop !== undefined && ids.includes(stop) ? stop : ids[0];
+  };
+
+  function onFocusIn(event: FocusEvent): void {
+    const found = cardAt(event.target);
+    if (found) setStops((now) => ({ ...now, [found.group]: found.card.id }));
+  }
+
+  function onKeyDown(event: KeyboardEvent): void {
+    const found = cardAt(event.target);
+    if (!found || event.ctrlKey || event.metaKey || event.altKey) return;
+    const { group, card, element } = found;
+    const cards = cardsIn(element.closest<HTMLElement>('[data-group]'));
+    const place = cards.indexOf(element);
+    const step = STEPS[event.key];
+    if (step !== undefined) cards[Math.min(Math.max(place + step, 0), cards.length - 1)]?.focus();
+    else {
+      const done = act(latest.current, event.key, card);
+      if (done === 'nothing') return;
+      if (done === 'moved') next.current = { group, place };
+    }
+    event.preventDefault();
+  }
+}
+
+/** Does what a key asks for a card: moves it, or says why not; nothing when it asks for nothing. */
+function act(desk: Desk, key: string, card: Lying): 'moved' | 'told' | 'nothing' {
+  const letters = lettersOf(card.id);
+  if (key === 'Delete' || key === 'Backspace') {
+    if (card.pile !== null) {
+      out(desk, card.id, card.pile);
+      return 'moved';
+    }
+    say(`${letters} lies in no pile.`);
+    return 'told';
+  }
+  if (!/^[1-9]$/.test(key)) return 'nothing';
+  const pile = Number(key) - 1;
+  if (pile >= desk.piles.length) say(`This board has ${desk.piles.length} piles.`);
+  else if (pile === card.pile) {
+    say(`${letters} lies with ${pileInWords(desk.shape, pile)} already.`);
+  } else if (put(desk, card, pile)) return 'moved';
+  return 'told';
+}
+
+const STEPS: Readonly<Record<string, number>> = {
+  ArrowRight: 1,
+  ArrowDown: 1,
+  ArrowLeft: -1,
+  ArrowUp: -1,
+  Home: Number.NEGATIVE_INFINITY,
+  End: Number.POSITIVE_INFINITY,
+};
+
+function cardAt(target: EventTarget | null) {
+  const element = (target as Element | null)?.closest<HTMLElement>('[data-card]');
+  const group = element?.closest<HTMLElement>('[data-group]')?.dataset.group;
+  if (!element || group === undefined) return null;
+  return { element, group, card: parseLying(element.dataset.drag ?? '') };
+}
+
+function cardsIn(group: HTMLElement | null): HTMLElement[] {
+  return group ? [...group.querySelectorAll<HTMLElement>('[data-card]')] : [];
+}

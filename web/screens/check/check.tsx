@@ -1,0 +1,38 @@
+import './check.css';
+import '../../look/print.css';
+import { useLayoutEffect } from 'preact/hooks';
+import { chosenChild, openRecord } from '../../state/check-choice.ts';
+import { linkTo } from '../../state/route.ts';
+import { ScorePage } from './score.tsx';
+import { Setup } from './setup.tsx';
+import { UnderWay } from './under-way.tsx';
+
+/** A short check of one child: chosen, under way, or read. */
+export function CheckPage() {
+  const open = openRecord.value;
+  // Each of the three is a page of its own, and is read from its top.
+  useLayoutEffect(() => scrollTo(0, 0), [open?.id, open?.ended === null]);
+  if (open) {
+    return open.ended === null ? (
+      <UnderWay key={open.id} record={open} />
+    ) : (
+      <ScorePage key={open.id} record={open} />
+    );
+  }
+  const child = chosenChild.value;
+  if (child) return <Setup child={child} />;
+  return (
+    <div class="check-empty">
+      <h1>A short check</h1>
+      <p>
+        One child reads to you for a minute, and you see which sounds are sure. Add the children of
+        your class first: first names are enough.
+      </p>
+      <p>
+        <a class="button next" href={linkTo('class')}>
+          Add children
+        </a>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,74 @@
+import type { CheckRecord } from '../../../core/log/class-state.ts';
+import { openCheck } from '../../state/check-choice.ts';
+import { today } from '../../state/day.ts';
+import { scoreOf } from '../../state/scored.ts';
+import { kindNames } from '../../wording/check-names.ts';
+import { ratesOf } from '../../wording/check-rates.ts';
+import { whenSaid } from '../../wording/day-name.ts';
+
+/** A child's checks, the latest first, each opening to its score. */
+export function EarlierChecks({
+  checks,
+  current,
+}: {
+  readonly checks: readonly CheckRecord[];
+  readonly current: string | null;
+}) {
+  if (checks.length === 0) {
+    return <p class="quiet">None yet. What was read before will be listed here, side by side.</p>;
+  }
+  return (
+    <div class="wide-table">
+      <table class="checks-table">
+        <thead>
+          <tr>
+            <th scope="col">When</th>
+            <th scope="col">What</th>
+            <th scope="col">Right</th>
+            <th scope="col">Sounds</th>
+            <th scope="col">A minute</th>
+          </tr>
+        </thead>
+        <tbody>
+          {checks.toReversed().map((check) => (
+            <Row key={check.id} check={check} isCurrent={check.id === current} />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function Row({ check, isCurrent }: { readonly check: CheckRecord; readonly isCurrent: boolean }) {
+  const score = scoreOf(check);
+  const { right, asked, soundsRight, soundsAsked } = score;
+  return (
+    <tr aria-current={isCurrent ? 'true' : undefined}>
+      <th scope="row">
+        <button type="button" class="button plain" onClick={() => openCheck(check.id)}>
+          {whenSaid(check.day, today())}
+        </button>
+      </th>
+      <td>{kindNames[check.form.kind]}</td>
+      {check.ended === null ? (
+        <td colSpan={3} class="quiet">
+          not finished
+        </td>
+      ) : (
+        <>
+          <td>
+            {right} of {asked}
+          </td>
+          <td>
+            {soundsRight} of {soundsAsked}
+          </td>
+          <td>
+            {check.ended.seconds === null
+              ? 'no clock'
+              : (ratesOf(check, score)?.right ?? 'too short')}
+          </td>
+        </>
+      )}
+    </tr>
+  );
+}

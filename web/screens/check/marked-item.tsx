@@ -1,0 +1,70 @@
+import type { CheckItem } from '../../../core/checks/check-form.ts';
+import type { ItemReading } from '../../../core/log/event.ts';
+import { PieceCard } from '../../controls/piece-card.tsx';
+import { settings } from '../../state/settings.ts';
+import { cardName } from '../../wording/card-name.ts';
+import { itemText, outcomeNames, shownPieces } from '../../wording/check-names.ts';
+import { slipShort } from '../../wording/slip-short.ts';
+import { isBroken } from './marking.ts';
+
+interface MarkedItemProps {
+  readonly item: CheckItem;
+  /** Counted from 0 within the form. */
+  readonly at: number;
+  readonly reading: ItemReading | undefined;
+  /** It comes after the last one read. */
+  readonly isBeyond: boolean;
+  /** Its first card is where the Tab key stops. */
+  readonly tabStop: boolean;
+  /** A card was tapped, counted from 1. */
+  readonly onTap: (card: number, anchor: HTMLElement) => void;
+}
+
+/** One thing to read: its cards, each to be tapped when it was wrong, and what was said of it. */
+export function MarkedItem({ item, at, reading, isBeyond, tabStop, onTap }: MarkedItemProps) {
+  const pieces = shownPieces(item);
+  const outcome = reading?.outcome ?? 'right';
+  const state = `of-${outcome}${isBeyond ? ' beyond' : ''}`;
+  return (
+    <fieldset class={`check-item ${state}`} aria-label={`${itemText(item)}${saidFor(reading)}`}>
+      <span class="check-cards">
+        {pieces.map((piece, place) => {
+          const card = item.cards.indexOf(piece.id, piece.part === 'silent-e' ? 0 : place) + 1;
+          const broke = isBroken(reading, card);
+          return (
+            <button
+              key={place}
+              type="button"
+              class={`check-card${broke ? ' broke' : ''}`}
+              aria-pressed={broke}
+              aria-label={`${cardName(piece.id)}: wrong`}
+              data-item={at}
+              data-card={card}
+              tabIndex={tabStop && place === 0 ? 0 : -1}
+              onClick={(event) => onTap(card, event.currentTarget)}
+            >
+              <PieceCard piece={piece} />
+            </button>
+          );
+        })}
+      </span>
+      <span class="check-said" aria-hidden="true">
+        {saidShort(reading)}
+      </span>
+    </fieldset>
+  );
+}
+
+function saidShort(reading: ItemReading | undefined): string {
+  if (!reading || reading.outcome === 'right') return '';
+  if (reading.outcome !== 'wrong') return outcomeNames[reading.outcome];
+  return reading.broke
+    .flatMap(({ heard }) => (heard ? slipShort(heard, settings.value.notation) : []))
+    .join(', ');
+}
+
+function saidFor(reading: ItemReading | undefined): string {
+  if (!reading || reading.outcome === 'right') return '';
+  const said = saidShort(reading);
+  return reading.outcome === 'wrong' ? `, wrong${said && `, heard ${said}`}` : `, ${said}`;
+}

@@ -1,0 +1,65 @@
+import type { CheckForm } from '../../../core/checks/check-form.ts';
+import { likelySlips } from '../../../core/language/likely-slips.ts';
+import type { ItemReading, Slip } from '../../../core/log/event.ts';
+import { settings } from '../../state/settings.ts';
+import { slipKey, slipShort } from '../../wording/slip-short.ts';
+import { type WholeMark, withHeard, withoutBroken } from './marking.ts';
+
+interface SaidSheetProps {
+  readonly form: CheckForm;
+  readonly item: number;
+  /** Counted from 1. */
+  readonly card: number;
+  readonly reading: ItemReading | undefined;
+  readonly onSay: (next: ItemReading, said: string) => void;
+  readonly onWhole: (mark: WholeMark) => void;
+}
+
+/** What was said instead of a card, the likely first; or that it was otherwise after all. */
+export function SaidSheet({ form, item, card, reading, onSay, onWhole }: SaidSheetProps) {
+  const { notation } = settings.value;
+  const id = form.items[item]?.cards[card - 1] ?? '';
+  const slips = likelySlips(id, form.kind === 'letter-sounds' ? 'visual' : 'blending');
+  const say = (heard: Slip) =>
+    onSay(withHeard(reading, card, heard), `heard ${slipShort(heard, notation)}`);
+  return (
+    <>
+      <p class="quiet small">What was said instead?</p>
+      <div class="choices">
+        {slips.map((slip) => (
+          <button
+            key={slipKey(slip)}
+            type="button"
+            class="choice text said-choice"
+            onClick={() => say(slip)}
+          >
+            {slipShort(slip, notation)}
+          </button>
+        ))}
+      </div>
+      <p class="quiet small">Or it was otherwise:</p>
+      <div class="choices">
+        <button
+          type="button"
+          class="choice text said-choice"
+          onClick={() => onSay(withoutBroken(reading, card), 'right after all')}
+        >
+          right after all
+        </button>
+        <button
+          type="button"
+          class="choice text said-choice"
+          onClick={() => onWhole('self-corrected')}
+        >
+          corrected alone
+        </button>
+        <button type="button" class="choice text said-choice" onClick={() => onWhole('hesitated')}>
+          helped after 3 s
+        </button>
+        <button type="button" class="choice text said-choice" onClick={() => onWhole('left-out')}>
+          left out
+        </button>
+      </div>
+    </>
+  );
+}

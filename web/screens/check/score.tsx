@@ -1,0 +1,186 @@
+import './score.css';
+import type { ComponentChildren } from 'preact';
+import { useLayoutEffect, useState } from 'preact/hooks';
+import { PER_ROW } from '../../../core/checks/check-form.ts';
+import type { CheckScore } from '../../../core/checks/score-check.ts';
+import { checksOf, readingOf } from '../../../core/log/check-record.ts';
+import type { CheckRecord } from '../../../core/log/class-state.ts';
+import { PracticeNote } from '../../controls/check-note.tsx';
+import { PieceCard } from '../../controls/piece-card.tsx';
+import { openCheck } from '../../state/check-choice.ts';
+import { today } from '../../state/day.ts';
+import { classState } from '../../state/open-class.ts';
+import { linkTo } from '../../state/route.ts';
+import { scoreOf } from '../../state/scored.ts';
+import { setSettings, settings } from '../../state/settings.ts';
+import {
+  formName,
+  itemText,
+  kindNames,
+  outcomeNames,
+  readerOf,
+  shownPieces,
+} from '../../wording/check-names.ts';
+import { ratesOf } from '../../wording/check-rates.ts';
+import { dayName } from '../../wording/day-name.ts';
+import { slipSaid } from '../../wording/slip-said.ts';
+import { takeOut } from './check-acts.ts';
+import { EarlierChecks } from './earlier.tsx';
+import { UnderWay } from './under-way.tsx';
+
+/** What a check has come to, what was not right, and the child's other checks beside it. */
+export function ScorePage({ record }: { readonly record: CheckRecord }) {
+  const [mends, setMends] = useState(false);
+  useLayoutEffect(() => scrollTo(0, 0), [mends]);
+  if (mends) return <UnderWay record={record} onMended={() => setMends(false)} />;
+  const score = scoreOf(record);
+  const name = readerOf(record);
+  return (
+    <div class="check-score">
+      <div class="check-head">
+        <div>
+          <h1>{name}</h1>
+          <p class="quiet">
+            {kindNames[record.form.kind]}, {dayName(record.day, today())}, form{' '}
+            {formName(record.form)}
+          </p>
+        </div>
+        <button type="button" class="button next not-printed" onClick={() => openCheck(null)}>
+          Check another child
+        </button>
+      </div>
+      <Figures record={record} score={score} />
+      <SkippedRows record={record} />
+      <PracticeNote />
+      <div class="check-columns">
+        <section class="part" aria-labelledby="check-missed">
+          <h2 id="check-missed">
+            {score.missed.length === 0 ? 'All of it right' : 'Not right yet'}
+          </h2>
+          <Missed record={record} score={score} />
+          <p class="check-acts not-printed">
+            <button type="button" class="button" onClick={() => setMends(true)}>
+              Mend a mark
+            </button>
+            <a class="button plain" href={linkTo('pages', `child=${record.child}`)}>
+              A page for a meeting
+            </a>
+            <button type="button" class="button plain" onClick={() => takeOut(record, name)}>
+              Take this check out
+            </button>
+          </p>
+        </section>
+        <section class="part" aria-labelledby="check-earlier">
+          <h2 id="check-earlier">{name}’s checks</h2>
+          <EarlierChecks checks={checksOf(classState.value, record.child)} current={record.id} />
+        </section>
+      </div>
+    </div>
+  );
+}
+
+function Figures({ record, score }: { readonly record: CheckRecord; readonly score: CheckScore }) {
+  const { form, ended } = record;
+  const isWords = form.kind === 'nonsense-words';
+  const { asked, right, accuracy, soundsAsked, soundsRight } = score;
+  const rates = ratesOf(record, score);
+  return (
+    <dl class="check-figures">
+      <Figure name={isWords ? 'whole words right' : 'letter sounds right'}>
+        {right} <small>of {asked}</small>
+      </Figure>
+      {isWords && (
+        <Figure name="correct sounds">
+          {soundsRight} <small>of {soundsAsked}</small>
+        </Figure>
+      )}
+      <Figure name="accuracy">{accuracy === null ? '–' : `${Math.round(accuracy * 100)}%`}</Figure>
+      {rates && (
+        <>
+          <Figure name={isWords ? 'words a minute' : 'sounds a minute'}>{rates.right}</Figure>
+          {isWords && <Figure name="sounds a minute">{rates.sounds}</Figure>}
+        </>
+      )}
+      <Figure name="corrected alone">{score.selfCorrected}</Figure>
+      <Figure name="time">
+        {ended?.seconds == null ? 'no clock' : `${Math.round(ended.seconds)} s`}
+      </Figure>
+    </dl>
+  );
+}
+
+/** Which rows were skipped and how they count, where any was: handbooks disagree. */
+function SkippedRows({ record }: { readonly record: CheckRecord }) {
+  const { skippedRows = [], reached } = readingOf(record);
+  const length = PER_ROW[record.form.kind];
+  const rows = skippedRows
+    .filter(({ from }) => from < reached)
+    .map(({ from }) => from / length + 1);
+  if (rows.length === 0) return null;
+  const isOne = settings.value.skippedRow === 'one';
+  const which = rows.length === 1 ? `Row ${rows[0]} was` : `Rows ${rows.join(', ')} were`;
+  return (
+    <p class="check-skipped">
+      {which} skipped.{' '}
+      {isOne
+        ? 'A skipped row counts as one wrong; the rest of it was not asked.'
+        : 'Every item of it counts as wrong.'}{' '}
+      <button
+        type="button"
+        class="button plain not-printed"
+        onClick={() => setSettings({ skippedRow: isOne ? 'each' : 'one' })}
+      >
+        {isOne ? 'Count every item' : 'Count a skipped row as one'}
+      </button>
+    </p>
+  );
+}
+
+function Figure({
+  name,
+  children,
+}: {
+  readonly name: string;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
+
+function Missed({ record, score }: { readonly record: CheckRecord; readonly score: CheckScore }) {
+  if (score.asked === 0) return <p class="quiet">Nothing was read, so there is nothing to say.</p>;
+  if (score.missed.length === 0) return <p>Nothing was marked. Tell them so.</p>;
+  return (
+    <ul class="check-missed">
+      {score.missed.map(({ item, at }) => {
+        const reading = record.marks.get(at);
+        const broke = new Set(reading?.broke.map(({ card }) => item.cards[card - 1]));
+        return (
+          <li key={at}>
+            <span class="little-row" role="img" aria-label={itemText(item)}>
+              {shownPieces(item).map((piece, place) => (
+                <span key={place} class={broke.has(piece.id) ? 'hurt' : undefined}>
+                  <PieceCard piece={piece} />
+                </span>
+              ))}
+            </span>
+            <span class="quiet">{saidOf(reading)}</span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+function saidOf(reading: ReturnType<CheckRecord['marks']['get']>): string {
+  if (!reading || reading.outcome === 'right') return '';
+  if (reading.outcome !== 'wrong') return outcomeNames[reading.outcome];
+  const heard = reading.broke.flatMap((one) =>
+    one.heard ? slipSaid(one.heard, settings.value.notation) : [],
+  );
+  return heard.length === 0 ? 'not said what was heard' : heard.join(', ');
+}

@@ -1,0 +1,76 @@
+import { useId, useState } from 'preact/hooks';
+import { smallGroups } from '../../../core/log/roster.ts';
+import { parseNames } from '../../../core/words/name-sounds.ts';
+import { classState, nameOfGroup } from '../../state/open-class.ts';
+import { namesTyped } from './drafts.ts';
+import { addChildren } from './roster-acts.ts';
+
+/** A place to write a child's name, or to paste a whole column of them. */
+export function AddChildren() {
+  const text = namesTyped.value;
+  const [chosen, setChosen] = useState('');
+  const hint = useId();
+  const state = classState.value;
+  const groups = smallGroups(state);
+  const group = groups.some(({ id }) => id === chosen) ? chosen : '';
+  const names = parseNames(text);
+  const lines = text.split('\n').length;
+  const add = () => {
+    if (names.length === 0) return;
+    addChildren(names, group || null);
+    namesTyped.value = '';
+  };
+  return (
+    <form
+      class="add-children"
+      onSubmit={(event) => {
+        event.preventDefault();
+        add();
+      }}
+    >
+      <label class="add-names">
+        Add children
+        <textarea
+          rows={Math.min(8, lines)}
+          value={text}
+          autocomplete="off"
+          autocapitalize="words"
+          spellcheck={false}
+          aria-describedby={hint}
+          onInput={(event) => {
+            namesTyped.value = event.currentTarget.value;
+          }}
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter' || event.shiftKey || event.isComposing) return;
+            event.preventDefault();
+            add();
+          }}
+        />
+      </label>
+      {groups.length > 0 && (
+        <label class="add-to">
+          to
+          <select value={group} onChange={(event) => setChosen(event.currentTarget.value)}>
+            <option value="">no group yet</option>
+            {groups.map((each) => (
+              <option key={each.id} value={each.id}>
+                {nameOfGroup(each, state)}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      <button type="submit" class={nextIf(names.length > 0)} disabled={names.length === 0}>
+        {names.length > 1 ? `Add ${names.length} children` : 'Add'}
+      </button>
+      <p class="quiet small" id={hint}>
+        First name, nickname or initials. Nothing more is asked. A pasted list is taken whole: one
+        to a line, or with commas.
+      </p>
+    </form>
+  );
+}
+
+function nextIf(ready: boolean): string {
+  return ready ? 'button next' : 'button';
+}

@@ -1,0 +1,137 @@
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { WHOLE_CLASS } from '../../../core/log/class-state.ts';
+import { type ParsedRoster, parseRoster, tellApart } from '../../../core/log/parse-roster.ts';
+import { childrenOf } from '../../../core/log/roster.ts';
+import { classState } from '../../state/open-class.ts';
+import { listPasted } from './drafts.ts';
+import { ListPreview } from './list-preview.tsx';
+import { addChildren } from './roster-acts.ts';
+
+/** A class list from a file or pasted: read, looked over line by line, and only then added. */
+export function BringList() {
+  const text = listPasted.value;
+  const [isBegun] = useState(text !== '');
+  const [column, setColumn] = useState(0);
+  const [trouble, setTrouble] = useState('');
+  const file = useRef<HTMLInputElement>(null);
+  const parsed = useMemo(() => parseRoster(text, column), [text, column]);
+  const inClass = childrenOf(classState.value, WHOLE_CLASS).map(({ name }) => name);
+  const here = inClass.join('\n');
+  const lines = useMemo(() => tellApart(parsed.entries, here.split('\n')), [parsed, here]);
+
+  const read = (next: string) => {
+    setTrouble('');
+    setColumn(0);
+    listPasted.value = next;
+  };
+  const onFile = async () => {
+    const chosen = file.current?.files?.[0];
+    if (!chosen) return;
+    try {
+      const content = await chosen.text();
+      if (content.startsWith('PK')) setTrouble(zipped);
+      else read(content);
+    } catch {
+      setTrouble(unreadable);
+    }
+    // So that choosing the same file again is a choice.
+    if (file.current) file.current.value = '';
+  };
+
+  return (
+    <details class="bring-list" open={isBegun}>
+      <summary>Bring a class list</summary>
+      <div class="bring-list-in">
+        <p class="quiet small">
+          A column from a spreadsheet, a CSV file, or the users.csv of a OneRoster export. Only
+          first names are taken; nothing else in the list is kept. You see them before they are
+          added.
+        </p>
+        <label>
+          Paste the list here
+          <textarea
+            rows={4}
+            value={text}
+            autocomplete="off"
+            spellcheck={false}
+            onInput={(event) => read(event.currentTarget.value)}
+          />
+        </label>
+        <p>
+          <label class="button">
+            Choose a list file
+            <input
+              ref={file}
+              class="for-ears"
+              type="file"
+              accept=".csv,.tsv,.txt,text/csv,text/plain,text/tab-separated-values"
+              onChange={onFile}
+            />
+          </label>
+        </p>
+        {trouble !== '' && (
+          <p role="alert" class="class-problem">
+            {trouble}
+          </p>
+        )}
+        {parsed.columns.length > 1 && (
+          <label class="first-names">
+            First names stand in
+            <select
+              value={column}
+              onChange={(event) => setColumn(Number(event.currentTarget.value))}
+            >
+              {parsed.columns.map((example, at) => (
+                <option key={at} value={at}>
+                  column {at + 1}: {example}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+        {text.trim() !== '' && (
+          <>
+            <p role="status" class="small">
+              {saidOf(parsed)}
+            </p>
+            <ListPreview
+              key={`${column} ${text}`}
+              lines={lines}
+              problems={parsed.problems}
+              onAdd={(names) => {
+                addChildren(names, null);
+                read('');
+              }}
+              onCancel={() => read('')}
+            />
+          </>
+        )}
+      </div>
+    </details>
+  );
+}
+
+const zipped =
+  'This file is packed (zip). Open it on your device first, then choose the users.csv inside.';
+const unreadable =
+  'The browser could not read this file. Copy it onto this device first, then choose it again.';
+
+/** What was found, and what was left out and why. */
+function saidOf({ format, entries, leftOut, saysRoles }: ParsedRoster): string {
+  const { others, deleted } = leftOut;
+  const count = (many: number, one: string, more: string) => (many === 1 ? one : `${many} ${more}`);
+  return [
+    entries.length === 0
+      ? 'No name was found yet.'
+      : `Found ${count(entries.length, 'one child', 'children')}.`,
+    ...(others > 0
+      ? [`Left out: ${count(others, 'one person', 'people')} not listed as a student.`]
+      : []),
+    ...(deleted > 0
+      ? [`Left out: ${count(deleted, 'one child', 'children')} marked as to be deleted.`]
+      : []),
+    ...(format === 'oneroster' && !saysRoles
+      ? ['This list does not say who is a student: untick the grown-ups.']
+      : []),
+  ].join(' ');
+}

@@ -1,0 +1,86 @@
+import type { DamagedLine } from '../../../core/log/log-file.ts';
+import { saveText } from '../../device/save-text.ts';
+import { classList, nameOfClass } from '../../state/class-list.ts';
+import { classState, openClass } from '../../state/open-class.ts';
+import type { Brought } from './bring-in.ts';
+
+/** Says what a file brought, and keeps aside for her what could not be read. */
+export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
+  if ('error' in outcome) {
+    const { code, message } = outcome.error;
+    return <p class={code === 'locked' ? undefined : 'class-problem'}>{message}</p>;
+  }
+  const { added, known, classIds, damaged, notUnderstood, setRight } = outcome;
+  const came = classList.value.filter(({ classId }) => classIds.includes(classId));
+  return (
+    <div class="brought">
+      <p>
+        <b>{added === 0 ? 'Nothing in it was new.' : `${counted(added)} new.`}</b>{' '}
+        {known > 0 && `${counted(known)} here already.`}
+      </p>
+      {came.map(({ classId, name }) => (
+        <p key={classId}>
+          {nameOfClass({ name })}{' '}
+          {classId === classState.value.id ? (
+            <span class="quiet">is open now</span>
+          ) : (
+            <button type="button" class="button" onClick={() => openClass(classId)}>
+              Open it
+            </button>
+          )}
+        </p>
+      ))}
+      {notUnderstood > 0 && (
+        <p>
+          {counted(notUnderstood)} written by a newer Sweepline. They are kept, and will show once
+          this one is as new.
+        </p>
+      )}
+      {setRight > 0 && (
+        <p>
+          {counted(setRight)} dated far ahead by a clock that was wrong. They count as of today.
+        </p>
+      )}
+      {damaged.length > 0 && <Damaged lines={damaged} />}
+    </div>
+  );
+}
+
+const mostShown = 8;
+
+function Damaged({ lines }: { readonly lines: readonly DamagedLine[] }) {
+  return (
+    <div class="damaged">
+      <p>
+        {lines.length === 1 ? 'One line' : `${lines.length} lines`} of the file could not be read.
+        Everything else was taken.
+      </p>
+      <ol>
+        {lines.slice(0, mostShown).map(({ line, text, message }) => (
+          <li key={line}>
+            <b>Line {line}</b> {message}
+            <code>{text.length > 160 ? `${text.slice(0, 160)} …` : text}</code>
+          </li>
+        ))}
+      </ol>
+      {lines.length > mostShown && <p class="quiet">and {lines.length - mostShown} more</p>}
+      <button
+        type="button"
+        class="button"
+        onClick={() =>
+          saveText(
+            'sweepline-damaged-lines.txt',
+            lines.map(({ text }) => `${text}\n`).join(''),
+            'text/plain',
+          )
+        }
+      >
+        Save {lines.length === 1 ? 'this line' : 'these lines'} as a file
+      </button>
+    </div>
+  );
+}
+
+function counted(entries: number): string {
+  return entries === 1 ? '1 entry was' : `${entries.toLocaleString('en-US')} entries were`;
+}

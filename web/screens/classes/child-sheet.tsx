@@ -1,0 +1,74 @@
+import { type Child, type Group, WHOLE_CLASS } from '../../../core/log/class-state.ts';
+import { childrenOf, smallGroups } from '../../../core/log/roster.ts';
+import { groupOf } from '../../../core/log/roster-changes.ts';
+import { linkToView } from '../../state/known-view.ts';
+import { classState, nameOfGroup } from '../../state/open-class.ts';
+import { NameForm } from './name-form.tsx';
+import { moveChild, removeChild, renameChild, toFocus } from './roster-acts.ts';
+
+interface ChildSheetProps {
+  readonly child: Child;
+  readonly onDone: () => void;
+}
+
+/** What can be done with a child's name: move it to another group, write it otherwise, take it out. */
+export function ChildSheet({ child, onDone }: ChildSheetProps) {
+  const state = classState.value;
+  const here = groupOf(state, child);
+  const others: readonly (Group | null)[] = [
+    ...smallGroups(state).filter(({ id }) => id !== here?.id),
+    ...(here ? [null] : []),
+  ];
+  const neighbor = childrenOf(state, WHOLE_CLASS).find(
+    (other) => other.id !== child.id && groupOf(state, other) === here,
+  );
+  const then = (what: () => void) => {
+    toFocus.value = child.id;
+    onDone();
+    what();
+  };
+  return (
+    <>
+      <p class="sheet-known">
+        <a href={linkToView({ of: 'child', id: child.id, card: null })}>What {child.name} knows</a>
+      </p>
+      {others.length > 0 && (
+        <>
+          <h3>Move {child.name} to</h3>
+          <p class="choices move-to">
+            {others.map((group) => (
+              <button
+                key={group?.id ?? ''}
+                type="button"
+                class="choice text"
+                onClick={() => then(() => moveChild(child, group))}
+              >
+                {group ? nameOfGroup(group, state) : 'no group'}
+              </button>
+            ))}
+          </p>
+        </>
+      )}
+      <NameForm
+        label="First name, nickname or initials"
+        name={child.name}
+        act="Rename"
+        longest={40}
+        onName={(name) => then(() => renameChild(child, name))}
+      />
+      <p class="sheet-remove">
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            toFocus.value = neighbor?.id ?? null;
+            onDone();
+            removeChild(child);
+          }}
+        >
+          Take out of the class
+        </button>
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,81 @@
+import type { EventSpec } from '../../../core/log/event.ts';
+import type { StoreError } from '../../../core/log/event-store.ts';
+import { openClass as openOnDevice } from '../../device/log/device-log.ts';
+import { newId } from '../../device/log/ids.ts';
+import {
+  classesInUse,
+  type ListedClass,
+  nameOfClass,
+  refreshClasses,
+  tellForgotten,
+} from '../../state/class-list.ts';
+import { classState, openClass, record, recordUndoable, store } from '../../state/open-class.ts';
+import { noteUndo } from '../../state/undo.ts';
+
+/** Begins a class and opens it. */
+export async function addClass(name: string): Promise<void> {
+  await openClass(newId());
+  const { id } = classState.peek();
+  record({ kind: 'set', body: { of: 'class', id, field: 'name', value: name } });
+  await refreshClasses();
+}
+
+/** Names the open class; can be undone. */
+export function renameClass(name: string): void {
+  const { id } = classState.peek();
+  recordUndoable(name === '' ? 'The class has no name now.' : `The class is “${name}” now.`, {
+    kind: 'set',
+    body: { of: 'class', id, field: 'name', value: name },
+  });
+}
+
+/** Puts a class away; of the open one another takes the place. Can be undone. */
+export async function putAway(listed: ListedClass): Promise<void> {
+  const { classId } = listed;
+  const wasOpen = classId === classState.peek().id;
+  await recordIn(classId, archiving(classId, true));
+  if (wasOpen) await openAnother(classId);
+  await refreshClasses();
+  noteUndo(`Put “${nameOfClass(listed)}” away.`, async () => {
+    await recordIn(classId, archiving(classId, false));
+    if (wasOpen) await openClass(classId);
+    await refreshClasses();
+  });
+}
+
+/** Takes a class that was put away into use again, and opens it. */
+export async function takeOut(classId: string): Promise<void> {
+  await recordIn(classId, archiving(classId, false));
+  await openClass(classId);
+  await refreshClasses();
+}
+
+/** Deletes a class for good; why it could not be done, or null. */
+export async function forgetClass(classId: string): Promise<StoreError | null> {
+  if (classId === classState.peek().id) await openAnother(classId);
+  const outcome = await store.forget(classId);
+  if ('error' in outcome) return outcome.error;
+  tellForgotten(classId);
+  await refreshClasses();
+  return null;
+}
+
+/** Opens a class in use other than this one; a fresh one when there is none. */
+async function openAnother(classId: string): Promise<void> {
+  const other = classesInUse.peek().find((each) => each.classId !== classId);
+  await openClass(other?.classId ?? newId());
+}
+
+async function recordIn(classId: string, spec: EventSpec): Promise<void> {
+  if (classId === classState.peek().id) {
+    record(spec);
+    return;
+  }
+  const log = await openOnDevice(store, classId);
+  await log.record(spec).kept;
+  log.close();
+}
+
+function archiving(id: string, value: boolean): EventSpec {
+  return { kind: 'set', body: { of: 'class', id, field: 'archived', value } };
+}

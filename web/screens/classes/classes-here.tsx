@@ -1,0 +1,110 @@
+import { useState } from 'preact/hooks';
+import { classList, type ListedClass, nameOfClass } from '../../state/class-list.ts';
+import { classState, openClass } from '../../state/open-class.ts';
+import { addClass, putAway, takeOut } from './class-acts.ts';
+import { DeleteClass } from './delete-class.tsx';
+import { NameForm } from './name-form.tsx';
+
+/** The classes on this device: to open, to put away and to take out again, and a place to begin another. */
+export function Classes() {
+  const all = classList.value;
+  const inUse = all.filter(({ archived }) => !archived);
+  const away = all.filter(({ archived }) => archived);
+  return (
+    <section class="class-section" aria-labelledby="classes-title">
+      <h2 id="classes-title">Classes on this device</h2>
+      <ul class="class-list">
+        {inUse.map((each) => (
+          <ClassRow key={each.classId} listed={each} />
+        ))}
+      </ul>
+      {away.length > 0 && (
+        <details class="put-away">
+          <summary>Put away ({away.length})</summary>
+          <ul class="class-list">
+            {away.map((each) => (
+              <AwayRow key={each.classId} listed={each} />
+            ))}
+          </ul>
+        </details>
+      )}
+      <NameForm
+        label="Add another class"
+        name=""
+        act="Add the class"
+        placeholder="Room 5"
+        onName={async (name) => {
+          await addClass(name);
+          scrollTo(0, 0);
+        }}
+      />
+    </section>
+  );
+}
+
+function ClassRow({ listed }: { readonly listed: ListedClass }) {
+  const isOpen = listed.classId === classState.value.id;
+  const name = nameOfClass(listed);
+  return (
+    <li aria-current={isOpen ? 'true' : undefined}>
+      <span class="class-row-name">
+        <b>{name}</b>
+      </span>
+      <span class="class-row-acts">
+        {isOpen ? (
+          <span class="quiet small">open now</span>
+        ) : (
+          <button
+            type="button"
+            class="button"
+            aria-label={`Open ${name}`}
+            onClick={async () => {
+              await openClass(listed.classId);
+              scrollTo(0, 0);
+            }}
+          >
+            Open
+          </button>
+        )}
+        <button
+          type="button"
+          class="button plain"
+          aria-label={`Put ${name} away`}
+          onClick={() => putAway(listed)}
+        >
+          Put away
+        </button>
+      </span>
+    </li>
+  );
+}
+
+function AwayRow({ listed }: { readonly listed: ListedClass }) {
+  const [deleting, setDeleting] = useState(false);
+  const name = nameOfClass(listed);
+  return (
+    <li>
+      <span class="class-row-name">{name}</span>
+      <span class="class-row-acts">
+        <button
+          type="button"
+          class="button"
+          aria-label={`Take ${name} out again`}
+          onClick={() => takeOut(listed.classId)}
+        >
+          Take out again
+        </button>
+        <button
+          type="button"
+          class="button plain"
+          aria-label={`Delete ${name} for good`}
+          aria-expanded={deleting}
+          onClick={() => setDeleting(!deleting)}
+        >
+          Delete for good …
+        </button>
+      </span>
+      {deleting && <DeleteClass listed={listed} onCancel={() => setDeleting(false)} />}
+    </li>
+  );
+}

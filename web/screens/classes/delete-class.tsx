@@ -1,0 +1,66 @@
+import { useState } from 'preact/hooks';
+import { type ListedClass, nameOfClass } from '../../state/class-list.ts';
+import { saveCopy } from '../../state/copies.ts';
+import { forgetClass } from './class-acts.ts';
+
+interface DeleteClassProps {
+  readonly listed: ListedClass;
+  readonly onCancel: () => void;
+}
+
+const word = 'delete';
+
+/** Asks for a word before a class is deleted for good, and offers a copy first. */
+export function DeleteClass({ listed, onCancel }: DeleteClassProps) {
+  const [typed, setTyped] = useState('');
+  const [said, setSaid] = useState<string>();
+  const isSure = typed.trim().toLowerCase() === word;
+  return (
+    <form
+      class="delete-class"
+      onSubmit={async (event) => {
+        event.preventDefault();
+        if (!isSure) return;
+        const error = await forgetClass(listed.classId);
+        if (error) setSaid(`It could not be deleted. ${error.message}`);
+      }}
+    >
+      <p>
+        Everything in “{nameOfClass(listed)}” goes: its groups, its children, all that was noted.
+        Nobody can bring it back, unless you have a copy.
+      </p>
+      <p>
+        <button
+          type="button"
+          class="button"
+          onClick={async () => {
+            const outcome = await saveCopy([listed], null);
+            setSaid('error' in outcome ? outcome.error.message : `Saved as ${outcome.name}.`);
+          }}
+        >
+          Save a copy first
+        </button>
+      </p>
+      <label>
+        To delete it, type “{word}”
+        <input
+          type="text"
+          value={typed}
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          onInput={(event) => setTyped(event.currentTarget.value)}
+        />
+      </label>
+      <p class="buttons">
+        <button type="submit" class="button stop" disabled={!isSure}>
+          Delete for good
+        </button>
+        <button type="button" class="button plain" onClick={onCancel}>
+          Keep it
+        </button>
+      </p>
+      <p role="status">{said}</p>
+    </form>
+  );
+}

@@ -1,0 +1,180 @@
+import { useState } from 'preact/hooks';
+import { type Child, type Group, WHOLE_CLASS } from '../../../core/log/class-state.ts';
+import { dragged } from '../../controls/drag.ts';
+import { Popover } from '../../controls/popover.tsx';
+import {
+  chooseGroup,
+  classState,
+  group as groupAtWork,
+  nameOfGroup,
+} from '../../state/open-class.ts';
+import { placeOf } from '../../state/place-of.ts';
+import { linkTo } from '../../state/route.ts';
+import { ChildChip } from './child-chip.tsx';
+import { NameForm } from './name-form.tsx';
+import { removeGroup, renameGroup } from './roster-acts.ts';
+
+/** What the panel of those in no group says of itself as a place to let a name go; others say their group. */
+export const NO_GROUP = '';
+
+interface GroupPanelProps {
+  /** Null for those in no group. */
+  readonly group: Group | null;
+  readonly members: readonly Child[];
+  readonly isWhole?: boolean;
+}
+
+/** One group: its name, its place, its children. A child can be dropped here. */
+export function GroupPanel({ group, members, isWhole = false }: GroupPanelProps) {
+  const state = classState.value;
+  const name = group ? nameOfGroup(group, state) : 'No group';
+  const atWork = group !== null && groupAtWork.value.id === group.id;
+  const place = isWhole ? undefined : (group?.id ?? NO_GROUP);
+  const now = dragged.value;
+  const over = now !== null && now.over === place && !members.some(({ id }) => id === now.what);
+  return (
+    <section
+      class={[
+        'group-panel',
+        isWhole && 'whole',
+        group === null && 'none',
+        atWork && 'at-work',
+        over && 'over',
+      ]
+        .filter(Boolean)
+        .join(' ')}
+      aria-label={name}
+      data-drop={place}
+    >
+      <header>
+        <h3>
+          <span>{name}</span>
+        </h3>
+        {group && (
+          <a
+            class="group-place"
+            href={linkTo('learned')}
+            aria-label={`${name}: ${placeOf(group)}. Turn to this group and see what was learned.`}
+            onClick={() => chooseGroup(group.id)}
+          >
+            {placeOf(group)}
+          </a>
+        )}
+        {group && <Turn group={group} name={name} atWork={atWork} />}
+      </header>
+      {members.length > 0 && (
+        <ul class="child-chips">
+          {members.map((each) => (
+            <li key={each.id}>
+              <ChildChip child={each} />
+            </li>
+          ))}
+        </ul>
+      )}
+      {members.length === 0 && !isWhole && (
+        <p class="quiet small">
+          {group
+            ? 'Nobody yet. Drag a name here, or tap a name to move it.'
+            : 'Everyone is in a group.'}
+        </p>
+      )}
+      {group && (members.length > 0 || isWhole) && (
+        <a
+          class="group-known small"
+          href={linkTo('known')}
+          aria-label={`What ${isWhole ? 'the whole class' : name} knows`}
+          onClick={() => chooseGroup(group.id)}
+        >
+          What they know
+        </a>
+      )}
+      {group && group.id !== WHOLE_CLASS && (
+        <Change group={group} name={name} count={members.length} />
+      )}
+    </section>
+  );
+}
+
+function Turn({
+  group,
+  name,
+  atWork,
+}: {
+  readonly group: Group;
+  readonly name: string;
+  readonly atWork: boolean;
+}) {
+  if (atWork) return <p class="group-turn small">at work now</p>;
+  return (
+    <button
+      type="button"
+      class="button plain group-turn"
+      aria-label={`Work with ${name}`}
+      onClick={() => chooseGroup(group.id)}
+    >
+      Work with them
+    </button>
+  );
+}
+
+function Change({
+  group,
+  name,
+  count,
+}: {
+  readonly group: Group;
+  readonly name: string;
+  readonly count: number;
+}) {
+  const [anchor, setAnchor] = useState<HTMLElement>();
+  const close = () => setAnchor(undefined);
+  return (
+    <>
+      <button
+        type="button"
+        class="button plain group-change"
+        aria-label={`Rename or remove ${name}`}
+        aria-haspopup="dialog"
+        onClick={(event) => setAnchor(event.currentTarget)}
+      >
+        Rename or remove
+      </button>
+      {anchor && (
+        <Popover anchor={anchor} title={name} onClose={close}>
+          <NameForm
+            label="The group’s name"
+            name={group.name}
+            act="Rename"
+            mayBeEmpty
+            autofocus
+            onName={(next) => {
+              renameGroup(group, next);
+              close();
+              anchor.focus();
+            }}
+          />
+          <p class="sheet-remove">
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                removeGroup(group);
+                close();
+              }}
+            >
+              Remove the group
+            </button>
+            <span class="quiet small">{removing(count)} What was noted is kept.</span>
+          </p>
+        </Popover>
+      )}
+    </>
+  );
+}
+
+function removing(count: number): string {
+  if (count === 0) return 'Nobody is in it.';
+  return count === 1
+    ? 'Its one child is in no group then.'
+    : `Its ${count} children are in no group then.`;
+}

@@ -1,0 +1,67 @@
+import { type Group, WHOLE_CLASS } from '../../../core/log/class-state.ts';
+import { smallGroups } from '../../../core/log/roster.ts';
+import { groupOf, sharedNames } from '../../../core/log/roster-changes.ts';
+import { useDrag } from '../../controls/drag.ts';
+import { everyone } from '../../state/everyone.ts';
+import { classState } from '../../state/open-class.ts';
+import { GroupPanel, NO_GROUP } from './group-panel.tsx';
+import { NameForm } from './name-form.tsx';
+import { addGroup, moveChild } from './roster-acts.ts';
+
+/** The whole class and its small groups, each with its place and its children. */
+export function Groups() {
+  const state = classState.value;
+  const groups = smallGroups(state);
+  const all = everyone.value;
+  const inGroup = (id: string | null) =>
+    all.filter((child) => (groupOf(state, child)?.id ?? null) === id);
+  const whole = state.groups.get(WHOLE_CLASS) as Group;
+  const root = useDrag<HTMLElement>((what, at) => {
+    const child = all.find(({ id }) => id === what);
+    const group = groups.find(({ id }) => id === at);
+    if (child && (group || at === NO_GROUP)) moveChild(child, group ?? null);
+  });
+  return (
+    <section ref={root} class="groups" aria-labelledby="groups-title">
+      <h2 id="groups-title" class="for-ears">
+        Groups
+      </h2>
+      <SharedNames names={sharedNames(all)} />
+      <GroupPanel group={whole} members={groups.length === 0 ? all : []} isWhole />
+      {groups.length > 0 && (
+        <div class="group-panels">
+          {groups.map((group) => (
+            <GroupPanel key={group.id} group={group} members={inGroup(group.id)} />
+          ))}
+          <GroupPanel key="none" group={null} members={inGroup(null)} />
+        </div>
+      )}
+      <div class="add-group">
+        <NameForm
+          label="Add a small group"
+          name=""
+          act="Add the group"
+          placeholder="Willow"
+          mayBeEmpty
+          onName={addGroup}
+        />
+        <p class="quiet small">
+          It begins where the whole class stands and goes its own way from there.
+        </p>
+      </div>
+    </section>
+  );
+}
+
+function SharedNames({ names }: { readonly names: readonly string[] }) {
+  return (
+    <div role="status">
+      {names.map((name) => (
+        <p key={name} class="class-note">
+          Two children here are called {name}. Add a letter to one of them, such as {name} B, so
+          that you can tell them apart.
+        </p>
+      ))}
+    </div>
+  );
+}

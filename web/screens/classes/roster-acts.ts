@@ -1,0 +1,83 @@
+import { signal } from '@preact/signals';
+import type { Child, Group } from '../../../core/log/class-state.ts';
+import type { EventSpec } from '../../../core/log/event.ts';
+import { smallGroups } from '../../../core/log/roster.ts';
+import { groupBegun, groupRemoved } from '../../../core/log/roster-changes.ts';
+import { newId } from '../../device/log/ids.ts';
+import { classState, nameOfGroup, recordUndoable } from '../../state/open-class.ts';
+import { askToKeep } from './kept-for-good.ts';
+
+/** The child whose name takes the focus when it is next shown, so that a move does not lose it. */
+export const toFocus = signal<string | null>(null);
+
+/** Adds children, to a small group or to none; can be undone. With the first, the browser is asked to keep all for good. */
+export function addChildren(names: readonly string[], group: string | null): void {
+  const isFirst = classState.peek().children.size === 0;
+  const specs = names.flatMap((name): readonly EventSpec[] => {
+    const id = newId();
+    const named = set({ of: 'child', id, field: 'name', value: name });
+    return group === null
+      ? [named]
+      : [named, set({ of: 'child', id, field: 'group', value: group })];
+  });
+  if (specs.length === 0) return;
+  const [only] = names;
+  recordUndoable(
+    names.length === 1 ? `Added ${only}.` : `Added ${names.length} children.`,
+    ...specs,
+  );
+  if (isFirst) void askToKeep();
+}
+
+/** Gives a child another name; can be undone. */
+export function renameChild({ id, name: before }: Child, name: string): void {
+  if (name === '' || name === before) return;
+  recordUndoable(`${before} is ${name} now.`, set({ of: 'child', id, field: 'name', value: name }));
+}
+
+/** Moves a child to a small group, or to none; all that was noted of it goes along. Can be undone. */
+export function moveChild({ id, name, group: before }: Child, group: Group | null): void {
+  if ((group?.id ?? null) === before) return;
+  const said = group
+    ? `${name} is in ${nameOfGroup(group, classState.peek())} now.`
+    : `${name} is in no group now.`;
+  recordUndoable(said, set({ of: 'child', id, field: 'group', value: group?.id ?? null }));
+}
+
+/** Takes a child out of the class; can be undone, and what was noted is kept. */
+export function removeChild({ id, name }: Child): void {
+  recordUndoable(
+    `${name} is out of the class. What was noted is kept.`,
+    set({ of: 'child', id, field: 'removed', value: true }),
+  );
+}
+
+/** Begins a small group where the whole class stands; can be undone. */
+export function addGroup(name: string): void {
+  const state = classState.peek();
+  const said = name === '' ? `Group ${smallGroups(state).length + 1}` : name;
+  recordUndoable(`Added ${said}.`, ...groupBegun(state, newId(), name));
+}
+
+/** Gives a group another name; can be undone. */
+export function renameGroup(group: Group, name: string): void {
+  if (name === group.name) return;
+  const before = nameOfGroup(group, classState.peek());
+  recordUndoable(
+    name === '' ? `${before} has no name now.` : `${before} is ${name} now.`,
+    set({ of: 'group', id: group.id, field: 'name', value: name }),
+  );
+}
+
+/** Takes a small group away, its children into no group; can be undone. */
+export function removeGroup(group: Group): void {
+  const state = classState.peek();
+  recordUndoable(
+    `${nameOfGroup(group, state)} is no group any more.`,
+    ...groupRemoved(state, group.id),
+  );
+}
+
+function set(body: Extract<EventSpec, { readonly kind: 'set' }>['body']): EventSpec {
+  return { kind: 'set', body };
+}

@@ -1,0 +1,110 @@
+import { useState } from 'preact/hooks';
+import { classList } from '../../state/class-list.ts';
+import { saveCopy } from '../../state/copies.ts';
+import { classState } from '../../state/open-class.ts';
+
+/** Saves this class or all of them as one file, with a passphrase if she likes. */
+export function SaveCopy() {
+  const [all, setAll] = useState(false);
+  const [locked, setLocked] = useState(false);
+  const [passphrase, setPassphrase] = useState('');
+  const [again, setAgain] = useState('');
+  const [said, setSaid] = useState('');
+  const [busy, setBusy] = useState(false);
+  const list = classList.value;
+  const own = list.filter(({ classId }) => classId === classState.value.id);
+  const chosen = all && list.length > 1 ? list : own;
+  const differs = locked && again !== '' && again !== passphrase;
+  const isReady =
+    !busy && chosen.length > 0 && (!locked || (passphrase !== '' && again === passphrase));
+  const save = async () => {
+    setBusy(true);
+    setSaid(locked ? 'Locking it …' : '');
+    const outcome = await saveCopy(chosen, locked ? passphrase : null);
+    setBusy(false);
+    if ('error' in outcome) {
+      setSaid(outcome.error.message);
+      return;
+    }
+    setSaid(
+      `Saved as ${outcome.name}, where your browser puts files. Move it to a place your school trusts.`,
+    );
+    setPassphrase('');
+    setAgain('');
+  };
+  return (
+    <form
+      class="safe-copy"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (isReady) void save();
+      }}
+    >
+      <h3>Save a copy</h3>
+      <p class="quiet small">
+        One file with everything in it, for another device or for a bad day.
+      </p>
+      {list.length > 1 && (
+        <div>
+          <label class="option">
+            <input type="radio" name="what" checked={!all} onChange={() => setAll(false)} />
+            <span>this class</span>
+          </label>
+          <label class="option">
+            <input type="radio" name="what" checked={all} onChange={() => setAll(true)} />
+            <span>all {list.length} classes on this device</span>
+          </label>
+        </div>
+      )}
+      <label class="option">
+        <input
+          type="checkbox"
+          checked={locked}
+          onChange={(event) => setLocked(event.currentTarget.checked)}
+        />
+        <span>Lock it with a passphrase</span>
+      </label>
+      {locked && (
+        <>
+          <p class="class-note">
+            Whoever has the file needs the passphrase to open it. Nobody can recover it, so keep it
+            where you will find it.
+          </p>
+          <Secret label="Passphrase" value={passphrase} onValue={setPassphrase} />
+          <Secret label="The same again" value={again} onValue={setAgain} />
+        </>
+      )}
+      <p>
+        <button type="submit" class="button" disabled={!isReady}>
+          Save a copy
+        </button>
+      </p>
+      <p role="status" class="small">
+        {differs ? 'The two are not the same yet.' : said}
+        {list.length === 0 && 'There is nothing to save yet.'}
+      </p>
+    </form>
+  );
+}
+
+function Secret({
+  label,
+  value,
+  onValue,
+}: {
+  readonly label: string;
+  readonly value: string;
+  readonly onValue: (value: string) => void;
+}) {
+  return (
+    <label>
+      {label}
+      <input
+        type="password"
+        value={value}
+        autocomplete="new-password"
+        onInput={(event) => onValue(event.currentTarget.value)}
+      />
+    </label>
+  );
+}

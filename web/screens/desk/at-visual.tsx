@@ -1,0 +1,33 @@
+import {
+  correspondenceById,
+  correspondencesByGrapheme,
+} from '../../../core/language/correspondences.ts';
+import { soundLabel } from '../../../core/language/phonemes.ts';
+import { taught } from '../../state/progress.ts';
+import { settings } from '../../state/settings.ts';
+import { cardName } from '../../wording/card-name.ts';
+
+/** The name of the letters, and every sound of theirs that was taught, each with its keyword. */
+export function AtVisual({ id }: { readonly id: string }) {
+  const card = correspondenceById.get(id);
+  if (!card) return <p class="desk-said">{cardName(id)}</p>;
+  const known = (correspondencesByGrapheme.get(card.grapheme) ?? []).filter(
+    (other) => other.id === id || taught.value.correspondences.has(other.id),
+  );
+  const letters = [...card.grapheme.replace('_', '')];
+  return (
+    <div class="desk-said">
+      <p class="quiet">
+        {letters.length === 1 ? 'letter' : 'letters'} <b>{letters.join(' – ')}</b>
+      </p>
+      <ul class="desk-sounds">
+        {known.map(({ id: each, phonemes, keyword }) => (
+          <li key={each}>
+            <b class="desk-sound">{soundLabel(phonemes, settings.value.notation)}</b>
+            {keyword && <span class="quiet"> as in {keyword}</span>}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,82 @@
+import './calling.css';
+import { readerAt } from '../../../core/warm-up/calling.ts';
+import type { Running } from '../../../core/warm-up/run-state.ts';
+import { absent, present, setAbsent } from '../../state/absent.ts';
+import { children, classState } from '../../state/open-class.ts';
+import { linkTo } from '../../state/route.ts';
+import { callAnother, callChild, callThoseThere, setCalling } from '../../warm-up/running.ts';
+
+/** Who reads, when she calls on children: this one, then those; and who is away today. */
+export function Calling({ now: { calling, standing } }: { readonly now: Running }) {
+  const all = children.value;
+  if (all.length === 0) {
+    return (
+      <section class="desk-box" aria-label="Calling on children">
+        <p class="quiet small">
+          To call on children, add their first names under <a href={linkTo('class')}>Class</a>.
+        </p>
+      </section>
+    );
+  }
+  const reader = readerAt(calling, standing.at);
+  return (
+    <section class="desk-box" aria-label="Calling on children">
+      <label class="switch">
+        <input
+          type="checkbox"
+          checked={calling.on}
+          onChange={(event) => setCalling(event.currentTarget.checked)}
+        />
+        <span>Call on children</span>
+      </label>
+      {calling.on && (
+        <>
+          <p class="reader" role="status">
+            {reader === null ? 'nobody is here' : nameOf(reader)}
+          </p>
+          {calling.upcoming.length > 0 && (
+            <p class="quiet upcoming">
+              then{' '}
+              {calling.upcoming.slice(0, 2).map((child) => (
+                <button key={child} type="button" onClick={() => callChild(child)}>
+                  {nameOf(child)}
+                </button>
+              ))}
+            </p>
+          )}
+          <button type="button" class="button small-button" onClick={callAnother}>
+            Another child <kbd class="key">N</kbd>
+          </button>
+        </>
+      )}
+      {calling.on && (
+        <details class="here">
+          <summary>
+            {present.value.length} of {all.length} here today
+          </summary>
+          <p class="quiet small">Touch a name that is away today.</p>
+          <div class="here-names">
+            {all.map(({ id, name }) => (
+              <button
+                key={id}
+                type="button"
+                aria-pressed={!absent.value.has(id)}
+                aria-label={`${name} is here`}
+                onClick={() => {
+                  setAbsent(id, !absent.peek().has(id));
+                  callThoseThere();
+                }}
+              >
+                {name}
+              </button>
+            ))}
+          </div>
+        </details>
+      )}
+    </section>
+  );
+}
+
+function nameOf(child: string): string {
+  return classState.value.children.get(child)?.name ?? 'a child';
+}

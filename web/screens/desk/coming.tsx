@@ -1,0 +1,75 @@
+import './coming.css';
+import { pieceKey } from '../../../core/boards/shapes/pieces.ts';
+import { correspondenceById } from '../../../core/language/correspondences.ts';
+import { soundLabel } from '../../../core/language/phonemes.ts';
+import type { Moment } from '../../../core/warm-up/moments.ts';
+import type { Running } from '../../../core/warm-up/run-state.ts';
+import { momentAt } from '../../../core/warm-up/standing.ts';
+import { PieceCard } from '../../controls/piece-card.tsx';
+import { settings } from '../../state/settings.ts';
+import { moments } from '../../warm-up/running.ts';
+
+/** The next two, so that she knows them before the children do. */
+export function Coming({ now }: { readonly now: Running }) {
+  const { standing, dictated } = now;
+  if (standing.dictating !== null) {
+    const words = dictated.slice(standing.dictating + 1, standing.dictating + 3);
+    return (
+      <section class="desk-box" aria-label="Coming">
+        <h2>Next</h2>
+        {words.length === 0 ? (
+          <p>then the blending drill</p>
+        ) : (
+          words.map((word) => <p key={word}>{word}</p>)
+        )}
+      </section>
+    );
+  }
+  const next = momentAt({ ...standing, at: standing.at + 1 }, moments.value);
+  const then = momentAt({ ...standing, at: standing.at + 2 }, moments.value);
+  const here = momentAt(standing, moments.value);
+  return (
+    <section class="desk-box" aria-label="Coming">
+      <h2>Next</h2>
+      <Small moment={next} before={here} />
+      {next && (
+        <div class="then">
+          <h2>then</h2>
+          <Small moment={then} before={next} />
+        </div>
+      )}
+    </section>
+  );
+}
+
+function Small({
+  moment,
+  before,
+}: {
+  readonly moment: Moment | undefined;
+  readonly before: Moment | undefined;
+}) {
+  if (!moment) return <p class="small-row">the end</p>;
+  const { notation } = settings.value;
+  if (moment.part === 'auditory') {
+    return <p class="small-row small-sound">{soundLabel(moment.sound.phonemes, notation)}</p>;
+  }
+  const turned = (id: string) =>
+    before?.part === 'blending' && moment.part === 'blending' && !before.flip.cards.includes(id);
+  return (
+    <p class="small-row">
+      {moment.pieces.map((piece, place) => (
+        <span key={`${place} ${pieceKey(piece)}`} class={turned(piece.id) ? 'turned' : ''}>
+          <PieceCard piece={piece} />
+        </span>
+      ))}
+      <span class="quiet">
+        {moment.part === 'blending'
+          ? moment.flip.kind === 'real'
+            ? 'real'
+            : 'nonsense'
+          : soundLabel(correspondenceById.get(moment.id)?.phonemes ?? [], notation)}
+      </span>
+    </p>
+  );
+}

@@ -1,0 +1,95 @@
+import './desk.css';
+import { useEffect, useState } from 'preact/hooks';
+import { momentAt } from '../../../core/warm-up/standing.ts';
+import { Banner } from '../../controls/banner.tsx';
+import { KeySheet } from '../../controls/key-sheet.tsx';
+import { useLook } from '../../controls/use-look.ts';
+import { engine, startEngine } from '../../state/engine-ready.ts';
+import { goTo, linkTo } from '../../state/route.ts';
+import { settings } from '../../state/settings.ts';
+import type { Wish } from '../../warm-up/keys.ts';
+import { isOver, moments } from '../../warm-up/running.ts';
+import { useWarmUp } from '../../warm-up/take-up.ts';
+import { doWish, useKeys } from '../../warm-up/use-keys.ts';
+import { useRole } from '../../warm-up/windows.ts';
+import { Bar } from './bar.tsx';
+import { Blendings } from './blendings.tsx';
+import { Calling } from './calling.tsx';
+import { Coming } from './coming.tsx';
+import { Head } from './head.tsx';
+import { Now } from './now.tsx';
+import { Over } from './over.tsx';
+import { useDictated } from './use-dictated.ts';
+
+/** The desk: all she needs while the children look at the stage. */
+export function DeskPage() {
+  const now = useWarmUp();
+  const [keysShown, setKeysShown] = useState(false);
+  useRole('desk');
+  useLook();
+  useDictated();
+  useEffect(() => {
+    addEventListener('mousedown', keepFocus);
+    return () => removeEventListener('mousedown', keepFocus);
+  }, []);
+  const onWish = (wish: Wish) => {
+    if (doWish(wish)) return;
+    if (wish === 'leave') goTo('today');
+    else if (wish === 'keys') setKeysShown(true);
+  };
+  useKeys(onWish);
+  if (!now) return <Waiting />;
+  const { standing } = now;
+  const part = momentAt(standing, moments.value)?.part;
+  return (
+    <div class={`desk ${settings.value.hand}-hand`}>
+      <Head now={now} onWish={onWish} />
+      <Banner />
+      {isOver(now) ? (
+        <Over now={now} />
+      ) : (
+        <main class="desk-main">
+          <Now now={now} />
+          <div class="desk-side">
+            <Coming now={now} />
+            {standing.dictating === null && <Calling now={now} />}
+            {part === 'blending' && <Blendings now={now} />}
+          </div>
+        </main>
+      )}
+      <Bar now={now} onWish={onWish} />
+      {keysShown && <KeySheet where="desk" onClose={() => setKeysShown(false)} />}
+    </div>
+  );
+}
+
+/** A button that was clicked does not keep the focus: the next press of space goes on. */
+function keepFocus(event: MouseEvent): void {
+  if ((event.target as Element).closest('.desk :is(button, label, summary)'))
+    event.preventDefault();
+}
+
+function Waiting() {
+  return (
+    <main class="desk-waiting">
+      {engine.value === 'failed' ? (
+        <>
+          <h1>The word list is not here yet</h1>
+          <p>Once it has been loaded, everything works without a network.</p>
+          <p class="desk-ways">
+            <button type="button" class="button next" onClick={startEngine}>
+              Try again
+            </button>
+            <a class="button" href={linkTo('today')}>
+              Back to the plan
+            </a>
+          </p>
+        </>
+      ) : (
+        <p class="quiet" role="status">
+          Getting ready …
+        </p>
+      )}
+    </main>
+  );
+}

@@ -1,0 +1,80 @@
+import './head.css';
+import { useState } from 'preact/hooks';
+import type { Part } from '../../../core/log/event.ts';
+import type { Running } from '../../../core/warm-up/run-state.ts';
+import { momentAt } from '../../../core/warm-up/standing.ts';
+import { classState, nameOfGroup } from '../../state/open-class.ts';
+import { openStage } from '../../state/stage-window.ts';
+import type { Wish } from '../../warm-up/keys.ts';
+import { moments } from '../../warm-up/running.ts';
+import { stageIsOpen } from '../../warm-up/windows.ts';
+import { Clock } from './clock.tsx';
+
+const partNames: Readonly<Record<Part, string>> = {
+  visual: 'Visual drill',
+  auditory: 'Auditory drill',
+  blending: 'Blending drill',
+};
+
+/** Who is at work, at what, how far and how long; and the window for the children. */
+export function Head({
+  now,
+  onWish,
+}: {
+  readonly now: Running;
+  readonly onWish: (wish: Wish) => void;
+}) {
+  const { standing, groupId } = now;
+  const group = classState.value.groups.get(groupId);
+  const moment = momentAt(standing, moments.value);
+  const part = standing.dictating === null ? moment && partNames[moment.part] : 'Dictation';
+  return (
+    <header class="desk-head">
+      <h1>{group ? nameOfGroup(group, classState.value) : 'Warm-up'}</h1>
+      <p class="quiet desk-part">{part ?? 'The end'}</p>
+      <p class="desk-count">{countSaid(now)}</p>
+      <Clock />
+      <StagePill />
+      <button type="button" class="desk-quiet" onClick={() => onWish('keys')}>
+        Keys <kbd class="key">?</kbd>
+      </button>
+      <button type="button" class="desk-quiet" onClick={() => onWish('leave')}>
+        Leave <kbd class="key">Esc</kbd>
+      </button>
+    </header>
+  );
+}
+
+function StagePill() {
+  const [blocked, setBlocked] = useState(false);
+  if (stageIsOpen.value) {
+    return (
+      <p class="desk-pill" role="status">
+        stage open
+      </p>
+    );
+  }
+  if (blocked) {
+    return (
+      <a class="button desk-open" href="#/stage" target="sweepline-stage">
+        Open the stage here
+      </a>
+    );
+  }
+  return (
+    <button type="button" class="button desk-open" onClick={() => setBlocked(!openStage())}>
+      Open the stage
+    </button>
+  );
+}
+
+/** `8 of 30` in this part; empty at the end. */
+function countSaid({ standing, dictated }: Running): string {
+  if (standing.dictating !== null) return `${standing.dictating + 1} of ${dictated.length}`;
+  const { order, at } = standing;
+  const all = moments.value;
+  const part = momentAt(standing, all)?.part;
+  if (!part) return '';
+  const places = order.flatMap((number, place) => (all[number]?.part === part ? [place] : []));
+  return `${places.indexOf(at) + 1} of ${places.length}`;
+}

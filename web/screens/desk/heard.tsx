@@ -1,0 +1,111 @@
+import './heard.css';
+import type { Mark } from '../../../core/log/class-state.ts';
+import { type Moment, stepsOf } from '../../../core/warm-up/moments.ts';
+import type { Running } from '../../../core/warm-up/run-state.ts';
+import { classState, store } from '../../state/open-class.ts';
+import { settings } from '../../state/settings.ts';
+import {
+  askedMark,
+  mark,
+  marksAt,
+  sayHeard,
+  slipsFor,
+  takeBackMark,
+} from '../../warm-up/marking.ts';
+import { ask, hiddenNow } from '../../warm-up/running.ts';
+import { slipSaid } from '../../wording/slip-said.ts';
+import { slipKey, slipShort } from '../../wording/slip-short.ts';
+import { MarkRow } from './mark-row.tsx';
+
+/** The row to mark on; then what was heard instead, or what has been marked here. */
+export function Heard({ now, moment }: { readonly now: Running; readonly moment: Moment }) {
+  const { standing } = now;
+  const asked = askedMark.value;
+  const inTurn = standing.turn !== null && !standing.joined;
+  const lit = inTurn && moment.part !== 'auditory' ? standing.shown - 1 : null;
+  return (
+    <>
+      <MarkRow
+        which="now"
+        moment={moment}
+        open={stepsOf(moment) - hiddenNow(now)}
+        lit={moment.part === 'visual' && lit !== null ? 0 : lit}
+      />
+      <fieldset class="desk-heard" aria-label="What was heard instead">
+        {asked ? <Answers asked={asked} /> : <Marked moment={moment} />}
+      </fieldset>
+    </>
+  );
+}
+
+function Answers({ asked }: { readonly asked: Mark }) {
+  const { notation } = settings.value;
+  return (
+    <>
+      <p class="quiet">{markedSaid(asked)}: heard instead</p>
+      {slipsFor(asked).map((slip, place, all) => (
+        <button key={slipKey(slip)} type="button" class="chip" onClick={() => sayHeard(slip)}>
+          {slipShort(slip, notation)}
+          <kbd class="key">{place === all.length - 1 ? 0 : place + 1}</kbd>
+        </button>
+      ))}
+      <TakeBack />
+    </>
+  );
+}
+
+function Marked({ moment }: { readonly moment: Moment }) {
+  const marks = marksAt(moment);
+  if (marks.length === 0) {
+    return (
+      <>
+        <p class="quiet">Nothing marked: it went well.</p>
+        {moment.part === 'blending' && (
+          <button type="button" class="chip quiet-chip" onClick={() => mark('now', null)}>
+            the whole word
+            <kbd class="key">0</kbd>
+          </button>
+        )}
+      </>
+    );
+  }
+  return (
+    <>
+      {marks.map((one) => (
+        <button key={one.id} type="button" class="chip marked" onClick={() => ask(one.id)}>
+          {markedSaid(one)}
+          {one.heard && `: ${slipSaid(one.heard, settings.value.notation)}`}
+          <Kept id={one.id} />
+        </button>
+      ))}
+      <TakeBack />
+    </>
+  );
+}
+
+function TakeBack() {
+  return (
+    <button type="button" class="chip quiet-chip" onClick={takeBackMark}>
+      Undo
+      <kbd class="key">Z</kbd>
+    </button>
+  );
+}
+
+/** Whether a mark is kept for good on this device: a small sign, and words for ears. */
+function Kept({ id }: { readonly id: string }) {
+  const waits = store.unsaved.value.some((event) => event.id === id);
+  return (
+    <span class={`kept${waits ? ' waits' : ''}`} title={waits ? 'not kept yet' : 'kept'}>
+      <span class="for-ears">{waits ? ', not kept yet' : ', kept'}</span>
+    </span>
+  );
+}
+
+/** Which card broke, and whose it was: `e, Odalys`. */
+function markedSaid({ cards, broke, child }: Mark): string {
+  const id = broke === null ? undefined : cards[broke - 1];
+  const what = id === undefined ? 'whole word' : id.slice(0, id.indexOf('=')).replace('_', '–');
+  const name = child === null ? undefined : classState.value.children.get(child)?.name;
+  return name === undefined ? what : `${what}, ${name}`;
+}

@@ -1,0 +1,55 @@
+import './mark-row.css';
+import { pieceKey } from '../../../core/boards/shapes/pieces.ts';
+import { cardPlaces, type Moment } from '../../../core/warm-up/moments.ts';
+import { PieceCard } from '../../controls/piece-card.tsx';
+import { mark, marksAt, type Which } from '../../warm-up/marking.ts';
+import { cardName } from '../../wording/card-name.ts';
+
+interface MarkRowProps {
+  readonly which: Which;
+  readonly moment: Moment;
+  /** How many cards the children see; the others are still face down. */
+  readonly open: number;
+  /** The card whose sound is to be said; null for none. */
+  readonly lit: number | null;
+}
+
+/** A row of cards, each a button that marks it as broken. A silent e marks its split card. */
+export function MarkRow({ which, moment, open, lit }: MarkRowProps) {
+  const marks = marksAt(moment);
+  const cards = cardPlaces(moment);
+  const room = moment.pieces.reduce((sum, { id }) => sum + widthOf(id), 0);
+  return (
+    <fieldset class={`mark-row of-${which}`} style={{ '--room': room }} aria-label={names[which]}>
+      {moment.pieces.map((piece, place) => {
+        const card = cards[place] ?? place;
+        const broke = marks.some((one) => one.broke === card + 1);
+        const state = `${card < open ? '' : ' closed'}${card === lit ? ' lit' : ''}`;
+        return (
+          <button
+            key={`${place} ${pieceKey(piece)}`}
+            type="button"
+            class={`mark-card${broke ? ' broke' : ''}${state}`}
+            aria-pressed={broke}
+            aria-label={`${cardName(piece.id)}: broke`}
+            onClick={() => mark(which, card + 1)}
+          >
+            <PieceCard piece={piece} />
+            {which === 'now' && place === card && <kbd class="key">{card + 1}</kbd>}
+          </button>
+        );
+      })}
+    </fieldset>
+  );
+}
+
+const names: Readonly<Record<Which, string>> = {
+  now: 'Touch the card that broke',
+  before: 'The word before',
+};
+
+/** About how wide a card is, in em of its letters, with the space beside it. */
+function widthOf(id: string): number {
+  const letters = id.slice(0, id.indexOf('=')).replace('_e', '').length;
+  return Math.max(1.75, 0.58 * letters + 0.75) + 0.25;
+}

@@ -1,0 +1,44 @@
+import './now.css';
+import type { Running } from '../../../core/warm-up/run-state.ts';
+import { momentAt } from '../../../core/warm-up/standing.ts';
+import { moments } from '../../warm-up/running.ts';
+import { AtBlending } from './at-blending.tsx';
+import { AtDictation } from './at-dictation.tsx';
+import { AtSound } from './at-sound.tsx';
+import { AtVisual } from './at-visual.tsx';
+import { Before } from './before.tsx';
+import { Heard } from './heard.tsx';
+import { TurnSaid } from './turn-said.tsx';
+
+/** What is up, large: what to say about it, its cards, and what broke. */
+export function Now({ now }: { readonly now: Running }) {
+  const { standing } = now;
+  const moment = momentAt(standing, moments.value);
+  if (!moment) return null;
+  if (standing.dictating !== null) {
+    return (
+      <section class="desk-now" aria-label="Now">
+        <AtDictation now={now} />
+      </section>
+    );
+  }
+  return (
+    <section
+      class={`desk-now in-${moment.part}${standing.paused ? ' paused' : ''}`}
+      aria-label="Now"
+    >
+      {standing.paused && <p class="desk-paused">The stage is blank. Any key lifts it.</p>}
+      {standing.turn !== null ? (
+        <TurnSaid moment={moment} standing={standing} />
+      ) : moment.part === 'visual' ? (
+        <AtVisual id={moment.id} />
+      ) : moment.part === 'auditory' ? (
+        <AtSound now={now} moment={moment} />
+      ) : (
+        <AtBlending flip={moment.flip} />
+      )}
+      <Heard now={now} moment={moment} />
+      <Before />
+    </section>
+  );
+}

@@ -1,0 +1,50 @@
+import { correspondenceById } from '../../../core/language/correspondences.ts';
+import { soundLabel } from '../../../core/language/phonemes.ts';
+import { cardsOf, type Moment } from '../../../core/warm-up/moments.ts';
+import type { Standing, Turn } from '../../../core/warm-up/standing.ts';
+import { TurnPicture } from '../../controls/turn-picture.tsx';
+import { settings } from '../../state/settings.ts';
+
+const names: Readonly<Record<Turn, string>> = {
+  my: 'My turn',
+  our: 'Our turn',
+  your: 'Your turn',
+};
+
+/** Whose turn it is in a correction, and in words what to do. */
+export function TurnSaid({
+  moment,
+  standing,
+}: {
+  readonly moment: Moment;
+  readonly standing: Standing;
+}) {
+  const turn = standing.turn ?? 'my';
+  return (
+    <div class="desk-turn" role="status">
+      <TurnPicture turn={turn} />
+      <p>
+        <b>{names[turn]}:</b> {told(turn, whatOf(moment, standing))}
+      </p>
+    </div>
+  );
+}
+
+function told(turn: Turn, what: string): string {
+  if (turn === 'my') return `you say ${what}, they listen.`;
+  return turn === 'our' ? `say ${what} together.` : `they say ${what} alone.`;
+}
+
+/** What is said at this step: a sound, or the whole word. */
+function whatOf(moment: Moment, { shown, joined }: Standing): string {
+  const { notation } = settings.value;
+  if (moment.part === 'auditory') return soundLabel(moment.sound.phonemes, notation);
+  if (moment.part === 'blending' && joined) return `“${moment.flip.word}”, sweeping`;
+  const id = cardsOf(moment)[moment.part === 'visual' ? 0 : shown - 1];
+  const card = correspondenceById.get(id ?? '');
+  if (!card) return 'the sound';
+  const parts = card.kind === 'cluster' ? card.parts : [card.id];
+  return parts
+    .map((part) => soundLabel(correspondenceById.get(part)?.phonemes ?? [], notation))
+    .join(' ');
+}

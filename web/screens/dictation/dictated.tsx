@@ -1,0 +1,101 @@
+import '../../look/word.css';
+import { useMemo, useState } from 'preact/hooks';
+import type { Dictation, DictationSources } from '../../../core/dictation/dictation.ts';
+import { Popover } from '../../controls/popover.tsx';
+import { moreToDictate, setDictation } from '../../state/dictation-made.ts';
+
+interface DictatedProps {
+  readonly now: Dictation;
+  readonly sources: DictationSources;
+  readonly kind: 'words' | 'sentences';
+}
+
+/** The words or the sentences, large; each opens to others that can take its place. */
+export function Dictated({ now, sources, kind }: DictatedProps) {
+  const [open, setOpen] = useState<{ readonly anchor: HTMLElement; readonly place: number }>();
+  return (
+    <>
+      <ol class={`dictated of-${kind}`}>
+        {now[kind].map(({ text, isNew }, place) => (
+          <li key={text} class="line">
+            <button
+              type="button"
+              class="say"
+              aria-haspopup="dialog"
+              aria-label={`${text}${isNew ? ' new' : ''} Swap`}
+              onClick={(event) => setOpen({ anchor: event.currentTarget, place })}
+            >
+              <span class="said">{text}</span>
+            </button>
+            {isNew && <span class="reason">new</span>}
+          </li>
+        ))}
+      </ol>
+      {open && now[kind][open.place] && (
+        <Popover
+          key={open.place}
+          anchor={open.anchor}
+          title={kind === 'words' ? 'Swap this word' : 'Swap this sentence'}
+          onClose={() => setOpen(undefined)}
+        >
+          <Swap
+            now={now}
+            sources={sources}
+            kind={kind}
+            place={open.place}
+            onDone={() => {
+              open.anchor.focus();
+              setOpen(undefined);
+            }}
+          />
+        </Popover>
+      )}
+    </>
+  );
+}
+
+function Swap({
+  now,
+  sources,
+  kind,
+  place,
+  onDone,
+}: DictatedProps & { readonly place: number; readonly onDone: () => void }) {
+  const more = useMemo(() => moreToDictate(sources), [sources]);
+  const here = now[kind][place]?.text ?? '';
+  const shown = new Set(now[kind].map(({ text }) => text));
+  const others = more[kind].filter(({ text }) => !shown.has(text));
+  const put = (list: Dictation[typeof kind], said: string) => {
+    setDictation({ ...now, [kind]: list }, said);
+    onDone();
+  };
+  return (
+    <>
+      <p class="quiet small">
+        {others.length > 0
+          ? 'Put another in its place:'
+          : 'There is no other with what was taught so far.'}
+      </p>
+      <div class={kind === 'words' ? 'choices' : 'choices whole-lines'}>
+        {others.map((other) => (
+          <button
+            key={other.text}
+            type="button"
+            class="choice text"
+            onClick={() => put(now[kind].with(place, other), `Swapped “${here}”.`)}
+          >
+            {other.text}
+            {other.isNew && <span class="reason"> new</span>}
+          </button>
+        ))}
+      </div>
+      <button
+        type="button"
+        class="button"
+        onClick={() => put(now[kind].toSpliced(place, 1), `Took out “${here}”.`)}
+      >
+        Leave it out today
+      </button>
+    </>
+  );
+}

@@ -1,0 +1,195 @@
+import './dictation.css';
+import '../../look/print.css';
+import { useEffect, useMemo } from 'preact/hooks';
+import type { Dictation, DictationSources } from '../../../core/dictation/dictation.ts';
+import { CopyButton } from '../../controls/copy-button.tsx';
+import { FileButton } from '../../controls/file-button.tsx';
+import {
+  counts,
+  dictation,
+  ensureDictation,
+  newestTaught,
+  remakeDictation,
+} from '../../state/dictation-made.ts';
+import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
+import { progress } from '../../state/progress.ts';
+import { linkTo } from '../../state/route.ts';
+import { fetchSentences, sentences } from '../../state/sentences-ready.ts';
+import { itemShort } from '../../wording/card-name.ts';
+import { Dictated } from './dictated.tsx';
+import { WritingSheet } from './writing-sheet.tsx';
+
+/** Today's dictation: words and sentences that ask only for what was taught, to read out and to print. */
+export function DictationPage() {
+  useEffect(() => void fetchSentences(), []);
+  const ready = readyEngine();
+  const all = sentences.value;
+  const sources = useMemo<DictationSources | null>(
+    () =>
+      ready && all !== null && all !== 'failed'
+        ? { lexicon: ready.lexicon, screen: ready.screen, sentences: all }
+        : null,
+    [ready, all],
+  );
+  const now = dictation.value;
+  useEffect(() => {
+    if (sources) ensureDictation(sources);
+  }, [sources, now]);
+
+  return (
+    <>
+      <div class="dictation-head">
+        <div>
+          <h1>Dictation</h1>
+          <p class="quiet">{standingSaid()}</p>
+        </div>
+        {now && sources && <Tools now={now} sources={sources} />}
+      </div>
+      {(engine.value === 'failed' || all === 'failed') && <Failed />}
+      {!now && engine.value !== 'failed' && all !== 'failed' && (
+        <p class="quiet">Fetching words and sentences …</p>
+      )}
+      {now && sources && <Parts now={now} sources={sources} />}
+      {now && <WritingSheet words={now.words.length} sentences={now.sentences.length} />}
+    </>
+  );
+}
+
+function Failed() {
+  return (
+    <div class="shortfall" role="alert">
+      <p>
+        The words or sentences did not arrive. Once they have been loaded, everything works without
+        a network.
+      </p>
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          if (engine.peek() === 'failed') void startEngine();
+          void fetchSentences();
+        }}
+      >
+        Try again
+      </button>
+    </div>
+  );
+}
+
+interface MadeProps {
+  readonly now: Dictation;
+  readonly sources: DictationSources;
+}
+
+function Tools({ now, sources }: MadeProps) {
+  const wanted = counts.value;
+  if (now.words.length + now.sentences.length === 0) return null;
+  return (
+    <p class="buttons not-printed">
+      <CopyButton name="Copy" text={() => asText(now)} said="Copied." />
+      <button
+        type="button"
+        class="button"
+        onClick={() => remakeDictation(wanted, sources, 'Reshuffled.')}
+      >
+        Reshuffle
+      </button>
+      <FileButton
+        name="Print sheet"
+        class="button next"
+        make={async () => (await import('../../state/paper/make.ts')).dictationFile(now)}
+      />
+    </p>
+  );
+}
+
+function Parts({ now, sources }: MadeProps) {
+  const wanted = counts.value;
+  const isEmpty = now.words.length + now.sentences.length === 0;
+  return (
+    <>
+      {now.shortfall && (
+        <div class="shortfall not-printed" role="note">
+          <p>
+            {isEmpty
+              ? 'Too little was taught for a dictation yet: about ten letters are enough for one.'
+              : now.shortfall}
+          </p>
+          <a class="button" href={linkTo('learned')}>
+            What have they learned?
+          </a>
+        </div>
+      )}
+      {!isEmpty && (
+        <div class="dictation-parts">
+          <section class="part" aria-labelledby="dictation-words">
+            <div class="part-head">
+              <h2 id="dictation-words">Words</h2>
+              <Count
+                name="How many words"
+                options={[4, 6, 8, 10, 12]}
+                now={wanted.words}
+                onCount={(words) =>
+                  remakeDictation({ ...wanted, words }, sources, `${words} words.`)
+                }
+              />
+            </div>
+            <Dictated now={now} sources={sources} kind="words" />
+          </section>
+          <section class="part" aria-labelledby="dictation-sentences">
+            <div class="part-head">
+              <h2 id="dictation-sentences">Sentences</h2>
+              <Count
+                name="How many sentences"
+                options={[1, 2, 3, 4, 5]}
+                now={wanted.sentences}
+                onCount={(many) =>
+                  remakeDictation({ ...wanted, sentences: many }, sources, `${many} sentences.`)
+                }
+              />
+            </div>
+            <Dictated now={now} sources={sources} kind="sentences" />
+          </section>
+        </div>
+      )}
+    </>
+  );
+}
+
+function Count({
+  name,
+  options,
+  now,
+  onCount,
+}: {
+  readonly name: string;
+  readonly options: readonly number[];
+  readonly now: number;
+  readonly onCount: (count: number) => void;
+}) {
+  return (
+    <select
+      class="not-printed"
+      aria-label={name}
+      value={now}
+      onChange={(event) => onCount(Number(event.currentTarget.value))}
+    >
+      {options.map((count) => (
+        <option key={count} value={count}>
+          {count}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+function standingSaid(): string {
+  const now = progress.value;
+  if (now.upTo === 0 && now.added.length === 0) return 'Nothing taught yet.';
+  const newest = newestTaught(now).map(itemShort).join(', ');
+  return `Taught up to step ${now.upTo}${newest === '' ? '' : `; newest: ${newest}`}`;
+}
+
+function asText({ words, sentences: said }: Dictation): string {
+  return [...words.map(({ text }) => text), '', ...said.map(({ text }) => text)].join('\n').trim();
+}

@@ -1,0 +1,114 @@
+import './group.css';
+import type { MapRow } from '../../../core/learners/class-map.ts';
+import { countConfusions } from '../../../core/learners/confusions.ts';
+import { needsOf } from '../../../core/learners/suggest-groups.ts';
+import { Card } from '../../controls/card.tsx';
+import { ConfusionTable } from '../../controls/confusion-table.tsx';
+import { members, rowsFor, task, taughtCards } from '../../state/class-now.ts';
+import { observations } from '../../state/knowledge.ts';
+import { group, groupName } from '../../state/open-class.ts';
+import { thresholds } from '../../state/thresholds.ts';
+import { cardName } from '../../wording/card-name.ts';
+import { counted } from '../../wording/counted.ts';
+import { chancesOf } from './chances.ts';
+import { Needs } from './needs.tsx';
+import { Skill } from './skill.tsx';
+import { WideTable } from './wide-table.tsx';
+import { WordCounts } from './word-counts.tsx';
+
+/** The group at work: what its children have in common, what they need next, and what they confuse. */
+export function GroupView() {
+  const all = members.value;
+  const { groups, children } = rowsFor(taughtCards.value);
+  const ids = new Set(all.map(({ id }) => id));
+  const confusions = countConfusions(
+    observations.value.filter(
+      (one) =>
+        one.task === task.value &&
+        (one.child === null ? one.groups[0] === group.value.id : ids.has(one.child)),
+    ),
+  );
+  const held = cardsIn(children, (words) =>
+    words.every((word) => word === 'secure' || word === 'growing'),
+  );
+  const apart = cardsIn(
+    children,
+    (words) => words.includes('shaky') && words.some((word) => word === 'secure'),
+  );
+  return (
+    <article class="group-view" aria-labelledby="group-title">
+      <header class="child-head">
+        <h2 id="group-title">{groupName.value}</h2>
+        <p class="quiet">{counted(all.length, 'child', 'children')}</p>
+      </header>
+      <div class="map-tools not-printed">
+        <Skill />
+      </div>
+      <WordCounts row={groups[0]} />
+      <div class="group-columns">
+        <section class="part" aria-labelledby="group-needs">
+          <h3 id="group-needs">What they need next</h3>
+          <Needs needs={needsOf(chancesOf(all), thresholds.value.secure)} size={all.length} />
+        </section>
+        <section class="part" aria-labelledby="group-common">
+          <h3 id="group-common">What they have in common</h3>
+          <Held title="Secure or growing for every child" cards={held} none="No sound yet." />
+          <Held
+            title="Secure for some, shaky for others"
+            cards={apart}
+            none="No sound parts them now."
+          />
+        </section>
+      </div>
+      <section class="part" aria-labelledby="group-confusions">
+        <h3 id="group-confusions">What was heard instead</h3>
+        {confusions.length === 0 ? (
+          <p class="quiet">Nothing was noted.</p>
+        ) : (
+          <WideTable name="What was heard instead, as a table">
+            <ConfusionTable confusions={confusions} named />
+          </WideTable>
+        )}
+      </section>
+    </article>
+  );
+}
+
+function Held({
+  title,
+  cards,
+  none,
+}: {
+  readonly title: string;
+  readonly cards: readonly string[];
+  readonly none: string;
+}) {
+  return (
+    <>
+      <h4>{title}</h4>
+      {cards.length === 0 ? (
+        <p class="quiet">{none}</p>
+      ) : (
+        <ul class="card-row">
+          {cards.map((id) => (
+            <li key={id} title={cardName(id)}>
+              <span class="for-ears">{cardName(id)}</span>
+              <Card id={id} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+/** The cards of which the children's words are as asked. */
+function cardsIn(
+  rows: readonly MapRow[],
+  isAsked: (words: readonly string[]) => boolean,
+): readonly string[] {
+  const cards = rows[0]?.cells ?? [];
+  return cards.flatMap(({ card }, at) =>
+    isAsked(rows.flatMap((row) => row.cells[at]?.word ?? [])) ? card : [],
+  );
+}

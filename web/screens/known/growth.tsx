@@ -1,0 +1,110 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { makeDay } from '../../../core/learners/day.ts';
+import type { Who } from '../../../core/learners/estimate.ts';
+import { type GrowthPoint, growthOf } from '../../../core/learners/growth.ts';
+import { task } from '../../state/class-now.ts';
+import { today } from '../../state/day.ts';
+import { modelDay, observations } from '../../state/knowledge.ts';
+import { thresholds } from '../../state/thresholds.ts';
+import { cardName, itemShort } from '../../wording/card-name.ts';
+import { dayName } from '../../wording/day-name.ts';
+import { shareSaid } from '../../wording/said.ts';
+import type { GrowthPictureProps } from './growth-picture.tsx';
+
+/** How what someone knows grew, of all sounds or of one: as a picture and as numbers. */
+export function Growth({
+  who,
+  cards,
+  card: first,
+}: {
+  readonly who: Who;
+  readonly cards: readonly string[];
+  readonly card: string | null;
+}) {
+  const [card, setCard] = useState(first !== null && cards.includes(first) ? first : '');
+  const wanted = useMemo(() => (card === '' ? cards : [card]), [card, cards]);
+  const points = useMemo(
+    () => growthOf(observations.value, task.value, who, wanted, modelDay()),
+    [observations.value, task.value, who.id, wanted],
+  );
+  return (
+    <>
+      <label class="growth-of">
+        Show{' '}
+        <select value={card} onChange={(event) => setCard(event.currentTarget.value)}>
+          <option value="">all sounds</option>
+          {cards.toReversed().map((id) => (
+            <option key={id} value={id}>
+              {itemShort({ kind: 'card', id })}, {cardName(id).split(', ').slice(1).join(', ')}
+            </option>
+          ))}
+        </select>
+      </label>
+      {points.length === 0 ? (
+        <p class="quiet">Nothing was read alone here yet. Call on this child in a warm-up.</p>
+      ) : (
+        <>
+          <Picture
+            points={points}
+            single={card !== ''}
+            lines={card === '' ? [] : [thresholds.value.shaky, thresholds.value.secure]}
+          />
+          <p class="quiet small">
+            {card === ''
+              ? 'The line: how many of the sounds read so far the child is likely to read rightly today; the band: how sure that is, where the true number should lie in nine of ten cases. Dotted: how many it has read at all.'
+              : 'The line: how likely it is read rightly; the band: how sure that is, where nine of ten should lie. Dashed: where the words shaky and secure begin.'}
+          </p>
+          <Numbers points={points} single={card !== ''} />
+        </>
+      )}
+    </>
+  );
+}
+
+/** The picture, whose library is fetched when it is first looked at; the numbers are there without it. */
+function Picture(props: GrowthPictureProps) {
+  const [room, setRoom] = useState<typeof import('./growth-picture.tsx')>();
+  useEffect(() => {
+    import('./growth-picture.tsx').then(setRoom, () => {});
+  }, []);
+  return room ? <room.GrowthPicture {...props} /> : <div class="growth-picture" />;
+}
+
+function Numbers({
+  points,
+  single,
+}: {
+  readonly points: readonly GrowthPoint[];
+  readonly single: boolean;
+}) {
+  const said = (value: number) => (single ? shareSaid(value) : value.toFixed(1));
+  const step = Math.max(1, Math.ceil(points.length / 12));
+  const shown = points.filter(({ met }, at) => met > 0 && (points.length - 1 - at) % step === 0);
+  return (
+    <details>
+      <summary>The numbers</summary>
+      <table class="figures">
+        <thead>
+          <tr>
+            <th scope="col">Day</th>
+            {!single && <th scope="col">Sounds read so far</th>}
+            <th scope="col">Likely right</th>
+            <th scope="col">At least</th>
+            <th scope="col">At most</th>
+          </tr>
+        </thead>
+        <tbody>
+          {shown.map(({ day, met, known, low, high }) => (
+            <tr key={day}>
+              <th scope="row">{dayName(makeDay(day), today())}</th>
+              {!single && <td>{met}</td>}
+              <td>{said(known)}</td>
+              <td>{said(low)}</td>
+              <td>{said(high)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}

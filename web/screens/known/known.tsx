@@ -1,0 +1,87 @@
+import './known.css';
+import { SignShapes } from '../../controls/sign.tsx';
+import { members, taughtCards } from '../../state/class-now.ts';
+import { everyone } from '../../state/everyone.ts';
+import { observations } from '../../state/knowledge.ts';
+import { linkToView, parseView, type View } from '../../state/known-view.ts';
+import { asked } from '../../state/route.ts';
+import { ChildView } from './child.tsx';
+import { ClassMap } from './class-map.tsx';
+import { GroupView } from './group.tsx';
+import { Note } from './note.tsx';
+import { NothingYet } from './nothing-yet.tsx';
+import { Suggested } from './suggested.tsx';
+import { Ways } from './ways.tsx';
+
+/** What the children know, by what was noted: the class, a group, groups for tomorrow, one child. */
+export function KnownPage() {
+  const view = parseView(asked.value);
+  return (
+    <div class="known-page">
+      <SignShapes />
+      <div class="known-head">
+        <h1>What do they know?</h1>
+        <Ways current={view.of} />
+      </div>
+      <Shown view={view} />
+      <Note />
+    </div>
+  );
+}
+
+function Shown({ view }: { readonly view: View }) {
+  if (everyone.value.length === 0) {
+    return (
+      <NothingYet to="class" act="Add your children">
+        First names, nicknames or initials are enough. Then you see here what each child knows, as
+        you mark what breaks.
+      </NothingYet>
+    );
+  }
+  if (taughtCards.value.length === 0) {
+    return (
+      <NothingYet to="learned" act="What have they learned?">
+        Say what this group has learned, and its sounds stand here.
+      </NothingYet>
+    );
+  }
+  if (observations.value.length === 0) {
+    return (
+      <NothingYet to="today" act="To today’s warm-up">
+        Nothing was noted yet. Run a warm-up, call on children, and mark what breaks: a few seconds
+        a day are enough to begin with.
+      </NothingYet>
+    );
+  }
+  if (view.of === 'child') {
+    const child = everyone.value.find(({ id }) => id === view.id);
+    return child ? <ChildView child={child} card={view.card} /> : <Gone />;
+  }
+  if (view.of === 'groups') {
+    if (everyone.value.length > 1) return <Suggested />;
+    return (
+      <NothingYet to="class" act="Add more children">
+        With one child there is nothing to part. Groups are suggested from two children on.
+      </NothingYet>
+    );
+  }
+  if (members.value.length === 0) {
+    return (
+      <NothingYet to="class" act="Put children in this group">
+        Nobody is in this group yet.
+      </NothingYet>
+    );
+  }
+  return view.of === 'group' ? <GroupView /> : <ClassMap />;
+}
+
+function Gone() {
+  return (
+    <div class="known-empty">
+      <p>This child is not in the class any more. What was noted is kept.</p>
+      <a class="button next" href={linkToView({ of: 'map' })}>
+        To the class map
+      </a>
+    </div>
+  );
+}

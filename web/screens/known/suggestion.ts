@@ -1,0 +1,77 @@
+/** Groups that are suggested, and moved by hand before they are made. */
+import { signal } from '@preact/signals';
+import { array, maxLength, maxValue, minLength, minValue, number, pipe } from 'valibot';
+import { needsOf, suggestGroups } from '../../../core/learners/suggest-groups.ts';
+import { regroup } from '../../../core/log/regroup.ts';
+import { newId } from '../../device/log/ids.ts';
+import { remembered } from '../../device/remembered.ts';
+import { everyone } from '../../state/everyone.ts';
+import { classState, recordUndoable } from '../../state/open-class.ts';
+import { thresholds } from '../../state/thresholds.ts';
+import { chancesOf } from './chances.ts';
+
+/** The most children of a group and the most groups. */
+export const MOST_CHILDREN = 40;
+export const MOST_GROUPS = 6;
+
+const size = pipe(number(), minValue(1), maxValue(MOST_CHILDREN));
+
+/** How many children each group takes at most; empty until she sets it. */
+const sizesSet = remembered(
+  'group-sizes',
+  pipe(array(size), maxLength(MOST_GROUPS), minLength(0)),
+  [],
+);
+
+/** The sizes: hers, or up to three groups that hold everyone, of three children at least where there are so many. */
+export function sizes(): readonly number[] {
+  if (sizesSet.value.length > 0) return sizesSet.value;
+  const count = everyone.value.length;
+  const groups = Math.min(3, Math.max(1, Math.ceil(count / 3)));
+  return Array.from({ length: groups }, () => Math.max(1, Math.ceil(count / groups)));
+}
+
+/** Sets the sizes; what was moved by hand begins anew. */
+export function setSizes(next: readonly number[]): void {
+  sizesSet.value = [...next];
+  moved.value = null;
+}
+
+/** The groups as she has changed them by hand, by child id; null while they are as suggested. */
+export const moved = signal<readonly (readonly string[])[] | null>(null);
+
+/** The groups to be made, by child id, or why there can be none. */
+export function suggestion():
+  | { readonly groups: readonly (readonly string[])[] }
+  | { readonly problem: string } {
+  const there = new Set(everyone.value.map(({ id }) => id));
+  const hand = moved.value;
+  // Someone may have come or gone since she moved them.
+  if (hand && hand.flat().length === there.size && hand.flat().every((id) => there.has(id))) {
+    return { groups: hand };
+  }
+  const found = suggestGroups(chancesOf(everyone.value), sizes(), thresholds.value.secure);
+  if ('error' in found) return { problem: found.error.message };
+  return { groups: found.groups.map(({ children }) => children) };
+}
+
+/** What a group of these children would need next. */
+export function needsFor(ids: readonly string[]) {
+  const all = everyone.value.filter(({ id }) => ids.includes(id));
+  return needsOf(chancesOf(all), thresholds.value.secure);
+}
+
+/** Moves a child to another of the groups. */
+export function moveTo(child: string, to: number, groups: readonly (readonly string[])[]): void {
+  moved.value = groups.map((members, at) => {
+    const others = members.filter((id) => id !== child);
+    return at === to ? [...others, child] : others;
+  });
+}
+
+/** Makes the groups: one act, which can be undone. They stay on the screen as they were made. */
+export function makeGroups(groups: readonly (readonly string[])[]): void {
+  const { specs } = regroup(classState.peek(), groups, newId);
+  if (specs.length > 0) recordUndoable('Made the groups.', ...specs);
+  moved.value = groups;
+}

@@ -1,0 +1,17 @@
+import { countWords, type MapRow } from '../../../core/learners/class-map.ts';
+import { MASTERY_WORDS } from '../../../core/learners/mastery-word.ts';
+import { Sign } from '../../controls/sign.tsx';
+
+/** How many cards there are of each word, beside its sign. */
+export function WordCounts({ row }: { readonly row: MapRow | undefined }) {
+  const counts = countWords(row?.cells ?? []);
+  return (
+    <ul class="child-counts">
+      {MASTERY_WORDS.map((word) => (
+        <li key={word}>
+          <Sign word={word} /> <b>{counts[word]}</b> {word}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,61 @@
+import { computed } from '@preact/signals';
+import { setStep, taughtOf } from '../../../core/sequence/progress.ts';
+import { engine, readyEngine } from '../../state/engine-ready.ts';
+import { progress, taught } from '../../state/progress.ts';
+import { linkTo } from '../../state/route.ts';
+
+/** How many words can be read now, and how many with the next step besides. */
+const readable = computed(() => {
+  const ready = readyEngine();
+  if (!ready) return null;
+  const now = ready.countReadable(taught.value);
+  const { upTo, sequence } = progress.value;
+  if (upTo >= sequence.steps.length) return { now, more: null };
+  const next = ready.countReadable(taughtOf(setStep(progress.value, upTo + 1)));
+  return { now, more: next - now };
+});
+
+/** The foot of the page: what can be read, and the one next step. */
+export function Foot() {
+  const { upTo } = progress.value;
+  return (
+    <div class="foot">
+      <p aria-live="polite">
+        {upTo === 0 ? (
+          'Nothing taught yet: move the line to the last thing you taught.'
+        ) : (
+          <Readable />
+        )}
+      </p>
+      <a class="button next" href={linkTo('today')}>
+        Plan today’s warm-up
+      </a>
+    </div>
+  );
+}
+
+function Readable() {
+  if (engine.value === 'failed') {
+    return (
+      <span class="quiet">The word list did not arrive, so the words cannot be counted yet.</span>
+    );
+  }
+  if (!readable.value) return <span class="quiet">Fetching the word list …</span>;
+  const { now, more } = readable.value;
+  return (
+    <>
+      <b>{counted(now)}</b> can be read now
+      {more === null ? (
+        '.'
+      ) : (
+        <>
+          ; the next step opens <b>{more.toLocaleString('en-US')}</b> more.
+        </>
+      )}
+    </>
+  );
+}
+
+function counted(words: number): string {
+  return words === 1 ? '1 word' : `${words.toLocaleString('en-US')} words`;
+}

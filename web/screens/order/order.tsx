@@ -1,0 +1,78 @@
+import './order.css';
+import { SEQUENCE } from '../../../core/sequence/built-in.ts';
+import { makeSequenceCsv } from '../../../core/sequence/sequence-csv.ts';
+import { saveText } from '../../device/save-text.ts';
+import { earlierOrders } from '../../state/orders.ts';
+import { hasOwnOrder, progress } from '../../state/progress.ts';
+import { linkTo } from '../../state/route.ts';
+import { Bring } from './bring.tsx';
+import { replaceOrder } from './replace.ts';
+import { StepList } from './step-list.tsx';
+
+/** The order of teaching: hers to rearrange, to bring along, to save, and to set back. */
+export function Order() {
+  const { sequence } = progress.value;
+  return (
+    <>
+      <div class="order-head">
+        <div>
+          <h1>The order</h1>
+          <p class="quiet">
+            {sequence.name}, {sequence.steps.length} steps. Move a step and everything after it
+            follows.
+          </p>
+        </div>
+        <p class="order-tools">
+          <button
+            type="button"
+            class="button"
+            onClick={() => saveText('sweepline-order.csv', makeSequenceCsv(sequence), 'text/csv')}
+          >
+            Save as a file
+          </button>
+          {hasOwnOrder.value && (
+            <button
+              type="button"
+              class="button"
+              onClick={() => replaceOrder(SEQUENCE, 'Back to the built-in order.')}
+            >
+              Back to the built-in order
+            </button>
+          )}
+          <a class="button next" href={linkTo('learned')}>
+            Done
+          </a>
+        </p>
+      </div>
+      <Bring />
+      <Earlier />
+      <StepList />
+    </>
+  );
+}
+
+function Earlier() {
+  const earlier = earlierOrders.value;
+  if (earlier.length === 0) return null;
+  return (
+    <details class="earlier">
+      <summary>Orders you had before ({earlier.length})</summary>
+      <ul>
+        {earlier.map(({ kept, sequence }) => (
+          <li key={`${kept} ${sequence.steps.length} ${sequence.name}`}>
+            <span>
+              {sequence.name}, {sequence.steps.length} steps, until {kept}
+            </span>
+            <button
+              type="button"
+              class="button"
+              onClick={() => replaceOrder(sequence, `Back to ${sequence.name}.`)}
+            >
+              Take it up again
+            </button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

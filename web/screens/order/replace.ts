@@ -1,0 +1,20 @@
+import { SEQUENCE } from '../../../core/sequence/built-in.ts';
+import type { Sequence } from '../../../core/sequence/sequence.ts';
+import { keepOrder } from '../../state/orders.ts';
+import { progress, setProgress } from '../../state/progress.ts';
+import { carryOver } from './carry-over.ts';
+
+/**
+ * Puts another order in the place of the present one. What was taught stays
+ * taught as far as the new order can say it (see `carryOver`); her own present
+ * order is kept among the earlier ones. Can be undone.
+ */
+export function replaceOrder(next: Sequence, said: string): void {
+  const now = progress.peek();
+  if (now.sequence !== SEQUENCE) keepOrder(now.sequence, today());
+  setProgress(carryOver(now, next), said);
+}
+
+function today(): string {
+  return new Date().toLocaleDateString('en-US', { month: 'long', day: 'numeric', year: 'numeric' });
+}

@@ -1,0 +1,120 @@
+import { useMemo } from 'preact/hooks';
+import { countWords } from '../../../core/learners/class-map.ts';
+import { checksOf } from '../../../core/log/check-record.ts';
+import { type Child, WHOLE_CLASS } from '../../../core/log/class-state.ts';
+import { Card } from '../../controls/card.tsx';
+import { PracticeNote } from '../../controls/check-note.tsx';
+import { Sign } from '../../controls/sign.tsx';
+import { members, taughtToChild } from '../../state/class-now.ts';
+import { today } from '../../state/day.ts';
+import { everyone } from '../../state/everyone.ts';
+import { knowledge } from '../../state/knowledge.ts';
+import { cellsOf } from '../../state/of-child.ts';
+import { classState, group, groupName } from '../../state/open-class.ts';
+import { progress, taught } from '../../state/progress.ts';
+import { scoreOf } from '../../state/scored.ts';
+import { cardName, itemShort } from '../../wording/card-name.ts';
+import { kindNames } from '../../wording/check-names.ts';
+import { dayName, whenSaid } from '../../wording/day-name.ts';
+import { HerLine } from './her-line.tsx';
+
+/** The group at work for whoever teaches it next: where it stands, and what each child needs first. */
+export function Handover() {
+  const { id } = group.value;
+  const { sequence, upTo } = progress.value;
+  const children = id === WHOLE_CLASS ? everyone.value : members.value;
+  const last = sequence.steps[upTo - 1];
+  const next = sequence.steps[upTo];
+  return (
+    <article class="paper-page">
+      <header>
+        <h2>
+          {classState.value.name && `${classState.value.name}, `}
+          {groupName.value}
+        </h2>
+        <p class="quiet">For the next teacher, {dayName(today(), today())}</p>
+      </header>
+      <p class="page-lead">
+        {upTo === 0
+          ? 'Nothing was taught by the order yet.'
+          : `Taught up to step ${upTo} of ${sequence.steps.length}, ${last?.title ?? ''}: ${taught.value.correspondences.size} spellings and ${taught.value.irregularWords.size} irregular words.`}{' '}
+        {next && `Next comes ${next.items.map(itemShort).join(', ')}.`}
+      </p>
+      {children.length === 0 ? (
+        <p class="quiet">Nobody is in this group yet.</p>
+      ) : (
+        <table class="handover-table">
+          <thead>
+            <tr>
+              <th scope="col">Child</th>
+              <th scope="col">
+                <Sign word="secure" /> Secure
+              </th>
+              <th scope="col">
+                <Sign word="growing" /> Growing
+              </th>
+              <th scope="col">
+                <Sign word="shaky" /> Shaky
+              </th>
+              <th scope="col">
+                <Sign word="not yet seen" /> Not seen
+              </th>
+              <th scope="col">Practise first</th>
+              <th scope="col">Last check</th>
+            </tr>
+          </thead>
+          <tbody>
+            {children.map((child) => (
+              <Row key={child.id} child={child} />
+            ))}
+          </tbody>
+        </table>
+      )}
+      <HerLine page="handover" about={id} placeholder="What the next teacher should know" />
+      <p class="small">
+        Secure: read rightly and surely so; growing: on the way; shaky: often not right. Each is an
+        estimate from what was noted of the child in daily practice and short checks.
+      </p>
+      <PracticeNote />
+    </article>
+  );
+}
+
+/** So many cards are named for each child. */
+const MOST_FIRST = 5;
+
+function Row({ child }: { readonly child: Child }) {
+  const known = knowledge.value;
+  const state = classState.value;
+  const cells = useMemo(() => cellsOf(child, taughtToChild(child)), [child, known, state]);
+  const counts = countWords(cells);
+  const first = cells
+    .filter(({ word }) => word === 'shaky')
+    .toSorted((one, other) => one.estimate.p - other.estimate.p)
+    .slice(0, MOST_FIRST);
+  return (
+    <tr>
+      <th scope="row">{child.name}</th>
+      <td data-name="secure">{counts.secure}</td>
+      <td data-name="growing">{counts.growing}</td>
+      <td data-name="shaky">{counts.shaky}</td>
+      <td data-name="not seen">{counts['not yet seen']}</td>
+      <td class="first">
+        {first.map(({ card }) => (
+          <span key={card}>
+            <span class="for-ears">{cardName(card)}</span>
+            <Card id={card} />{' '}
+          </span>
+        ))}
+      </td>
+      <td>{lastCheck(child)}</td>
+    </tr>
+  );
+}
+
+function lastCheck({ id }: Child): string {
+  const last = checksOf(classState.value, id).findLast(({ ended }) => ended !== null);
+  if (!last) return '';
+  const { right, asked } = scoreOf(last);
+  return `${kindNames[last.form.kind]}, ${right} of ${asked}, ${whenSaid(last.day, today())}`;
+}

@@ -1,0 +1,91 @@
+import './pages.css';
+import '../../look/print.css';
+import { useEffect } from 'preact/hooks';
+import { SignShapes } from '../../controls/sign.tsx';
+import { everyone } from '../../state/everyone.ts';
+import { asked, linkTo } from '../../state/route.ts';
+import { child, takeChild, turnTo, turnToChild, WAYS, type Way, way } from './choice.ts';
+import { FamilyNote } from './family-note.tsx';
+import { Handover } from './handover.tsx';
+import { MeetingPage } from './meeting-page.tsx';
+import { Tables } from './tables.tsx';
+
+/** Pages to hand on: for a meeting, for a family, for the next teacher, and everything as tables. */
+export function PagesPage() {
+  useEffect(takeChild, [asked.value]);
+  const about = child.value;
+  if (!about) return <Nobody />;
+  const now = way.value;
+  return (
+    <>
+      <SignShapes />
+      <div class="pages-head not-printed">
+        <h1>Pages to hand on</h1>
+        <nav aria-label="Pages" class="pages-ways">
+          {WAYS.map((each) => (
+            <button
+              key={each}
+              type="button"
+              class="pages-way"
+              aria-current={each === now ? 'page' : undefined}
+              onClick={() => turnTo(each)}
+            >
+              <span>{names[each]}</span>
+            </button>
+          ))}
+        </nav>
+        <div class="pages-tools">
+          {(now === 'meeting' || now === 'family') && (
+            <label>
+              <span>About</span>
+              <select value={about.id} onChange={(event) => turnToChild(event.currentTarget.value)}>
+                {everyone.value.map(({ id, name }) => (
+                  <option key={id} value={id}>
+                    {name}
+                  </option>
+                ))}
+              </select>
+            </label>
+          )}
+          {now !== 'tables' && (
+            <button type="button" class="button next" onClick={() => print()}>
+              Print this page
+            </button>
+          )}
+        </div>
+        <p class="quiet small">
+          You decide what goes to whom. Your school’s rules, and laws such as FERPA or the GDPR, say
+          what may be shared.
+        </p>
+      </div>
+      {now === 'meeting' && <MeetingPage key={about.id} child={about} />}
+      {now === 'family' && <FamilyNote key={about.id} child={about} />}
+      {now === 'handover' && <Handover />}
+      {now === 'tables' && <Tables />}
+    </>
+  );
+}
+
+const names: Readonly<Record<Way, string>> = {
+  meeting: 'For a meeting',
+  family: 'For the family',
+  handover: 'For the next teacher',
+  tables: 'As tables',
+};
+
+function Nobody() {
+  return (
+    <div class="pages-empty">
+      <h1>Pages to hand on</h1>
+      <p>
+        One page on a child for a meeting, a note for the family with words that the child can read,
+        and a page for the next teacher. Add the children of your class first.
+      </p>
+      <p>
+        <a class="button next" href={linkTo('class')}>
+          Add children
+        </a>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,52 @@
+import '../../look/word.css';
+import type { Flip } from '../../../core/boards/shapes/board.ts';
+import type { Drill } from '../../../core/drills/drill.ts';
+import { soundLabel } from '../../../core/language/phonemes.ts';
+import { Card } from '../../controls/card.tsx';
+import { settings } from '../../state/settings.ts';
+
+const pileNames = ['beginnings', 'vowels', 'endings'];
+
+/** Part 3: the piles, and the words in their order. */
+export function Blend({ drill: { board, run } }: { readonly drill: Drill }) {
+  return (
+    <section class="blend" aria-labelledby="plan-blending">
+      <h3 id="plan-blending">
+        <span class="ordinal">3</span> Blending drill
+      </h3>
+      <p class="how">
+        Point to each card; the children say its sound. Sweep your finger under the row; they read
+        it. Then turn one card. Thumbs up for a real word: those are underlined.
+      </p>
+      <div class="plan-piles">
+        {board.piles.map((pile, place) => (
+          <div key={place}>
+            <h4>{board.piles.length === 3 ? pileNames[place] : `pile ${place + 1}`}</h4>
+            <p>
+              {pile.map((id) => (
+                <span key={id} role="img" aria-label={id.slice(0, id.indexOf('='))}>
+                  <Card id={id} />
+                </span>
+              ))}
+            </p>
+          </div>
+        ))}
+      </div>
+      <ol class="plan-flips">
+        {run.map((flip, place) => (
+          <li key={place}>
+            <span class="number">{place + 1}</span>
+            <span class="box" />
+            <span class={`word ${flip.kind}`}>{flip.word}</span>
+            {flip.kind === 'nonsense' && <span class="quiet small">{saidOf(flip)}</span>}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+/** How a nonsense word is said, for someone who has never seen it. */
+function saidOf({ sounds }: Flip): string {
+  return sounds.length === 0 ? '' : soundLabel(sounds, settings.value.notation);
+}

@@ -1,0 +1,36 @@
+import { whatTheySay } from '../../../core/drills/what-they-say.ts';
+import { Card } from '../../controls/card.tsx';
+import { taught } from '../../state/progress.ts';
+import { settings } from '../../state/settings.ts';
+
+/** Part 1: the cards, each with what children say. */
+export function SayCards({ ids }: { readonly ids: readonly string[] }) {
+  return (
+    <section aria-labelledby="plan-visual">
+      <h3 id="plan-visual">
+        <span class="ordinal">1</span> Visual drill
+      </h3>
+      <p class="how">
+        Show a card and say nothing. The children say the name of its letters, then the sound.
+      </p>
+      <ol class="say-cards">
+        {ids.map((id) => (
+          <li key={id}>
+            <span class="box" />
+            <Card id={id} />
+            <span class="for-ears">{id.slice(0, id.indexOf('='))}</span>
+            <span class="they-say">
+              {whatTheySay(id, taught.value.correspondences, settings.value.notation).map(
+                ({ sound, keyword }) => (
+                  <span key={sound}>
+                    <b>{sound}</b> {keyword}
+                  </span>
+                ),
+              )}
+            </span>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,48 @@
+import { choices, choose } from '../../state/paper/print-choices.ts';
+import { isSheet, THING_GROUPS, thingNames } from '../../state/paper/print-things.ts';
+import { CardChoices, StripChoices } from './card-choices.tsx';
+import { SheetChoices, SlideChoices } from './sheet-choices.tsx';
+
+/** What to print, in groups by where it is used. */
+export function WhatToPrint() {
+  const { kind } = choices.value;
+  return (
+    <fieldset class="print-things">
+      <legend class="for-ears">What to print</legend>
+      {THING_GROUPS.map(({ title, things }) => (
+        <section key={title} aria-label={title}>
+          <h2>{title}</h2>
+          {things.map((thing) => (
+            <label key={thing} class="option">
+              <input
+                type="radio"
+                name="print-kind"
+                checked={thing === kind}
+                onChange={() => choose({ kind: thing })}
+              />
+              <span>{thingNames[thing]}</span>
+            </label>
+          ))}
+        </section>
+      ))}
+    </fieldset>
+  );
+}
+
+/** What can be chosen of it; each choice shows at once in the preview. `steps`: how many the order has. */
+export function Choose({ steps }: { readonly steps: number }) {
+  const { kind } = choices.value;
+  return (
+    <form class="print-choices" onSubmit={(event) => event.preventDefault()}>
+      {kind === 'slides' ? (
+        <SlideChoices />
+      ) : kind === 'strips' ? (
+        <StripChoices />
+      ) : isSheet(kind) ? (
+        <SheetChoices key={kind} kind={kind} />
+      ) : (
+        <CardChoices steps={steps} />
+      )}
+    </form>
+  );
+}

@@ -1,0 +1,155 @@
+import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
+import { searchTable } from '../../../core/boards/search/best-board.ts';
+import type { Board } from '../../../core/boards/shapes/board.ts';
+import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
+import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
+import type { Taught } from '../../../core/language/taught.ts';
+import type { Progress } from '../../../core/sequence/progress.ts';
+import { screenText } from '../../../core/words/own-text.ts';
+import { cardPages } from '../../../print/cards/card-pages.ts';
+import type { CardLook } from '../../../print/cards/front.ts';
+import { ownCard, paperCard } from '../../../print/cards/paper-card.ts';
+import { stripPages } from '../../../print/cards/strip-pages.ts';
+import { withoutTwins } from '../../../print/cards/twins.ts';
+import type { Page } from '../../../print/page.ts';
+import type { Typeface } from '../../../print/typeface.ts';
+import type { Engine } from '../../state/engine.ts';
+import type { Choices } from '../../state/paper/print-choices.ts';
+import type { CardThing } from '../../state/paper/print-things.ts';
+
+/** What there is to choose from. */
+export interface Stock {
+  readonly progress: Progress;
+  readonly taught: Taught;
+  /** The cards that are new this week; asked only when she wants them. */
+  readonly newest: () => readonly string[];
+  /** Today's board, and the one on the table; null where there is none. */
+  readonly today: Board | null;
+  readonly table: Board | null;
+  readonly ready: Engine;
+  readonly typeface: Typeface;
+}
+
+/** What is to be printed. */
+export interface Chosen {
+  readonly pages: readonly Page[];
+  /** How many cards, strips, words and so on. */
+  readonly count: number;
+  /** What she should know before she prints, in whole sentences. */
+  readonly notes: readonly string[];
+}
+
+/** The pages of cards or binder strips, as she chose them. */
+export function chosenPages(
+  kind: CardThing,
+  choices: Choices,
+  stock: Stock,
+  look: CardLook,
+): Chosen {
+  const { paper, rings } = choices;
+  const backs = choices.backs ? choices.turn : null;
+  if (kind === 'strips') {
+    const board = choices.source === 'table' ? stock.table : stock.today;
+    if (!board) return { pages: [], count: 0, notes: [NO_BOARD] };
+    const { piles, notes } = pilesForPaper(board, stock);
+    const strips = piles.map((pile) => pile.map(paperCard));
+    if (strips.some((pile) => pile.length === 0)) {
+      return {
+        pages: [],
+        count: 0,
+        notes: ['This board has an empty pile. Put cards on it first.'],
+      };
+    }
+    return {
+      pages: stripPages(strips, { paper, rings, backs }, look),
+      count: strips.flat().length,
+      notes,
+    };
+  }
+  const { texts, notes } = ownTexts(choices.own, stock);
+  const named = idsOf(choices, stock).map(paperCard);
+  const told = choices.pictures || choices.backs;
+  const cards = [
+    ...(told ? named : withoutTwins(named)),
+    ...texts.map(ownCard),
+    ...Array.from({ length: choices.blank }, () => ownCard('')),
+  ];
+  return { pages: cardPages(cards, { kind, paper, backs }, look), count: cards.length, notes };
+}
+
+const NO_BOARD = 'There is no board here yet.';
+
+function idsOf(
+  { source, from, to }: Choices,
+  { progress, taught, newest, today, table }: Stock,
+): readonly string[] {
+  const boardCards = (board: Board | null) => [...new Set(board?.piles.flat() ?? [])];
+  switch (source) {
+    case 'taught':
+      return cardsTaught(taught).map(({ id }) => id);
+    case 'newest':
+      return newest();
+    case 'steps':
+      return progress.sequence.steps
+        .slice(from - 1, to)
+        .flatMap(({ items }) => items.flatMap((item) => (item.kind === 'card' ? [item.id] : [])));
+    case 'today':
+      return boardCards(today);
+    case 'table':
+      return boardCards(table);
+    case 'own':
+      return [];
+  }
+}
+
+/**
+ * The piles of a board as they may lie on paper, which cannot skip a combination: where one would be
+ * stopped by the word screen, the fewest cards that the best board can do without are left out.
+ */
+function pilesForPaper(
+  { shape: id, piles }: Board,
+  { taught, ready }: Stock,
+): { readonly piles: readonly (readonly string[])[]; readonly notes: readonly string[] } {
+  const shape = shapeById.get(id);
+  if (!shape) return { piles: [], notes: [NO_BOARD] };
+  const { lexicon, screen } = ready;
+  const table = makeWordTable(shape, piles, { taught, lexicon, screen });
+  const limits = piles.map(({ length }) => length);
+  const found = searchTable(table, { limits, clean: true, weights: EVERY_WORD, nodeLimit: 20_000 });
+  if (found.kind !== 'found') return { piles: piles.map(() => []), notes: [found.message] };
+  const kept = found.board.piles.map((pile, at) => {
+    const held = new Set(pile);
+    return piles[at]?.filter((card) => held.has(card)) ?? [];
+  });
+  const left = piles.flatMap((pile, at) => pile.filter((card) => !kept[at]?.includes(card)));
+  if (left.length === 0) return { piles: kept, notes: [] };
+  const names = left.map((card) => card.slice(0, card.indexOf('='))).join(', ');
+  return {
+    piles: kept,
+    notes: [
+      `Left out: ${names}. On paper no combination can be skipped, and these would make a word that is stopped, or none.`,
+    ],
+  };
+}
+
+/** All words that may be shown count alike, so that as few cards as can be are left out. */
+const EVERY_WORD = { familiar: 1, rare: 1, nonsense: 1 };
+
+/** Her own texts, one to a line; those that cannot be printed are named in `notes`. */
+function ownTexts(
+  text: string,
+  { typeface, ready }: Stock,
+): { readonly texts: readonly string[]; readonly notes: readonly string[] } {
+  const texts: string[] = [];
+  const notes: string[] = [];
+  for (const line of text.split('\n').map((each) => each.trim())) {
+    if (line === '') continue;
+    const [missing] = typeface.missing(line);
+    if (missing)
+      notes.push(`“${line}” is not printed: the letters of the cards have no “${missing}”.`);
+    else if (screenText(line, ready.lexicon, ready.screen).verdict === 'stop') {
+      notes.push(`“${line}” is not printed: the word screen stops it.`);
+    } else texts.push(line);
+  }
+  return { texts, notes };
+}

@@ -1,0 +1,196 @@
+import './print.css';
+import { useEffect, useMemo } from 'preact/hooks';
+import { boardOnTable } from '../../state/boards.ts';
+import { dictation, ensureDictation } from '../../state/dictation-made.ts';
+import { engine, meanings, readyEngine, startEngine } from '../../state/engine-ready.ts';
+import { knowledge } from '../../state/knowledge.ts';
+import { classState, group } from '../../state/open-class.ts';
+import { fetchKit, kit } from '../../state/paper/kit.ts';
+import { choices, choose, previewed } from '../../state/paper/print-choices.ts';
+import { isOfCards, type Thing } from '../../state/paper/print-things.ts';
+import { drill, ensureDrill, freshSeed } from '../../state/plan.ts';
+import { progress } from '../../state/progress.ts';
+import { asked, linkTo, takeAsked } from '../../state/route.ts';
+import { fetchSentences, sentences } from '../../state/sentences-ready.ts';
+import { Choose, WhatToPrint } from './choose.tsx';
+import { makingOf, wantsSentences } from './making.ts';
+import { PagePreview } from './page-preview.tsx';
+import { Save } from './save.tsx';
+import type { View } from './view.ts';
+
+/** Cards, strips, sheets and slides: what, how, and every page before it is printed. */
+export function PrintPage() {
+  useEffect(() => void fetchKit(), []);
+  useEffect(takeHome, [asked.value]);
+  useNeeds();
+  const hasFailed =
+    engine.value === 'failed' ||
+    kit.value === 'failed' ||
+    (wantsSentences(choices.value) && sentences.value === 'failed');
+  return (
+    <div class="print-screen">
+      <h1>Print</h1>
+      <WhatToPrint />
+      <div class="print-body">
+        <Choose steps={progress.value.sequence.steps.length} />
+        {hasFailed ? <Failed /> : <Preview />}
+      </div>
+    </div>
+  );
+}
+
+/** Turns to the home practice of the child that the address names. */
+function takeHome(): void {
+  const child = new URLSearchParams(asked.peek()).get('home');
+  if (child === null) return;
+  choose({ kind: 'home', child });
+  takeAsked();
+}
+
+/** Makes today's plan and dictation where there is none, and fetches sentences where they are wanted. */
+function useNeeds(): void {
+  const ready = readyEngine();
+  const now = choices.value;
+  const [all, made] = [sentences.value, dictation.value];
+  useEffect(() => {
+    if (ready) ensureDrill(freshSeed());
+  }, [ready]);
+  useEffect(() => {
+    if (wantsSentences(now)) void fetchSentences();
+  }, [now]);
+  useEffect(() => {
+    if (now.kind !== 'dictation' || !ready || all === null || all === 'failed') return;
+    ensureDictation({ lexicon: ready.lexicon, screen: ready.screen, sentences: all });
+  }, [now, ready, all, made]);
+}
+
+function Preview() {
+  const making = useMaking();
+  const { kind, backs } = choices.value;
+  if (!making) return <p class="quiet">Laying out the pages …</p>;
+  return (
+    <section class="print-preview" aria-label="What will be printed">
+      <Notes notes={making.notes} />
+      {making.views.length === 0 ? (
+        // Enough was taught where a child's own words are wanting; the note says what to do.
+        (kind !== 'home' || making.notes.length === 0) && <Nothing kind={kind} />
+      ) : (
+        <>
+          <Save making={making} />
+          <Pages views={making.views} kind={kind} isBacked={backs && isOfCards(kind)} />
+        </>
+      )}
+    </section>
+  );
+}
+
+/** What her choices make; null while what it needs is fetched. */
+function useMaking() {
+  const ready = readyEngine();
+  const [now, tools] = [choices.value, kit.value];
+  // All that the pages are made of: they are laid out anew when any of it changes.
+  const from = [
+    classState.value,
+    group.value,
+    knowledge.value,
+    drill.value,
+    boardOnTable.value,
+    dictation.value,
+    sentences.value,
+    meanings.value,
+  ];
+  return useMemo(
+    () => (ready && tools && tools !== 'failed' ? makingOf(now, ready, tools) : null),
+    [ready, tools, now, ...from],
+  );
+}
+
+function Nothing({ kind }: { readonly kind: Thing }) {
+  return (
+    <p class="no-cards">
+      {isOfCards(kind) ? (
+        <>
+          No cards are chosen yet. <a href={linkTo('learned')}>Say what was taught</a>, or write
+          your own.
+        </>
+      ) : (
+        <>
+          There is nothing to print here yet. <a href={linkTo('learned')}>Say what was taught</a>,
+          and it is made of that.
+        </>
+      )}
+    </p>
+  );
+}
+
+function Notes({ notes }: { readonly notes: readonly string[] }) {
+  if (notes.length === 0) return null;
+  return (
+    <ul class="print-notes" role="status">
+      {notes.map((note) => (
+        <li key={note}>{note}</li>
+      ))}
+    </ul>
+  );
+}
+
+interface PagesProps {
+  readonly views: readonly View[];
+  readonly kind: Thing;
+  /** Every other page is the back of the one before. */
+  readonly isBacked: boolean;
+}
+
+function Pages({ views, kind, isBacked }: PagesProps) {
+  const shown = views.slice(0, previewed.value);
+  const rest = views.length - shown.length;
+  return (
+    <>
+      <ol class="papers">
+        {shown.map((view, at) => (
+          <li key={at}>
+            <PagePreview view={view} name={pageName(kind, isBacked, at, views.length)} />
+            {isBacked && (
+              <span class="quiet" aria-hidden="true">
+                {at % 2 === 0 ? 'front' : view.upsideDown ? 'back, turned over the top' : 'back'}
+              </span>
+            )}
+          </li>
+        ))}
+      </ol>
+      {rest > 0 && (
+        <button type="button" class="button" onClick={() => (previewed.value += 12)}>
+          Show more {kind === 'slides' ? 'slides' : 'pages'} ({rest})
+        </button>
+      )}
+    </>
+  );
+}
+
+/** What a page is called: `at` counts from 0. */
+function pageName(kind: Thing, isBacked: boolean, at: number, of: number): string {
+  if (!isBacked) return `${kind === 'slides' ? 'Slide' : 'Page'} ${at + 1} of ${of}`;
+  return `Sheet ${Math.floor(at / 2) + 1} of ${of / 2}, ${at % 2 === 0 ? 'front' : 'back'}`;
+}
+
+function Failed() {
+  return (
+    <div class="shortfall" role="alert">
+      <p>
+        What is needed for printing did not arrive. Once it has been loaded, it works without a
+        network.
+      </p>
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          if (engine.peek() === 'failed') void startEngine();
+          void fetchKit();
+          if (sentences.peek() === 'failed') void fetchSentences();
+        }}
+      >
+        Try again
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,69 @@
+import { useEffect } from 'preact/hooks';
+import { type Saving, savingSaid, useSaving } from '../../controls/use-saving.ts';
+import { type Choices, choices } from '../../state/paper/print-choices.ts';
+import { isOfCards, isSheet, type Thing } from '../../state/paper/print-things.ts';
+import { counted } from '../../wording/counted.ts';
+import type { Making } from './making.ts';
+
+/** The one next step: the file, and how to print it. */
+export function Save({ making }: { readonly making: Making }) {
+  const { state, save, forget } = useSaving(making.file);
+  useEffect(forget, [making]);
+  const now = choices.value;
+  return (
+    <div class="print-save">
+      <button type="button" class="button next" aria-disabled={state === 'making'} onClick={save}>
+        {now.kind === 'slides' ? 'Save the slides' : 'Save the PDF'}
+      </button>
+      <p>
+        <b>{amountOf(making, now)}</b>{' '}
+        <span class="quiet" aria-live="polite">
+          {saidOf(state, now)}
+        </span>
+      </p>
+    </div>
+  );
+}
+
+function amountOf({ views, count }: Making, { kind, backs, check }: Choices): string {
+  const pages = views.length;
+  if (kind === 'slides') return `${counted(count, 'word')} on ${counted(pages, 'slide')}.`;
+  const sheets = backs && isOfCards(kind) ? pages / 2 : pages;
+  const thing = kind === 'check' && check === 'letter-sounds' ? 'letter' : things[kind];
+  return `${counted(count, thing ?? 'card')} on ${counted(sheets, 'sheet')}.`;
+}
+
+/** What is counted, where it is not cards. */
+const things: Partial<Record<Thing, string>> = {
+  strips: 'strip',
+  plan: 'flip',
+  words: 'word',
+  dictation: 'item',
+  home: 'word',
+  check: 'word',
+};
+
+function saidOf(state: Saving, now: Choices): string {
+  if (state === 'making' || state === 'failed') return savingSaid[state];
+  return `${savingSaid[state]} ${howTo(now)}`.trim();
+}
+
+/** How it is printed or shown. */
+function howTo({ kind, backs, turn }: Choices): string {
+  if (kind === 'slides') {
+    return 'Open the file in your presentation program: each click moves the line. The notes below are for you.';
+  }
+  if (isSheet(kind)) return `Print at 100 %. ${whose[kind]}`;
+  const how = backs ? `on both sides, turned along the ${turn} edge, at 100 %` : 'at 100 %';
+  return `Print it ${how}; the ruler on the first page shows whether the size is true.`;
+}
+
+/** Who gets which page. */
+const whose = {
+  board: 'Lay the cards by it.',
+  plan: 'It is all that a substitute needs.',
+  dictation: 'The first page is yours; the last is for each child.',
+  words: '',
+  home: 'One for each child.',
+  check: 'The child reads from the first pages; you score on those after them.',
+} as const;

@@ -1,0 +1,31 @@
+import { eventsIn } from '../../../core/log/class-events.ts';
+import type { ClassState } from '../../../core/log/class-state.ts';
+import { replay } from '../../../core/log/replay.ts';
+import { progressOf } from '../../../core/log/standing.ts';
+import { SEQUENCE } from '../../../core/sequence/built-in.ts';
+import { type Progress, taughtOf } from '../../../core/sequence/progress.ts';
+import { newestCards } from '../../state/newest-cards.ts';
+
+const WEEK = 7 * 86_400_000;
+
+/**
+ * The cards that a group has learned in the seven days before `now` (milliseconds since 1970): what is
+ * taught and was not, by the log of the class. Where the log does not reach back so far, and where nothing
+ * is new, the cards that were taught last.
+ */
+export function newThisWeek(
+  state: ClassState,
+  groupId: string,
+  progress: Progress,
+  now: number,
+): readonly string[] {
+  const before = replay(
+    state.id,
+    eventsIn(state).filter(({ at }) => at <= now - WEEK),
+  );
+  const standing = before.groups.get(groupId)?.standing ?? null;
+  if (!standing) return newestCards(progress);
+  const known = taughtOf(progressOf(standing, SEQUENCE)).correspondences;
+  const fresh = [...taughtOf(progress).correspondences].filter((id) => !known.has(id));
+  return fresh.length > 0 ? fresh : newestCards(progress);
+}

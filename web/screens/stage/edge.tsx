@@ -1,0 +1,96 @@
+import './edge.css';
+import { readerAt } from '../../../core/warm-up/calling.ts';
+import { cardsOf, type Moment } from '../../../core/warm-up/moments.ts';
+import { classState } from '../../state/open-class.ts';
+import { settings } from '../../state/settings.ts';
+import type { Wish } from '../../warm-up/keys.ts';
+import { askedMark, lastMark, mark, marksAt, sayHeard, slipsFor } from '../../warm-up/marking.ts';
+import { running } from '../../warm-up/running.ts';
+import { slipKey, slipShort } from '../../wording/slip-short.ts';
+import type { Edge as Where } from './edge-space.ts';
+import { glimpseOf } from './glimpse.ts';
+
+interface EdgeProps {
+  readonly where: Exclude<Where, 'none'>;
+  readonly moment: Moment;
+  readonly next: Moment | undefined;
+  readonly onWish: (wish: Wish) => void;
+}
+
+/**
+ * The teacher's edge, where one screen is all there is: small signs that say
+ * little to the children. A number for each card, to mark the one that broke;
+ * then what was heard instead.
+ */
+export function Edge({ where, moment, next, onWish }: EdgeProps) {
+  return (
+    <aside class={`edge at-${where}`} aria-label="Your edge">
+      <p class="edge-said">
+        {moment.part === 'auditory' && <span>{glimpseOf(moment)}</span>}
+        <Reader />
+        {settings.value.glimpse && <span>› {glimpseOf(next)}</span>}
+      </p>
+      <div class="edge-marks">{askedMark.value ? <Answers /> : <Cards moment={moment} />}</div>
+      <div class="edge-acts">
+        <button
+          type="button"
+          class="edge-act"
+          aria-label="Take the last mark back"
+          disabled={lastMark.value === null}
+          onClick={() => onWish('unmark')}
+        >
+          Z
+        </button>
+        <button
+          type="button"
+          class="edge-act"
+          aria-label="Correct it: my turn, our turn, your turn"
+          onClick={() => onWish('correct')}
+        >
+          C
+        </button>
+      </div>
+    </aside>
+  );
+}
+
+function Reader() {
+  const now = running.value;
+  const reader = now && readerAt(now.calling, now.standing.at);
+  const child = reader === null ? undefined : classState.value.children.get(reader);
+  return child ? <span class="edge-name">{child.name}</span> : null;
+}
+
+function Cards({ moment }: { readonly moment: Moment }) {
+  const marked = marksAt(moment);
+  return cardsOf(moment)
+    .slice(0, 9)
+    .map((id, place) => (
+      <button
+        key={`${place} ${id}`}
+        type="button"
+        class="edge-mark"
+        aria-pressed={marked.some(({ broke }) => broke === place + 1)}
+        aria-label={`Card ${place + 1} broke`}
+        onClick={() => mark('now', place + 1)}
+      >
+        {place + 1}
+      </button>
+    ));
+}
+
+function Answers() {
+  const asked = askedMark.value;
+  if (!asked) return null;
+  return slipsFor(asked).map((slip) => (
+    <button
+      key={slipKey(slip)}
+      type="button"
+      class="edge-answer"
+      aria-label={`Heard instead: ${slipShort(slip, settings.value.notation)}`}
+      onClick={() => sayHeard(slip)}
+    >
+      {slip.kind === 'other' ? 'other' : slipShort(slip, settings.value.notation)}
+    </button>
+  ));
+}

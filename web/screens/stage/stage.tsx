@@ -1,0 +1,32 @@
+import './stage.css';
+import { useLook } from '../../controls/use-look.ts';
+import { engine } from '../../state/engine-ready.ts';
+import { useWarmUp } from '../../warm-up/take-up.ts';
+import { useRole } from '../../warm-up/windows.ts';
+import { Performance } from './performance.tsx';
+
+/** The stage: the whole screen, for the children's eyes. */
+export function Stage() {
+  const now = useWarmUp();
+  useRole('stage');
+  useLook();
+  if (now) return <Performance key={now.drillId} now={now} />;
+  return (
+    <main class="stage">
+      <div class="end">
+        {engine.value === 'failed' ? (
+          <>
+            <p>The word list is not here yet.</p>
+            <a class="button next" href="#/today">
+              Back to the plan
+            </a>
+          </>
+        ) : (
+          <span class="for-ears" role="status">
+            Getting ready
+          </span>
+        )}
+      </div>
+    </main>
+  );
+}

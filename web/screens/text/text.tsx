@@ -1,0 +1,79 @@
+import './text.css';
+import '../../look/print.css';
+import { useMemo } from 'preact/hooks';
+import { judgePassage } from '../../../core/texts/passage.ts';
+import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
+import { progress, taught } from '../../state/progress.ts';
+import { settings } from '../../state/settings.ts';
+import type { Standing } from './because.ts';
+import { Blocked } from './blocked.tsx';
+import { draft } from './draft.ts';
+import { MarkedText } from './marked-text.tsx';
+import { TextField } from './text-field.tsx';
+import { Verdict } from './verdict.tsx';
+
+/** Is this text decodable? A text goes in; how much of it can be read, and why not the rest, comes out. */
+export function TextPage() {
+  const ready = readyEngine();
+  const text = draft.value;
+  const known = taught.value;
+  const { sequence, upTo } = progress.value;
+  const { notation } = settings.value;
+  const passage = useMemo(
+    () => (ready ? judgePassage(text, known, ready.lexicon, sequence) : null),
+    [ready, text, known, sequence],
+  );
+  const standing = useMemo<Standing>(
+    () => ({ sequence, upTo, notation }),
+    [sequence, upTo, notation],
+  );
+  return (
+    <>
+      <div class="text-head">
+        <h1>Is this text decodable?</h1>
+        <p class="quiet not-printed">
+          For a class taught up to step {upTo}. The text stays on this device.
+        </p>
+      </div>
+      <div class="text-top">
+        <TextField />
+        {passage && passage.words > 0 ? (
+          <Verdict passage={passage} standing={standing} />
+        ) : (
+          <Waiting isEmpty={passage !== null} />
+        )}
+      </div>
+      {passage && passage.words > 0 && (
+        <div class="text-rest">
+          <MarkedText passage={passage} standing={standing} />
+          <Blocked passage={passage} standing={standing} />
+        </div>
+      )}
+    </>
+  );
+}
+
+function Waiting({ isEmpty }: { readonly isEmpty: boolean }) {
+  if (engine.value === 'failed') {
+    return (
+      <div class="text-invites">
+        <p>The word list did not arrive, so nothing can be judged yet. Your text is kept.</p>
+        <button type="button" class="button" onClick={startEngine}>
+          Try again
+        </button>
+      </div>
+    );
+  }
+  return (
+    <div class="text-invites quiet">
+      {isEmpty ? (
+        <p>
+          Paste a page of a book, a passage or your own story. You see at once how much of it your
+          class can read, which words it cannot, and why.
+        </p>
+      ) : (
+        <p>Fetching the word list …</p>
+      )}
+    </div>
+  );
+}

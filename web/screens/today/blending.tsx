@@ -1,0 +1,66 @@
+import { useMemo } from 'preact/hooks';
+import { makeBoardLink } from '../../../core/boards/shapes/board-link.ts';
+import type { Drill } from '../../../core/drills/drill.ts';
+import { Card } from '../../controls/card.tsx';
+import { Hidden } from '../../controls/hidden.tsx';
+import { readyEngine } from '../../state/engine-ready.ts';
+import { taught } from '../../state/progress.ts';
+import { linkTo } from '../../state/route.ts';
+import { cardName } from '../../wording/card-name.ts';
+import { BoardPractice } from './board-practice.tsx';
+import { Flips } from './flips.tsx';
+import { WishChoices } from './wish-choices.tsx';
+
+const pileNames = ['beginning', 'vowel', 'ending'] as const;
+
+/** Part 3: the board with its piles, and the run of flips over it. */
+export function Blending({ drill }: { readonly drill: Drill }) {
+  const ready = readyEngine();
+  const { board } = drill;
+  const survey = useMemo(() => ready?.survey(board, taught.peek()) ?? null, [ready, board]);
+  return (
+    <section class="part blending" aria-labelledby="part-blending">
+      <h2 id="part-blending">
+        <span class="ordinal">3</span> Blending drill
+      </h2>
+      <div class="board">
+        <div class="piles">
+          {board.piles.map((pile, place) => (
+            <div key={place} class="pile">
+              <h3>{pileTitle(pile.length, place, board.piles.length)}</h3>
+              <p class="pile-cards">
+                {pile.map((id) => (
+                  <span key={id} role="img" aria-label={cardName(id)} title={cardName(id)}>
+                    <Card id={id} />
+                  </span>
+                ))}
+              </p>
+            </div>
+          ))}
+        </div>
+        <BoardPractice board={board} />
+        {survey && <Hidden board={board} counts={survey} />}
+        {survey && (
+          <a class="button plain" href={linkTo('board', makeBoardLink(board))}>
+            Open this board
+          </a>
+        )}
+      </div>
+      <div class="run">
+        <div class="run-head">
+          <WishChoices />
+          <p class="quiet small">
+            <span class="word real">underlined</span>: real words (
+            {drill.run.filter(({ kind }) => kind === 'real').length} of {drill.run.length})
+          </p>
+        </div>
+        <Flips drill={drill} />
+      </div>
+    </section>
+  );
+}
+
+function pileTitle(count: number, place: number, piles: number): string {
+  const name = piles === 3 ? (pileNames[place] ?? 'card') : 'card';
+  return `${count} ${name}${count === 1 ? '' : 's'}`;
+}

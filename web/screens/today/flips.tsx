@@ -1,0 +1,135 @@
+import { useState } from 'preact/hooks';
+import '../../look/word.css';
+import type { Flip } from '../../../core/boards/shapes/board.ts';
+import type { Drill } from '../../../core/drills/drill.ts';
+import { dropFlip } from '../../../core/drills/edit-drill.ts';
+import { Popover } from '../../controls/popover.tsx';
+import { settleWord } from '../../state/class-words.ts';
+import { meanings, readyEngine } from '../../state/engine-ready.ts';
+import { setDrill } from '../../state/plan.ts';
+import { taught } from '../../state/progress.ts';
+
+/** The run, flip by flip; each word can be swapped, and a real one tells its meaning. */
+export function Flips({ drill }: { readonly drill: Drill }) {
+  const [open, setOpen] = useState<{ readonly anchor: HTMLElement; readonly place: number }>();
+  const meaning = (flip: Flip) =>
+    flip.kind === 'real' ? (meanings.value?.meaningOf(flip.word) ?? null) : null;
+  const [told, setTold] = useState<Flip>();
+  const flip = open && drill.run[open.place];
+  return (
+    <>
+      <ol class="flips">
+        {drill.run.map((each, place) => (
+          <li key={place}>
+            <button
+              type="button"
+              class="flip"
+              aria-haspopup="dialog"
+              aria-label={`${each.word}, ${kindSaid(each)}`}
+              onPointerEnter={() => setTold(each)}
+              onFocus={() => setTold(each)}
+              onClick={(event) => setOpen({ anchor: event.currentTarget, place })}
+            >
+              <span class={`word ${each.kind}`}>{each.word}</span>
+            </button>
+          </li>
+        ))}
+      </ol>
+      <p class="meaning" aria-live="polite">
+        {told && (
+          <>
+            <b>{told.word}</b> <span class="quiet">{meaning(told) ?? kindSaid(told)}</span>
+          </>
+        )}
+      </p>
+      {open && flip && (
+        <Popover
+          anchor={open.anchor}
+          title={`Swap ${flip.word}`}
+          onClose={() => setOpen(undefined)}
+        >
+          <SwapFlip
+            key={open.place}
+            drill={drill}
+            place={open.place}
+            meaning={meaning(flip)}
+            onDone={() => setOpen(undefined)}
+          />
+        </Popover>
+      )}
+    </>
+  );
+}
+
+function SwapFlip({
+  drill,
+  place,
+  meaning,
+  onDone,
+}: {
+  readonly drill: Drill;
+  readonly place: number;
+  readonly meaning: string | null;
+  readonly onDone: () => void;
+}) {
+  const flip = drill.run[place];
+  if (!flip) return null;
+  const choices = readyEngine()?.flipChoices(drill, place, taught.value) ?? [];
+  const without = dropFlip(drill, place);
+  const put = (run: readonly Flip[], said: string) => {
+    setDrill({ ...drill, run }, said);
+    onDone();
+  };
+  return (
+    <>
+      <p>
+        <b>{flip.word}</b> <span class="quiet">{meaning ?? kindSaid(flip)}</span>
+      </p>
+      <p class="quiet small">
+        {choices.length > 0
+          ? 'Put another in its place; one card still turns at a time:'
+          : 'No other word fits between its neighbors here.'}
+      </p>
+      <div class="choices">
+        {choices.map((choice) => (
+          <button
+            key={choice.word}
+            type="button"
+            class="choice text"
+            aria-label={`${choice.word}, ${kindSaid(choice)}`}
+            onClick={() =>
+              put(drill.run.with(place, choice), `${flip.word} became ${choice.word}.`)
+            }
+          >
+            <span class={`word ${choice.kind}`}>{choice.word}</span>
+          </button>
+        ))}
+      </div>
+      <p class="popover-buttons">
+        {without.kind === 'changed' && (
+          <button
+            type="button"
+            class="button"
+            onClick={() => put(without.drill.run, `Took out ${flip.word}.`)}
+          >
+            Leave it out today
+          </button>
+        )}
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            settleWord('block', flip.word);
+            onDone();
+          }}
+        >
+          Never in my class
+        </button>
+      </p>
+    </>
+  );
+}
+
+function kindSaid({ kind }: Flip): string {
+  return kind === 'real' ? 'a real word' : 'nonsense';
+}

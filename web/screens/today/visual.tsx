@@ -1,0 +1,102 @@
+import { useState } from 'preact/hooks';
+import type { Drill } from '../../../core/drills/drill.ts';
+import { Card } from '../../controls/card.tsx';
+import { Popover } from '../../controls/popover.tsx';
+import { readyEngine } from '../../state/engine-ready.ts';
+import { setDrill } from '../../state/plan.ts';
+import { progress, taught } from '../../state/progress.ts';
+import { cardName } from '../../wording/card-name.ts';
+import { reasonOf, reasonSaid } from '../../wording/reason.ts';
+import { newestFirst } from './newest-first.ts';
+
+/** Part 1: the cards that are shown in silence. */
+export function Visual({ drill }: { readonly drill: Drill }) {
+  const [open, setOpen] = useState<{ readonly anchor: HTMLElement; readonly place: number }>();
+  return (
+    <section class="part" aria-labelledby="part-visual">
+      <h2 id="part-visual">
+        <span class="ordinal">1</span> Visual drill
+      </h2>
+      <ol class="visual-cards">
+        {drill.visual.map((id, place) => {
+          const reason = reasonSaid(id, progress.value);
+          const age = reasonOf(id, progress.value);
+          return (
+            <li key={id}>
+              <button
+                type="button"
+                class={`swap ${age}`}
+                aria-label={`${cardName(id)}; ${reason}. Swap`}
+                aria-haspopup="dialog"
+                title={cardName(id)}
+                onClick={(event) => setOpen({ anchor: event.currentTarget, place })}
+              >
+                <Card id={id} />
+              </button>
+              <span class="reason">{reason}</span>
+            </li>
+          );
+        })}
+      </ol>
+      {open && (
+        <Popover anchor={open.anchor} title="Swap this card" onClose={() => setOpen(undefined)}>
+          <SwapCard drill={drill} place={open.place} onDone={() => setOpen(undefined)} />
+        </Popover>
+      )}
+    </section>
+  );
+}
+
+function SwapCard({
+  drill,
+  place,
+  onDone,
+}: {
+  readonly drill: Drill;
+  readonly place: number;
+  readonly onDone: () => void;
+}) {
+  const id = drill.visual[place] ?? '';
+  const shown = new Set(drill.visual.map(graphemeOf));
+  const others = newestFirst(
+    readyEngine()?.cardsFor(taught.value) ?? [],
+    progress.value.sequence,
+  ).filter((other) => !shown.has(graphemeOf(other)));
+  const put = (visual: readonly string[], said: string) => {
+    setDrill({ ...drill, visual }, said);
+    onDone();
+  };
+  return (
+    <>
+      <p class="popover-head">
+        {cardName(id)}
+        <button
+          type="button"
+          class="button"
+          onClick={() => put(drill.visual.toSpliced(place, 1), 'Took out a card.')}
+        >
+          Leave it out today
+        </button>
+      </p>
+      {others.length > 0 && <p class="quiet small">Put another in its place:</p>}
+      <div class="choices">
+        {others.map((other) => (
+          <button
+            key={other}
+            type="button"
+            class="choice"
+            aria-label={cardName(other)}
+            title={cardName(other)}
+            onClick={() => put(drill.visual.with(place, other), 'Swapped a card.')}
+          >
+            <Card id={other} />
+          </button>
+        ))}
+      </div>
+    </>
+  );
+}
+
+function graphemeOf(id: string): string {
+  return id.slice(0, id.indexOf('='));
+}

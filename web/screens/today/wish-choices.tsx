@@ -1,0 +1,110 @@
+import { contrastChoices } from '../../../core/drills/contrasts.ts';
+import { correspondenceById } from '../../../core/language/correspondences.ts';
+import { freshSeed, remakeDrill, type Wishes, wishes } from '../../state/plan.ts';
+import { taught } from '../../state/progress.ts';
+
+type Options = readonly (readonly [value: string, name: string])[];
+
+const flipCounts: Options = [10, 15, 20, 25, 30, 40].map((count) => [`${count}`, `${count}`]);
+
+const realShares: Options = [
+  ['0', 'none'],
+  ['0.25', 'a quarter'],
+  ['0.5', 'half'],
+  ['0.75', 'three quarters'],
+  ['1', 'all'],
+];
+
+const focusShares: Options = [['', 'as they come'], ...realShares.slice(1)];
+
+const orders: Options = [
+  ['mixed', 'mixed'],
+  ['rise', 'easy ones first'],
+];
+
+/** What she wishes of the run of flips; each change makes the warm-up anew. */
+export function WishChoices() {
+  const now = wishes.value;
+  const remake = (some: Partial<Wishes>, said: string) =>
+    remakeDrill({ ...now, ...some }, freshSeed(), said);
+  const pairs = contrastChoices(taught.value);
+  const chosen = now.contrast === null ? '' : pairKey(now.contrast);
+  return (
+    <div class="wishes">
+      <Choice
+        name="Flips"
+        value={`${now.flips}`}
+        options={flipCounts}
+        choose={(count) => remake({ flips: Number(count) }, `${count} flips.`)}
+      />
+      <Choice
+        name="Real words"
+        value={`${now.realShare}`}
+        options={realShares}
+        choose={(share) => remake({ realShare: Number(share) }, 'Changed the share of real words.')}
+      />
+      <details open={now.focusShare !== null || chosen !== '' || now.rise}>
+        <summary>More wishes</summary>
+        <div class="wishes">
+          <Choice
+            name="Words with a card to practice"
+            value={now.focusShare === null ? '' : `${now.focusShare}`}
+            options={focusShares}
+            choose={(share) =>
+              remake(
+                { focusShare: share === '' ? null : Number(share) },
+                'Changed how often the cards to practice come.',
+              )
+            }
+          />
+          {pairs.length > 0 && (
+            <Choice
+              name="Side by side"
+              value={pairs.some((pair) => pairKey(pair) === chosen) ? chosen : ''}
+              options={[['', 'as they come'], ...pairs.map(pairOption)]}
+              choose={(key) => {
+                const pair = pairs.find((one) => pairKey(one) === key);
+                remake({ contrast: pair ? [...pair] : null }, 'Changed what comes side by side.');
+              }}
+            />
+          )}
+          <Choice
+            name="Order"
+            value={now.rise ? 'rise' : 'mixed'}
+            options={orders}
+            choose={(order) => remake({ rise: order === 'rise' }, 'Changed the order.')}
+          />
+        </div>
+      </details>
+    </div>
+  );
+}
+
+interface ChoiceProps {
+  readonly name: string;
+  readonly value: string;
+  readonly options: Options;
+  readonly choose: (value: string) => void;
+}
+
+function Choice({ name, value, options, choose }: ChoiceProps) {
+  return (
+    <label>
+      {name}{' '}
+      <select value={value} onChange={(event) => choose(event.currentTarget.value)}>
+        {options.map(([each, called]) => (
+          <option key={each} value={each}>
+            {called}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+const pairKey = ([one, other]: readonly [string, string]) => `${one} ${other}`;
+
+function pairOption(pair: readonly [string, string]): readonly [string, string] {
+  const [one, other] = pair.map((id) => correspondenceById.get(id)?.grapheme ?? id);
+  return [pairKey(pair), `${one} and ${other}`];
+}

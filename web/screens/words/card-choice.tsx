@@ -1,0 +1,118 @@
+import { useState } from 'preact/hooks';
+import { correspondenceById } from '../../../core/language/correspondences.ts';
+import type { Sequence } from '../../../core/sequence/sequence.ts';
+import { Card } from '../../controls/card.tsx';
+import { Popover } from '../../controls/popover.tsx';
+import { progress, taught } from '../../state/progress.ts';
+import { cardName } from '../../wording/card-name.ts';
+
+interface CardChoiceProps {
+  readonly name: string;
+  /** The card that is chosen; empty for none. */
+  readonly id: string;
+  readonly onlyTaught: boolean;
+  readonly onChoose: (id: string) => void;
+}
+
+/** A button that shows the chosen card and opens all there are to choose from. */
+export function CardChoice({ name, id, onlyTaught, onChoose }: CardChoiceProps) {
+  const [anchor, setAnchor] = useState<HTMLElement>();
+  return (
+    <>
+      <button
+        type="button"
+        class="card-choice"
+        aria-haspopup="dialog"
+        aria-label={`${name}: ${id === '' ? 'none chosen' : cardName(id)}`}
+        onClick={(event) => setAnchor(event.currentTarget)}
+      >
+        {id === '' ? <span class="no-card">choose</span> : <Card id={id} />}
+      </button>
+      {anchor && (
+        <Popover anchor={anchor} title={name} onClose={() => setAnchor(undefined)}>
+          <Choices
+            id={id}
+            onlyTaught={onlyTaught}
+            onChoose={(chosen) => {
+              onChoose(chosen);
+              setAnchor(undefined);
+              anchor.focus();
+            }}
+          />
+        </Popover>
+      )}
+    </>
+  );
+}
+
+function Choices({ id, onlyTaught, onChoose }: Omit<CardChoiceProps, 'name'>) {
+  const [typed, setTyped] = useState('');
+  const letters = typed.trim().toLowerCase();
+  const cards = singleCards(
+    progress.value.sequence,
+    onlyTaught ? taught.value.correspondences : null,
+  );
+  const fitting = cards.filter((card) => graphemeOf(card).startsWith(letters));
+  return (
+    <>
+      <input
+        type="text"
+        class="find-card"
+        aria-label="Letters of the card"
+        placeholder="letters"
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        value={typed}
+        onInput={(event) => setTyped(event.currentTarget.value)}
+        onKeyDown={(event) => {
+          const first = fitting.find((card) => graphemeOf(card) === letters) ?? fitting[0];
+          if (event.key !== 'Enter') return;
+          event.preventDefault();
+          if (letters !== '' && first) onChoose(first);
+        }}
+      />
+      {id !== '' && (
+        <button type="button" class="button" onClick={() => onChoose('')}>
+          Any card
+        </button>
+      )}
+      {fitting.length === 0 && (
+        <p class="quiet">
+          {onlyTaught ? 'No taught card has these letters.' : 'No card has these letters.'}
+        </p>
+      )}
+      <div class="choices">
+        {fitting.map((card) => (
+          <button
+            key={card}
+            type="button"
+            class="choice"
+            aria-label={cardName(card)}
+            aria-pressed={card === id}
+            title={cardName(card)}
+            onClick={() => onChoose(card)}
+          >
+            <Card id={card} />
+          </button>
+        ))}
+      </div>
+    </>
+  );
+}
+
+/** The cards of an order that carry one correspondence, in the order they are taught; what was added, last. */
+function singleCards(sequence: Sequence, only: ReadonlySet<string> | null): readonly string[] {
+  const inOrder = sequence.steps.flatMap(({ items }) =>
+    items.flatMap((item) => (item.kind === 'card' ? [item.id] : [])),
+  );
+  const all = [...new Set([...inOrder, ...(only ?? [])])];
+  return all.filter((id) => {
+    const single = correspondenceById.get(id)?.parts.length === 0;
+    return single && (only === null || only.has(id));
+  });
+}
+
+function graphemeOf(id: string): string {
+  return id.slice(0, id.indexOf('='));
+}

@@ -1,0 +1,127 @@
+import { soundLabel } from '../../../core/language/phonemes.ts';
+import type {
+  CardReading,
+  Reading,
+  Syllable,
+  SyllableType,
+} from '../../../core/language/reading.ts';
+import { Card } from '../../controls/card.tsx';
+import { settleWord } from '../../state/class-words.ts';
+import type { Engine } from '../../state/engine.ts';
+import { meanings } from '../../state/engine-ready.ts';
+import { settings } from '../../state/settings.ts';
+import { verdictOf } from '../../state/verdict-of.ts';
+import { cardName } from '../../wording/card-name.ts';
+import { piecesOfReading } from './pieces.ts';
+
+const typeNames: Readonly<Record<SyllableType, string>> = {
+  closed: 'closed',
+  open: 'open',
+  vce: 'silent e',
+  team: 'vowel team',
+  r: 'vowel with r',
+  cle: 'consonant-le',
+  other: 'of no taught type',
+};
+
+interface WordSheetProps {
+  readonly index: number;
+  readonly ready: Engine;
+  readonly onClose: () => void;
+}
+
+/** A word opened: its syllables, its cards, what in it is irregular, and what it means. */
+export function WordSheet({ index, ready, onClose }: WordSheetProps) {
+  const { lexicon, screen } = ready;
+  const word = lexicon.word(index);
+  const { verdict, category, reason } = verdictOf(index, lexicon, screen);
+  const meaning = meanings.value?.meaningOf(word);
+  const readings = lexicon.readings(index);
+  return (
+    <div class="word-sheet">
+      {readings.map((reading, at) => (
+        <WordReading key={reading.sounds.join(' ')} reading={reading} also={at > 0} />
+      ))}
+      {meaning && <p>{meaning}</p>}
+      {verdict === 'ask' && (
+        <p class="asked">Yours to decide: {category === 'name' ? reason : `it ${reason}`}.</p>
+      )}
+      {category === 'teacher' && <p class="asked">You allowed it in your class.</p>}
+      <p class="popover-buttons">
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            settleWord(verdict === 'ask' ? 'allow' : 'block', word);
+            onClose();
+          }}
+        >
+          {verdict === 'ask' ? 'Allow in my class' : 'Never in my class'}
+        </button>
+        <button type="button" class="button plain close" onClick={onClose}>
+          Close
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function WordReading({ reading, also }: { readonly reading: Reading; readonly also: boolean }) {
+  const { word, syllables, cards } = reading;
+  const irregular = cards.filter(({ regular }) => !regular);
+  return (
+    <div class="reading">
+      {also && <p class="quiet small">Also said {sounds(reading)}:</p>}
+      <p class="syllables">{syllables.map(({ from, to }) => word.slice(from, to)).join('·')}</p>
+      <ul class="word-cards">
+        {piecesOfReading(cards).map(({ card, part }) => (
+          <li
+            key={`${card.letters[0]} ${part}`}
+            class={card.regular ? '' : 'irregular'}
+            title={part === 'silent-e' ? 'silent e' : cardName(card.id)}
+          >
+            <span class="for-ears">
+              {part === 'silent-e' ? 'silent e' : cardName(card.id)}
+              {card.regular ? '' : ', irregular'}
+            </span>
+            {part === 'vowel' && (
+              <span class="card arch" aria-hidden="true">
+                {card.grapheme[0]}
+              </span>
+            )}
+            {part === 'silent-e' && (
+              <span class="card half" aria-hidden="true">
+                e
+              </span>
+            )}
+            {part === 'whole' && <Card id={card.id.includes('?') ? card.grapheme : card.id} />}
+          </li>
+        ))}
+      </ul>
+      {irregular.map((card) => (
+        <p key={card.letters[0]} class="irregular-said">
+          Irregular: <b>{card.grapheme.replace('_', '–')}</b> {saying(card)}.
+        </p>
+      ))}
+      <p class="quiet">
+        {syllables.map((syllable) => typed(word, syllable, syllables.length)).join(', ')}
+      </p>
+    </div>
+  );
+}
+
+function typed(word: string, { from, to, type }: Syllable, count: number): string {
+  const name = typeNames[type];
+  if (count > 1) return `${word.slice(from, to)} ${name}`;
+  return type === 'other' ? 'one syllable, of no taught type' : `one syllable: ${name}`;
+}
+
+function saying({ phonemes }: CardReading): string {
+  return phonemes.length === 0
+    ? 'is silent'
+    : `says ${soundLabel(phonemes, settings.value.notation)}`;
+}
+
+function sounds(reading: Reading): string {
+  return soundLabel(reading.sounds, settings.value.notation);
+}

@@ -1,0 +1,48 @@
+import { array, boolean, nullable, number, object, safeParse } from 'valibot';
+import { WHOLE_CLASS } from '../../core/log/class-state.ts';
+import type { EventSpec } from '../../core/log/event.ts';
+import { makeStanding } from '../../core/log/standing.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { shelf } from '../device/shelf.ts';
+import { recordForGood } from './open-class.ts';
+import { itemSchema, sequenceSchema } from './sequence-schema.ts';
+
+/** How the place in the order was kept before there was a log of the class. */
+const standingSchema = object({
+  own: nullable(sequenceSchema),
+  upTo: number(),
+  added: array(itemSchema),
+  dropped: array(itemSchema),
+  told: boolean(),
+});
+
+/**
+ * The place in the order that an earlier version kept on its own shelf goes into the log of the class
+ * that is open, and leaves the shelf only once the log has it for good.
+ */
+export async function bringOver(): Promise<void> {
+  const text = shelf.read('standing');
+  if (text === null) return;
+  const events = eventsFrom(text);
+  if (events.length === 0 || (await recordForGood(...events))) shelf.remove('standing');
+}
+
+function eventsFrom(text: string): readonly EventSpec[] {
+  const parsed = safeParse(standingSchema, parseJson(text));
+  if (!parsed.success) {
+    shelf.setAside('standing', text);
+    return [];
+  }
+  const { own, upTo, added, dropped, told } = parsed.output;
+  if (!told) return [];
+  const value = makeStanding({ sequence: own ?? SEQUENCE, upTo, added, dropped }, SEQUENCE);
+  return [{ kind: 'set', body: { of: 'group', id: WHOLE_CLASS, field: 'standing', value } }];
+}
+
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}

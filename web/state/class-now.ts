@@ -1,0 +1,61 @@
+import { computed, signal } from '@preact/signals';
+import { classMap, type MapRow } from '../../core/learners/class-map.ts';
+import type { Who } from '../../core/learners/estimate.ts';
+import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
+import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
+import { stepOf } from '../../core/sequence/step-of.ts';
+import { byName, progressOfChild } from './everyone.ts';
+import { knowledge, modelDay } from './knowledge.ts';
+import { children, classState, group, groupName } from './open-class.ts';
+import { progress, taught } from './progress.ts';
+import { thresholds } from './thresholds.ts';
+
+/** Which skill is shown: from letters to sounds, or from sounds to letters. */
+export const task = signal<'read' | 'spell'>('read');
+
+/** The children of the group at work, by name. */
+export const members = computed<readonly Child[]>(() => children.value.toSorted(byName));
+
+/** The cards that the group at work was taught, in the order of its teaching. */
+export const taughtCards = computed(() => inOrder(taught.value.correspondences, progress.value));
+
+/** The cards that a child's own group was taught, in the order of their teaching. */
+export function taughtToChild(child: Child): readonly string[] {
+  const there = progressOfChild(child);
+  return inOrder(taughtOf(there).correspondences, there);
+}
+
+/** The group at work, beside it the whole class, and each child: what they know of these cards today. */
+export function rowsFor(cards: readonly string[]): {
+  readonly groups: readonly MapRow[];
+  readonly children: readonly MapRow[];
+} {
+  const { id } = group.value;
+  const groups: readonly Who[] = [
+    { of: 'group', id },
+    ...(id === WHOLE_CLASS ? [] : [{ of: 'group', id: WHOLE_CLASS } as const]),
+  ];
+  return {
+    groups: mapFor(groups, cards),
+    children: mapFor(
+      members.value.map((child) => ({ of: 'child', id: child.id })),
+      cards,
+    ),
+  };
+}
+
+/** What each of these knows of these cards today. */
+export function mapFor(all: readonly Who[], cards: readonly string[]): readonly MapRow[] {
+  return classMap(knowledge.value[task.value], all, cards, modelDay(), thresholds.value);
+}
+
+/** What to call a child or a group. */
+export function nameOf({ of, id }: Who): string {
+  if (of === 'child') return classState.value.children.get(id)?.name || 'a child';
+  return id === WHOLE_CLASS ? 'Whole class' : groupName.value;
+}
+
+function inOrder(ids: ReadonlySet<string>, { sequence }: Progress): readonly string[] {
+  const step = (id: string) => stepOf(sequence, { kind: 'card', id }) ?? 0;
+  return [...ids].sort((one, other) => step(one) - step(other));
+}

@@ -1,0 +1,67 @@
+import { eventsIn } from '../../core/log/class-events.ts';
+import type { LogEvent } from '../../core/log/event.ts';
+import type { StoreError } from '../../core/log/event-store.ts';
+import { mergeEvents } from '../../core/log/merge.ts';
+import type { LockError } from '../device/log/lock.ts';
+import { exportLog } from '../device/log/transfer.ts';
+import { saveText } from '../device/save-text.ts';
+import type { ListedClass } from './class-list.ts';
+import { today } from './day.ts';
+import { classState, store } from './open-class.ts';
+
+/** What came of saving a copy: the file's name, or why there is none. */
+export type Saved = { readonly name: string } | { readonly error: StoreError | LockError };
+
+/** Saves classes as one file, locked when there is a passphrase. */
+export async function saveCopy(
+  classes: readonly ListedClass[],
+  passphrase: string | null,
+): Promise<Saved> {
+  const events: LogEvent[] = [];
+  for (const { classId } of classes) {
+    const read = await eventsOf(classId);
+    if ('error' in read) return read;
+    events.push(...read.events);
+  }
+  const [first] = classes;
+  const what = classes.length === 1 && first ? first.name : 'all classes';
+  return save(events, what, passphrase);
+}
+
+/** Saves the open class with whatever else could not be kept, as this window has it. */
+export async function saveWhatIsHere(): Promise<Saved> {
+  const state = classState.peek();
+  return save(mergeEvents(eventsIn(state), store.unsaved.peek()), state.name, null);
+}
+
+async function save(
+  events: readonly LogEvent[],
+  what: string,
+  passphrase: string | null,
+): Promise<Saved> {
+  const outcome = await exportLog(events, passphrase);
+  if ('error' in outcome) return outcome;
+  const name = fileName(what, passphrase !== null);
+  saveText(name, outcome.text, 'application/x-ndjson');
+  return { name };
+}
+
+/** All events of a class. Of the open one as this window has them, even when the store cannot be reached. */
+async function eventsOf(
+  classId: string,
+): Promise<{ readonly events: readonly LogEvent[] } | { readonly error: StoreError }> {
+  const state = classState.peek();
+  return classId === state.id ? { events: eventsIn(state) } : store.eventsOf(classId);
+}
+
+/** Such as `sweepline-room-4-2026-03-02.jsonl`. */
+function fileName(what: string, isLocked: boolean): string {
+  const plain = what
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
+  return [`sweepline-${plain || 'class'}`, today(), ...(isLocked ? ['locked'] : [])]
+    .join('-')
+    .concat('.jsonl');
+}

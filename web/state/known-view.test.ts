@@ -1,0 +1,17 @@
+import { expect, it } from 'vitest';
+import { linkToView, parseView, type View } from './known-view.ts';
+import { parseQuery } from './route.ts';
+
+it.each<View>([
+  { of: 'map' },
+  { of: 'group' },
+  { of: 'groups' },
+  { of: 'child', id: 'child 1&2', card: null },
+  { of: 'child', id: 'x', card: 'a_e=EY' },
+])('an address leads back to what it was made for: %o', (view) => {
+  expect(parseView(parseQuery(linkToView(view)))).toEqual(view);
+});
+
+it.each(['', 'show=nothing', 'card=a', '?', 'show'])('%j asks for the class map', (query) => {
+  expect(parseView(query)).toEqual({ of: 'map' });
+});

@@ -1,0 +1,26 @@
+import { linkTo } from './route.ts';
+
+/** What the screen is asked to show: the class map, a group, suggested groups, or one child. */
+export type View =
+  | { readonly of: 'map' | 'group' | 'groups' }
+  | { readonly of: 'child'; readonly id: string; readonly card: string | null };
+
+/** Reads what an address asks for; the class map when it asks for nothing known. */
+export function parseView(query: string): View {
+  const asked = new URLSearchParams(query);
+  const id = asked.get('child');
+  if (id !== null) return { of: 'child', id, card: asked.get('card') };
+  const show = asked.get('show');
+  return show === 'group' || show === 'groups' ? { of: show } : { of: 'map' };
+}
+
+/** The address that asks for it. */
+export function linkToView(view: View): string {
+  if (view.of === 'map') return linkTo('known');
+  if (view.of !== 'child') return linkTo('known', makeQuery({ show: view.of }));
+  return linkTo('known', makeQuery({ child: view.id, ...(view.card ? { card: view.card } : {}) }));
+}
+
+function makeQuery(fields: Readonly<Record<string, string>>): string {
+  return new URLSearchParams(fields).toString();
+}

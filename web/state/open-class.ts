@@ -1,0 +1,116 @@
+/**
+ * The class that is open, for the screens: its log folded into a value, which
+ * group is at work, and the one way to add to the log. What happens holds at
+ * once; it is kept for good a few milliseconds later (web/log/).
+ */
+import { computed, signal } from '@preact/signals';
+import { object, string } from 'valibot';
+import { type ClassState, type Group, WHOLE_CLASS } from '../../core/log/class-state.ts';
+import type { EventSpec, LogEvent } from '../../core/log/event.ts';
+import type { ClassHead } from '../../core/log/event-store.ts';
+import { replay } from '../../core/log/replay.ts';
+import { childrenOf, smallGroups } from '../../core/log/roster.ts';
+import type { ClassLog } from '../device/log/class-log.ts';
+import { createDeviceStore, openClass as openOnDevice } from '../device/log/device-log.ts';
+import { newId } from '../device/log/ids.ts';
+import { remembered } from '../device/remembered.ts';
+import { noteUndo } from './undo.ts';
+
+/** Where all classes of this device are kept. */
+export const store = createDeviceStore();
+
+const open = remembered('open', object({ classId: string(), groupId: string() }), {
+  classId: '',
+  groupId: WHOLE_CLASS,
+});
+
+const log = signal<ClassLog | null>(null);
+const none = replay('', []);
+
+/** The class that is open; an empty one until the first is. */
+export const classState = computed<ClassState>(() => log.value?.state.value ?? none);
+
+/** The group at work: a small group that is there, else the whole class. */
+export const group = computed<Group>(() => {
+  const { groups } = classState.value;
+  const chosen = groups.get(open.value.groupId);
+  return chosen && !chosen.removed ? chosen : (groups.get(WHOLE_CLASS) as Group);
+});
+
+/** The children of the group at work. */
+export const children = computed(() => childrenOf(classState.value, group.value.id));
+
+/** What to call the group at work. */
+export const groupName = computed(() => nameOfGroup(group.value, classState.value));
+
+/**
+ * Opens the class that was open last, which is asked for first since it is nearly always there; else any
+ * other. A first one begins with its first event.
+ */
+export async function openLastClass(): Promise<void> {
+  const { classId, groupId } = open.peek();
+  if (classId !== '') {
+    await openClass(classId, groupId);
+    if (classState.peek().last > 0) return;
+  }
+  const heads = await classHeads();
+  const there = heads.find((head) => !replay(head.classId, head.events).archived) ?? heads[0];
+  if (there || classId === '') await openClass(there?.classId ?? newId(), groupId);
+}
+
+/** Every class on this device, with the events that name it. */
+export async function classHeads(): Promise<readonly ClassHead[]> {
+  const answer = await store.classes();
+  return 'classes' in answer ? answer.classes : [];
+}
+
+/** Opens a class of this device; one that is not there yet begins with its first event. */
+export async function openClass(classId: string, groupId: string = WHOLE_CLASS): Promise<void> {
+  const opened = await openOnDevice(store, classId);
+  log.peek()?.close();
+  open.value = { classId, groupId };
+  log.value = opened;
+}
+
+/** Reads the open class anew, when its log has grown otherwise than by `record`. */
+export function reopenClass(): Promise<void> {
+  return openClass(open.peek().classId, open.peek().groupId);
+}
+
+/** Turns to another group of the class. */
+export function chooseGroup(groupId: string): void {
+  open.value = { ...open.peek(), groupId };
+}
+
+/** Adds to the log of the open class, all at once; what happened holds from now on. */
+export function record(...specs: readonly EventSpec[]): readonly LogEvent[] {
+  return log.peek()?.record(...specs).events ?? [];
+}
+
+/** Adds to the log; resolves to whether it is kept for good. */
+export async function recordForGood(...specs: readonly EventSpec[]): Promise<boolean> {
+  const outcome = await log.peek()?.record(...specs).kept;
+  return outcome !== undefined && 'kept' in outcome;
+}
+
+/** Adds to the log, and says so with a way back. */
+export function recordUndoable(said: string, ...specs: readonly EventSpec[]): readonly LogEvent[] {
+  const events = record(...specs);
+  const classId = classState.peek().id;
+  noteUndo(said, () => {
+    if (classState.peek().id === classId) takeBack(events);
+  });
+  return events;
+}
+
+/** Takes events back: they count as if they had not happened. */
+export function takeBack(events: readonly { readonly id: string }[]): void {
+  record(...events.map(({ id }): EventSpec => ({ kind: 'undone', body: { event: id } })));
+}
+
+/** What to call a group: its own name, or what it is. */
+export function nameOfGroup({ id, name }: Group, state: ClassState): string {
+  if (name !== '') return name;
+  if (id === WHOLE_CLASS) return 'Whole class';
+  return `Group ${smallGroups(state).findIndex((other) => other.id === id) + 1}`;
+}

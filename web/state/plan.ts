@@ -1,0 +1,221 @@
+import { computed } from '@preact/signals';
+import {
+  array,
+  boolean,
+  type InferOutput,
+  maxValue,
+  minValue,
+  nullable,
+  number,
+  object,
+  optional,
+  picklist,
+  pipe,
+  string,
+  tuple,
+} from 'valibot';
+import type { Drill } from '../../core/drills/drill.ts';
+import { PHONEMES } from '../../core/language/phonemes.ts';
+import type { Taught } from '../../core/language/taught.ts';
+import { drillsOf, recentWords } from '../../core/log/recent.ts';
+import { remembered } from '../device/remembered.ts';
+import { brokenLately, practised } from './broken-lately.ts';
+import { classWordsKey } from './class-words.ts';
+import { today } from './day.ts';
+import { readyEngine } from './engine-ready.ts';
+import { newestCards } from './newest-cards.ts';
+import { classState, group } from './open-class.ts';
+import { progress, taught } from './progress.ts';
+import { reviewedParts } from './review.ts';
+import { change } from './undo.ts';
+
+const wishesSchema = object({
+  flips: pipe(number(), minValue(5), maxValue(60)),
+  /** Share of real words among the flips, 0 to 1. */
+  realShare: pipe(number(), minValue(0), maxValue(1)),
+  /** Share of the flips with a card to practise, 0 to 1; null: as it comes. */
+  focusShare: optional(nullable(pipe(number(), minValue(0), maxValue(1))), null),
+  /** Two cards to be turned one into the other, by id. */
+  contrast: optional(nullable(tuple([string(), string()])), null),
+  /** Easier words first. */
+  rise: optional(boolean(), false),
+});
+
+const phonemes = array(picklist(PHONEMES));
+
+const drillSchema = object({
+  seed: number(),
+  visual: array(string()),
+  auditory: array(object({ phonemes, spellings: array(string()) })),
+  board: object({ shape: string(), piles: array(array(string())) }),
+  run: array(
+    object({
+      cards: array(string()),
+      word: string(),
+      sounds: phonemes,
+      kind: picklist(['real', 'nonsense']),
+    }),
+  ),
+  shortfall: nullable(
+    object({
+      code: picklist(['nothing-taught', 'no-vowel', 'few-letters', 'few-words']),
+      message: string(),
+    }),
+  ),
+});
+
+/** A plan, for whom, and what had been taught and decided about words when it was made. */
+const madeSchema = object({
+  group: optional(string(), ''),
+  taught: string(),
+  classWords: optional(string(), ''),
+  drill: drillSchema,
+});
+
+const schema = object({
+  wishes: wishesSchema,
+  /** The plan made last; null when there is none yet. */
+  made: nullable(madeSchema),
+  /** The plans of other groups. */
+  others: optional(array(madeSchema), []),
+});
+
+/** What she wishes of a warm-up. */
+export type Wishes = InferOutput<typeof wishesSchema>;
+
+const plan = remembered('plan', schema, {
+  wishes: { flips: 30, realShare: 0.5, focusShare: null, contrast: null, rise: false },
+  made: null,
+  others: [],
+});
+
+/** What she wishes of a warm-up, remembered from day to day. */
+export const wishes = computed(() => plan.value.wishes);
+
+/**
+ * Today's warm-up for what is taught now; null until it was made. Where she has
+ * decided about words since, the flips that are not fit any more are replaced.
+ */
+export const drill = computed<Drill | null>(() => {
+  const made = madeFor(groupKey.value, plan.value);
+  if (made?.taught !== taughtKey(taught.value) || wasRunBefore(made.drill)) return null;
+  if (made.classWords === classWordsKey.value) return made.drill;
+  return readyEngine()?.mend(made.drill, taught.value) ?? null;
+});
+
+const groupKey = computed(() => `${classState.value.id} ${group.value.id}`);
+
+/** The plan of a group; one that was made before there were groups is anyone's. */
+function madeFor(key: string, { made, others }: InferOutput<typeof schema>) {
+  return made && (made.group === key || made.group === '')
+    ? made
+    : others.find((other) => other.group === key);
+}
+
+/** Whether a plan was run on an earlier day: then today wants a new one. */
+function wasRunBefore({ seed }: Drill): boolean {
+  const now = today();
+  return drillsOf(classState.value, group.value.id).some(
+    (record) => record.drill.seed === seed && record.day < now && record.shown.length > 0,
+  );
+}
+
+/**
+ * Makes a warm-up when there is none for what is taught now. `seed` is drawn by
+ * the caller. Nothing can be undone here: nothing of hers is replaced.
+ */
+export function ensureDrill(seed: number): void {
+  const ready = readyEngine();
+  if (!ready || drill.value !== null) return;
+  const { wishes } = plan.peek();
+  plan.value = planned(wishes, begunWithoutPlan() ?? ready.build(specOf(wishes, seed)));
+}
+
+/**
+ * What was begun today and not ended, where its plan is gone: a browser that is
+ * killed may lose the last seconds of its shelf, and the log remembers.
+ */
+function begunWithoutPlan(): Drill | null {
+  if (madeFor(groupKey.peek(), plan.peek())) return null;
+  const last = drillsOf(classState.peek(), group.peek().id).at(-1);
+  return last && last.ended === null && last.day === today() ? last.drill : null;
+}
+
+/** Makes the warm-up anew, with other wishes or another seed; can be undone. */
+export function remakeDrill(next: Wishes, seed: number, said: string): void {
+  const ready = readyEngine();
+  if (!ready) return;
+  change(plan, planned(next, ready.build(specOf(next, seed))), said);
+}
+
+/** Puts a changed warm-up in the place of today's; can be undone. */
+export function setDrill(next: Drill, said: string): void {
+  change(plan, planned(plan.peek().wishes, next), said);
+}
+
+/** A seed from the browser's own chance. */
+export function freshSeed(): number {
+  return crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
+}
+
+/** What her wishes ask of a run, whichever board it is on. */
+export function runOf({ flips, realShare, focusShare, contrast, rise }: Wishes) {
+  const focus = practised(brokenLately.peek());
+  return {
+    flips,
+    realShare,
+    rise,
+    focus: focusShare === null ? focus : [...newestCards(progress.peek()), ...focus],
+    ...(focusShare === null ? {} : { focusShare }),
+    ...(contrast === null ? {} : { contrasts: [contrast] }),
+  };
+}
+
+function specOf(wishes: Wishes, seed: number) {
+  const newest = newestCards(progress.peek());
+  const avoid = recentWords(classState.peek(), group.peek().id);
+  const parts = reviewedParts();
+  return {
+    taught: taught.peek(),
+    newest,
+    seed,
+    avoid,
+    ...runOf(wishes),
+    ...(parts ? { parts } : {}),
+  };
+}
+
+function planned(wishes: Wishes, drill: Drill): InferOutput<typeof schema> {
+  const { made, others } = plan.peek();
+  const next = marked(drill);
+  const kept = made && made.group !== next.group && made.group !== '' ? [made, ...others] : others;
+  return {
+    wishes,
+    made: next,
+    others: kept.filter((other) => other.group !== next.group).slice(0, mostOthers),
+  };
+}
+
+/** Plans of so many other groups are kept. */
+const mostOthers = 30;
+
+function marked(made: Drill) {
+  return {
+    group: groupKey.peek(),
+    taught: taughtKey(taught.peek()),
+    classWords: classWordsKey.peek(),
+    drill: mutable(made),
+  };
+}
+
+/** Equal for equal taught sets. */
+export function taughtKey({ correspondences, habits, irregularWords }: Taught): string {
+  return [correspondences, habits, irregularWords]
+    .map((set) => [...set].sort().join(' '))
+    .join('|');
+}
+
+/** A drill as the schema's own type, whose lists are not readonly. */
+function mutable(made: Drill): InferOutput<typeof drillSchema> {
+  return structuredClone(made) as InferOutput<typeof drillSchema>;
+}

@@ -1,0 +1,12 @@
+import { linkTo } from './route.ts';
+
+/**
+ * Opens the stage in a window of its own, to be put on the projector; one that
+ * is open already comes forward. False when the browser will not: then a link
+ * that she presses herself does it. Must be called from a press or key.
+ */
+export function openStage(): boolean {
+  const window = open(linkTo('stage'), 'sweepline-stage', 'popup,width=1280,height=720');
+  window?.focus();
+  return window !== null;
+}

@@ -1,0 +1,60 @@
+import {
+  boolean,
+  type InferOutput,
+  integer,
+  maxValue,
+  minValue,
+  number,
+  object,
+  picklist,
+  pipe,
+  string,
+} from 'valibot';
+import { PLACES } from '../../core/language/correspondence.ts';
+import { remembered } from '../device/remembered.ts';
+
+/** Where in a word a card may be asked for. */
+export const PLACES_ASKED = ['anywhere', ...PLACES] as const;
+
+const schema = object({
+  onlyTaught: boolean(),
+  irregular: boolean(),
+  /** Whether words that are the teacher's to decide come too. */
+  asked: boolean(),
+  /** A shape such as `cvc`; empty for any. */
+  shape: string(),
+  /** 0 for any number. */
+  syllables: pipe(number(), integer(), minValue(0), maxValue(12)),
+  /** A card's id; empty for any. */
+  card: string(),
+  place: picklist(PLACES_ASKED),
+  /** The two cards of a contrast; empty until chosen. */
+  left: string(),
+  right: string(),
+  order: picklist(['common', 'easy']),
+});
+
+/** What she looks for. */
+export type Wish = InferOutput<typeof schema>;
+
+/** Nothing narrowed but to what her class was taught. */
+export const ANY_WORD: Wish = {
+  onlyTaught: true,
+  irregular: false,
+  asked: false,
+  shape: '',
+  syllables: 0,
+  card: '',
+  place: 'anywhere',
+  left: '',
+  right: '',
+  order: 'common',
+};
+
+/** What she looked for last, remembered on this device. */
+export const wish = remembered<Wish>('words', schema, ANY_WORD);
+
+/** Changes some of it. */
+export function setWish(some: Partial<Wish>): void {
+  wish.value = { ...wish.peek(), ...some };
+}

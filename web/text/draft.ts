@@ -1,5 +1,0 @@
-import { string } from 'valibot';
-import { remembered } from '../memory/remembered.ts';
-
-/** The text she put in last; it is remembered on this device and goes nowhere else. */
-export const draft = remembered('text', string(), '');

@@ -1,0 +1,51 @@
+import type { Correspondence } from '../../core/language/correspondence.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
+import type { Habit } from '../../core/language/taught.ts';
+import type { Item } from '../../core/sequence/sequence.ts';
+import { asWritten } from '../../core/words/as-written.ts';
+import { settings } from '../state/settings.ts';
+
+/** A card in words, for ears and tips: `sh, /sh/, as in ship`. */
+export function cardName(id: string): string {
+  const card = correspondenceById.get(id);
+  if (!card) return id;
+  const keyword = card.keyword ? `, as in ${card.keyword}` : '';
+  return `${lettersName(card)}, ${sound(card)}${keyword}`;
+}
+
+/** A card's letters in words: a split card is `a, then silent e`. */
+function lettersName({ grapheme, kind }: Correspondence): string {
+  if (grapheme.includes('_')) return `${grapheme[0]} and silent e`;
+  return kind === 'ending' ? `ending ${grapheme}` : grapheme;
+}
+
+function sound({ phonemes, kind, parts }: Correspondence): string {
+  if (kind === 'cluster') return `${parts.length} sounds`;
+  return soundLabel(phonemes, settings.value.notation);
+}
+
+/** Habits of spelling in a teacher's words. */
+export const habitNames: Readonly<Record<Habit, string>> = {
+  'ending-clusters': 'two consonants at the end',
+  's-clusters': 's and a consonant',
+  'l-clusters': 'a consonant and l',
+  'r-clusters': 'a consonant and r',
+  'three-clusters': 'three consonants',
+  'long-words': 'words of two syllables and more',
+  schwa: 'schwa, the faded vowel',
+};
+
+/** Any item in words. */
+export function itemName(item: Item): string {
+  if (item.kind === 'card') return cardName(item.id);
+  return item.kind === 'word'
+    ? `the irregular word ${asWritten(item.word)}`
+    : habitNames[item.habit];
+}
+
+/** An item as short as it can be said: letters, the word, or the habit's name. */
+export function itemShort(item: Item): string {
+  if (item.kind === 'card') return item.id.slice(0, item.id.indexOf('='));
+  return item.kind === 'word' ? asWritten(item.word) : habitNames[item.habit];
+}

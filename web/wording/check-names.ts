@@ -1,0 +1,37 @@
+import { type Piece, piecesOf } from '../../core/boards/shapes/pieces.ts';
+import type { CheckForm, CheckItem, CheckKind } from '../../core/checks/check-form.ts';
+import type { CheckRecord } from '../../core/log/class-state.ts';
+import { classState } from '../state/open-class.ts';
+
+/** What a kind of check is called. */
+export const kindNames: Readonly<Record<CheckKind, string>> = {
+  'letter-sounds': 'Letter sounds',
+  'nonsense-words': 'Nonsense words',
+};
+
+/** What can be said of a whole item, as it was read. */
+export const outcomeNames = {
+  'self-corrected': 'corrected alone',
+  hesitated: 'helped',
+  'left-out': 'left out',
+} as const;
+
+/** A form's short name, which its pages bear: `7k2f`. */
+export function formName({ seed }: CheckForm): string {
+  return (seed % 36 ** 4).toString(36).padStart(4, '0');
+}
+
+/** The letters of an item as they are printed: a split card is `a–e`. */
+export function itemText({ text }: CheckItem): string {
+  return text.replace('_', '–');
+}
+
+/** An item's cards as they stand in a row; one alone is shown whole. */
+export function shownPieces({ cards }: CheckItem): readonly Piece[] {
+  return cards.length === 1 ? cards.map((id) => ({ id, part: 'whole' })) : piecesOf(cards);
+}
+
+/** Who reads a check. */
+export function readerOf({ child }: CheckRecord): string {
+  return classState.value.children.get(child)?.name ?? 'A child';
+}

@@ -1,0 +1,23 @@
+import type { LikelySlip } from '../../core/language/likely-slips.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
+import type { Settings } from '../state/settings.ts';
+
+/** What was heard instead, as short as a button has room for: `/ĕ/`, `left out`. */
+export function slipShort(slip: LikelySlip, notation: Settings['notation']): string {
+  return slip.kind === 'phoneme' ? soundLabel([slip.sound], notation) : short[slip.kind];
+}
+
+/** What can be answered of a mark, as a key for lists. */
+export function slipKey(slip: LikelySlip): string {
+  return slip.kind === 'phoneme' ? slip.sound : slip.kind;
+}
+
+const short: Readonly<Record<Exclude<LikelySlip['kind'], 'phoneme'>, string>> = {
+  'letter-name': 'letter name',
+  'left-out': 'left out',
+  'added-vowel': 'added vowel',
+  swapped: 'swapped',
+  'another-word': 'another word',
+  nothing: 'nothing',
+  other: 'something else',
+};

@@ -1,9 +1,0 @@
-import type { Progress } from '../../core/sequence/progress.ts';
-import { SHAPE_NAMES } from './shapes.ts';
-import type { Wish } from './wish.ts';
-
-/** What stands above a printed list of words. */
-export function listTitle({ onlyTaught, shape }: Wish, { upTo }: Pick<Progress, 'upTo'>): string {
-  const name = SHAPE_NAMES.find((each) => each.shape === shape)?.name;
-  return [name ?? 'Words', ...(onlyTaught ? [`taught up to step ${upTo}`] : [])].join(' · ');
-}
