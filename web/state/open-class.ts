@@ -1,7 +1,7 @@
 /**
  * The class that is open, for the screens: its log folded into a value, which
  * group is at work, and the one way to add to the log. What happens holds at
- * once; it is kept for good a few milliseconds later (web/log/).
+ * once; it is kept for good a few milliseconds later (web/device/log/).
  */
 import { computed, signal } from '@preact/signals';
 import { object, string } from 'valibot';
