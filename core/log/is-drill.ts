@@ -25,7 +25,8 @@ const isFlip = isShape<Flip>({
 
 const isSound = isShape<AuditorySound>({ phonemes: isSounds, spellings: isTexts });
 
-const isBoard = isShape<Board>({ shape: isText, piles: isListOf(isTexts) });
+/** Whether a value read from a log or a device is a board. */
+export const isBoard: Check<Board> = isShape<Board>({ shape: isText, piles: isListOf(isTexts) });
 
 const isScore = isShape<RunScore>({ reached: isNumber, floor: isNumber, bound: isNumber });
 
@@ -41,7 +42,7 @@ const isShortfall = isShape<Shortfall>({
   message: isText,
 });
 
-/** Whether a value read from a log is a drill. */
+/** Whether a value read from a log or a device is a drill. */
 export const isDrill: Check<Drill> = isShape<Drill>({
   seed: isNumber,
   visual: isTexts,

@@ -12,7 +12,8 @@ import {
 } from './is-value.ts';
 import type { Standing } from './standing.ts';
 
-const isItem: Check<Item> = isEither(
+/** Whether a value read from a log or a device is a thing to teach. */
+export const isItem: Check<Item> = isEither(
   isShape({ kind: isOneOf(['card']), id: isText }),
   isEither(
     isShape({ kind: isOneOf(['word']), word: isText }),
@@ -29,7 +30,11 @@ const isStep = isShape<Step>({
   why: isText,
 });
 
-const isSequence = isShape<Sequence>({ name: isText, steps: isListOf(isStep) });
+/** Whether a value read from a log or a device is an order. */
+export const isSequence: Check<Sequence> = isShape<Sequence>({
+  name: isText,
+  steps: isListOf(isStep),
+});
 
 /** Whether a value read from a log is a group's place in an order. */
 export const isStanding: Check<Standing> = isShape<Standing>({

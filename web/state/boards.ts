@@ -1,6 +1,7 @@
 import { computed } from '@preact/signals';
 import {
   array,
+  custom,
   type InferOutput,
   integer,
   maxValue,
@@ -15,6 +16,7 @@ import {
   string,
 } from 'valibot';
 import type { Board } from '../../core/boards/shapes/board.ts';
+import { isBoard } from '../../core/log/is-drill.ts';
 import { remembered } from '../device/remembered.ts';
 import { change } from './undo.ts';
 
@@ -22,7 +24,7 @@ import { change } from './undo.ts';
 export const BOARD_USES = ['screen', 'paper', 'strict'] as const;
 export type BoardUse = (typeof BOARD_USES)[number];
 
-const boardSchema = object({ shape: string(), piles: array(array(string())) });
+const boardSchema = custom<Board>(isBoard);
 
 const tableSchema = object({
   /** The board that lies on the table; null before the first. */
@@ -66,7 +68,7 @@ export const earlierBoards = computed<readonly Board[]>(() => earlier.value);
 
 /** Lays a changed board; can be undone. */
 export function layBoard(board: Board, said: string): void {
-  change(table, { ...table.peek(), board: mutable(board) }, said);
+  change(table, { ...table.peek(), board }, said);
 }
 
 /** Lays another board; one that made words is put aside, unless it is kept under a name. */
@@ -96,7 +98,7 @@ export function setHeld(id: string, isHeld: boolean): void {
 /** Keeps a board under a name; a name that is taken gets a number. Can be undone. */
 export function keepBoard(name: string, board: Board): void {
   const free = freeName(name, kept.peek());
-  putKept([...kept.peek(), { name: free, board: mutable(board) }], `Kept as “${free}”.`);
+  putKept([...kept.peek(), { name: free, board }], `Kept as “${free}”.`);
 }
 
 /** Gives a kept board another name; can be undone. */
@@ -123,7 +125,7 @@ function putKept(next: InferOutput<typeof keptSchema>, said: string): void {
   );
 }
 
-function putAside(board: InferOutput<typeof boardSchema>): void {
+function putAside(board: Board): void {
   if (board.piles.some((pile) => pile.length === 0)) return;
   if (kept.peek().some((each) => isSame(each.board, board))) return;
   const others = earlier.peek().filter((each) => !isSame(each, board));
@@ -146,9 +148,4 @@ function freeName(wanted: string, taken: readonly { readonly name: string }[]): 
   let number = 2;
   while (isTaken(`${name} ${number}`)) number += 1;
   return `${name} ${number}`;
-}
-
-/** A board as the schema's own type, whose lists are not readonly. */
-function mutable({ shape, piles }: Board): InferOutput<typeof boardSchema> {
-  return { shape, piles: piles.map((pile) => [...pile]) };
 }

@@ -1,18 +1,19 @@
-import { array, boolean, nullable, number, object, safeParse } from 'valibot';
+import { array, boolean, custom, nullable, number, object, safeParse } from 'valibot';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { EventSpec } from '../../core/log/event.ts';
+import { isItem, isSequence } from '../../core/log/is-standing.ts';
 import { makeStanding } from '../../core/log/standing.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import type { Item, Sequence } from '../../core/sequence/sequence.ts';
 import { shelf } from '../device/shelf.ts';
 import { recordForGood } from './open-class.ts';
-import { itemSchema, sequenceSchema } from './sequence-schema.ts';
 
 /** How the place in the order was kept before there was a log of the class. */
 const standingSchema = object({
-  own: nullable(sequenceSchema),
+  own: nullable(custom<Sequence>(isSequence)),
   upTo: number(),
-  added: array(itemSchema),
-  dropped: array(itemSchema),
+  added: array(custom<Item>(isItem)),
+  dropped: array(custom<Item>(isItem)),
   told: boolean(),
 });
 

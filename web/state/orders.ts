@@ -1,7 +1,7 @@
-import { array, object, string } from 'valibot';
+import { array, custom, object, string } from 'valibot';
+import { isSequence } from '../../core/log/is-standing.ts';
 import type { Sequence } from '../../core/sequence/sequence.ts';
 import { remembered } from '../device/remembered.ts';
-import { sequenceSchema } from './sequence-schema.ts';
 
 /** The most orders kept; the oldest go first. */
 const mostKept = 12;
@@ -9,7 +9,7 @@ const mostKept = 12;
 /** Her earlier orders: whenever one is replaced as a whole, it is kept here, the newest first. */
 export const earlierOrders = remembered(
   'earlier-orders',
-  array(object({ kept: string(), sequence: sequenceSchema })),
+  array(object({ kept: string(), sequence: custom<Sequence>(isSequence) })),
   [],
 );
 
@@ -19,9 +19,5 @@ export function keepOrder(sequence: Sequence, kept: string): void {
   const others = earlierOrders
     .peek()
     .filter((earlier) => JSON.stringify(earlier.sequence.steps) !== text);
-  const steps = sequence.steps.map((step) => ({ ...step, items: [...step.items] }));
-  earlierOrders.value = [{ kept, sequence: { name: sequence.name, steps } }, ...others].slice(
-    0,
-    mostKept,
-  );
+  earlierOrders.value = [{ kept, sequence }, ...others].slice(0, mostKept);
 }

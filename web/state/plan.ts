@@ -2,6 +2,7 @@ import { computed } from '@preact/signals';
 import {
   array,
   boolean,
+  custom,
   type InferOutput,
   maxValue,
   minValue,
@@ -9,14 +10,13 @@ import {
   number,
   object,
   optional,
-  picklist,
   pipe,
   string,
   tuple,
 } from 'valibot';
 import type { Drill } from '../../core/drills/drill.ts';
-import { PHONEMES } from '../../core/language/phonemes.ts';
 import type { Taught } from '../../core/language/taught.ts';
+import { isDrill } from '../../core/log/is-drill.ts';
 import { drillsOf, recentWords } from '../../core/log/recent.ts';
 import { remembered } from '../device/remembered.ts';
 import { brokenLately, practised } from './broken-lately.ts';
@@ -41,35 +41,12 @@ const wishesSchema = object({
   rise: optional(boolean(), false),
 });
 
-const phonemes = array(picklist(PHONEMES));
-
-const drillSchema = object({
-  seed: number(),
-  visual: array(string()),
-  auditory: array(object({ phonemes, spellings: array(string()) })),
-  board: object({ shape: string(), piles: array(array(string())) }),
-  run: array(
-    object({
-      cards: array(string()),
-      word: string(),
-      sounds: phonemes,
-      kind: picklist(['real', 'nonsense']),
-    }),
-  ),
-  shortfall: nullable(
-    object({
-      code: picklist(['nothing-taught', 'no-vowel', 'few-letters', 'few-words']),
-      message: string(),
-    }),
-  ),
-});
-
 /** A plan, for whom, and what had been taught and decided about words when it was made. */
 const madeSchema = object({
   group: optional(string(), ''),
   taught: string(),
   classWords: optional(string(), ''),
-  drill: drillSchema,
+  drill: custom<Drill>(isDrill),
 });
 
 const schema = object({
@@ -199,12 +176,12 @@ function planned(wishes: Wishes, drill: Drill): InferOutput<typeof schema> {
 /** Plans of so many other groups are kept. */
 const mostOthers = 30;
 
-function marked(made: Drill) {
+function marked(drill: Drill) {
   return {
     group: groupKey.peek(),
     taught: taughtKey(taught.peek()),
     classWords: classWordsKey.peek(),
-    drill: mutable(made),
+    drill,
   };
 }
 
@@ -213,9 +190,4 @@ export function taughtKey({ correspondences, habits, irregularWords }: Taught): 
   return [correspondences, habits, irregularWords]
     .map((set) => [...set].sort().join(' '))
     .join('|');
-}
-
-/** A drill as the schema's own type, whose lists are not readonly. */
-function mutable(made: Drill): InferOutput<typeof drillSchema> {
-  return structuredClone(made) as InferOutput<typeof drillSchema>;
 }
