@@ -51,4 +51,18 @@ describe('cards and sheets on paper', () => {
     );
     expect(errors).toEqual([]);
   });
+
+  it('writes sounds as she sets it in another window', async () => {
+    current = await visit({ path: '#/print', upTo: 20 });
+    const { page, errors } = current;
+    await page.getByLabel('Today’s plan').check();
+    const sounds = page.locator('.papers text', { hasText: '/ĭ/' });
+    await sounds.first().waitFor();
+    const other = await page.context().newPage();
+    await other.goto(new URL('#/settings', page.url()).href);
+    await other.getByLabel('in phonetic letters').check();
+    await page.locator('.papers text', { hasText: '/ɪ/' }).first().waitFor();
+    expect(await sounds.count()).toBe(0);
+    expect(errors).toEqual([]);
+  });
 });

@@ -1,8 +1,9 @@
 /**
  * What her choices make, from what the app knows now: every page to look at, and the file when she
- * wants it. Signals are read here, so that a component which calls it follows them.
+ * wants it.
  */
 
+import { computed } from '@preact/signals';
 import type { Practised } from '../../../core/dictation/home-practice.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
 import type { Child } from '../../../core/log/class-state.ts';
@@ -14,15 +15,15 @@ import { boardOnTable } from '../../state/boards.ts';
 import { today } from '../../state/day.ts';
 import { dictation, newestTaught } from '../../state/dictation-made.ts';
 import type { Engine } from '../../state/engine.ts';
-import { meanings } from '../../state/engine-ready.ts';
+import { meanings, readyEngine } from '../../state/engine-ready.ts';
 import { everyone } from '../../state/everyone.ts';
 import { formForAnyone, formForChild } from '../../state/form-for.ts';
 import { modelDay } from '../../state/knowledge.ts';
 import { newestCards } from '../../state/newest-cards.ts';
 import { classState, group } from '../../state/open-class.ts';
-import type { Kit } from '../../state/paper/kit.ts';
+import { type Kit, kit } from '../../state/paper/kit.ts';
 import type { MadeFile } from '../../state/paper/made-file.ts';
-import type { Choices } from '../../state/paper/print-choices.ts';
+import { type Choices, choices } from '../../state/paper/print-choices.ts';
 import {
   type CardThing,
   isOfCards,
@@ -57,8 +58,18 @@ export interface Making {
   readonly file: () => Promise<MadeFile>;
 }
 
-/** What her choices make; null while sentences are fetched for it. */
-export function makingOf(choices: Choices, ready: Engine, tools: Kit): Making | null {
+/**
+ * What her choices make; null while what it needs is fetched. It is laid out anew whenever anything
+ * that it reads is another: a choice, the class, a plan, how sounds are written.
+ */
+export const making = computed<Making | null>(() => {
+  const [ready, tools] = [readyEngine(), kit.value];
+  if (!ready || tools === null || tools === 'failed') return null;
+  return makingOf(choices.value, ready, tools);
+});
+
+/** Null while sentences are fetched for it. */
+function makingOf(choices: Choices, ready: Engine, tools: Kit): Making | null {
   const { kind, paper, backs, turn } = choices;
   if (kind === 'slides') return slidesOf(choices, drill.value, ready, tools);
   const chosen = pagesOf(kind, choices, ready, tools);
@@ -103,7 +114,7 @@ function pagesOf(
     table: boardOnTable.value,
   };
   if (!isSheet(kind)) {
-    const newest = () => newThisWeek(classState.peek(), group.peek().id, here.progress, Date.now());
+    const newest = () => newThisWeek(classState.value, group.value.id, here.progress, Date.now());
     const look = { inks: inks(grey), typeface, grey, pictures: pictures ? tools.pictures : null };
     return chosenPages(kind, choices, { ...here, newest, ready, typeface }, look);
   }

@@ -1,19 +1,16 @@
 import './print.css';
-import { useEffect, useMemo } from 'preact/hooks';
-import { boardOnTable } from '../../state/boards.ts';
+import { useEffect } from 'preact/hooks';
 import { dictation, ensureDictation } from '../../state/dictation-made.ts';
-import { engine, meanings, readyEngine, startEngine } from '../../state/engine-ready.ts';
-import { knowledge } from '../../state/knowledge.ts';
-import { classState, group } from '../../state/open-class.ts';
+import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
 import { fetchKit, kit } from '../../state/paper/kit.ts';
 import { choices, choose, previewed } from '../../state/paper/print-choices.ts';
 import { isOfCards, type Thing } from '../../state/paper/print-things.ts';
-import { drill, ensureDrill, freshSeed } from '../../state/plan.ts';
+import { ensureDrill, freshSeed } from '../../state/plan.ts';
 import { progress } from '../../state/progress.ts';
 import { asked, linkTo, takeAsked } from '../../state/route.ts';
 import { fetchSentences, sentences } from '../../state/sentences-ready.ts';
 import { Choose, WhatToPrint } from './choose.tsx';
-import { makingOf, wantsSentences } from './making.ts';
+import { making, wantsSentences } from './making.ts';
 import { PagePreview } from './page-preview.tsx';
 import { Save } from './save.tsx';
 import type { View } from './view.ts';
@@ -65,43 +62,22 @@ function useNeeds(): void {
 }
 
 function Preview() {
-  const making = useMaking();
+  const made = making.value;
   const { kind, backs } = choices.value;
-  if (!making) return <p class="quiet">Laying out the pages …</p>;
+  if (!made) return <p class="quiet">Laying out the pages …</p>;
   return (
     <section class="print-preview" aria-label="What will be printed">
-      <Notes notes={making.notes} />
-      {making.views.length === 0 ? (
+      <Notes notes={made.notes} />
+      {made.views.length === 0 ? (
         // Enough was taught where a child's own words are wanting; the note says what to do.
-        (kind !== 'home' || making.notes.length === 0) && <Nothing kind={kind} />
+        (kind !== 'home' || made.notes.length === 0) && <Nothing kind={kind} />
       ) : (
         <>
-          <Save making={making} />
-          <Pages views={making.views} kind={kind} isBacked={backs && isOfCards(kind)} />
+          <Save making={made} />
+          <Pages views={made.views} kind={kind} isBacked={backs && isOfCards(kind)} />
         </>
       )}
     </section>
-  );
-}
-
-/** What her choices make; null while what it needs is fetched. */
-function useMaking() {
-  const ready = readyEngine();
-  const [now, tools] = [choices.value, kit.value];
-  // All that the pages are made of: they are laid out anew when any of it changes.
-  const from = [
-    classState.value,
-    group.value,
-    knowledge.value,
-    drill.value,
-    boardOnTable.value,
-    dictation.value,
-    sentences.value,
-    meanings.value,
-  ];
-  return useMemo(
-    () => (ready && tools && tools !== 'failed' ? makingOf(now, ready, tools) : null),
-    [ready, tools, now, ...from],
   );
 }
 
