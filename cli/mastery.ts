@@ -1,19 +1,21 @@
 import { PLACES } from '../core/language/correspondence.ts';
 import { HABITS } from '../core/language/taught.ts';
+import { classMap } from '../core/learners/class-map.ts';
 import { countConfusions } from '../core/learners/confusions.ts';
 import { type Day, makeDay, parseDay } from '../core/learners/day.ts';
 import {
   type Estimate,
-  estimateCard,
   estimateHabit,
   estimatePlace,
   type Who,
 } from '../core/learners/estimate.ts';
 import { parseEvidence } from '../core/learners/evidence-csv.ts';
+import { readingsIn } from '../core/learners/facts/class-readings.ts';
 import { historiesOf } from '../core/learners/history.ts';
 import { type Knowledge, knowledgeFrom } from '../core/learners/knowledge.ts';
 import {
-  masteryWord,
+  estimateWord,
+  type MasteryWord,
   PUBLISHED_THRESHOLDS,
   type Thresholds,
 } from '../core/learners/mastery-word.ts';
@@ -91,7 +93,11 @@ interface MasteryRow {
   readonly n: number;
   readonly last: string | null;
   readonly due: string | null;
-  readonly word: string;
+  readonly word: MasteryWord;
+  /** What was seen of a card: its last four weeks; null of places and habits. */
+  readonly right: number | null;
+  readonly missed: number | null;
+  readonly lastThree: readonly string[] | null;
 }
 
 function rowsOf(
@@ -101,29 +107,40 @@ function rowsOf(
   by: string,
 ): readonly MasteryRow[] {
   const knowledge = knowledgeFrom(observations);
+  const readings = readingsIn(observations, 'read');
+  const spec = { known: knowledge.read, readings, day: now, thresholds };
   const pupils = [...new Set(observations.flatMap(({ child }) => child ?? []))].sort();
   return pupils.flatMap((pupil): readonly MasteryRow[] => {
     const who: Who = { of: 'child', id: pupil };
-    const row = (id: string, { p, low, high, n, last }: Estimate, due: Day | null): MasteryRow => ({
-      pupil,
-      id,
-      p: round(p),
-      low: round(low),
-      high: round(high),
-      n,
-      last: last === null ? null : makeDay(last),
-      due: due === null ? null : makeDay(due),
-      word: masteryWord({ p, low, n }, thresholds),
-    });
     if (by !== 'card') {
-      return partsBy(by, knowledge, who).map(([id, estimate]) => row(id, estimate, null));
+      return partsBy(by, knowledge, who).map(([id, estimate]) => ({
+        ...figures(pupil, id, estimate),
+        due: null,
+        word: estimateWord(estimate, thresholds),
+        right: null,
+        missed: null,
+        lastThree: null,
+      }));
     }
-    return [...historiesOf(observations, 'read', who)]
-      .sort(([one], [other]) => (one < other ? -1 : 1))
-      .map(([id, days]) =>
-        row(id, estimateCard(knowledge.read, who, id, now), scheduleOf(days)?.due ?? null),
-      );
+    const histories = historiesOf(observations, 'read', who);
+    const [row] = classMap(spec, [who], [...histories.keys()].sort());
+    return (row?.cells ?? []).map(({ card, seen, estimate, word }) => ({
+      ...figures(pupil, card, estimate),
+      due: dayOrNull(scheduleOf(histories.get(card) ?? [])?.due ?? null),
+      word,
+      right: seen.right,
+      missed: seen.missed,
+      lastThree: seen.last,
+    }));
   });
+}
+
+function figures(pupil: string, id: string, { p, low, high, n, last }: Estimate) {
+  return { pupil, id, p: round(p), low: round(low), high: round(high), n, last: dayOrNull(last) };
+}
+
+function dayOrNull(day: Day | null): string | null {
+  return day === null ? null : makeDay(day);
 }
 
 function partsBy(
@@ -136,10 +153,12 @@ function partsBy(
   return fail(`--by is one of card, place, habit; “${by}” is none.`);
 }
 
-function rowText({ pupil, id, p, low, high, n, due, word }: MasteryRow): string {
+function rowText({ pupil, id, p, low, high, n, due, word, right, missed }: MasteryRow): string {
   const share = (value: number): string => `${Math.round(value * 100)}%`;
   const back = due === null ? '' : `  back by ${due}`;
-  return `${pupil}  ${id}  ${share(p)} (${share(low)}–${share(high)}, ${n} read)  ${word}${back}`;
+  const seen =
+    right === null || missed === null ? `${n} read` : `right ${right} of ${right + missed}`;
+  return `${pupil}  ${id}  ${seen}  ${word}, about ${share(p)} (${share(low)}–${share(high)})${back}`;
 }
 
 /** Four digits are more than is known. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { classMap, countWords, shakiest } from './class-map.ts';
 import type { Who } from './estimate.ts';
+import { readingsIn } from './facts/class-readings.ts';
 import { knowledgeFrom } from './knowledge.ts';
 import { PUBLISHED_THRESHOLDS } from './mastery-word.ts';
 import type { Observation } from './observation.ts';
@@ -27,12 +28,18 @@ const all: readonly Who[] = [
   { of: 'child', id: 'Kofi' },
   { of: 'child', id: 'never noted' },
 ];
-const { read } = knowledgeFrom([
+const observations = [
   ...reads('Mina', 'm=M', true, 30),
   ...reads('Mina', 'e=EH', false, 12),
   ...reads('Kofi', 'm=M', true, 2),
-]);
-const rows = classMap(read, all, CARDS, DAY, PUBLISHED_THRESHOLDS);
+];
+const spec = {
+  known: knowledgeFrom(observations).read,
+  readings: readingsIn(observations, 'read'),
+  day: DAY,
+  thresholds: PUBLISHED_THRESHOLDS,
+};
+const rows = classMap(spec, all, CARDS);
 
 describe('a class map', () => {
   it('has a row for each, and each card in the order asked for', () => {
@@ -54,8 +61,22 @@ describe('a class map', () => {
   });
 
   it('goes by the thresholds it is given', () => {
-    const lax = classMap(read, all, CARDS, DAY, { secure: 0.3, shaky: 0.01 });
-    expect(lax[1]?.cells.map(({ word }) => word)).toEqual(['secure', 'growing', 'not yet seen']);
+    const strict = classMap({ ...spec, thresholds: { secure: 1, shaky: 0.9 } }, all, CARDS);
+    expect(strict[1]?.cells.map(({ word }) => word)).toEqual(['growing', 'shaky', 'not yet seen']);
+  });
+
+  it('calls no card secure for a group in which a child missed it lately', () => {
+    const one = [
+      ...observations,
+      ...reads('Kofi', 'm=M', false, 1),
+      ...reads('Mina', 'm=M', true, 4),
+    ];
+    const lax = { secure: 0.1, shaky: 0.05 };
+    const known = knowledgeFrom(one).read;
+    const map = { ...spec, known, readings: readingsIn(one, 'read'), thresholds: lax };
+    const word = (who: Who) => classMap(map, [who], ['m=M'])[0]?.cells[0]?.word;
+    expect(word({ of: 'group', id: 'g' })).toBe('growing');
+    expect(word({ of: 'child', id: 'Mina' })).toBe('secure');
   });
 
   it('finds the cards that are shaky, and no other', () => {

@@ -1,11 +1,14 @@
 import type { Day } from './day.ts';
 import { type Estimate, estimateCard, type Who } from './estimate.ts';
+import { type CardFacts, cardFacts, LATELY_DAYS, missedLast } from './facts/card-facts.ts';
+import type { ClassReadings } from './facts/class-readings.ts';
 import type { Known } from './known.ts';
 import { MASTERY_WORDS, type MasteryWord, masteryWord, type Thresholds } from './mastery-word.ts';
 
-/** What someone knows of one card. */
+/** One card of someone: what was seen of it, what is estimated from all that was seen, and the word for both. */
 export interface MapCell {
   readonly card: string;
+  readonly seen: CardFacts;
   readonly estimate: Estimate;
   readonly word: MasteryWord;
 }
@@ -17,21 +20,26 @@ export interface MapRow {
   readonly cells: readonly MapCell[];
 }
 
-/** What each of these knows of each card on a day that is not before the last reading. */
+/** What a map is made from. */
+export interface MapSpec {
+  /** What the readings have shown. */
+  readonly known: Known;
+  readonly readings: ClassReadings;
+  /** Not before the last reading. */
+  readonly day: Day;
+  readonly thresholds: Thresholds;
+}
+
+/** What each of these knows of each card. */
 export function classMap(
-  known: Known,
+  spec: MapSpec,
   all: readonly Who[],
   cards: readonly string[],
-  day: Day,
-  thresholds: Thresholds,
 ): readonly MapRow[] {
-  return all.map((who) => ({
-    who,
-    cells: cards.map((card) => {
-      const estimate = estimateCard(known, who, card, day);
-      return { card, estimate, word: masteryWord(estimate, thresholds) };
-    }),
-  }));
+  return all.map((who) => {
+    const cellOf = cellsFor(spec, who);
+    return { who, cells: cards.map(cellOf) };
+  });
 }
 
 /** How many cells there are of each word. */
@@ -60,4 +68,24 @@ export function shakiest(rows: readonly MapRow[]): readonly string[] {
     .filter(({ shaky }) => shaky > 0)
     .sort((one, other) => other.shaky - one.shaky || one.mean - other.mean)
     .map(({ card }) => card);
+}
+
+function cellsFor({ known, readings, day, thresholds }: MapSpec, who: Who) {
+  const since = day - LATELY_DAYS;
+  const own = readings.of(who);
+  const members = who.of === 'group' ? readings.childrenOf(who.id) : [];
+  return (card: string): MapCell => {
+    const seen = cardFacts(card, own.get(card), since);
+    const estimate = estimateCard(known, who, card, day);
+    const word = masteryWord(seen, estimate, thresholds);
+    return { card, seen, estimate, word: word === 'secure' && isOpen(card) ? 'growing' : word };
+  };
+
+  /** Whether a child of the group missed a card lately: then it is not secure for the group. */
+  function isOpen(card: string): boolean {
+    return members.some((id) => {
+      const list = readings.of({ of: 'child', id }).get(card);
+      return missedLast(cardFacts(card, list, since)) > 0;
+    });
+  }
 }

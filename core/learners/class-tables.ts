@@ -12,12 +12,16 @@ import { type RowRule, scoreCheck } from '../checks/score-check.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { makeSounds } from '../language/phonemes.ts';
 import { readingOf } from '../log/check-record.ts';
-import { type ClassState, WHOLE_CLASS } from '../log/class-state.ts';
+import { type Child, type ClassState, WHOLE_CLASS } from '../log/class-state.ts';
 import { childrenOf } from '../log/roster.ts';
 import { groupOf } from '../log/roster-changes.ts';
+import { progressOf } from '../log/standing.ts';
+import { SEQUENCE } from '../sequence/built-in.ts';
 import { writeCsv } from '../sequence/csv-records.ts';
+import { taughtOf } from '../sequence/progress.ts';
 import { classMap } from './class-map.ts';
 import { type Day, makeDay } from './day.ts';
+import { readingsIn } from './facts/class-readings.ts';
 import { historiesOf } from './history.ts';
 import type { Known } from './known.ts';
 import type { Thresholds } from './mastery-word.ts';
@@ -57,6 +61,11 @@ export const CLASS_TABLES = {
     readings: 'how many readings of the child’s own tell of it',
     last: 'the last day the child read it alone',
     word: 'secure, growing, shaky or not yet seen',
+    right: 'how often it was right in the last four weeks, the last three readings in any case',
+    missed: 'how often it was missed, of the same readings',
+    last_three: 'its last three readings, the oldest first: r for right, m for missed',
+    since: 'the day of the first reading that is counted in right and missed',
+    beyond: 'yes for a card that its group has not been taught yet; empty for the others',
   },
   checks: {
     date: 'the day, as 2026-03-02',
@@ -126,13 +135,16 @@ const rowsOf: Readonly<Record<ClassTable, (spec: TablesSpec) => Rows>> = {
       return [[makeDay(day), group, task, cards.join('-'), outcome, broke, heard]];
     }),
 
-  known: ({ state, observations, read, thresholds, day }) =>
-    childrenOf(state, WHOLE_CLASS).flatMap(({ id, name }) => {
-      const who = { of: 'child', id } as const;
+  known: ({ state, observations, read, thresholds, day }) => {
+    const readings = readingsIn(observations, 'read');
+    const spec = { known: read, readings, day, thresholds };
+    return childrenOf(state, WHOLE_CLASS).flatMap((child) => {
+      const who = { of: 'child', id: child.id } as const;
       const cards = [...historiesOf(observations, 'read', who).keys()].sort();
-      const cells = classMap(read, [who], cards, day, thresholds)[0]?.cells ?? [];
-      return cells.map(({ card, estimate: { p, low, high, n, last }, word }) => [
-        name,
+      const taught = taughtToChild(state, child);
+      const cells = classMap(spec, [who], cards)[0]?.cells ?? [];
+      return cells.map(({ card, seen, estimate: { p, low, high, n, last }, word }) => [
+        child.name,
         card,
         p.toFixed(3),
         low.toFixed(3),
@@ -140,8 +152,14 @@ const rowsOf: Readonly<Record<ClassTable, (spec: TablesSpec) => Rows>> = {
         n,
         last === null ? null : makeDay(last),
         word,
+        seen.right,
+        seen.missed,
+        seen.last.map((outcome) => outcome.charAt(0)).join(''),
+        seen.since === null ? null : makeDay(seen.since),
+        taught === null || taught.has(card) ? null : 'yes',
       ]);
-    }),
+    });
+  },
 
   checks: ({ state, rowRule }) =>
     [...state.checks.values()].flatMap((record) => {
@@ -165,6 +183,13 @@ const rowsOf: Readonly<Record<ClassTable, (spec: TablesSpec) => Rows>> = {
       ];
     }),
 };
+
+/** The cards of a child's own group, or of the class when it is in none; null when nothing was told of them. */
+function taughtToChild(state: ClassState, child: Child): ReadonlySet<string> | null {
+  const group = groupOf(state, child) ?? state.groups.get(WHOLE_CLASS);
+  const standing = group?.standing ?? null;
+  return standing === null ? null : taughtOf(progressOf(standing, SEQUENCE)).correspondences;
+}
 
 function nameOf(child: string, { children }: ClassState): string {
   return children.get(child)?.name ?? '';

@@ -1,11 +1,12 @@
 import { computed, signal } from '@preact/signals';
 import { classMap, type MapRow } from '../../core/learners/class-map.ts';
 import type { Who } from '../../core/learners/estimate.ts';
+import { readingsIn } from '../../core/learners/facts/class-readings.ts';
 import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
 import { stepOf } from '../../core/sequence/step-of.ts';
 import { byName, progressOfChild } from './everyone.ts';
-import { knowledge, modelDay } from './knowledge.ts';
+import { knowledge, modelDay, observations } from './knowledge.ts';
 import { children, classState, group, groupName } from './open-class.ts';
 import { progress, taught } from './progress.ts';
 import { thresholds } from './thresholds.ts';
@@ -44,10 +45,26 @@ export function rowsFor(cards: readonly string[]): {
   };
 }
 
-/** What each of these knows of these cards today. */
-export function mapFor(all: readonly Who[], cards: readonly string[]): readonly MapRow[] {
-  return classMap(knowledge.value[task.value], all, cards, modelDay(), thresholds.value);
+/** What each of these knows of these cards today, in the skill that is shown. */
+export function mapFor(
+  all: readonly Who[],
+  cards: readonly string[],
+  skill = task.value,
+): readonly MapRow[] {
+  const spec = {
+    known: knowledge.value[skill],
+    readings: readings[skill].value,
+    day: modelDay(),
+    thresholds: thresholds.value,
+  };
+  return classMap(spec, all, cards);
 }
+
+/** What was read, by child and group, of each skill. */
+export const readings = {
+  read: computed(() => readingsIn(observations.value, 'read')),
+  spell: computed(() => readingsIn(observations.value, 'spell')),
+};
 
 /** What to call a child or a group. */
 export function nameOf({ of, id }: Who): string {

@@ -1,19 +1,16 @@
-import { classMap, type MapCell } from '../../core/learners/class-map.ts';
+import type { MapCell } from '../../core/learners/class-map.ts';
 import { type Confusion, countConfusions } from '../../core/learners/confusions.ts';
 import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { groupOf } from '../../core/log/roster-changes.ts';
 import { taughtOf } from '../../core/sequence/progress.ts';
-import { taughtToChild } from './class-now.ts';
+import { mapFor, taughtToChild } from './class-now.ts';
 import { progressOfChild } from './everyone.ts';
-import { knowledge, modelDay, observations } from './knowledge.ts';
+import { observations } from './knowledge.ts';
 import { classState, nameOfGroup } from './open-class.ts';
-import { thresholds } from './thresholds.ts';
 
 /** What a child knows of each card that its group was taught, in the order of the teaching. */
 export function cellsOf({ id }: Child, cards: readonly string[]): readonly MapCell[] {
-  const { read } = knowledge.value;
-  const who = { of: 'child', id } as const;
-  return classMap(read, [who], cards, modelDay(), thresholds.value)[0]?.cells ?? [];
+  return mapFor([{ of: 'child', id }], cards, 'read')[0]?.cells ?? [];
 }
 
 /** The same, of the cards of the child's own group. */

@@ -1,0 +1,92 @@
+import type { Day } from '../day.ts';
+import type { Observation } from '../observation.ts';
+
+/** One card as it was read in one word, or alone. */
+export interface CardReading {
+  readonly day: Day;
+  /** `unclear`: the word went wrong, and it was not said at which card. */
+  readonly outcome: 'right' | 'missed' | 'unclear';
+  /** Of a missed one: what was heard instead, as an observation has it; null if unsaid. */
+  readonly heard: string | null;
+  /** The cards of the word, and where this one stands among them, from 0. */
+  readonly word: readonly string[];
+  readonly at: number;
+}
+
+/** Readings by card id, each list oldest first. */
+export type ReadingsByCard = ReadonlyMap<string, readonly CardReading[]>;
+
+/**
+ * What a reading says of each of its cards. Those before the one that broke
+ * went well; of those behind it nothing is known, so they are left out.
+ */
+export function cardReadings({
+  day,
+  cards,
+  right,
+  broke,
+  heard,
+}: Observation): readonly CardReading[] {
+  const end = right ? cards.length : (broke ?? (cards.length === 1 ? 1 : null));
+  return cards.flatMap((_, at): readonly CardReading[] => {
+    const where = { day, word: cards, at };
+    if (end === null) return [{ ...where, outcome: 'unclear', heard: null }];
+    if (at >= end) return [];
+    const isMissed = !right && at === end - 1;
+    return [{ ...where, outcome: isMissed ? 'missed' : 'right', heard: isMissed ? heard : null }];
+  });
+}
+
+/**
+ * What every child read alone, by child and card: with the whole class, with its
+ * group and in checks alike, for a child is one child. Linear in the observations.
+ */
+export function readingsByChild(
+  observations: readonly Observation[],
+  task: Observation['task'],
+): ReadonlyMap<string, ReadingsByCard> {
+  const byChild = new Map<string, Map<string, CardReading[]>>();
+  for (const observation of observations) {
+    const { child } = observation;
+    if (child === null || observation.task !== task) continue;
+    let byCard = byChild.get(child);
+    if (byCard === undefined) {
+      byCard = new Map();
+      byChild.set(child, byCard);
+    }
+    addReadings(byCard, observation);
+  }
+  return byChild;
+}
+
+/** What a group read, together and one by one, by card. */
+export function readingsOfGroup(
+  observations: readonly Observation[],
+  task: Observation['task'],
+  group: string,
+): ReadingsByCard {
+  const byCard = new Map<string, CardReading[]>();
+  for (const observation of observations) {
+    if (observation.task === task && observation.groups.includes(group)) {
+      addReadings(byCard, observation);
+    }
+  }
+  return byCard;
+}
+
+function addReadings(byCard: Map<string, CardReading[]>, observation: Observation): void {
+  for (const reading of cardReadings(observation)) {
+    const card = reading.word[reading.at] as string;
+    const list = byCard.get(card);
+    if (list === undefined) byCard.set(card, [reading]);
+    else insertByDay(list, reading);
+  }
+}
+
+/** Adds a reading in its place, which is nearly always the end; those of one day keep their order. */
+function insertByDay(list: CardReading[], reading: CardReading): void {
+  let end = list.length;
+  while (end > 0 && (list[end - 1] as CardReading).day > reading.day) end -= 1;
+  if (end === list.length) list.push(reading);
+  else list.splice(end, 0, reading);
+}

@@ -1,0 +1,33 @@
+import { correspondenceById, correspondencesByGrapheme } from '../../language/correspondences.ts';
+import { type SoundStyle, soundLabel } from '../../language/phonemes.ts';
+
+/**
+ * A card in a sentence: its letters, and what sets it apart where the same
+ * letters have another sound: `sh`, `short i`, `s as in nose`, `a_e`.
+ */
+export function cardSaid(id: string, style: SoundStyle): string {
+  const card = correspondenceById.get(id);
+  if (card === undefined) return id;
+  const { grapheme, kind, phonemes, keyword } = card;
+  if (kind === 'short-vowel' && grapheme.length === 1) return `short ${grapheme}`;
+  if (correspondencesByGrapheme.get(grapheme)?.[0]?.id === id) return grapheme;
+  return keyword === null
+    ? `${grapheme} ${soundLabel(phonemes, style)}`
+    : `${grapheme} as in ${keyword}`;
+}
+
+/** Things in a row, as they are said: `st`, `st and bl`, `st, bl and fl`. */
+export function listSaid(things: readonly string[]): string {
+  if (things.length < 2) return things.join('');
+  return `${things.slice(0, -1).join(', ')} and ${things.at(-1)}`;
+}
+
+/** Cards in a row, four at most by name: `st, bl, fl and 2 more`. */
+export function cardsSaid(ids: readonly string[], style: SoundStyle): string {
+  const named = ids.length > MOST_NAMED ? ids.slice(0, MOST_NAMED - 1) : ids;
+  const rest = ids.length - named.length;
+  const said = named.map((id) => cardSaid(id, style));
+  return listSaid(rest > 0 ? [...said, `${rest} more`] : said);
+}
+
+const MOST_NAMED = 4;

@@ -1,0 +1,79 @@
+import { isPhoneme, type Phoneme, type SoundStyle, soundLabel } from '../../language/phonemes.ts';
+import { cardsSaid, listSaid } from './card-said.ts';
+import type { ChildStory, Strength, Trouble } from './child-story.ts';
+import { familyName } from './families.ts';
+import type { SlipWay } from './slip-pattern.ts';
+
+/**
+ * The one sentence on a child, without its name, as a careful colleague would
+ * write it: ‘Reads short vowels surely; drops the second consonant in st, bl and
+ * fl: 7 of 12.’ Each number is one of the story's.
+ */
+export function storySaid(story: ChildStory, style: SoundStyle): string {
+  const { asked, others, beyond, strengths, troubles } = story;
+  if (asked === 0 && beyond.asked === 0) {
+    return story.stumbled
+      ? 'Stumbled in a word or more; it was not said at which card.'
+      : 'Nothing was noted of this child alone yet.';
+  }
+  const clauses = [
+    ...strengthsSaid(strengths),
+    ...troubles.map((trouble) => troubleSaid(trouble, style)),
+    ...(others > 0 ? [`${others} more ${others === 1 ? 'was' : 'were'} missed lately`] : []),
+    ...(troubles.length === 0 && strengths.length > 0 ? ['missed nothing lately'] : []),
+    ...(troubles.length === 0 && strengths.length === 0 && asked > 0 ? [plainSaid(story)] : []),
+    ...(beyond.asked > 0
+      ? [`beyond the group’s step, ${beyond.right} of ${beyond.asked} right`]
+      : []),
+  ];
+  return `${capital(clauses.join('; '))}.`;
+}
+
+function strengthsSaid(strengths: readonly Strength[]): readonly string[] {
+  const sure = strengths.filter(({ secure }) => secure > 0);
+  if (sure.length > 0) {
+    const names = sure.map(({ family, secure, taught }) =>
+      secure === taught ? familyName(family) : `${secure} of ${taught} ${familyName(family)}`,
+    );
+    return [`reads ${listSaid(names)} surely`];
+  }
+  return strengths.map(({ family, right, asked, read, taught }) => {
+    const some = read === taught ? '' : `${read} of ${taught} `;
+    return `reads ${some}${familyName(family)} right, ${right} of ${asked}`;
+  });
+}
+
+function troubleSaid({ way, sound, cards, times, asked }: Trouble, style: SoundStyle): string {
+  const said = cardsSaid(cards, style);
+  const what = way === 'says' ? `says ${soundSaid(sound, style)} for ${said}` : ways[way](said);
+  return `${what}: ${times} of ${asked}`;
+}
+
+const ways: Readonly<Record<Exclude<SlipWay, 'says'>, (cards: string) => string>> = {
+  'drops-second': (cards) => `drops the second consonant in ${cards}`,
+  'drops-first': (cards) => `drops the first consonant in ${cards}`,
+  'drops-one': (cards) => `leaves a sound out of ${cards}`,
+  'leaves-out-after': (cards) => `leaves out ${cards} after another consonant`,
+  'leaves-out': (cards) => `leaves out ${cards}`,
+  'letter-name': (cards) => `says the letter’s name for ${cards}`,
+  'added-vowel': (cards) => `adds a vowel to ${cards}`,
+  swapped: (cards) => `swaps the sounds around ${cards}`,
+  misses: (cards) => `misses ${cards}`,
+};
+
+/** Of a child that neither shines nor stumbles. */
+function plainSaid({ right, asked, cards }: ChildStory): string {
+  const count = `${cards} ${cards === 1 ? 'spelling' : 'spellings'}`;
+  return right === asked
+    ? `read ${count} alone so far, right each time; too few readings to say more`
+    : `read ${count} alone, right ${right} of ${asked} times; missed nothing lately`;
+}
+
+function soundSaid(sound: string | null, style: SoundStyle): string {
+  const sounds = (sound ?? '').split(' ').filter(isPhoneme) as readonly Phoneme[];
+  return soundLabel(sounds, style);
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
