@@ -22,6 +22,8 @@ const rooms = [
   'log',
   'warm-up',
   'learners',
+  'facts',
+  'story',
 ];
 
 /** @type {Rule[]} */

@@ -1,6 +1,8 @@
+import { classMap } from '../core/facts/class-map.ts';
+import { readingsIn } from '../core/facts/class-readings.ts';
+import { estimateWord, type MasteryWord } from '../core/facts/mastery-word.ts';
 import { PLACES } from '../core/language/correspondence.ts';
 import { HABITS } from '../core/language/taught.ts';
-import { classMap } from '../core/learners/class-map.ts';
 import { countConfusions } from '../core/learners/confusions.ts';
 import { type Day, makeDay, parseDay } from '../core/learners/day.ts';
 import {
@@ -10,17 +12,11 @@ import {
   type Who,
 } from '../core/learners/estimate.ts';
 import { parseEvidence } from '../core/learners/evidence-csv.ts';
-import { readingsIn } from '../core/learners/facts/class-readings.ts';
 import { historiesOf } from '../core/learners/history.ts';
 import { type Knowledge, knowledgeFrom } from '../core/learners/knowledge.ts';
-import {
-  estimateWord,
-  type MasteryWord,
-  PUBLISHED_THRESHOLDS,
-  type Thresholds,
-} from '../core/learners/mastery-word.ts';
 import type { Observation } from '../core/learners/observation.ts';
 import { scheduleOf } from '../core/learners/schedule.ts';
+import { PUBLISHED_THRESHOLDS, type Thresholds } from '../core/learners/thresholds.ts';
 import { readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';

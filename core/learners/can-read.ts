@@ -2,7 +2,7 @@ import type { Taught } from '../language/taught.ts';
 import type { Day } from './day.ts';
 import { estimateCard } from './estimate.ts';
 import type { Known } from './known.ts';
-import { PUBLISHED_THRESHOLDS } from './mastery-word.ts';
+import { PUBLISHED_THRESHOLDS } from './thresholds.ts';
 
 /**
  * What a child can be given to read alone: of what was taught, the cards that

@@ -16,10 +16,10 @@ import { estimateCard } from './estimate.ts';
 import { type DayOfCard, historiesOf } from './history.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Known } from './known.ts';
-import { PUBLISHED_THRESHOLDS, type Thresholds } from './mastery-word.ts';
 import type { Observation } from './observation.ts';
 import type { ReviewReason } from './review-reason.ts';
 import { scheduleOf } from './schedule.ts';
+import { PUBLISHED_THRESHOLDS, type Thresholds } from './thresholds.ts';
 
 /** What a plan is made from. */
 export interface ReviewSpec {

@@ -15,7 +15,7 @@
  * and nothing alike.
  */
 
-import { PUBLISHED_THRESHOLDS } from './mastery-word.ts';
+import { PUBLISHED_THRESHOLDS } from './thresholds.ts';
 
 /** A child, and its chance of reading each card rightly, 0 to 1; a card that is absent is not needed. */
 export interface ChildChances {

@@ -1,4 +1,4 @@
-import { MASTERY_WORDS, type MasteryWord } from '../../core/learners/mastery-word.ts';
+import { MASTERY_WORDS, type MasteryWord } from '../../core/facts/mastery-word.ts';
 
 /**
  * The sign of a word, told by its shape first and its colour second, so that it holds in grey:

@@ -1,7 +1,7 @@
 import { computed, signal } from '@preact/signals';
-import { classMap, type MapRow } from '../../core/learners/class-map.ts';
+import { classMap, type MapRow } from '../../core/facts/class-map.ts';
+import { readingsIn } from '../../core/facts/class-readings.ts';
 import type { Who } from '../../core/learners/estimate.ts';
-import { readingsIn } from '../../core/learners/facts/class-readings.ts';
 import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
 import { stepOf } from '../../core/sequence/step-of.ts';

@@ -1,4 +1,4 @@
-import type { MapCell } from '../../core/learners/class-map.ts';
+import type { MapCell } from '../../core/facts/class-map.ts';
 import { type Confusion, countConfusions } from '../../core/learners/confusions.ts';
 import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { groupOf } from '../../core/log/roster-changes.ts';

@@ -1,5 +1,5 @@
 import { check, type InferOutput, maxValue, minValue, number, object, pipe } from 'valibot';
-import { PUBLISHED_THRESHOLDS } from '../../core/learners/mastery-word.ts';
+import { PUBLISHED_THRESHOLDS } from '../../core/learners/thresholds.ts';
 import { remembered } from '../device/remembered.ts';
 
 const share = pipe(number(), minValue(0), maxValue(1));

@@ -1,4 +1,4 @@
-import type { MapCell } from '../../../core/learners/class-map.ts';
+import type { MapCell } from '../../../core/facts/class-map.ts';
 import type { ChildChances } from '../../../core/learners/suggest-groups.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { mapFor, taughtToChild } from '../../state/class-now.ts';

@@ -1,8 +1,8 @@
 import './child.css';
 import { useMemo } from 'preact/hooks';
+import type { MapCell } from '../../../core/facts/class-map.ts';
 import { PLACES } from '../../../core/language/correspondence.ts';
 import { HABITS } from '../../../core/language/taught.ts';
-import type { MapCell } from '../../../core/learners/class-map.ts';
 import { countConfusions } from '../../../core/learners/confusions.ts';
 import { makeDay } from '../../../core/learners/day.ts';
 import {

@@ -1,6 +1,6 @@
 import './class-map.css';
 import { useState } from 'preact/hooks';
-import type { MapCell, MapRow } from '../../../core/learners/class-map.ts';
+import type { MapCell, MapRow } from '../../../core/facts/class-map.ts';
 import type { Who } from '../../../core/learners/estimate.ts';
 import { Card } from '../../controls/card.tsx';
 import { Sign, SignKey } from '../../controls/sign.tsx';

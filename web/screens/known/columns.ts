@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { type MapRow, shakiest } from '../../../core/learners/class-map.ts';
+import { type MapRow, shakiest } from '../../../core/facts/class-map.ts';
 
 /** Which cards stand in the map. */
 export type Columns = 'latest' | 'shaky' | 'all';

@@ -1,5 +1,5 @@
 import './group.css';
-import type { MapRow } from '../../../core/learners/class-map.ts';
+import type { MapRow } from '../../../core/facts/class-map.ts';
 import { countConfusions } from '../../../core/learners/confusions.ts';
 import { needsOf } from '../../../core/learners/suggest-groups.ts';
 import { Card } from '../../controls/card.tsx';

@@ -1,4 +1,4 @@
-import type { Thresholds } from '../../../core/learners/mastery-word.ts';
+import type { Thresholds } from '../../../core/learners/thresholds.ts';
 
 /** Reads thresholds as they were typed, in percent; or what to write instead. */
 export function parseThresholds(

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { PUBLISHED_THRESHOLDS } from '../../../core/learners/mastery-word.ts';
+import { PUBLISHED_THRESHOLDS } from '../../../core/learners/thresholds.ts';
 import { thresholds } from '../../state/thresholds.ts';
 import { change } from '../../state/undo.ts';
 import { parseThresholds } from './parse-thresholds.ts';

@@ -1,5 +1,5 @@
-import { countWords, type MapRow } from '../../../core/learners/class-map.ts';
-import { MASTERY_WORDS } from '../../../core/learners/mastery-word.ts';
+import { countWords, type MapRow } from '../../../core/facts/class-map.ts';
+import { MASTERY_WORDS } from '../../../core/facts/mastery-word.ts';
 import { Sign } from '../../controls/sign.tsx';
 
 /** How many cards there are of each word, beside its sign. */

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { countWords } from '../../../core/learners/class-map.ts';
+import { countWords } from '../../../core/facts/class-map.ts';
 import { checksOf } from '../../../core/log/check-record.ts';
 import { type Child, WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { countWords, type MapCell } from '../../../core/learners/class-map.ts';
+import { countWords, type MapCell } from '../../../core/facts/class-map.ts';
 import { checksOf } from '../../../core/log/check-record.ts';
 import type { CheckRecord, Child } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';

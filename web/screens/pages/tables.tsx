@@ -1,8 +1,4 @@
-import {
-  CLASS_TABLES,
-  type ClassTable,
-  makeClassTable,
-} from '../../../core/learners/class-tables.ts';
+import { CLASS_TABLES, type ClassTable, makeClassTable } from '../../../core/facts/class-tables.ts';
 import { saveText } from '../../device/save-text.ts';
 import { today } from '../../state/day.ts';
 import { knowledge, modelDay, observations } from '../../state/knowledge.ts';

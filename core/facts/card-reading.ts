@@ -1,5 +1,5 @@
-import type { Day } from '../day.ts';
-import type { Observation } from '../observation.ts';
+import type { Day } from '../learners/day.ts';
+import type { Observation } from '../learners/observation.ts';
 
 /** One card as it was read in one word, or alone. */
 export interface CardReading {

@@ -1,4 +1,4 @@
-import { isPhoneme, type Phoneme, type SoundStyle, soundLabel } from '../../language/phonemes.ts';
+import { isPhoneme, type Phoneme, type SoundStyle, soundLabel } from '../language/phonemes.ts';
 import { cardsSaid, listSaid } from './card-said.ts';
 import type { ChildStory, Strength, Trouble } from './child-story.ts';
 import { familyName } from './families.ts';

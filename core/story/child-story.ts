@@ -1,5 +1,5 @@
-import type { MapCell } from '../class-map.ts';
 import { missedLast } from '../facts/card-facts.ts';
+import type { MapCell } from '../facts/class-map.ts';
 import { type Family, familyOf } from './families.ts';
 import { type SlipPattern, slipPattern } from './slip-pattern.ts';
 

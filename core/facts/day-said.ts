@@ -1,4 +1,4 @@
-import { type Day, makeDay, weekdayOf } from './day.ts';
+import { type Day, makeDay, weekdayOf } from '../learners/day.ts';
 
 /** A day as it stands in a sentence: `November 24`. */
 export function daySaid(day: Day): string {

@@ -11,6 +11,11 @@
 import { type RowRule, scoreCheck } from '../checks/score-check.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { makeSounds } from '../language/phonemes.ts';
+import { type Day, makeDay } from '../learners/day.ts';
+import { historiesOf } from '../learners/history.ts';
+import type { Known } from '../learners/known.ts';
+import type { Observation } from '../learners/observation.ts';
+import type { Thresholds } from '../learners/thresholds.ts';
 import { readingOf } from '../log/check-record.ts';
 import { type Child, type ClassState, WHOLE_CLASS } from '../log/class-state.ts';
 import { childrenOf } from '../log/roster.ts';
@@ -20,12 +25,7 @@ import { SEQUENCE } from '../sequence/built-in.ts';
 import { writeCsv } from '../sequence/csv-records.ts';
 import { taughtOf } from '../sequence/progress.ts';
 import { classMap } from './class-map.ts';
-import { type Day, makeDay } from './day.ts';
-import { readingsIn } from './facts/class-readings.ts';
-import { historiesOf } from './history.ts';
-import type { Known } from './known.ts';
-import type { Thresholds } from './mastery-word.ts';
-import type { Observation } from './observation.ts';
+import { readingsIn } from './class-readings.ts';
 
 /** The tables, and what stands in each column. */
 export const CLASS_TABLES = {

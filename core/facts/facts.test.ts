@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { scriptedReadings } from '../../../test/scripted-readings.ts';
-import type { Observation } from '../observation.ts';
+import { scriptedReadings } from '../../test/scripted-readings.ts';
+import type { Observation } from '../learners/observation.ts';
 import { type CardFacts, cardFacts, LATELY_DAYS } from './card-facts.ts';
 import { cardReadings, readingsByChild, readingsOfGroup } from './card-reading.ts';
 import { cardsOfChild } from './cards-of-child.ts';

@@ -1,5 +1,5 @@
-import type { Who } from '../estimate.ts';
-import type { Observation } from '../observation.ts';
+import type { Who } from '../learners/estimate.ts';
+import type { Observation } from '../learners/observation.ts';
 import { type ReadingsByCard, readingsByChild, readingsOfGroup } from './card-reading.ts';
 
 /** What a class read, of one skill: by child, and by group. */

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { Who } from '../learners/estimate.ts';
+import { knowledgeFrom } from '../learners/knowledge.ts';
+import type { Observation } from '../learners/observation.ts';
+import { PUBLISHED_THRESHOLDS } from '../learners/thresholds.ts';
 import { classMap, countWords, shakiest } from './class-map.ts';
-import type { Who } from './estimate.ts';
-import { readingsIn } from './facts/class-readings.ts';
-import { knowledgeFrom } from './knowledge.ts';
-import { PUBLISHED_THRESHOLDS } from './mastery-word.ts';
-import type { Observation } from './observation.ts';
+import { readingsIn } from './class-readings.ts';
 
 const DAY = 20_000;
 

@@ -1,9 +1,10 @@
-import type { Day } from './day.ts';
-import { type Estimate, estimateCard, type Who } from './estimate.ts';
-import { type CardFacts, cardFacts, LATELY_DAYS, missedLast } from './facts/card-facts.ts';
-import type { ClassReadings } from './facts/class-readings.ts';
-import type { Known } from './known.ts';
-import { MASTERY_WORDS, type MasteryWord, masteryWord, type Thresholds } from './mastery-word.ts';
+import type { Day } from '../learners/day.ts';
+import { type Estimate, estimateCard, type Who } from '../learners/estimate.ts';
+import type { Known } from '../learners/known.ts';
+import type { Thresholds } from '../learners/thresholds.ts';
+import { type CardFacts, cardFacts, LATELY_DAYS, missedLast } from './card-facts.ts';
+import type { ClassReadings } from './class-readings.ts';
+import { MASTERY_WORDS, type MasteryWord, masteryWord } from './mastery-word.ts';
 
 /** One card of someone: what was seen of it, what is estimated from all that was seen, and the word for both. */
 export interface MapCell {

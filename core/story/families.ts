@@ -1,5 +1,5 @@
-import type { Kind } from '../../language/correspondence.ts';
-import { correspondenceById } from '../../language/correspondences.ts';
+import type { Kind } from '../language/correspondence.ts';
+import { correspondenceById } from '../language/correspondences.ts';
 
 /** Cards that are spoken of together, and what they are called then. */
 const FAMILIES = {

@@ -1,6 +1,6 @@
-import { correspondenceById } from '../../language/correspondences.ts';
-import { isPhoneme } from '../../language/phonemes.ts';
 import type { CardReading } from '../facts/card-reading.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import { isPhoneme } from '../language/phonemes.ts';
 
 /** In which way a card goes wrong; those of one way make one clause of a sentence. */
 export const SLIP_WAYS = [

@@ -1,5 +1,5 @@
-import { correspondenceById } from '../../language/correspondences.ts';
-import { isPhoneme, type SoundStyle, soundLabel } from '../../language/phonemes.ts';
+import { correspondenceById } from '../language/correspondences.ts';
+import { isPhoneme, type SoundStyle, soundLabel } from '../language/phonemes.ts';
 import type { CardFacts, HeardInstead } from './card-facts.ts';
 import type { CardReading } from './card-reading.ts';
 
@@ -42,7 +42,7 @@ export function timesSaid(count: number): string {
 function droppedLetter(heard: string, id: string): string | null {
   const card = correspondenceById.get(id);
   if (card?.kind !== 'cluster' || card.phonemes.length !== 2) return null;
-  const kept = card.phonemes.findIndex((sound) => sound === heard);
+  const kept = (card.phonemes as readonly string[]).indexOf(heard);
   const part = kept < 0 ? undefined : card.parts[1 - kept];
   return part === undefined ? null : part.slice(0, part.indexOf('='));
 }

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readFixture } from '../../test/fixture.ts';
-import { cardFacts } from './facts/card-facts.ts';
-import type { CardReading } from './facts/card-reading.ts';
-import { estimateWord, MASTERY_WORDS, masteryWord, PUBLISHED_THRESHOLDS } from './mastery-word.ts';
+import { PUBLISHED_THRESHOLDS } from '../learners/thresholds.ts';
+import { cardFacts } from './card-facts.ts';
+import type { CardReading } from './card-reading.ts';
+import { estimateWord, MASTERY_WORDS, masteryWord } from './mastery-word.ts';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 const outcomes = fc.array(fc.constantFrom<CardReading['outcome']>('right', 'missed', 'unclear'), {

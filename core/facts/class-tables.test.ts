@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_FORM } from '../../test/arbitrary-events.ts';
 import { classYear } from '../../test/class-year.ts';
+import { parseDay } from '../learners/day.ts';
+import { parseEvidence } from '../learners/evidence-csv.ts';
+import { observationsOf } from '../learners/evidence-from-log.ts';
+import { knowledgeFrom } from '../learners/knowledge.ts';
+import type { Observation } from '../learners/observation.ts';
+import { PUBLISHED_THRESHOLDS } from '../learners/thresholds.ts';
 import type { ClassState } from '../log/class-state.ts';
 import type { EventSpec } from '../log/event.ts';
 import { replay } from '../log/replay.ts';
@@ -8,12 +14,6 @@ import { SEQUENCE } from '../sequence/built-in.ts';
 import { readCsv } from '../sequence/csv-records.ts';
 import { taughtUpTo } from '../sequence/teach.ts';
 import { CLASS_TABLES, type ClassTable, makeClassTable } from './class-tables.ts';
-import { parseDay } from './day.ts';
-import { parseEvidence } from './evidence-csv.ts';
-import { observationsOf } from './evidence-from-log.ts';
-import { knowledgeFrom } from './knowledge.ts';
-import { PUBLISHED_THRESHOLDS } from './mastery-word.ts';
-import type { Observation } from './observation.ts';
 
 const day = parseDay('2027-07-01') ?? 0;
 

@@ -1,5 +1,5 @@
-import { daySaid } from '../day-said.ts';
 import { type CardFacts, missedLast } from './card-facts.ts';
+import { daySaid } from './day-said.ts';
 
 /**
  * What was seen of a card, before anything is estimated: ‘Missed 2 of the last

@@ -1,4 +1,4 @@
-import type { Day } from '../day.ts';
+import type { Day } from '../learners/day.ts';
 import type { CardReading, ReadingsByCard } from './card-reading.ts';
 
 /** What was heard instead of a card, and how often. */

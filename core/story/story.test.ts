@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { scriptedReadings } from '../../../test/scripted-readings.ts';
-import type { MapCell } from '../class-map.ts';
+import { scriptedReadings } from '../../test/scripted-readings.ts';
 import { cardFacts, LATELY_DAYS } from '../facts/card-facts.ts';
 import { readingsByChild } from '../facts/card-reading.ts';
 import { cardsOfChild } from '../facts/cards-of-child.ts';
-import { masteryWord } from '../mastery-word.ts';
-import type { Observation } from '../observation.ts';
+import type { MapCell } from '../facts/class-map.ts';
+import { masteryWord } from '../facts/mastery-word.ts';
+import type { Observation } from '../learners/observation.ts';
 import { type ChildStory, childStory } from './child-story.ts';
 import { storySaid } from './story-said.ts';
 

@@ -1,5 +1,5 @@
-import { correspondenceById, correspondencesByGrapheme } from '../../language/correspondences.ts';
-import { type SoundStyle, soundLabel } from '../../language/phonemes.ts';
+import { correspondenceById, correspondencesByGrapheme } from '../language/correspondences.ts';
+import { type SoundStyle, soundLabel } from '../language/phonemes.ts';
 
 /**
  * A card in a sentence: its letters, and what sets it apart where the same
