@@ -1,5 +1,5 @@
 import type { Day } from '../learners/day.ts';
-import type { CardReading, ReadingsByCard } from './card-reading.ts';
+import type { CardReading } from './card-reading.ts';
 
 /** What was heard instead of a card, and how often. */
 export interface HeardInstead {
@@ -59,15 +59,6 @@ export function cardFacts(
     until: counted.at(-1)?.day ?? null,
     readings: counted,
   };
-}
-
-/** The facts of each of these cards, in their order. */
-export function factsOfCards(
-  cards: readonly string[],
-  byCard: ReadingsByCard | undefined,
-  since: Day,
-): ReadonlyMap<string, CardFacts> {
-  return new Map(cards.map((card) => [card, cardFacts(card, byCard?.get(card), since)]));
 }
 
 /** How many of the last three were missed. */

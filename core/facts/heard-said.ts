@@ -1,10 +1,9 @@
 import { correspondenceById } from '../language/correspondences.ts';
 import { isPhoneme, type SoundStyle, soundLabel } from '../language/phonemes.ts';
 import type { CardFacts, HeardInstead } from './card-facts.ts';
-import type { CardReading } from './card-reading.ts';
 
 /** What was heard instead of a card, in a few words: `said /ĭ/`, `left it out`, `left out l`. */
-export function heardSaid(heard: string, card: string, style: SoundStyle): string {
+function heardSaid(heard: string, card: string, style: SoundStyle): string {
   const fixed = said[heard];
   if (fixed !== undefined) return fixed;
   const sounds = heard.split(' ');
@@ -25,15 +24,8 @@ export function allHeardSaid(
     .join(', ');
 }
 
-/** A word as its letters: the silent e of a split card stands behind the last. */
-export function wordSaid({ word }: Pick<CardReading, 'word'>): string {
-  const graphemes = word.map((id) => id.slice(0, id.indexOf('=')));
-  const silent = graphemes.some((grapheme) => grapheme.endsWith('_e')) ? 'e' : '';
-  return graphemes.map((grapheme) => grapheme.replace('_e', '')).join('') + silent;
-}
-
 /** `once`, `twice`, `3 times`. */
-export function timesSaid(count: number): string {
+function timesSaid(count: number): string {
   if (count === 1) return 'once';
   return count === 2 ? 'twice' : `${count} times`;
 }

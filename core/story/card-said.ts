@@ -5,7 +5,7 @@ import { type SoundStyle, soundLabel } from '../language/phonemes.ts';
  * A card in a sentence: its letters, and what sets it apart where the same
  * letters have another sound: `sh`, `short i`, `s as in nose`, `a_e`.
  */
-export function cardSaid(id: string, style: SoundStyle): string {
+function cardSaid(id: string, style: SoundStyle): string {
   const card = correspondenceById.get(id);
   if (card === undefined) return id;
   const { grapheme, kind, phonemes, keyword } = card;
