@@ -5,11 +5,13 @@ import type { Amendment, DrillEvent, EventOf, LogEvent, Moment } from './event.t
 /**
  * Reads what came of a drill from its events in force, in their order. Null
  * while it is not known how it was begun: marks may come from another device
- * before the drill itself does. Begun twice, it is the drill that was first.
+ * before the drill itself does. Begun twice, it is the drill that was first; what
+ * is up and was noted a second time, as by two windows, came up once.
  */
 export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
   let begun: EventOf<'begun'> | null = null;
   let ended: DrillRecord['ended'] = null;
+  let up: Moment | null = null;
   const changes: EventOf<'replanned'>[] = [];
   const shown: Happening[] = [];
   const calls: DrillRecord['calls'][number][] = [];
@@ -17,15 +19,20 @@ export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
   const corrections: Happening[] = [];
   const amendments: Amendment[] = [];
   for (const event of events) {
-    if (event.kind === 'shown') shown.push(happeningOf(event));
-    else if (event.kind === 'corrected') corrections.push(happeningOf(event));
-    else if (event.kind === 'called') {
+    if (event.kind === 'shown') {
+      if (!isSameMoment(up, event.body)) shown.push(happeningOf(event));
+      up = event.body;
+    } else if (event.kind === 'corrected') {
+      corrections.push(happeningOf(event));
+      up = null;
+    } else if (event.kind === 'called') {
       calls.push({ ...happeningOf(event), child: event.body.child });
     } else if (event.kind === 'marked') {
       const { cards, broke, heard, child } = event.body;
       marks.push({ ...happeningOf(event), cards, broke, heard, child });
     } else if (event.kind === 'replanned') {
       changes.push(event);
+      up = null;
     } else if (event.kind === 'amended') amendments.push(event.body);
     else if (event.kind === 'ended') ended = { at: event.at, complete: event.body.complete };
     else begun ??= event;
@@ -59,6 +66,10 @@ export function planAt(
   at: number,
 ): Drill {
   return earlier.find(({ until }) => at < until)?.drill ?? drill;
+}
+
+function isSameMoment(one: Moment | null, other: Moment): boolean {
+  return one?.part === other.part && one.place === other.place;
 }
 
 function happeningOf({ id, at, body }: LogEvent & { readonly body: Moment }): Happening {

@@ -17,5 +17,6 @@ export interface Running {
   readonly asking: string | null;
   /** Grows with each act, in whichever window. */
   readonly count: number;
+  /** The window that leads and alone notes what was shown (lead.ts). */
   readonly by: string;
 }

@@ -1,33 +1,16 @@
-/**
- * Keeps the windows of one browser in step: each sends what it knows, and the
- * newest holds. A window that has just come asks, and the others answer.
- */
-export interface Link<State> {
-  /** Tells the others. */
-  send(state: State): void;
-  /** Asks the others what they know. */
-  ask(): void;
+/** Keeps the windows of one browser in touch. */
+export interface Link<Message> {
+  /** Tells all others. */
+  send(message: Message): void;
 }
 
-type Message<State> = { readonly kind: 'ask' } | { readonly kind: 'state'; readonly state: State };
-
-/**
- * A link on a channel of this name. `known` answers other windows that ask,
- * `onState` takes what they send. Where the browser has no channels, nothing is
- * sent and every window is on its own.
- */
-export function openLink<State>(
+/** A link on a channel of this name. Where the browser has no channels, every window is on its own. */
+export function openLink<Message>(
   name: string,
-  known: () => State | null,
-  onState: (state: State) => void,
-): Link<State> {
-  if (typeof BroadcastChannel === 'undefined') return { send() {}, ask() {} };
+  onMessage: (message: Message) => void,
+): Link<Message> {
+  if (typeof BroadcastChannel === 'undefined') return { send() {} };
   const channel = new BroadcastChannel(name);
-  const post = (message: Message<State>) => channel.postMessage(message);
-  channel.onmessage = ({ data }: MessageEvent<Message<State>>) => {
-    if (data.kind === 'state') return onState(data.state);
-    const state = known();
-    if (state !== null) post({ kind: 'state', state });
-  };
-  return { send: (state) => post({ kind: 'state', state }), ask: () => post({ kind: 'ask' }) };
+  channel.onmessage = ({ data }: MessageEvent<Message>) => onMessage(data);
+  return { send: (message) => channel.postMessage(message) };
 }

@@ -45,14 +45,10 @@ export function tellForgotten(classId: string): void {
   link.send(classId);
 }
 
-const link = openLink<string>(
-  'sweepline.forgotten',
-  () => null,
-  async (classId) => {
-    if (classState.peek().id === classId) await openLastClass();
-    await refreshClasses();
-  },
-);
+const link = openLink<string>('sweepline.forgotten', async (classId) => {
+  if (classState.peek().id === classId) await openLastClass();
+  await refreshClasses();
+});
 
 store.subscribe((events) => {
   if (events.some(isOfHead)) void refreshClasses();

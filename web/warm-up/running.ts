@@ -1,9 +1,8 @@
 /**
  * The warm-up that is being run, the same in every window of this browser: the
- * stage before the class, the desk before the teacher. Whatever is done in one
- * window is recorded by it and shown by all; the newest state holds, by its
- * count, and between equals by the window's name. What is done shows at once and
- * is noted after the next frame; a mark is noted at once.
+ * stage before the class, the desk before the teacher. One of them leads and
+ * notes what came of each act (core/warm-up/lead.ts). What is done shows at once
+ * and is noted after the next frame; a mark is noted at once, where it is made.
  */
 import { computed, signal } from '@preact/signals';
 import type { Drill } from '../../core/drills/drill.ts';
@@ -12,36 +11,36 @@ import type { EventSpec, LogEvent } from '../../core/log/event.ts';
 import { nextChildren } from '../../core/log/next-child.ts';
 import { drillsOf } from '../../core/log/recent.ts';
 import { makeRandom } from '../../core/random.ts';
+import { callNobody, type Lots, turnCalling } from '../../core/warm-up/calling.ts';
+import { type Deed, mannerOf } from '../../core/warm-up/deed.ts';
 import {
-  type Calling,
-  callAfter,
-  callNobody,
-  callOn,
-  callPresent,
-  type Lots,
-  turnCalling,
-} from '../../core/warm-up/calling.ts';
+  hear,
+  type Led,
+  leave,
+  type Noted,
+  perform as performIn,
+  type Step,
+  takeOver,
+} from '../../core/warm-up/lead.ts';
 import { type Moment, momentsOf } from '../../core/warm-up/moments.ts';
 import { beginningOf, changeOf, eventsBetween } from '../../core/warm-up/noted.ts';
 import type { Running } from '../../core/warm-up/run-state.ts';
 import {
   type Act,
-  act,
   type Blending,
   hiddenOf,
-  type Manner,
   type Standing,
   standingAt,
 } from '../../core/warm-up/standing.ts';
 import { takenUpAt } from '../../core/warm-up/taken-up.ts';
 import { afterPaint, catchUp } from '../device/after-paint.ts';
-import { openLink } from '../device/link.ts';
 import { newId } from '../device/log/ids.ts';
 import { present } from '../state/absent.ts';
 import { today } from '../state/day.ts';
 import { classState, group, record } from '../state/open-class.ts';
 import { freshSeed } from '../state/plan.ts';
 import { setSettings, settings } from '../state/settings.ts';
+import { getInTouch } from './in-touch.ts';
 
 /** The warm-up under way; null when there is none. */
 export const running = signal<Running | null>(null);
@@ -58,20 +57,25 @@ export const recordNow = computed<DrillRecord | null>(
   () => classState.value.drills.get(running.value?.drillId ?? '') ?? null,
 );
 
-const by = newId();
-const link = openLink<Running>(
-  'sweepline.warm-up',
-  () => running.peek(),
-  (state) => {
-    if (state.classId === classState.peek().id && isNewer(state, running.peek())) {
-      running.value = state;
-    }
+const me = newId();
+let waiting: Led['waiting'] = [];
+let patience: ReturnType<typeof setTimeout> | null = null;
+
+const inTouch = getInTouch({
+  name: 'sweepline.warm-up',
+  me,
+  newKey: newId,
+  known: () => running.peek(),
+  calledBefore,
+  onSaid(said) {
+    if (said.kind === 'state' && said.running.classId !== classState.peek().id) return;
+    take(hear(ledHere(), me, said, lots));
   },
-);
+});
 
 /** Asks the other windows for the warm-up under way. */
 export function askOthers(): void {
-  link.ask();
+  inTouch.ask();
 }
 
 /** Begins a warm-up from its first card. It is recorded once something of it is done. */
@@ -98,49 +102,24 @@ export const unfinished = computed<DrillRecord | null>(() => {
   return last && last.ended === null && last.day === today() && last.shown.length > 0 ? last : null;
 });
 
-/** How the warm-up is run. */
-function mannerOf({ blending, dictated }: Running): Manner {
-  return { moments: moments.value, blending, dictated: dictated.length };
-}
-
 /** How many cards of the row are still face down. */
 export function hiddenNow(now: Running): number {
-  return hiddenOf(now.standing, mannerOf(now));
+  return hiddenOf(now.standing, mannerOf(now, moments.value));
 }
 
-/** Does something, here and in the other windows, and records what came of it; false if nothing did. */
+/** Does something, here and in the other windows; false if nothing came of it. */
 export function perform(what: Act): boolean {
-  const now = running.peek();
-  if (!now) return false;
-  const standing = act(now.standing, what, mannerOf(now));
-  if (standing === now.standing) return false;
-  const calling = callAfter(now.calling, now.standing, standing, what, lots);
-  const moved = standing.at !== now.standing.at;
-  const next = { ...now, standing, calling, asking: moved ? null : now.asking };
-  put(next);
-  noteLater(now, next, what);
-  return true;
-}
-
-/** Calls on children from now on, or not; `calling` is what it is after that. */
-function changeCalling(change: (calling: Calling, at: number, lots: Lots) => Calling): void {
-  const now = running.peek();
-  if (!now) return;
-  const next = { ...now, calling: change(now.calling, now.standing.at, lots) };
-  if (next.calling === now.calling) return;
-  put(next);
-  setSettings({ calling: next.calling.on });
-  noteLater(now, next, 'next');
+  return doHere({ does: 'act', act: what });
 }
 
 /** Begins or stops calling on children. */
 export function setCalling(on: boolean): void {
-  changeCalling((calling, at) => turnCalling(calling, on, at, lots));
+  if (doHere({ does: 'calling', on })) setSettings({ calling: on });
 }
 
 /** Calls on this child for what is up. */
 export function callChild(child: string): void {
-  changeCalling((calling, at) => callOn(calling, child, at, lots));
+  if (doHere({ does: 'call', child })) setSettings({ calling: true });
 }
 
 /** Another child reads what is up. */
@@ -151,20 +130,18 @@ export function callAnother(): void {
 
 /** Goes by who is there, after somebody came or went. */
 export function callThoseThere(): void {
-  changeCalling((calling, at) => callPresent(calling, at, lots));
+  doHere({ does: 'present' });
 }
 
 /** Changes how rows are blended, in all windows, from now on. */
 export function setBlending(blending: Blending): void {
-  const now = running.peek();
   setSettings({ blending });
-  if (now && now.blending !== blending) put({ ...now, blending });
+  doHere({ does: 'blending', blending });
 }
 
 /** The words that can be dictated after the sounds. */
 export function setDictated(words: readonly string[]): void {
-  const now = running.peek();
-  if (now && now.dictated.join() !== words.join()) put({ ...now, dictated: words });
+  doHere({ does: 'dictated', words });
 }
 
 /** Records a mark at once, and asks what was heard instead. */
@@ -185,8 +162,7 @@ export function recordNowOf(now: Running, ...specs: readonly EventSpec[]): reado
 
 /** Asks what was heard instead at this mark, or nothing any more. */
 export function ask(mark: string | null): void {
-  const now = running.peek();
-  if (now && now.asking !== mark) put({ ...now, asking: mark });
+  doHere({ does: 'asking', mark });
 }
 
 /** Ends the warm-up before its end, or after it; it cannot be resumed then. */
@@ -194,6 +170,7 @@ export function finish(): void {
   catchUp();
   const now = running.peek();
   running.value = null;
+  waiting = [];
   const known = now && classState.peek().drills.get(now.drillId);
   if (known && !known.ended) {
     record({ kind: 'ended', body: { drillId: now.drillId, complete: false } });
@@ -217,16 +194,78 @@ const lots: Lots = {
 /** So many of the last calls are looked back at. */
 const CALLS_BACK = 400;
 
+/** The children called in other drills than this one, oldest first. */
+function calledBefore(drillId: string): readonly string[] {
+  const others = [...classState.peek().drills.values()].filter(({ id }) => id !== drillId);
+  return others.flatMap(({ calls }) => calls.map(({ child }) => child)).slice(-CALLS_BACK);
+}
+
+/** This window begins and so leads. */
 function begin(what: Pick<Running, 'drillId' | 'groupId' | 'drill'>, standing: Standing): void {
   const { blending, calling: on } = settings.peek();
   const before = [...classState.peek().drills.values()].flatMap(({ calls }) => calls);
   const calls = before.slice(-CALLS_BACK).map(({ child }) => child);
   const calling = turnCalling(callNobody(calls), on && standing.at === 0, standing.at, lots);
-  put({ ...what, standing, blending, calling, dictated: [], asking: null });
+  const begun: Running = {
+    ...what,
+    standing,
+    blending,
+    calling,
+    dictated: [],
+    asking: null,
+    classId: classState.peek().id,
+    count: (running.peek()?.count ?? 0) + 1,
+    by: me,
+  };
+  take({
+    led: { running: begun, waiting: [] },
+    say: [{ kind: 'state', running: begun, granted: null }],
+    note: [],
+  });
   if (on && standing.at > 0) setCalling(true);
 }
 
-function noteLater(before: Running, after: Running, what: Act): void {
+function ledHere(): Led | null {
+  const now = running.peek();
+  return now && { running: now, waiting };
+}
+
+function doHere(deed: Deed): boolean {
+  const led = ledHere();
+  const step = led && performIn(led, me, { id: newId(), deed }, lots, moments.peek());
+  take(step);
+  return step !== null;
+}
+
+/** Goes on from a step: shows it, tells the others, notes what is noted here. */
+function take(step: Step | null): void {
+  if (step === null) return;
+  const { led, say, note } = step;
+  waiting = led.waiting;
+  running.value = led.running;
+  for (const said of say) inTouch.say(said);
+  for (const noted of note) noteLater(noted);
+  if (patience !== null) clearTimeout(patience);
+  patience = waiting.length === 0 ? null : setTimeout(takeLead, PATIENCE);
+}
+
+/** So long a lead has to answer, in milliseconds. */
+const PATIENCE = 1000;
+
+function takeLead(): void {
+  const led = ledHere();
+  if (led) take(takeOver(led, me));
+}
+
+globalThis.addEventListener?.('pagehide', () => {
+  const led = ledHere();
+  if (led) for (const said of leave(led, me)) inTouch.say(said);
+});
+globalThis.addEventListener?.('pageshow', ({ persisted }) => {
+  if (persisted) askOthers();
+});
+
+function noteLater({ before, after, what }: Noted): void {
   afterPaint(() => {
     const known = classState.peek().drills.get(before.drillId);
     const events = eventsBetween(before, after, what, known);
@@ -234,20 +273,4 @@ function noteLater(before: Running, after: Running, what: Act): void {
       record(...(known ? [] : beginningOf(before, today(), what !== 'skip')), ...events);
     }
   });
-}
-
-function put(some: Omit<Running, 'classId' | 'count' | 'by'>): void {
-  const state: Running = {
-    ...some,
-    classId: classState.peek().id,
-    count: (running.peek()?.count ?? 0) + 1,
-    by,
-  };
-  link.send(state);
-  running.value = state;
-}
-
-function isNewer(one: Running, other: Running | null): boolean {
-  if (!other || one.count !== other.count) return one.count > (other?.count ?? -1);
-  return one.by > other.by;
 }

@@ -1,0 +1,78 @@
+/**
+ * What the windows tell each other of the warm-up, on the channel: its plan once, then after each act only
+ * where it stands. A window that has just come, or missed a plan, asks.
+ */
+import { NOBODY, type Said } from '../../core/warm-up/lead.ts';
+import type { Running } from '../../core/warm-up/run-state.ts';
+import { type Place, type Plan, placeOf, planFor, runningAt } from '../../core/warm-up/sent.ts';
+import { openLink } from '../device/link.ts';
+
+/** What the windows send. */
+type Message =
+  | { readonly kind: 'ask' }
+  | { readonly kind: 'plan'; readonly plan: Plan }
+  | { readonly kind: 'place'; readonly place: Place; readonly granted: string | null }
+  | Exclude<Said, { readonly kind: 'state' }>;
+
+/** What a window needs to be in touch. */
+export interface InTouchSpec {
+  readonly name: string;
+  /** This window. */
+  readonly me: string;
+  readonly newKey: () => string;
+  /** What is under way here. */
+  readonly known: () => Running | null;
+  /** The children called in other drills than this one, oldest first. */
+  readonly calledBefore: (drillId: string) => readonly string[];
+  readonly onSaid: (said: Said) => void;
+}
+
+/** Being in touch: `say` tells the others, `ask` asks them what is under way. */
+export interface InTouch {
+  say(said: Said): void;
+  ask(): void;
+}
+
+/** Begins to listen to the other windows. */
+export function getInTouch({
+  name,
+  me,
+  newKey,
+  known,
+  calledBefore,
+  onSaid,
+}: InTouchSpec): InTouch {
+  let plan: Plan | null = null;
+  let calls: readonly string[] = [];
+  const link = openLink<Message>(name, (message) => {
+    if (message.kind === 'wish') onSaid(message);
+    else if (message.kind === 'ask') tellAll();
+    else if (message.kind === 'plan') {
+      if (plan?.drillId !== message.plan.drillId) calls = calledBefore(message.plan.drillId);
+      plan = message.plan;
+    } else if (plan?.key === message.place.plan) {
+      const running = runningAt(plan, message.place, calls);
+      onSaid({ kind: 'state', running, granted: message.granted });
+    } else link.send({ kind: 'ask' });
+  });
+  return {
+    say(said) {
+      if (said.kind === 'wish') link.send(said);
+      else tell(said.running, said.granted, false);
+    },
+    ask: () => link.send({ kind: 'ask' }),
+  };
+
+  function tell(running: Running, granted: string | null, whole: boolean): void {
+    const before = plan;
+    plan = planFor(running, before, newKey());
+    if (whole || plan !== before) link.send({ kind: 'plan', plan });
+    link.send({ kind: 'place', place: placeOf(running, plan), granted });
+  }
+
+  /** The lead answers; where nobody leads, whoever is there. */
+  function tellAll(): void {
+    const running = known();
+    if (running && (running.by === me || running.by === NOBODY)) tell(running, null, true);
+  }
+}
