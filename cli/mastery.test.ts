@@ -95,7 +95,8 @@ describe('mastery', () => {
   });
 
   it('knows places, habits and confusions too', () => {
-    const file = fileOf(...badlyRead, '2026-03-20,Tariq,s-t-o-p,S T AA P,wrong,2,');
+    const stop = '2026-03-20,Tariq,s-t-o-p,S T AA P,wrong,2,';
+    const file = fileOf(...badlyRead, stop, '2026-03-20,Tariq,m-a-t,M AE T,right,,');
     const now = ['--evidence', file, '--now', '2026-03-21', '--json'];
     const places = JSON.parse(mastery([...now, '--by', 'place']));
     expect(places.map(({ id }: { id: string }) => id)).toEqual(['beginning', 'middle', 'ending']);

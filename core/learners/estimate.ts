@@ -1,10 +1,12 @@
 import type { Place } from '../language/correspondence.ts';
 import type { Habit } from '../language/taught.ts';
+import { type Answer, answer } from './belief/answer.ts';
+import type { Reader } from './belief/book.ts';
+import { middling } from './belief/middling.ts';
+import { LAST, TOLD } from './belief/pair.ts';
+import { contextNumber } from './belief/spots.ts';
 import type { Day } from './day.ts';
-import type { Known, Person } from './known.ts';
-import { contextNumber } from './spots.ts';
-import { chanceOf, lossOf, reached, type Strength } from './strength.ts';
-import type { Row } from './strength-table.ts';
+import type { Known } from './known.ts';
 import { usualPlace } from './word-parts.ts';
 
 /** How likely something is read rightly on a day, and how sure that is. */
@@ -29,7 +31,8 @@ export interface Who {
 /**
  * A card, where it usually stands in a word or in the place that is asked for,
  * on a day not before the last reading. For a child or group that never met it,
- * what is known of the others stands in, with an interval to match.
+ * what is known of the others stands in, with an interval to match. Of a group it is
+ * what its children come to on average, or, before one of them read alone, its choir.
  */
 export function estimateCard(
   known: Known,
@@ -38,8 +41,53 @@ export function estimateCard(
   day: Day,
   place: Place = usualPlace(card),
 ): Estimate {
-  const { alone, shared, own } = partsOfCard(known, who, card, day, place);
-  return estimateOf(known, [...alone, ...shared], own);
+  if (who.of === 'group') return estimateGroup(known, who.id, card, day, place);
+  const reader = known.book.children.get(who.id) ?? null;
+  const { p, low, high } = answerOf(known, reader, card, day, place, true);
+  return { p, low, high, ...toldOf(known, reader, card) };
+}
+
+/** The chance alone of `estimateCard`, in a third of its time. */
+export function chanceOfCard(known: Known, who: Who, card: string, day: Day): number {
+  const place = usualPlace(card);
+  const readers = readersOf(known, who);
+  let sum = 0;
+  for (const reader of readers) sum += answerOf(known, reader, card, day, place, false).p;
+  return sum / readers.length;
+}
+
+/** The readers whose mean stands for a child or group: never none, null for one who never read. */
+function readersOf({ book }: Known, { of, id }: Who): readonly (Reader | null)[] {
+  if (of === 'child') return [book.children.get(id) ?? null];
+  const children = [...book.children.values()].filter(({ groups }) => groups.includes(id));
+  return children.length > 0 ? children : [book.groups.get(id)?.choir ?? null];
+}
+
+/**
+ * The mean of a group's children. What an interval owes to the card errs to one side in all of them,
+ * the rest to either side: the first adds up as it is, the second by its squares.
+ */
+function estimateGroup(known: Known, id: string, card: string, day: Day, place: Place): Estimate {
+  const readers = readersOf(known, { of: 'group', id });
+  const choir = known.book.groups.get(id)?.choir ?? null;
+  const sides = makeSides();
+  let sum = 0;
+  let n = 0;
+  let last: Day | null = null;
+  for (const reader of new Set([...readers, choir])) {
+    const told = toldOf(known, reader, card);
+    n += told.n;
+    if (told.last !== null && (last === null || told.last > last)) last = told.last;
+  }
+  for (const reader of readers) {
+    const given = answerOf(known, reader, card, day, place, true);
+    sum += given.p;
+    addReach(sides, given, given.ofCard);
+  }
+  const p = sum / readers.length;
+  const low = Math.max(0, p - reachOf(sides.below) / readers.length);
+  const high = Math.min(1, p + reachOf(sides.above) / readers.length);
+  return { p, low, high, n, last };
 }
 
 /** How many of some cards are read rightly on a day, and how sure that is. */
@@ -67,138 +115,92 @@ export function estimateCount(
 ): CountEstimate {
   let met = 0;
   let sum = 0;
-  const below = { together: 0, alone: 0 };
-  const above = { together: 0, alone: 0 };
+  const sides = makeSides();
   for (const card of cards) {
-    const { alone, shared, own } = partsOfCard(known, who, card, day, usualPlace(card));
-    const parts = [...alone, ...shared];
-    const { p, low, high, n } = estimateOf(known, parts, own);
+    const { p, low, high, n } = estimateCard(known, who, card, day);
     if (n === 0) continue;
     met += 1;
     sum += p;
-    const shareShared = varianceOf(shared) / varianceOf(parts);
-    for (const [reach, side] of [
-      [p - low, below],
-      [high - p, above],
-    ] as const) {
-      side.together += reach * Math.sqrt(shareShared);
-      side.alone += reach ** 2 * (1 - shareShared);
-    }
+    addReach(sides, { p, low, high }, ofReaderIn(known, who, card, day));
   }
-  const reachOf = ({ together, alone }: typeof below) => Math.sqrt(together ** 2 + alone);
-  return { met, known: sum, low: sum - reachOf(below), high: sum + reachOf(above) };
+  return {
+    met,
+    known: sum,
+    low: Math.max(0, sum - reachOf(sides.below)),
+    high: Math.min(met, sum + reachOf(sides.above)),
+  };
 }
 
-/** What a card's strength is made of: what it shares with other cards, and what not. */
-function partsOfCard(known: Known, who: Who, card: string, day: Day, place: Place) {
-  const { settings, cards } = known;
-  const person = personOf(known, who);
-  const group = who.of === 'group' ? person : person?.home;
-  const number = known.cardNumber.get(card) ?? -1;
-  const ofGroup = known.strengthAt(group?.cards[number]);
-  const own = known.strengthAt(person?.cards[number]);
-  const alone = [
-    known.strengthAt(cards[number]) ?? { mean: settings.start, variance: settings.cardSpread },
-    drifted(ofGroup, settings.groupSpread, settings.groupDrift, day),
-  ];
-  const shared = [placePart(known, person, place)];
-  if (who.of === 'child') {
-    alone.push(drifted(own, settings.ownSpread, settings.ownDrift, day));
-    shared.push(abilityPart(known, person));
+/** How much of a card's variance is the reader's, in all cards alike. */
+function ofReaderIn(known: Known, who: Who, card: string, day: Day): number {
+  const shares = readersOf(known, who).map(
+    (reader) => answerOf(known, reader, card, day, usualPlace(card), false).ofReader,
+  );
+  return shares.reduce((sum, share) => sum + share, 0) / shares.length;
+}
+
+/** How far intervals reach to either side, in all of several alike and of each alone. */
+interface Reach {
+  together: number;
+  alone: number;
+}
+
+function makeSides(): { readonly below: Reach; readonly above: Reach } {
+  return { below: { together: 0, alone: 0 }, above: { together: 0, alone: 0 } };
+}
+
+function addReach(
+  { below, above }: ReturnType<typeof makeSides>,
+  { p, low, high }: Pick<Estimate, 'p' | 'low' | 'high'>,
+  shared: number,
+): void {
+  for (const [reach, side] of [
+    [p - low, below],
+    [high - p, above],
+  ] as const) {
+    side.together += reach * Math.sqrt(shared);
+    side.alone += reach ** 2 * (1 - shared);
   }
-  const practised = [ofGroup, own].map((one) => one?.practised ?? Number.NEGATIVE_INFINITY);
-  const days = (ofGroup?.days ?? 0) + (who.of === 'child' ? (own?.days ?? 0) : 0);
-  const loss = lossOf(settings, day - Math.max(...practised), days);
-  shared.push({ mean: -loss, variance: (loss * settings.forgettingSpread) ** 2 });
-  return { alone, shared, own };
+}
+
+function reachOf({ together, alone }: Reach): number {
+  return Math.sqrt(together ** 2 + alone);
 }
 
 /** A card of middling strength for this child or group, standing in a place of a word. */
 export function estimatePlace(known: Known, who: Who, place: Place): Estimate {
-  const person = personOf(known, who);
-  const parts = [...middling(known, person), placePart(known, person, place)];
-  return estimateOf(known, parts, contextPart(known, person, place));
+  return { ...middling(known, readersOf(known, who), contextNumber(place)), last: null };
 }
 
 /** A card of middling strength for this child or group, where a habit is asked for. */
 export function estimateHabit(known: Known, who: Who, habit: Habit): Estimate {
-  const { settings } = known;
-  const person = personOf(known, who);
-  const own = contextPart(known, person, habit);
-  const parts = [
-    ...middling(known, person),
-    own ?? { mean: settings.habit, variance: settings.habitSpread },
-  ];
-  return estimateOf(known, parts, own);
+  return { ...middling(known, readersOf(known, who), contextNumber(habit)), last: null };
 }
 
-/** A normal belief about one part of a strength. */
-type Part = Pick<Strength, 'mean' | 'variance'>;
-
-/** 5 of 100 lie beyond this many standard deviations of a normal distribution, on either side. */
-const DEVIATIONS = 1.6449;
-
-function estimateOf({ settings }: Known, parts: readonly Part[], own?: Strength): Estimate {
-  const mean = parts.reduce((sum, part) => sum + part.mean, 0);
-  const variance = varianceOf(parts);
-  const reach = DEVIATIONS * settings.widening * Math.sqrt(variance);
-  const low = reached(settings, mean - reach);
-  const high = reached(settings, mean + reach);
-  return {
-    p: Math.min(high, Math.max(low, chanceOf(settings, mean, variance))),
-    low,
-    high,
-    n: own?.told ?? 0,
-    last: own && Number.isFinite(own.practised) ? own.practised : null,
-  };
-}
-
-function varianceOf(parts: readonly Part[]): number {
-  return parts.reduce((sum, part) => sum + part.variance, 0);
-}
-
-/** What the cards of a child or group come to on average, and the child itself. */
-function middling(known: Known, person: Person | undefined): readonly Part[] {
-  const { settings, cards } = known;
-  const meanIn = (row: Row | undefined) => known.strengthAt(row)?.mean ?? 0;
-  const met = person?.cards.flatMap((own, number) => {
-    if (own === undefined) return [];
-    return meanIn(cards[number]) + meanIn(own) + meanIn(person.home?.cards[number]);
-  });
-  const mean =
-    met === undefined || met.length === 0
-      ? settings.start
-      : met.reduce((sum, one) => sum + one, 0) / met.length;
-  const ability = known.strengthAt(person?.ability);
-  return [{ mean, variance: 0 }, ...(ability ? [ability] : [])];
-}
-
-function placePart(known: Known, person: Person | undefined, place: Place): Part {
-  const { places, placeSpread } = known.settings;
-  return contextPart(known, person, place) ?? { mean: places[place], variance: placeSpread };
-}
-
-function abilityPart(known: Known, person: Person | undefined): Part {
-  return known.strengthAt(person?.ability) ?? { mean: 0, variance: known.settings.childSpread };
-}
-
-/** What is known of a place or habit in a child or group; undefined before any reading with it. */
-function contextPart(
+function answerOf(
   known: Known,
-  person: Person | undefined,
-  of: Place | Habit,
-): Strength | undefined {
-  return known.strengthAt(person?.contexts[contextNumber(of)]);
+  reader: Reader | null,
+  card: string,
+  day: Day,
+  place: Place,
+  isWide: boolean,
+): Answer {
+  const { book, marking } = known;
+  const context = contextNumber(place);
+  const number = book.cardNumber.get(card) ?? -1;
+  return answer({ book, marking, fit: known.fit(), reader, card: number, context, day }, isWide);
 }
 
-/** A strength with the drift of the days since it was last looked at; its spread if unknown. */
-function drifted(strength: Strength | undefined, spread: number, drift: number, day: Day): Part {
-  if (strength === undefined) return { mean: 0, variance: spread };
-  const { mean, variance } = strength;
-  const grown = variance + drift * Math.max(0, day - strength.day);
-  return { mean, variance: Math.min(Math.max(spread, variance), grown) };
-}
-
-function personOf(known: Known, { of, id }: Who): Person | undefined {
-  return of === 'child' ? known.children.get(id) : known.groups.get(id);
+function toldOf(
+  { book }: Known,
+  reader: Reader | null,
+  card: string,
+): Pick<Estimate, 'n' | 'last'> {
+  const pair = reader === null ? -1 : reader.pairs.at(book.cardNumber.get(card) ?? -1);
+  if (pair < 0) return { n: 0, last: null };
+  const last = book.pairs.numbers[pair + LAST] as number;
+  return {
+    n: book.pairs.numbers[pair + TOLD] as number,
+    last: Number.isFinite(last) ? last : null,
+  };
 }

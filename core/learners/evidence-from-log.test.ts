@@ -123,8 +123,8 @@ describe('what a drill has shown', () => {
     const marked = [...state.drills.values()].flatMap(({ marks }) => marks);
     const wrong = observations.filter(({ right }) => !right);
     expect(wrong).toHaveLength(marked.length);
-    expect(read.children.size).toBe(new Set(marked.map((one) => one.child)).size);
-    expect(read.groups.size).toBe(4);
+    expect(read.book.children.size).toBe(new Set(marked.map((one) => one.child)).size);
+    expect(read.book.groups.size).toBe(4);
   });
 });
 
@@ -162,9 +162,9 @@ describe('what a short check has shown', () => {
     };
     const [mip, shab] = SMALL_FORM.items.map(({ cards }) => cards);
     expect(observed({})).toEqual([
-      { ...own, cards: mip, right: false, broke: 2, heard: 'EH' },
-      { ...own, cards: shab, right: true, broke: null, heard: null },
-      { ...own, cards: mip, right: false, broke: null, heard: null },
+      { ...own, from: 'check', cards: mip, right: false, broke: 2, heard: 'EH' },
+      { ...own, from: 'check', cards: shab, right: true, broke: null, heard: null },
+      { ...own, from: 'check', cards: mip, right: false, broke: null, heard: null },
     ]);
   });
 

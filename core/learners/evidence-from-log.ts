@@ -54,6 +54,7 @@ function addObservations(list: Observation[], record: DrillRecord, groups: Group
         right: mark === undefined,
         broke: mark?.broke ?? null,
         heard: mark?.heard ? makeHeard(mark.heard) : null,
+        ...(child !== null && child !== evidence.child ? { from: 'mistake' } : {}),
       });
     }
   }
@@ -82,6 +83,7 @@ function addReadings(list: Observation[], record: CheckRecord, groups: Groups): 
       right,
       broke: right ? null : (first?.card ?? null),
       heard: !right && first?.heard ? makeHeard(first.heard) : null,
+      from: 'check',
     });
   });
 }

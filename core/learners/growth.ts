@@ -1,3 +1,4 @@
+import { markingOf } from './belief/marking.ts';
 import type { Day } from './day.ts';
 import { type CountEstimate, estimateCount, type Who } from './estimate.ts';
 import { isOf } from './history.ts';
@@ -29,7 +30,7 @@ export function growthOf(
     .toSorted((one, other) => one.day - other.day);
   const first = own.find((one) => isOf(one, who) && one.cards.some((id) => cards.includes(id)));
   if (first === undefined) return [];
-  const tracker = startTracker();
+  const tracker = startTracker(markingOf(own, task));
   const points: GrowthPoint[] = [];
   let next = 0;
   for (const day of daysBetween(first.day, today)) {

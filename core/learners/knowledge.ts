@@ -1,7 +1,7 @@
+import { markingOf } from './belief/marking.ts';
 import type { Known } from './known.ts';
 import type { Observation } from './observation.ts';
 import { startTracker } from './tracker.ts';
-import { TRACKER_SETTINGS, type TrackerSettings } from './tracker-settings.ts';
 import { type WordParts, wordParts } from './word-parts.ts';
 
 /** What a class knows: reading from letters to sounds, and spelling from sounds to letters. */
@@ -15,12 +15,9 @@ export interface Knowledge {
  * same knowledge, but for the order of those of one day, which is kept.
  * Linear in their number; sixty thousand take a fraction of a second.
  */
-export function knowledgeFrom(
-  observations: readonly Observation[],
-  settings: TrackerSettings = TRACKER_SETTINGS,
-): Knowledge {
-  const read = startTracker(settings, wordParts);
-  const spell = startTracker(settings, loose);
+export function knowledgeFrom(observations: readonly Observation[]): Knowledge {
+  const read = startTracker(markingOf(observations, 'read'), wordParts);
+  const spell = startTracker(markingOf(observations, 'spell'), loose);
   for (const observation of inOrder(observations)) {
     (observation.task === 'read' ? read : spell).observe(observation);
   }

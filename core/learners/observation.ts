@@ -26,4 +26,10 @@ export interface Observation {
   readonly broke: number | null;
   /** What was heard for the card that broke: ARPABET sounds, or another kind of slip; null if unsaid. */
   readonly heard: string | null;
+  /**
+   * How the child came to read it, where that is known: in a short check, of which every word is marked,
+   * or named only because it went wrong while others read it. Absent for a child who was called on, and
+   * where it is not known.
+   */
+  readonly from?: 'check' | 'mistake';
 }

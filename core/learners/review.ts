@@ -12,10 +12,9 @@ import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { partsOf } from '../language/laid-syllable.ts';
 import type { Day } from './day.ts';
-import { estimateCard } from './estimate.ts';
+import { chanceOfCard } from './estimate.ts';
 import { type DayOfCard, historiesOf } from './history.ts';
 import type { Knowledge } from './knowledge.ts';
-import type { Known } from './known.ts';
 import type { Observation } from './observation.ts';
 import type { ReviewReason } from './review-reason.ts';
 import { scheduleOf } from './schedule.ts';
@@ -119,13 +118,12 @@ function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Can
   const histories = historiesOf(observations, task, { of: 'group', id: group });
   const newest = new Set(spec.newest);
   const back = new Set(spec.back);
-  const children = childrenIn(known, group);
   return [...new Set(spec.taught)]
     .flatMap((card): readonly Candidate[] => {
       const found = correspondenceById.get(card);
       if (!found) return [];
       const history = histories.get(card) ?? [];
-      const p = chanceIn(known, group, children, card, day);
+      const p = chanceOfCard(known, { of: 'group', id: group }, card, day);
       const schedule = scheduleOf(history);
       const first = history[0]?.day ?? (newest.has(card) ? day : Number.NEGATIVE_INFINITY);
       const late = schedule === null ? 1 : (day - schedule.due) / schedule.interval;
@@ -168,24 +166,6 @@ function reasonOf(
 
 /** What was missed longer ago than this is told by how shaky it is. */
 const MISSED_DAYS = 10;
-
-/** The group's children by name; what they may be expected to do says more than the group alone. */
-function childrenIn(known: Known, group: string): readonly string[] {
-  const home = known.groups.get(group);
-  return [...known.children].flatMap(([name, child]) => (child.home === home ? name : []));
-}
-
-function chanceIn(
-  known: Known,
-  group: string,
-  children: readonly string[],
-  card: string,
-  day: Day,
-): number {
-  if (children.length === 0) return estimateCard(known, { of: 'group', id: group }, card, day).p;
-  const chances = children.map((id) => estimateCard(known, { of: 'child', id }, card, day).p);
-  return chances.reduce((sum, p) => sum + p, 0) / chances.length;
-}
 
 /** New cards, what broke lately, then the neediest with vowels in balance, then some that go well. */
 function choose(

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { CHOIR } from './belief/numbers.ts';
 import { estimateCard, estimateHabit, estimatePlace } from './estimate.ts';
 import { knowledgeFrom } from './knowledge.ts';
 import type { Observation } from './observation.ts';
-import { TRACKER_SETTINGS } from './tracker-settings.ts';
 
 const mina = { of: 'child', id: 'Mina' } as const;
 const tariq = { of: 'child', id: 'Tariq' } as const;
@@ -137,7 +137,7 @@ describe('what is known of a card', () => {
     const moved = (child: string | null) => then(child, true).p - then(child, false).p;
     expect(moved(null)).toBeGreaterThan(0);
     expect(moved(null)).toBeLessThan(moved('Mina') / 2);
-    expect(TRACKER_SETTINGS.togetherWeight).toBe(0.5);
+    expect(CHOIR.weight).toBe(0.5);
   });
 
   it('does not change what is known of a card behind the one that broke', () => {
@@ -165,7 +165,11 @@ describe('what is known of a place or a habit', () => {
     times(10, { cards, right: false, broke });
 
   it('is low where words break', () => {
-    const { read } = knowledgeFrom([...broken(SHIP, 3), ...broken(['m=M', 'a=AE', 't=T'], 3)]);
+    const { read } = knowledgeFrom([
+      ...broken(SHIP, 3),
+      ...broken(['m=M', 'a=AE', 't=T'], 3),
+      ...times(1, { cards: ['n=N'] }),
+    ]);
     const ending = estimatePlace(read, mina, 'ending');
     expect(ending.p).toBeLessThan(estimatePlace(read, mina, 'beginning').p);
     expect(ending.n).toBe(20);

@@ -4,59 +4,61 @@
  * **Problem.** Each child reads each card only a few times in weeks. How likely
  * is it to read it rightly today, and how sure can one be?
  *
- * **Model.** How likely a card is read rightly is the logistic of a sum of strengths, each
- * a normal belief with a mean and a variance:
+ * **Model.** How likely a card is read rightly is the logistic of a strength,
  *
- *     the card in this class  +  the card in the group  +  the child  +  the card in the child
- *     +  the place in the word  +  its habits  −  what was forgotten
+ *     the child with the card  +  practice  −  what was forgotten  +  the place in the word, habits
+ *     +  how the child and the card have moved since
  *
- * below a ceiling, since what is known slips too;
- * so that a child of whom little is known is taken to be like the group, and a
- * group like others with that card: shrinkage. What is forgotten grows with the
- * logarithm of the days since practice, a power law of the odds (Wixted &
- * Ebbesen 1991), and more slowly the more days the card was practised on
- * (spacing: Cepeda et al. 2006). Strength grows with the logarithm of practice, a
- * power law too (Newell & Rosenbloom 1981); time adds variance.
+ * and of the first, which is a child's own, the *likelihood* is kept on a grid (belief/grid.ts): what
+ * its readings say, before any of what is usual is counted in. Time blurs it and, with a small chance,
+ * begins it anew (age.ts). What is usual, children and cards as crossed effects with their spreads, is
+ * fitted to the class when figures are asked for (fit.ts), so that in a class whose children differ by
+ * card a child's own readings count for more. A second belief, known or not, is mixed in as far as it
+ * forecasts better (known-or-not.ts). There is no ceiling and no floor.
  *
- * **Method.** Assumed-density filtering: after every reading one Newton step of
- * the log-likelihood in each strength, shared by variance, as an extended Kalman
- * filter does (Fahrmeir 1992); predictions integrate the uncertainty by MacKay's
- * approximation (1992). Blame within a word: blame.ts. A reading together moves
- * only what is common, and by a weight below 1. Strengths are taken to be independent, which they are not quite:
- * intervals are widened by a fitted factor.
+ * **Method.** A filter on a grid (Bucy & Senne 1971) for each child with each card. What is common to
+ * many pairs, places, practice, drift, takes one Newton step of the log-likelihood a reading, shared by
+ * variance, as an extended Kalman filter does (Fahrmeir 1992). Of a word that went wrong without it
+ * being said where, each card takes the exact likelihood given the forecasts of the others. A reading
+ * together counts half, and is that of a child apart, the choir.
  *
- * **Cost.** A few multiplications a card a reading, no pass over the past.
+ * **Cost.** A few loops over twenty numbers a card a reading, no pass over the past.
  *
- * **Rejected.** Bayesian knowledge tracing (no forgetting, no uncertainty of its
- * figures, nothing shared between cards or children; it is a baseline in the
- * tests); full Markov-chain Monte Carlo (exact, but seconds where a page has
- * milliseconds).
+ * **Rejected.** Normal beliefs with one spread for all (they could not see a pair that is unlike its
+ * child and card, and had to be widened by a fitted factor); Markov-chain Monte Carlo (exact, but
+ * seconds where a page has milliseconds).
  */
-import { HABITS } from '../language/taught.ts';
-import { type Blame, shareBlame } from './blame.ts';
-import type { Day } from './day.ts';
-import { type Known, openBook, type Person } from './known.ts';
-import type { Observation } from './observation.ts';
-import { cardOf, contextsOf, lowestOf, MOST_CARDS, openWords, type Spot } from './spots.ts';
 import {
-  chanceOf,
-  DAYS,
-  lossOf,
-  MEAN,
-  moveStrength,
-  PRACTISED,
-  practiseStrength,
-  slopeAt,
-  VARIANCE,
-} from './strength.ts';
-import type { Row } from './strength-table.ts';
-import { TRACKER_SETTINGS, type TrackerSettings } from './tracker-settings.ts';
+  COULD,
+  GROUP_DAYS,
+  GROUP_LAST,
+  GROUP_RIGHTS,
+  GROUP_TIMES,
+  HAPPENED,
+  openBook,
+  type Reader,
+} from './belief/book.ts';
+import { expectReading } from './belief/expect.ts';
+import { AVERAGES, CHANCE } from './belief/forecast.ts';
+import { guessOf, type KnownReading, learnKnown, slipOf } from './belief/known-or-not.ts';
+import { layReading, makeLaid } from './belief/lay.ts';
+import type { Marking } from './belief/marking.ts';
+import { CHOIR } from './belief/numbers.ts';
+import { readAmongMistakes, readInPart, readRightly, readWrongly } from './belief/outcome.ts';
+import { DAYS, LAST, TIMES, TOLD } from './belief/pair.ts';
+import { restlessOf } from './belief/restless.ts';
+import { endDay, moveCommon } from './belief/shifts.ts';
+import { cardOf, openWords } from './belief/spots.ts';
+import type { Fit } from './belief/usual.ts';
+import type { Day } from './day.ts';
+import { type Known, openKnown } from './known.ts';
+import type { Observation } from './observation.ts';
 import { type WordParts, wordParts } from './word-parts.ts';
 
 /** Follows readings, which must come in the order of their days. */
 export interface Tracker {
   readonly observe: (reading: Observation) => void;
-  /** The chance that each card of a reading is read rightly, from what was observed before it. */
+  /** The chance that each card of a reading is read rightly, from what was observed before its day and of these cards. */
   readonly expect: (reading: Observation) => readonly number[];
   /** What is known by now; it goes on changing with every reading. */
   readonly known: Known;
@@ -64,183 +66,186 @@ export interface Tracker {
 
 /** A tracker that has seen nothing yet; `partsOf` tells where the cards of a reading stand. */
 export function startTracker(
-  settings: TrackerSettings = TRACKER_SETTINGS,
+  marking: Marking = 'all',
   partsOf: (cards: readonly string[]) => WordParts = wordParts,
 ): Tracker {
-  const { known, table, numberOf, groupOf, childOf, strengthOf, contextOf } = openBook(settings);
-  const readWord = openWords(partsOf, numberOf);
-  const scratch = makeScratch();
+  const book = openBook();
+  const { known, changed } = openKnown(book, marking);
+  const readWord = openWords(partsOf, book.numberOf);
+  const laid = makeLaid();
+  const { averages } = laid;
+  /** Mutable on purpose: one for all readings. */
+  const told: KnownReading = { day: 0, right: true, weight: 1, chance: 0, slips: 0, guesses: 0 };
+  let today = Number.NaN;
+  /** What forecasts of a day go by: what was usual when it began. */
+  let fitOfDay: Fit | null = null;
 
-  return {
-    observe(reading) {
-      const count = readWord(reading.cards, scratch.spots);
-      if (reading.child === null) observeTogether(reading, count);
-      else observeAlone(reading, reading.child, count);
-    },
-    expect(reading) {
-      const count = readWord(reading.cards, scratch.spots);
-      const group = groupOf(reading.groups[0] as string);
-      const child = reading.child === null ? null : childOf(reading.child, group);
-      layAll(count, child, group, reading.day, null);
-      return [...scratch.chance.subarray(0, count)];
-    },
-    known,
-  };
+  return { observe, expect, known };
 
-  function observeAlone(reading: Observation, name: string, count: number): void {
-    const { day, groups: names, right, broke } = reading;
-    const { chance, blame } = scratch;
-    for (let at = 0; at < names.length; at++) {
-      const group = groupOf(names[at] as string);
-      const child = at === 0 ? childOf(name, group) : null;
-      // What a child reads tells of a second group through that group's own strengths alone.
-      layAll(count, child, group, day, at === 0 ? null : settings.childSpread + settings.ownSpread);
-      shareBlame(blame, count, chance, right, broke);
-      for (let spot = 0; spot < count; spot++) {
-        const well = blame.well[spot] as number;
-        const wrong = blame.wrong[spot] as number;
-        if (well + wrong === 0) continue;
-        const p = chance[spot] as number;
-        const slope = slopeAt(settings, p);
-        const certainty = ((well + wrong) * slope * slope) / (p * (1 - p));
-        move(spot, slope * (well / p - wrong / (1 - p)), certainty);
-      }
-      if (child !== null) practise(count, child, day, settings.ownGain);
+  function observe(reading: Observation): void {
+    const { day, child, groups, cards, right, broke } = reading;
+    if (day !== today) begin(day);
+    changed(day);
+    const count = readWord(cards, laid.spots);
+    if (child === null) {
+      if (marking !== 'mistakes-beside-class') readTogether(groups, count, day, right, broke);
+      if (right || marking !== 'mistakes-beside-class') practiseTogether(groups, count, day, right);
+      return;
     }
+    const reader = book.childOf(child, groups);
+    layReading(book, laid, count, reader, day, 1, marking);
+    if (marking === 'only-mistakes' && !right) readMistake(count, broke);
+    else readAlone(reader, count, day, right, broke);
+    practise(count, day);
   }
 
-  /**
-   * Many voices average out: where most can read a word it sounds right almost
-   * surely, where few can it sounds wrong. The log-odds of sounding right are
-   * those of one child reading all its cards rightly, sharpened.
-   */
-  function observeTogether(reading: Observation, count: number): void {
-    const { day, groups: names, right, broke } = reading;
-    const { sharpness, ease, togetherWeight } = settings;
-    const { chance } = scratch;
-    for (let at = 0; at < names.length; at++) {
-      const group = groupOf(names[at] as string);
-      layAll(count, null, group, day, at === 0 ? null : 0);
-      let all = 1;
-      for (let spot = 0; spot < count; spot++) all *= chance[spot] as number;
-      const sounds = 1 / (1 + Math.exp(-ease - sharpness * Math.log(all / (1 - all))));
-      for (let spot = 0; spot < count; spot++) {
-        if (broke !== null && spot !== broke - 1) continue;
-        const p = chance[spot] as number;
-        // How much the log-odds of the word, or of the card that broke, hang on this card.
-        const hangs = slopeAt(settings, p) / (p * (1 - (broke === null ? all : p)));
-        const gradient = sharpness * (right ? 1 - sounds : -sounds) * hangs;
-        const certainty = sharpness * sharpness * sounds * (1 - sounds) * hangs * hangs;
-        move(spot, togetherWeight * gradient, togetherWeight * certainty);
-      }
-      practise(count, group, day, settings.groupGain);
-    }
+  function expect(reading: Observation): readonly number[] {
+    const { day, child, groups, cards } = reading;
+    if (day !== today) begin(day);
+    const count = readWord(cards, laid.spots);
+    const reader = child === null ? book.choirOf(groups[0] as string) : book.childOf(child, groups);
+    const fit = fitOfDay ?? known.fit();
+    fitOfDay = fit;
+    layReading(book, laid, count, reader, day, 1, marking);
+    return expectReading(book, fit, laid, count, reader, day, marking === 'all');
   }
 
-  /** One Newton step of the log-likelihood in each strength that a card here asks for. */
-  function move(spot: number, gradient: number, certainty: number): void {
-    const { parts, ends, variance } = scratch;
-    const { numbers } = table;
-    const held = 1 + certainty * (variance[spot] as number);
-    for (let part = spot * MOST_PARTS; part < (ends[spot] as number); part++) {
-      moveStrength(numbers, parts[part] as number, gradient / held, certainty / held);
-    }
+  function begin(day: Day): void {
+    if (!Number.isNaN(today)) endDay(book);
+    book.common.restless = restlessOf(book.common.surprises);
+    today = day;
+    fitOfDay = null;
+    changed(day);
   }
 
-  /**
-   * Lays out the cards of a word for a child, or for a group as a whole. `aside`
-   * is null where the reading tells of the cards themselves too; else they stay
-   * as they are, and it is a variance that comes in beside.
-   */
-  function layAll(
+  function readAlone(
+    reader: Reader,
     count: number,
-    child: Person | null,
-    group: Person,
     day: Day,
-    aside: number | null,
+    right: boolean,
+    broke: number | null,
   ): void {
-    const { spots, mean, variance, chance } = scratch;
-    for (let at = 0; at < count; at++) {
-      lay(at, spots[at] as Spot, child, group, day, aside);
-      chance[at] = chanceOf(settings, mean[at] as number, variance[at] as number);
+    const isSaid = right || broke !== null;
+    const last = right ? count : Math.min(count, broke ?? count);
+    const all = allRight(count);
+    for (let at = 0; at < last; at++) {
+      const chance = averages[at * AVERAGES + CHANCE] as number;
+      const isGood = right || (isSaid && at < last - 1);
+      const others = isGood ? null : isSaid ? 1 : all / chance;
+      if (marking === 'all') {
+        told.weight = isSaid ? 1 : Math.min(1, (1 - chance) / (1 - all));
+        learnOne(reader, at, day, isGood, chance);
+      }
+      const pair = laid.pairs[at] as number;
+      const pairs = book.pairs.numbers;
+      if (others === null) readRightly(pairs, pair, laid.tables[at] as number);
+      else readWrongly(pairs, pair, laid.tables[at] as number, others);
+      pairs[pair + TOLD] = (pairs[pair + TOLD] as number) + 1;
+      if (marking !== 'mistakes-beside-class') {
+        moveCommon(book, laid, at, reader, true, others, 1, 1, day);
+      }
     }
   }
 
-  /** Lays out the strengths that one card here asks for, drift and forgetting counted in. */
-  function lay(
-    at: number,
-    spot: Spot,
-    child: Person | null,
-    group: Person,
+  /** The second belief, with the child's own slips and the card's own guesses. */
+  function learnOne(reader: Reader, at: number, day: Day, right: boolean, chance: number): void {
+    const all = book.common.knownOrNot;
+    const readers = book.readers.numbers;
+    const cards = book.cards.numbers;
+    const child = reader.row;
+    const card = laid.cards[at] as number;
+    told.day = day;
+    told.right = right;
+    told.chance = chance;
+    told.slips = slipOf(all, readers[child + HAPPENED] as number, readers[child + COULD] as number);
+    told.guesses = guessOf(all, cards[card + HAPPENED] as number, cards[card + COULD] as number);
+    const known = learnKnown(all, book.pairs.numbers, laid.pairs[at] as number, told);
+    if (told.weight <= 0.99) return;
+    readers[child + COULD] = (readers[child + COULD] as number) + known;
+    cards[card + COULD] = (cards[card + COULD] as number) + 1 - known;
+    if (right) cards[card + HAPPENED] = (cards[card + HAPPENED] as number) + 1 - known;
+    else readers[child + HAPPENED] = (readers[child + HAPPENED] as number) + known;
+  }
+
+  function readMistake(count: number, broke: number | null): void {
+    const all = allRight(count);
+    for (let at = 0; at < count; at++) {
+      const pair = laid.pairs[at] as number;
+      const pairs = book.pairs.numbers;
+      const others = all / (averages[at * AVERAGES + CHANCE] as number);
+      const said =
+        broke === null ? 'unsaid' : at < broke - 1 ? 'well' : at < broke ? 'wrong' : 'unknown';
+      readAmongMistakes(pairs, pair, laid.tables[at] as number, others, said);
+      if (said !== 'unknown') pairs[pair + TOLD] = (pairs[pair + TOLD] as number) + 1;
+    }
+  }
+
+  function readTogether(
+    groups: readonly string[],
+    count: number,
     day: Day,
-    aside: number | null,
+    right: boolean,
+    broke: number | null,
   ): void {
-    const { parts } = scratch;
-    const card = cardOf(spot);
-    const first = at * MOST_PARTS;
-    let end = first;
-    const common = known.cards[card] as Row;
-    const shared = strengthOf(group, card, settings.groupSpread, day, settings.groupDrift);
-    let own = shared;
-    if (aside === null) parts[end++] = common;
-    parts[end++] = shared;
-    if (child !== null) {
-      own = strengthOf(child, card, settings.ownSpread, day, settings.ownDrift);
-      parts[end++] = own;
-      parts[end++] = child.ability as Row;
+    const choir = book.choirOf(groups[0] as string);
+    layReading(book, laid, count, choir, day, CHOIR.slope, marking);
+    const isSaid = right || broke !== null;
+    const last = right ? count : Math.min(count, broke ?? count);
+    const all = allRight(count);
+    for (let at = 0; at < last; at++) {
+      const isGood = right || (isSaid && at < last - 1);
+      const others = isGood
+        ? null
+        : isSaid
+          ? 1
+          : all / (averages[at * AVERAGES + CHANCE] as number);
+      const pair = laid.pairs[at] as number;
+      const pairs = book.pairs.numbers;
+      const table = laid.tables[at] as number;
+      readInPart(pairs, pair, table, CHOIR.slope, others, CHOIR.weight);
+      pairs[pair + TOLD] = (pairs[pair + TOLD] as number) + 1;
+      moveCommon(book, laid, at, choir, false, others, CHOIR.weight, CHOIR.slope, day);
     }
-    for (let left = contextsOf(spot); left !== 0; left &= left - 1) {
-      parts[end++] = contextOf(child ?? group, lowestOf(left));
-    }
-    // Taken now, for the table may have grown.
-    const { numbers } = table;
-    const last = Math.max(
-      numbers[shared + PRACTISED] as number,
-      numbers[own + PRACTISED] as number,
-    );
-    const days =
-      (numbers[shared + DAYS] as number) + (child === null ? 0 : (numbers[own + DAYS] as number));
-    const loss = lossOf(settings, day - last, days);
-    let mean = (aside === null ? 0 : (numbers[common + MEAN] as number)) - loss;
-    let variance =
-      (aside === null ? 0 : (numbers[common + VARIANCE] as number) + aside) +
-      (loss * settings.forgettingSpread) ** 2;
-    for (let part = first; part < end; part++) {
-      const row = parts[part] as Row;
-      mean += numbers[row + MEAN] as number;
-      variance += numbers[row + VARIANCE] as number;
-    }
-    scratch.ends[at] = end;
-    scratch.mean[at] = mean;
-    scratch.variance[at] = variance;
+    practise(count, day);
   }
 
-  function practise(count: number, reader: Person, day: Day, gain: number): void {
-    const { spots } = scratch;
+  /** The chance that the whole word goes well. */
+  function allRight(count: number): number {
+    let all = 1;
+    for (let at = 0; at < count; at++) all *= averages[at * AVERAGES + CHANCE] as number;
+    return all;
+  }
+
+  function practise(count: number, day: Day): void {
+    const pairs = book.pairs.numbers;
     for (let at = 0; at < count; at++) {
-      const row = reader.cards[cardOf(spots[at] as Spot)] as Row;
-      practiseStrength(table.numbers, row, day, gain);
+      const pair = laid.pairs[at] as number;
+      if ((pairs[pair + LAST] as number) < day) {
+        pairs[pair + DAYS] = (pairs[pair + DAYS] as number) + 1;
+        pairs[pair + LAST] = day;
+      }
+      pairs[pair + TIMES] = (pairs[pair + TIMES] as number) + 1;
     }
   }
-}
 
-/** No card asks for more strengths: its own in class, group and child, the child, a place, habits. */
-const MOST_PARTS = 5 + HABITS.length;
-
-/** Room for one reading, used again for the next. */
-function makeScratch() {
-  const blame: Blame = {
-    well: new Float64Array(MOST_CARDS),
-    wrong: new Float64Array(MOST_CARDS),
-  };
-  return {
-    spots: new Int32Array(MOST_CARDS),
-    mean: new Float64Array(MOST_CARDS),
-    variance: new Float64Array(MOST_CARDS),
-    chance: new Float64Array(MOST_CARDS),
-    // The strengths that each card asks for: those of the nth begin at n · MOST_PARTS.
-    parts: new Int32Array(MOST_CARDS * MOST_PARTS),
-    ends: new Int32Array(MOST_CARDS),
-    blame,
-  };
+  function practiseTogether(
+    groups: readonly string[],
+    count: number,
+    day: Day,
+    right: boolean,
+  ): void {
+    for (let one = 0; one < groups.length; one++) {
+      const group = book.groupOf(groups[one] as string);
+      for (let at = 0; at < count; at++) {
+        const row = book.togetherOf(group, cardOf(laid.spots[at] as number));
+        const together = book.together.numbers;
+        if ((together[row + GROUP_LAST] as number) < day) {
+          together[row + GROUP_DAYS] = (together[row + GROUP_DAYS] as number) + 1;
+          together[row + GROUP_LAST] = day;
+        }
+        together[row + GROUP_TIMES] = (together[row + GROUP_TIMES] as number) + 1;
+        if (right) together[row + GROUP_RIGHTS] = (together[row + GROUP_RIGHTS] as number) + 1;
+      }
+    }
+  }
 }

@@ -10,8 +10,9 @@
  * Every practice of which nothing was heard (read together) is a step without
  * an outcome, so that it may use all the practice that our model uses.
  */
-import { shareBlame } from '../../core/learners/blame.ts';
+
 import type { Observation } from '../../core/learners/observation.ts';
+import { shareBlame } from './blame.ts';
 import type { Forecaster } from './judge.ts';
 
 /** Known at first, learned by practice, lost by practice, slip, guess. */

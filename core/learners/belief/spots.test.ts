@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { wordParts } from '../word-parts.ts';
 import { cardOf, contextNumber, contextsOf, lowestOf, MOST_CARDS, openWords } from './spots.ts';
-import { wordParts } from './word-parts.ts';
 
 const SHIP = ['sh=SH', 'i=IH', 'p=P'];
 const STOP = ['s=S', 't=T', 'o=AA', 'p=P'];

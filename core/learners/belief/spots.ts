@@ -1,6 +1,6 @@
-import { PLACES, type Place } from '../language/correspondence.ts';
-import { HABITS, type Habit } from '../language/taught.ts';
-import type { WordParts } from './word-parts.ts';
+import { PLACES, type Place } from '../../language/correspondence.ts';
+import { HABITS, type Habit } from '../../language/taught.ts';
+import type { WordParts } from '../word-parts.ts';
 
 /**
  * A card where it stands in a word: its number, and the set of its contexts there, in

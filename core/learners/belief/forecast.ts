@@ -1,0 +1,55 @@
+import { GRID, LOGISTIC, NODES, STRIDE } from './grid.ts';
+
+/** Where each average of a forecast stands in its row. */
+export const CHANCE = 0;
+/** Of the chance times itself. */
+export const SQUARE = 1;
+/** Of the strength. */
+export const STRENGTH = 2;
+/** Of the strength times the chance. */
+export const PRODUCT = 3;
+/** Numbers in a row. */
+export const AVERAGES = 4;
+
+const LEAST = 1e-6;
+
+/**
+ * Writes a row of averages under prior × likelihood, of the chance of a right reading and of the
+ * strength: all that a forecast and what is common to a class need. `table` is where the lowest node
+ * stands in LOGISTIC (tablePlace), for the same `slope`. The prior adds up to anything.
+ */
+export function forecastInto(
+  averages: Float64Array,
+  row: number,
+  priors: Float64Array,
+  prior: number,
+  likelihoods: Float64Array,
+  first: number,
+  table: number,
+  slope: number,
+): void {
+  const stride = STRIDE * slope;
+  let sum = 0;
+  let chance = 0;
+  let square = 0;
+  let strength = 0;
+  let product = 0;
+  let at = table;
+  for (let node = 0; node < NODES; node++) {
+    const weight = (priors[prior + node] as number) * (likelihoods[first + node] as number);
+    const right = LOGISTIC[at] as number;
+    const x = GRID[node] as number;
+    const well = weight * right;
+    sum += weight;
+    chance += well;
+    square += well * right;
+    strength += weight * x;
+    product += well * x;
+    at += stride;
+  }
+  const p = chance / sum;
+  averages[row + CHANCE] = p < LEAST ? LEAST : Math.min(p, 1 - LEAST);
+  averages[row + SQUARE] = square / sum;
+  averages[row + STRENGTH] = strength / sum;
+  averages[row + PRODUCT] = product / sum;
+}

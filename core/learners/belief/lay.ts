@@ -1,0 +1,94 @@
+import { ageLikelihood } from './age.ts';
+import {
+  type Book,
+  CARD_DRIFT,
+  cardRow,
+  driftTo,
+  MEAN,
+  READER_DRIFT,
+  type Reader,
+} from './book.ts';
+import { AVERAGES, forecastInto } from './forecast.ts';
+import { tablePlace } from './grid.ts';
+import type { Marking } from './marking.ts';
+import { contextsAt, offsetInto, type Regressors } from './offset.ts';
+import { isTold, TOUCHED } from './pair.ts';
+import { PRIORS, priorPlace } from './prior.ts';
+import { countShares } from './shares.ts';
+import { cardOf, MOST_CARDS } from './spots.ts';
+
+/** The cards of one reading, laid out for one reader: room that is used again for the next. */
+export interface Laid extends Regressors {
+  /** By card of the word: the card where it stands, and where its rows start. */
+  readonly spots: Int32Array;
+  readonly cards: Int32Array;
+  readonly pairs: Int32Array;
+  /** Where its prior starts in PRIORS, and its lowest node in LOGISTIC. */
+  readonly priors: Int32Array;
+  readonly tables: Int32Array;
+  /** The averages of its forecast, AVERAGES each. */
+  readonly averages: Float64Array;
+}
+
+/** Room for one reading. */
+export function makeLaid(): Laid {
+  return {
+    spots: new Int32Array(MOST_CARDS),
+    cards: new Int32Array(MOST_CARDS),
+    pairs: new Int32Array(MOST_CARDS),
+    priors: new Int32Array(MOST_CARDS),
+    tables: new Int32Array(MOST_CARDS),
+    practice: new Float64Array(MOST_CARDS),
+    away: new Float64Array(MOST_CARDS),
+    averages: new Float64Array(MOST_CARDS * AVERAGES),
+  };
+}
+
+/** Lays out the first `count` spots for a reader on a day: time is counted in, and each is forecast. */
+export function layReading(
+  book: Book,
+  laid: Laid,
+  count: number,
+  reader: Reader,
+  day: number,
+  slope: number,
+  marking: Marking,
+): void {
+  driftTo(book.readers.numbers, reader.row, day, READER_DRIFT, book.common.trend);
+  for (let at = 0; at < count; at++) layCard(book, laid, at, reader, day, slope, marking);
+}
+
+function layCard(
+  book: Book,
+  laid: Laid,
+  at: number,
+  reader: Reader,
+  day: number,
+  slope: number,
+  marking: Marking,
+): void {
+  const spot = laid.spots[at] as number;
+  const number = cardOf(spot);
+  const card = cardRow(number);
+  driftTo(book.cards.numbers, card, day, CARD_DRIFT, 0);
+  const pair = book.pairOf(reader, number, day);
+  const pairs = book.pairs.numbers;
+  const mean =
+    (book.readers.numbers[reader.row + MEAN] as number) +
+    (book.cards.numbers[card + MEAN] as number);
+  const prior = priorPlace(mean);
+  const days = day - (pairs[pair + TOUCHED] as number);
+  if (days > 0) {
+    pairs[pair + TOUCHED] = day;
+    if (isTold(pairs, pair)) ageLikelihood(pairs, pair, days, book.common.restless, PRIORS, prior);
+  }
+  if (marking === 'mistakes-beside-class') countShares(book, reader, pair, number, day);
+  laid.cards[at] = card;
+  laid.pairs[at] = pair;
+  laid.priors[at] = prior;
+  const offset =
+    offsetInto(book, laid, at, reader, number, pair, day) + contextsAt(book, reader, spot);
+  const table = tablePlace(offset, slope);
+  laid.tables[at] = table;
+  forecastInto(laid.averages, at * AVERAGES, PRIORS, prior, pairs, pair, table, slope);
+}

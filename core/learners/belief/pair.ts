@@ -1,0 +1,44 @@
+import { NODES } from './grid.ts';
+
+/**
+ * The row of a child with a card: first the likelihood of its strength at each node, then these. In one
+ * row, since they are read and written together.
+ */
+
+/** The day up to which time is counted in. */
+export const TOUCHED = NODES;
+/** How many readings told something of it. */
+export const TOLD = NODES + 1;
+/** How often it was practiced, on how many days, the last of them. */
+export const TIMES = NODES + 2;
+export const DAYS = NODES + 3;
+export const LAST = NODES + 4;
+/** Surprises of the day that is being counted, and of the one before it (restless.ts). */
+export const SURPRISE_DAY = NODES + 5;
+export const SURPRISE = NODES + 6;
+export const SURPRISE_CERTAINTY = NODES + 7;
+export const BEFORE = NODES + 8;
+export const BEFORE_CERTAINTY = NODES + 9;
+/** How likely it is known, when that was, and before what was learned from the last reading (known-or-not.ts). */
+export const KNOWN = NODES + 10;
+export const KNOWN_DAY = NODES + 11;
+export const KNOWN_BEFORE = NODES + 12;
+/** How much of right readings together was counted in, and up to which (marking.ts). */
+export const SHARES = NODES + 13;
+export const COUNTED = NODES + 14;
+/** Numbers in the row. */
+export const PAIR_WIDTH = NODES + 15;
+
+/** Makes a row of zeros that of a pair of which nothing was read, on a day. */
+export function openPair(pairs: Float64Array, pair: number, day: number): void {
+  pairs.fill(1, pair, pair + NODES);
+  pairs[pair + TOUCHED] = day;
+  pairs[pair + LAST] = Number.NEGATIVE_INFINITY;
+  pairs[pair + SURPRISE_DAY] = Number.NaN;
+  pairs[pair + KNOWN] = Number.NaN;
+}
+
+/** Whether a pair's likelihood tells anything. */
+export function isTold(pairs: Float64Array, pair: number): boolean {
+  return (pairs[pair + TOLD] as number) > 0 || (pairs[pair + SHARES] as number) > 0;
+}
