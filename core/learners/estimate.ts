@@ -169,12 +169,18 @@ function reachOf({ together, alone }: Reach): number {
 
 /** A card of middling strength for this child or group, standing in a place of a word. */
 export function estimatePlace(known: Known, who: Who, place: Place): Estimate {
-  return { ...middling(known, readersOf(known, who), contextNumber(place)), last: null };
+  return {
+    ...middling(known.book, known.fit(), readersOf(known, who), contextNumber(place)),
+    last: null,
+  };
 }
 
 /** A card of middling strength for this child or group, where a habit is asked for. */
 export function estimateHabit(known: Known, who: Who, habit: Habit): Estimate {
-  return { ...middling(known, readersOf(known, who), contextNumber(habit)), last: null };
+  return {
+    ...middling(known.book, known.fit(), readersOf(known, who), contextNumber(habit)),
+    last: null,
+  };
 }
 
 function answerOf(

@@ -1,8 +1,9 @@
 import { markingOf } from './belief/marking.ts';
+import type { WordParts } from './belief/spots.ts';
 import type { Known } from './known.ts';
 import type { Observation } from './observation.ts';
 import { startTracker } from './tracker.ts';
-import { type WordParts, wordParts } from './word-parts.ts';
+import { wordParts } from './word-parts.ts';
 
 /** What a class knows: reading from letters to sounds, and spelling from sounds to letters. */
 export interface Knowledge {

@@ -48,12 +48,12 @@ import { readAmongMistakes, readInPart, readRightly, readWrongly } from './belie
 import { DAYS, LAST, TIMES, TOLD } from './belief/pair.ts';
 import { restlessOf } from './belief/restless.ts';
 import { endDay, moveCommon } from './belief/shifts.ts';
-import { cardOf, openWords } from './belief/spots.ts';
+import { cardOf, openWords, type WordParts } from './belief/spots.ts';
 import type { Fit } from './belief/usual.ts';
 import type { Day } from './day.ts';
 import { type Known, openKnown } from './known.ts';
 import type { Observation } from './observation.ts';
-import { type WordParts, wordParts } from './word-parts.ts';
+import { wordParts } from './word-parts.ts';
 
 /** Follows readings, which must come in the order of their days. */
 export interface Tracker {

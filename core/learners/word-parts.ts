@@ -8,14 +8,7 @@ import { correspondenceById } from '../language/correspondences.ts';
 import { isNucleus } from '../language/syllables.ts';
 import type { Habit } from '../language/taught.ts';
 import { isSchwaCard, needsOf } from '../words/needs.ts';
-
-/** Where each card of a word stands and which habits reading it there asks for. */
-export interface WordParts {
-  /** By card; null for a card alone. */
-  readonly places: readonly (Place | null)[];
-  /** By card. */
-  readonly habits: readonly (readonly Habit[])[];
-}
+import type { WordParts } from './belief/spots.ts';
 
 /**
  * The parts of a word from its cards alone: consonants before the first vowel

@@ -5,8 +5,9 @@
  */
 import { isVowelCard, type Place } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
+import type { WordParts } from '../../core/learners/belief/spots.ts';
 import type { Observation } from '../../core/learners/observation.ts';
-import { usualPlace, type WordParts, wordParts } from '../../core/learners/word-parts.ts';
+import { usualPlace, wordParts } from '../../core/learners/word-parts.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { type Chances, makeChances } from './chances.ts';
 import { drawPupil, type Pupil, USUAL_WORLD, type World } from './pupil.ts';

@@ -1,5 +1,3 @@
-import type { Observation } from '../observation.ts';
-
 /**
  * How a teacher marks. Most mark what is right and what is wrong of a child who reads alone: `all`. A busy
  * one names a child only when it goes wrong. Then every reading of a child's own is wrong, and to
@@ -16,10 +14,18 @@ const MOST_RIGHT = 0.02;
 /** So many readings together for each of a child's own tell what goes right. */
 const ENOUGH_TOGETHER = 0.1;
 
+/** What of a reading tells how she marks: see observation.ts. */
+export interface MarkedReading {
+  readonly task: 'read' | 'spell';
+  readonly child: string | null;
+  readonly right: boolean;
+  readonly from?: 'check' | 'mistake';
+}
+
 /** How these readings of one task were marked; short checks, marked in full, do not count. Linear. */
 export function markingOf(
-  observations: readonly Observation[],
-  task: Observation['task'],
+  observations: readonly MarkedReading[],
+  task: MarkedReading['task'],
 ): Marking {
   let own = 0;
   let right = 0;

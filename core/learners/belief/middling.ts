@@ -1,4 +1,3 @@
-import type { Known } from '../known.ts';
 import {
   type Book,
   CONTEXT_WIDTH,
@@ -20,9 +19,12 @@ const DEVIATIONS = 1.6449;
  * A place or habit, told as a card of middling strength standing there: the mean of what these readers
  * come to in it, and a 90% interval; `n` readings told of it.
  */
-export function middling(known: Known, readers: readonly (Reader | null)[], context: number) {
-  const { book } = known;
-  const fit = known.fit();
+export function middling(
+  book: Book,
+  fit: Fit,
+  readers: readonly (Reader | null)[],
+  context: number,
+) {
   let mean = 0;
   let variance = 0;
   let n = 0;

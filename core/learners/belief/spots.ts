@@ -1,6 +1,13 @@
 import { PLACES, type Place } from '../../language/correspondence.ts';
 import { HABITS, type Habit } from '../../language/taught.ts';
-import type { WordParts } from '../word-parts.ts';
+
+/** Where each card of a word stands and which habits reading it there asks for. */
+export interface WordParts {
+  /** By card; null for a card alone. */
+  readonly places: readonly (Place | null)[];
+  /** By card. */
+  readonly habits: readonly (readonly Habit[])[];
+}
 
 /**
  * A card where it stands in a word: its number, and the set of its contexts there, in
