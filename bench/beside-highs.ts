@@ -1,7 +1,7 @@
 import loadHighs from 'highs';
-import type { ManyModel } from '../core/boards/search/many-model.ts';
-import { solveMany } from '../core/boards/search/search-many.ts';
-import { makeManyProgram } from './linear-program.ts';
+import type { BoardModel } from '../core/boards/search/board-model.ts';
+import { solveBoard } from '../core/boards/search/search.ts';
+import { makeLinearProgram } from './linear-program.ts';
 import { type Measurement, summary } from './measure.ts';
 
 /**
@@ -10,16 +10,16 @@ import { type Measurement, summary } from './measure.ts';
  */
 export async function besideHighs(
   spec: { readonly name: string; readonly aim?: number },
-  models: readonly ManyModel[],
+  models: readonly BoardModel[],
 ): Promise<readonly Measurement[]> {
   const highs = await loadHighs();
   const ours: number[] = [];
   const theirs: number[] = [];
-  for (const model of models) solveMany(model);
+  for (const model of models) solveBoard(model);
   for (const model of models) {
-    const program = makeManyProgram(model);
+    const program = makeLinearProgram(model);
     const started = performance.now();
-    const found = solveMany(model);
+    const found = solveBoard(model);
     const between = performance.now();
     const solved = highs.solve(program, { output_flag: false });
     theirs.push(performance.now() - between);

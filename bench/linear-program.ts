@@ -1,17 +1,11 @@
 import type { BoardModel } from '../core/boards/search/board-model.ts';
-import type { ManyModel } from '../core/boards/search/many-model.ts';
 
 /**
  * The same model as a mixed-integer program in CPLEX LP text, for any general
  * solver: binary b, v, e for the cards; z ≤ b, z ≤ v, z ≤ e for each weighted
- * combination; b + v + e ≤ 2 for each forbidden one.
+ * combination; b + v + e ≤ 2 for each forbidden one; likewise for more piles.
  */
 export function makeLinearProgram(model: BoardModel): string {
-  return makeManyProgram(model);
-}
-
-/** The same for any number of piles. */
-export function makeManyProgram(model: ManyModel): string {
   const { sizes, weights, forbidden, limits, pinned } = model;
   const gains: string[] = [];
   const rules: string[] = [];

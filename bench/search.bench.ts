@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { makeWordTable, type WordTable } from '../core/boards/judge/word-table.ts';
-import { type BoardWishes, makeManyModel, usefulCards } from '../core/boards/search/best-board.ts';
-import type { ManyModel } from '../core/boards/search/many-model.ts';
-import { solveMany } from '../core/boards/search/search-many.ts';
+import { type BoardWishes, makeModel, usefulCards } from '../core/boards/search/best-board.ts';
+import type { BoardModel } from '../core/boards/search/board-model.ts';
+import { solveBoard } from '../core/boards/search/search.ts';
 import { shapeById } from '../core/boards/shapes/shape-list.ts';
 import { candidates, type Shape } from '../core/boards/shapes/shapes.ts';
 import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
@@ -35,19 +35,19 @@ export async function measurements(): Promise<readonly Measurement[]> {
   return [
     ...(await besideHighs(
       { name: 'best clean board of 12 × 6 × 12, 8 × 8', aim: 16 },
-      ordinary.map((table) => makeManyModel(table, { limits: [8, 6, 8], ...CLEAN })),
+      ordinary.map((table) => makeModel(table, { limits: [8, 6, 8], ...CLEAN })),
     )),
     ...(await besideHighs(
       { name: 'best strict board of 12 × 6 × 12, 8 × 8' },
-      ordinary.slice(0, 20).map((table) => makeManyModel(table, { limits: [8, 6, 8], ...STRICT })),
+      ordinary.slice(0, 20).map((table) => makeModel(table, { limits: [8, 6, 8], ...STRICT })),
     )),
     ...(await besideHighs(
       { name: 'best clean board of 9 × 14 × 9, 6 × 6' },
-      crowded.map((table) => makeManyModel(table, { limits: [6, ALL_VOWELS, 6], ...CLEAN })),
+      crowded.map((table) => makeModel(table, { limits: [6, ALL_VOWELS, 6], ...CLEAN })),
     )),
     ...(await besideHighs(
       { name: 'best clean board of 8 × 6 × 5 × 8, 6 × 4 × 5 × 6' },
-      clustered.map((table) => makeManyModel(table, { limits: [6, 4, 5, 6], ...CLEAN })),
+      clustered.map((table) => makeModel(table, { limits: [6, 4, 5, 6], ...CLEAN })),
     )),
     await whole('closed', 999, { limits: [12, 12, 12], ...CLEAN }),
     await whole('closed', 999, { limits: [8, ALL_VOWELS, 8], ...STRICT }),
@@ -78,16 +78,16 @@ async function whole(shape: string, step: number, wishes: BoardWishes): Promise<
   const limits = wishes.limits.map((limit) => (limit > 99 ? 'all' : limit)).join(' × ');
   return measure({
     name: `best ${wishes.strict ? 'strict' : 'clean'} board of ${model.sizes.join(' × ')}, ${limits}`,
-    run: () => solveMany(model),
+    run: () => solveBoard(model),
     warmUps: 1,
     runs: 3,
   });
 }
 
-function wholeModel(shape: Shape, step: number, wishes: BoardWishes): ManyModel {
+function wholeModel(shape: Shape, step: number, wishes: BoardWishes): BoardModel {
   const taught = taughtUpTo(SEQUENCE, step);
   const piles = candidates(shape, cardsTaught(taught)).map((pile) => pile.map(({ id }) => id));
   const kept = trimPiles(shape, piles, [], engine.lexicon);
   const table = makeWordTable(shape, kept, { taught, ...engine });
-  return makeManyModel(usefulCards(table, wishes), wishes);
+  return makeModel(usefulCards(table, wishes), wishes);
 }

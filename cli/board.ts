@@ -1,24 +1,12 @@
 import { easyToHard } from '../core/boards/judge/nonsense.ts';
-import {
-  cardsAt,
-  makeWordTable,
-  mayShow,
-  outcomeAt,
-  type WordTable,
-} from '../core/boards/judge/word-table.ts';
+import { cardsAt, mayShow, outcomeAt, type WordTable } from '../core/boards/judge/word-table.ts';
 import { flipOf } from '../core/boards/runs/run.ts';
-import {
-  type BoardWishes,
-  type FoundBoard,
-  makeManyModel,
-  searchTable,
-  usefulCards,
-} from '../core/boards/search/best-board.ts';
+import { type BoardWishes, type FoundBoard, makeModel } from '../core/boards/search/best-board.ts';
+import { type FoundAmong, findBoard, pilesToSearch } from '../core/boards/search/find-board.ts';
 import type { Flip } from '../core/boards/shapes/board.ts';
 import { SHAPES, shapeById } from '../core/boards/shapes/shape-list.ts';
-import { candidates, type Shape } from '../core/boards/shapes/shapes.ts';
+import type { Shape } from '../core/boards/shapes/shapes.ts';
 import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
-import { trimPiles } from '../core/boards/shapes/trim-piles.ts';
 import type { Taught } from '../core/language/taught.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { loadLexicon, loadScreen, readCard, readTaught } from './engine.ts';
@@ -51,41 +39,33 @@ export function board(args: readonly string[]): string {
   const taught = readTaught(typed.text('taught'));
   const shape = readShape(typed.text('shape') ?? 'syllable');
   const wishes = readWishes(typed, shape);
-  const { found, whole, lexicon } = searchFor(taught, shape, wishes);
+  const { found, lexicon } = searchFor(taught, shape, wishes);
   if (!typed.flag('json')) return boardText(found);
   return JSON.stringify({
     ...boardJson(found, wishes, lexicon),
-    ...(typed.flag('model') ? { model: modelJson(whole, wishes, shape) } : {}),
+    ...(typed.flag('model') ? { model: modelJson(found.among, wishes, shape) } : {}),
   });
 }
 
-/** A board, the table it was chosen from, and the word list that judged it. */
+/** A board, and the word list that judged it. */
 export interface Searched {
-  readonly found: FoundBoard;
-  readonly whole: WordTable;
+  readonly found: FoundAmong;
   readonly lexicon: Lexicon;
 }
 
 /** The best board of what was taught. Ends the command when there is none. */
 export function searchFor(taught: Taught, shape: Shape, wishes: BoardWishes): Searched {
-  const banned = new Set(wishes.banned);
-  const cards = cardsTaught(taught).filter(({ id }) => !banned.has(id));
-  const piles = candidates(shape, cards).map((pile) => pile.map(({ id }) => id));
-  const empty = piles.findIndex((pile) => pile.length === 0);
-  if (empty >= 0) {
-    fail(`No card that was taught can lie in pile ${empty + 1} of the shape “${shape.id}”.`);
-  }
+  const context = { taught, lexicon: loadLexicon(), screen: loadScreen() };
+  const cards = cardsTaught(taught);
+  const search = pilesToSearch(shape, cards, wishes, context.lexicon);
+  if (search.kind !== 'piles') return fail(search.message);
   for (const id of [...(wishes.somewhere ?? []), ...(wishes.focus ?? [])]) {
-    if (!piles.some((pile) => pile.includes(id))) {
+    if (!search.piles.some((pile) => pile.includes(id))) {
       fail(`“${id}” was not taught, is banned or has no place in the shape “${shape.id}”.`);
     }
   }
-  const context = { taught, lexicon: loadLexicon(), screen: loadScreen() };
-  const kept = trimPiles(shape, piles, wishes.somewhere ?? [], context.lexicon);
-  const whole = usefulCards(makeWordTable(shape, kept, context), wishes);
-  const found = searchTable(whole, wishes);
-  if (found.kind !== 'found') return fail(found.message);
-  return { found, whole, lexicon: context.lexicon };
+  const found = findBoard(shape, cards, wishes, context);
+  return found.kind === 'found' ? { found, lexicon: context.lexicon } : fail(found.message);
 }
 
 /** The shape of an id. Ends the command when there is none. */
@@ -150,7 +130,7 @@ function boardJson(
 
 /** The instance as it was solved: every card and combination that the best board was chosen from. */
 function modelJson(whole: WordTable, wishes: BoardWishes, shape: Shape) {
-  const model = makeManyModel(whole, wishes);
+  const model = makeModel(whole, wishes);
   const weights: { cards: readonly string[]; weight: number }[] = [];
   const forbidden: (readonly string[])[] = [];
   whole.words.forEach((_, at) => {

@@ -8,7 +8,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { findBoard } from '../core/boards/search/best-board.ts';
+import { findBoard } from '../core/boards/search/find-board.ts';
 import { shapeById } from '../core/boards/shapes/shape-list.ts';
 import type { Shape } from '../core/boards/shapes/shapes.ts';
 import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';

@@ -1,11 +1,8 @@
-/** From what is taught to the best board of a shape: candidates, weights, search, counts. */
+/** From a judged table to the best board whose cards are in it: weights, search, counts. */
 
-import type { Correspondence } from '../../language/correspondence.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
-import type { JudgeContext } from '../judge/judge.ts';
 import {
   cardsAt,
-  makeWordTable,
   mayShow,
   OUTCOMES,
   type Outcome,
@@ -13,10 +10,8 @@ import {
   type WordTable,
 } from '../judge/word-table.ts';
 import type { Board } from '../shapes/board.ts';
-import { candidates, type Shape } from '../shapes/shapes.ts';
 import type { BoardModel } from './board-model.ts';
-import { asThree, type ManyModel } from './many-model.ts';
-import { solveMany } from './search-many.ts';
+import { solveBoard } from './search.ts';
 
 /** What a board should be. Ids named here that fit no pile of the shape are left aside. */
 export interface BoardWishes {
@@ -76,32 +71,11 @@ export interface NoBoardFound {
   readonly message: string;
 }
 
-/** The best board of a shape among cards, under the wishes. */
-export function findBoard(
-  shape: Shape,
-  cards: readonly Correspondence[],
-  wishes: BoardWishes,
-  context: JudgeContext,
-): FoundBoard | NoBoardFound {
-  const banned = new Set(wishes.banned ?? []);
-  const allowed = cards.filter(({ id }) => !banned.has(id));
-  const piles = candidates(shape, allowed).map((pile) => pile.map(({ id }) => id));
-  const empty = piles.findIndex((pile) => pile.length === 0);
-  if (empty >= 0) {
-    return {
-      kind: 'no-cards',
-      cards: [],
-      message: `No card that was taught can lie in pile ${empty + 1} of this board.`,
-    };
-  }
-  return searchTable(makeWordTable(shape, piles, context), wishes);
-}
-
 /** The best board whose cards are among a judged table's. */
 export function searchTable(whole: WordTable, wishes: BoardWishes): FoundBoard | NoBoardFound {
   const kept = usefulCards(whole, wishes);
-  const model = makeManyModel(kept, wishes);
-  const choice = solveMany(
+  const model = makeModel(kept, wishes);
+  const choice = solveBoard(
     model,
     wishes.nodeLimit === undefined ? {} : { nodeLimit: wishes.nodeLimit },
   );
@@ -165,14 +139,8 @@ export function narrow(whole: WordTable, piles: readonly (readonly string[])[]):
   };
 }
 
-/** The optimisation model of a table of two or three piles; two piles get a third of one blank. */
+/** The optimization model of a judged table. */
 export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
-  if (table.piles.length > 3) throw new Error('this board has more than three piles');
-  return asThree(makeManyModel(table, wishes));
-}
-
-/** The optimisation model of a table of any number of piles. */
-export function makeManyModel(table: WordTable, wishes: BoardWishes): ManyModel {
   const sizes = table.piles.map((pile) => pile.length);
   const limits = sizes.map((size, pile) =>
     Math.min(size, Math.max(0, wishes.limits[pile] ?? size)),

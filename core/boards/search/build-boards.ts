@@ -1,6 +1,6 @@
+import { boardValue } from './board-model.ts';
 import { cardsAs, cardsLeft, pileStatus } from './card-numbers.ts';
 import { type Known, type Seen, stakesOf } from './choose-card.ts';
-import { manyValue } from './many-model.ts';
 import { FREE, IN } from './pairs.ts';
 import { isServed } from './place-groups.ts';
 import { bestOf, refine } from './refine-board.ts';
@@ -59,7 +59,7 @@ export function makeBuilder(known: Known, start: Incumbent): Builder {
   };
 
   function offer(piles: Piles): void {
-    const value = manyValue(model, piles);
+    const value = boardValue(model, piles);
     if (value > best.value && somewhere.every((group) => isServed(group, piles))) {
       best = { piles, value };
     }

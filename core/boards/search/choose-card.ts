@@ -7,9 +7,10 @@
  * many forbidden sets that these would complete (its trouble), for then both
  * having it in and having it out lowers the bound.
  */
+
+import type { BoardModel } from './board-model.ts';
 import { type CardNumbers, cardsLeft, freeCards, pileStatus } from './card-numbers.ts';
 import type { Clauses } from './forbidden.ts';
-import type { ManyModel } from './many-model.ts';
 import type { PairGains, Pairing } from './pair-gains.ts';
 import { FREE } from './pairs.ts';
 
@@ -25,7 +26,7 @@ export interface Seen {
 
 /** What the choice is made from; the same for the whole search. */
 export interface Known {
-  readonly model: ManyModel;
+  readonly model: BoardModel;
   readonly numbers: CardNumbers;
   readonly clauses: Clauses;
   readonly pairing: Pairing;

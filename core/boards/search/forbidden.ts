@@ -14,8 +14,9 @@
  * The alternative, keeping whole combinations only, finds out far later that a
  * vowel and an ending cannot lie together: when the last beginning is ruled out.
  */
+
+import type { BoardModel } from './board-model.ts';
 import { type CardNumbers, numberCards } from './card-numbers.ts';
-import type { ManyModel } from './many-model.ts';
 
 /** Sets of cards that must not all lie on a board. */
 export interface Clauses {
@@ -26,7 +27,7 @@ export interface Clauses {
 }
 
 /** The smallest forbidden sets of a model. They hold for boards that have a card in every pile. */
-export function smallestForbidden({ sizes, forbidden }: ManyModel): Clauses {
+export function smallestForbidden({ sizes, forbidden }: BoardModel): Clauses {
   const width = sizes.length;
   if (!forbidden.includes(1)) return { cards: new Int32Array(0), width, count: 0 };
   const numbers = numberCards(sizes);

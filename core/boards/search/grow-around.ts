@@ -1,4 +1,4 @@
-import { type ManyModel, manyValue } from './many-model.ts';
+import { type BoardModel, boardValue } from './board-model.ts';
 import { refine } from './refine-board.ts';
 
 interface Grown {
@@ -17,7 +17,7 @@ interface Grown {
  * growBoards, which lays vowels one by one, commits itself to the first that
  * bring most, and seldom finds the boards of many plain vowels.
  */
-export function growAround(model: ManyModel): readonly Grown[] {
+export function growAround(model: BoardModel): readonly Grown[] {
   const [begin = [], , ends = []] = model.pinned;
   if (ends.length >= (model.limits[2] as number)) return [growFrom(model, begin, ends)];
   return Array.from({ length: model.sizes[2] as number }, (_, end) =>
@@ -26,7 +26,7 @@ export function growAround(model: ManyModel): readonly Grown[] {
 }
 
 function growFrom(
-  model: ManyModel,
+  model: BoardModel,
   pinnedBegin: readonly number[],
   pinnedEnd: readonly number[],
 ): Grown {
@@ -50,12 +50,12 @@ function growFrom(
     [begin = [], , end = []] = next.piles;
     best = next;
   }
-  return manyValue(model, best.piles) > 0 ? refine(model, best.piles) : best;
+  return boardValue(model, best.piles) > 0 ? refine(model, best.piles) : best;
 }
 
 /** The board of these beginnings and endings, and of every vowel that may lie with them. */
 function layVowels(
-  { sizes, weights, forbidden }: ManyModel,
+  { sizes, weights, forbidden }: BoardModel,
   begin: readonly number[],
   end: readonly number[],
 ): Grown {

@@ -1,4 +1,4 @@
-import { combinationsOf, type ManyModel, manyValue, stridesOf } from './many-model.ts';
+import { type BoardModel, boardValue, combinationsOf, stridesOf } from './board-model.ts';
 import { gainsOf, refine } from './refine-board.ts';
 
 type Piles = readonly (readonly number[])[];
@@ -11,7 +11,7 @@ type Piles = readonly (readonly number[])[];
  * combinations on the board) for each board.
  */
 export function growBoards(
-  model: ManyModel,
+  model: BoardModel,
   by: number,
 ): readonly { piles: Piles; value: number }[] {
   const boards: { piles: Piles; value: number }[] = [];
@@ -24,7 +24,7 @@ export function growBoards(
   return boards;
 }
 
-function grow(model: ManyModel, seed: Piles, degrees: readonly Float64Array[]): Piles {
+function grow(model: BoardModel, seed: Piles, degrees: readonly Float64Array[]): Piles {
   let piles = seed;
   for (;;) {
     let most = -1;
@@ -49,7 +49,7 @@ function grow(model: ManyModel, seed: Piles, degrees: readonly Float64Array[]): 
 
 /** The pins, and in each pile without one the card of the best combination with `card`. */
 function seedFor(
-  model: ManyModel,
+  model: BoardModel,
   by: number,
   card: number,
   degrees: readonly Float64Array[],
@@ -84,11 +84,11 @@ function seedFor(
       ? [Math.floor(best / (strides[pile] as number)) % (model.sizes[pile] as number)]
       : cards,
   );
-  return manyValue(model, piles) < 0 ? null : piles;
+  return boardValue(model, piles) < 0 ? null : piles;
 }
 
 /** For each card what its combinations weigh in all, as a share of the heaviest card of its pile. */
-function degreesOf({ sizes, weights }: ManyModel): readonly Float64Array[] {
+function degreesOf({ sizes, weights }: BoardModel): readonly Float64Array[] {
   const strides = stridesOf(sizes);
   const degrees = sizes.map((size) => new Float64Array(size));
   for (let at = 0; at < weights.length; at++) {

@@ -9,9 +9,10 @@
  * below a node is worth at most what its pairs are worth here, so that
  * pair-bound.ts bounds them all. O(combinations left).
  */
+
+import type { BoardModel } from './board-model.ts';
 import { type CardNumbers, cardsAs, cardsLeft, pileStatus } from './card-numbers.ts';
 import type { Clauses } from './forbidden.ts';
-import type { ManyModel } from './many-model.ts';
 import { FREE, IN, OUT } from './pairs.ts';
 
 /** The two piles that are looked at, and those summed over. */
@@ -40,7 +41,7 @@ export function pairUp(piles: number, first: number, second: number): Pairing {
 
 /** Prepares a projection; it keeps arrays to work in. */
 export function makeProjection(
-  { sizes, weights, limits }: ManyModel,
+  { sizes, weights, limits }: BoardModel,
   numbers: CardNumbers,
   { cards, width }: Clauses,
   { first, second, between }: Pairing,

@@ -1,6 +1,6 @@
+import type { BoardModel } from './board-model.ts';
 import { type CardNumbers, pileStatus } from './card-numbers.ts';
 import type { Clauses } from './forbidden.ts';
-import type { ManyModel } from './many-model.ts';
 import { boundPairs } from './pair-bound.ts';
 import { makeProjection, type Pairing, pairUp } from './pair-gains.ts';
 
@@ -12,7 +12,7 @@ const TRIAL_STEPS = 30;
  * bound at the root says.
  */
 export function choosePairing(
-  model: ManyModel,
+  model: BoardModel,
   numbers: CardNumbers,
   clauses: Clauses,
   root: Uint8Array,

@@ -1,14 +1,14 @@
+import { type BoardModel, boardValue, type Place } from './board-model.ts';
 import type { CardNumbers } from './card-numbers.ts';
-import { type AnyPlace, type ManyModel, manyValue } from './many-model.ts';
 import { FREE, IN } from './pairs.ts';
 
-type Group = readonly AnyPlace[];
+type Group = readonly Place[];
 
 /**
  * A way for each group to have a card lie, beside the pins, without a forbidden
  * combination or a pile too full; null when there is none. Depth first.
  */
-export function placeGroups(model: ManyModel): readonly (readonly number[])[] | null {
+export function placeGroups(model: BoardModel): readonly (readonly number[])[] | null {
   return place(0, model.pinned);
 
   function place(
@@ -21,7 +21,7 @@ export function placeGroups(model: ManyModel): readonly (readonly number[])[] | 
     for (const [pile, card] of group) {
       const laid = piles.map((cards, at) => (at === pile ? [...cards, card] : cards));
       if ((laid[pile] as readonly number[]).length > (model.limits[pile] as number)) continue;
-      if (manyValue(model, laid) < 0) continue;
+      if (boardValue(model, laid) < 0) continue;
       const placed = place(next + 1, laid);
       if (placed) return placed;
     }

@@ -1,4 +1,4 @@
-import { type ManyModel, manyValue, stridesOf } from './many-model.ts';
+import { type BoardModel, boardValue, stridesOf } from './board-model.ts';
 import { OUT } from './pairs.ts';
 
 type Piles = readonly (readonly number[])[];
@@ -9,19 +9,19 @@ type Piles = readonly (readonly number[])[];
  * worth -1 where the pins cannot all lie beside the rest.
  */
 export function refine(
-  model: ManyModel,
+  model: BoardModel,
   start: Piles,
   from = 0,
 ): { readonly piles: Piles; readonly value: number } {
   let piles = start;
-  let value = manyValue(model, piles);
+  let value = boardValue(model, piles);
   for (;;) {
     for (let turn = 0; turn < start.length; turn++) {
       const pile = (from + turn) % start.length;
       const better = bestOf(model, piles, pile);
       if (better) piles = piles.map((cards, at) => (at === pile ? better : cards));
     }
-    const reached = manyValue(model, piles);
+    const reached = boardValue(model, piles);
     if (reached <= value) return { piles, value };
     value = reached;
   }
@@ -33,7 +33,7 @@ export function refine(
  * pile × combinations of the others).
  */
 export function bestOf(
-  model: ManyModel,
+  model: BoardModel,
   piles: Piles,
   pile: number,
   status?: Uint8Array,
@@ -55,7 +55,7 @@ export function bestOf(
 }
 
 /** What each card of a pile brings with the other piles as they lie; -1 if it is forbidden there. */
-export function gainsOf(model: ManyModel, piles: Piles, pile: number): Int32Array {
+export function gainsOf(model: BoardModel, piles: Piles, pile: number): Int32Array {
   const { weights, forbidden } = model;
   const strides = stridesOf(model.sizes);
   const stride = strides[pile] as number;

@@ -1,10 +1,11 @@
 /** Branch and bound over the cards of a board: the tree that search.ts describes. */
+
+import type { BoardModel } from './board-model.ts';
 import { type Incumbent, makeBuilder } from './build-boards.ts';
 import { numberCards, pileStatus } from './card-numbers.ts';
 import { cardsToDecide, cardToDecide, type Known, type Seen } from './choose-card.ts';
 import { smallestForbidden } from './forbidden.ts';
 import { type Choice, makeLookAhead, undecided } from './look-ahead.ts';
-import type { ManyModel } from './many-model.ts';
 import { boundPairs } from './pair-bound.ts';
 import { makeProjection, type PairGains } from './pair-gains.ts';
 import { choosePairing } from './pairing.ts';
@@ -33,7 +34,7 @@ const MOST_AHEAD = 3;
  * and serve all groups. `nodeLimit` counts every subproblem that was bounded.
  */
 export function searchTree(
-  model: ManyModel,
+  model: BoardModel,
   start: Incumbent,
   { nodeLimit }: { readonly nodeLimit: number },
 ): Explored {

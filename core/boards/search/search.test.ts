@@ -15,8 +15,15 @@ import { makeModel } from './best-board.ts';
 import { type BoardModel, boardValue } from './board-model.ts';
 import { solveBoard } from './search.ts';
 
+/** A model of exactly three piles, which the naive twins below walk in three loops. */
+type ThreePiles = BoardModel & {
+  readonly [Field in 'sizes' | 'limits']: readonly [number, number, number];
+} & {
+  readonly pinned: readonly [readonly number[], readonly number[], readonly number[]];
+};
+
 /** Random models: sizes up to `most`, some combinations forbidden, perhaps pins. */
-function models(most: readonly [number, number, number]): fc.Arbitrary<BoardModel> {
+function models(most: readonly [number, number, number]): fc.Arbitrary<ThreePiles> {
   const [rowsMost, layersMost, columnsMost] = most;
   return fc
     .tuple(
@@ -63,8 +70,11 @@ function models(most: readonly [number, number, number]): fc.Arbitrary<BoardMode
 }
 
 /** A model of the real word list: some cards of a step of our order, every other one clean. */
-function realModel(seed: number): BoardModel {
-  return makeModel(drawTable(seed, [8, 4, 8]), { limits: [5, 4, 5], clean: seed % 2 === 0 });
+function realModel(seed: number): ThreePiles {
+  return makeModel(drawTable(seed, [8, 4, 8]), {
+    limits: [5, 4, 5],
+    clean: seed % 2 === 0,
+  }) as ThreePiles;
 }
 
 /** Some cards of a step of our order, at most so many a pile, judged. */
@@ -93,7 +103,7 @@ function drawTable(seed: number, most: readonly number[]): WordTable {
 }
 
 /** Many vowels, none of which need stay: random combinations are forbidden, and pairs of cards. */
-function crowdedModel(seed: number): BoardModel {
+function crowdedModel(seed: number): ThreePiles {
   const random = makeRandom(seed);
   const sizes = [4 + random.below(4), 8 + random.below(13), 4 + random.below(4)] as const;
   const [rows, layers, columns] = sizes;
@@ -120,7 +130,7 @@ function crowdedModel(seed: number): BoardModel {
  * The value of the best board of unlimited vowels, by looking at all beginnings and endings: a vowel
  * then lies exactly when nothing is forbidden with them.
  */
-function bestOfOuter({ sizes, limits, weights, forbidden }: BoardModel): number {
+function bestOfOuter({ sizes, limits, weights, forbidden }: ThreePiles): number {
   const [rows, layers, columns] = sizes;
   let best = 0;
   for (const begin of subsets(rows, limits[0], [])) {
@@ -151,7 +161,7 @@ function subsets(size: number, limit: number, pinned: readonly number[]): number
 }
 
 /** The value of the best board by looking at all of them; -1 when there is none. */
-function bestOfAll({ sizes, limits, pinned, ...rest }: BoardModel): number {
+function bestOfAll({ sizes, limits, pinned, ...rest }: ThreePiles): number {
   const model = { sizes, limits, pinned, ...rest };
   let best = -1;
   for (const b of subsets(sizes[0], limits[0], pinned[0])) {
@@ -164,7 +174,7 @@ function bestOfAll({ sizes, limits, pinned, ...rest }: BoardModel): number {
   return best;
 }
 
-function checkPins(model: BoardModel, chosen: readonly (readonly number[])[]): void {
+function checkPins(model: ThreePiles, chosen: readonly (readonly number[])[]): void {
   chosen.forEach((cards, pile) => {
     expect(cards.length).toBeLessThanOrEqual(model.limits[pile] as number);
     expect(new Set(cards).size).toBe(cards.length);
@@ -242,7 +252,7 @@ describe('the board search', () => {
     for (let seed = 0; seed < 4; seed++) {
       const table = drawTable(seed + 100, [9, 20, 9]);
       for (const strict of [false, true]) {
-        const model = makeModel(table, { limits: [5, 99, 5], clean: true, strict });
+        const model = makeModel(table, { limits: [5, 99, 5], clean: true, strict }) as ThreePiles;
         const found = solveBoard(model);
         expect(found.kind === 'found' && [found.value, found.optimal]).toEqual([
           bestOfOuter(model),
@@ -271,7 +281,7 @@ describe('the board search', () => {
         const [rows, layers, columns] = model.sizes;
         if (rows === 1 || model.pinned[0].includes(rows - 1)) return;
         const cells = (rows - 1) * layers * columns;
-        const fewer: BoardModel = {
+        const fewer: ThreePiles = {
           ...model,
           sizes: [rows - 1, layers, columns],
           weights: model.weights.slice(0, cells),
@@ -287,7 +297,7 @@ describe('the board search', () => {
   });
 
   test('pins that make a forbidden combination are named', () => {
-    const model: BoardModel = {
+    const model: ThreePiles = {
       sizes: [2, 1, 2],
       weights: new Int32Array([1, 1, 0, 1]),
       forbidden: new Uint8Array([0, 0, 1, 0]),

@@ -1,9 +1,9 @@
 import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
 import type { BoardWishes } from '../../../core/boards/search/best-board.ts';
-import { candidates, type Shape } from '../../../core/boards/shapes/shapes.ts';
+import { pilesToSearch } from '../../../core/boards/search/find-board.ts';
+import type { Shape } from '../../../core/boards/shapes/shapes.ts';
 import { splitPiles } from '../../../core/boards/shapes/split-piles.ts';
 import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
-import { trimPiles } from '../../../core/boards/shapes/trim-piles.ts';
 import type { Taught } from '../../../core/language/taught.ts';
 import type { BoardUse } from '../../state/boards.ts';
 import type { Engine } from '../../state/engine.ts';
@@ -65,12 +65,16 @@ export async function findBest(
   { shape, taught, ready, room, held, use }: BestWish,
   { isOver, tell, hear }: Asking,
 ): Promise<Best> {
-  const fitting = candidates(shape, cardsTaught(taught)).map((pile) => pile.map(({ id }) => id));
-  const empty = fitting.findIndex((pile) => pile.length === 0);
-  if (empty >= 0) {
-    return { kind: 'none', message: 'No card that was taught can lie in one of these piles yet.' };
-  }
-  const piles = trimPiles(shape, fitting, held, ready.lexicon, MOST_ROWS[pace(shape)]);
+  const wishes: BoardWishes = {
+    limits: room,
+    somewhere: held,
+    clean: use !== 'screen',
+    strict: use === 'strict',
+  };
+  const mostRows = MOST_ROWS[pace(shape)];
+  const search = pilesToSearch(shape, cardsTaught(taught), wishes, ready.lexicon, mostRows);
+  if (search.kind !== 'piles') return { kind: 'none', message: search.message };
+  const { piles, leftAside } = search;
   const parts = splitPiles(piles, rowsAtOnce(shape));
   const context = { taught, lexicon: ready.lexicon, screen: ready.screen };
   const outcomes = new Uint8Array(piles.reduce((size, pile) => size * pile.length, 1));
@@ -82,13 +86,6 @@ export async function findBest(
     tell(judged / outcomes.length);
   });
   if (!(await inTurns(work, isOver))) return null;
-  const wishes: BoardWishes = {
-    limits: room,
-    somewhere: held,
-    clean: use !== 'screen',
-    strict: use === 'strict',
-  };
-  const leftAside = fitting.flat().length - piles.flat().length;
   const asBest = ({ answer, goesOn }: SearchNews): Best =>
     answer.kind === 'none' ? answer : { ...answer, leftAside, goesOn };
   return searchBeside({ shape: shape.id, piles, outcomes, wishes }, isOver, (news) =>

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import loadHighs from 'highs';
 import { describe, expect, test } from 'vitest';
-import { makeManyProgram } from '../../../bench/linear-program.ts';
+import { makeLinearProgram } from '../../../bench/linear-program.ts';
 import { makeRandom } from '../../random.ts';
-import { type AnyPlace, type ManyModel, manyValue } from './many-model.ts';
-import { solveMany } from './search-many.ts';
+import { type BoardModel, boardValue, type Place } from './board-model.ts';
+import { solveBoard } from './search.ts';
 
 /** Random models of these many piles, each of one to `most` cards. */
-function models(piles: number, most: number): fc.Arbitrary<ManyModel> {
+function models(piles: number, most: number): fc.Arbitrary<BoardModel> {
   const size = fc.integer({ min: 1, max: most });
   return fc
     .array(size, { minLength: piles, maxLength: piles })
@@ -41,7 +41,7 @@ function models(piles: number, most: number): fc.Arbitrary<ManyModel> {
           stopped[at] ? 0 : Math.max(0, weight - 2),
         ),
       };
-      const places = group.map((card, pile): AnyPlace => [pile, card]);
+      const places = group.map((card, pile): Place => [pile, card]);
       return grouped ? { ...model, somewhere: [places] } : model;
     });
 }
@@ -53,7 +53,7 @@ function subsets(size: number, limit: number, pinned: readonly number[]): number
 }
 
 /** The value of the best board by looking at all of them; -1 when there is none. */
-function bestOfAll(model: ManyModel): number {
+function bestOfAll(model: BoardModel): number {
   let boards: number[][][] = [[]];
   model.sizes.forEach((size, pile) => {
     const cards = subsets(size, model.limits[pile] as number, model.pinned[pile] ?? []);
@@ -63,11 +63,11 @@ function bestOfAll(model: ManyModel): number {
     (model.somewhere ?? []).every((group) =>
       group.some(([pile, card]) => board[pile]?.includes(card)),
     );
-  return Math.max(-1, ...boards.filter(serves).map((board) => manyValue(model, board)));
+  return Math.max(-1, ...boards.filter(serves).map((board) => boardValue(model, board)));
 }
 
 /** Four piles as they are taught: two of few cards, and most combinations of some pairs forbidden. */
-function clusteredModel(seed: number): ManyModel {
+function clusteredModel(seed: number): BoardModel {
   const random = makeRandom(seed);
   const sizes = [
     3 + random.below(3),
@@ -100,7 +100,7 @@ function clusteredModel(seed: number): ManyModel {
  * The value of the best board by looking at all boards of all piles but the last: the last pile's
  * cards then add up one by one.
  */
-function bestOfAllButLast(model: ManyModel): number {
+function bestOfAllButLast(model: BoardModel): number {
   const last = model.sizes.length - 1;
   const own = Array.from({ length: model.sizes[last] as number }, (_, card) => card);
   let boards: number[][][] = [[]];
@@ -110,7 +110,7 @@ function bestOfAllButLast(model: ManyModel): number {
   }
   const values = boards.map((board) =>
     own
-      .map((card) => Math.max(0, manyValue(model, [...board, [card]])))
+      .map((card) => Math.max(0, boardValue(model, [...board, [card]])))
       .sort((one, other) => other - one)
       .slice(0, model.limits[last])
       .reduce((sum, value) => sum + value, 0),
@@ -128,14 +128,14 @@ describe('the search of many piles', () => {
     test(`finds the best of all boards of ${piles} piles`, () => {
       fc.assert(
         fc.property(models(piles, most), (model) => {
-          const found = solveMany(model);
+          const found = solveBoard(model);
           const best = bestOfAll(model);
           if (found.kind !== 'found') {
             expect(best).toBe(-1);
             return;
           }
           expect([found.value, found.bound, found.optimal]).toEqual([best, best, true]);
-          expect(manyValue(model, found.chosen)).toBe(best);
+          expect(boardValue(model, found.chosen)).toBe(best);
           found.chosen.forEach((cards, pile) => {
             expect(cards.length).toBeLessThanOrEqual(model.limits[pile] as number);
             for (const card of model.pinned[pile] ?? []) expect(cards).toContain(card);
@@ -149,22 +149,22 @@ describe('the search of many piles', () => {
   test('finds the best of all boards of four piles, one of them long', () => {
     for (let seed = 0; seed < 40; seed++) {
       const model = clusteredModel(seed);
-      const found = solveMany(model);
+      const found = solveBoard(model);
       const best = bestOfAllButLast(model);
       expect(found.kind === 'found' && [seed, found.value, found.bound]).toEqual([
         seed,
         best,
         best,
       ]);
-      if (found.kind === 'found') expect(manyValue(model, found.chosen)).toBe(best);
+      if (found.kind === 'found') expect(boardValue(model, found.chosen)).toBe(best);
     }
   });
 
   test('agrees with HiGHS on boards of four piles', async () => {
     const highs = await loadHighs();
     for (const model of fc.sample(models(4, 5), { numRuns: 40, seed: 7 })) {
-      const found = solveMany(model);
-      const solved = highs.solve(makeManyProgram(model), { output_flag: false });
+      const found = solveBoard(model);
+      const solved = highs.solve(makeLinearProgram(model), { output_flag: false });
       expect(found.kind === 'found' ? found.value : solved.Status).toBe(
         found.kind === 'found' ? Math.round(solved.ObjectiveValue) : 'Infeasible',
       );
@@ -174,8 +174,8 @@ describe('the search of many piles', () => {
   test('stopped early, it still proves what it says', () => {
     fc.assert(
       fc.property(models(4, 4), fc.integer({ min: 1, max: 8 }), (model, nodeLimit) => {
-        const whole = solveMany(model);
-        const early = solveMany(model, { nodeLimit });
+        const whole = solveBoard(model);
+        const early = solveBoard(model, { nodeLimit });
         if (whole.kind !== 'found' || early.kind !== 'found') return;
         expect(early.value).toBeLessThanOrEqual(whole.value);
         expect(early.bound).toBeGreaterThanOrEqual(whole.value);
