@@ -4,7 +4,7 @@ import type { Reading } from '../core/language/reading.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { stepOf } from '../core/sequence/step-of.ts';
 import { taughtUpTo } from '../core/sequence/teach.ts';
-import { isDecodable } from '../core/words/decodable.ts';
+import { obstacles } from '../core/words/decodable.ts';
 import { builtLexicon } from './built-lexicon.ts';
 import { readFixture } from './fixture.ts';
 
@@ -77,7 +77,9 @@ function readingOf(word: string): Reading | undefined {
 /** The first step at which its cards and habits are taught and no part is irregular, or null. */
 function stepByCards(word: string): number | null {
   const reading = readingOf(word);
-  const at = reading ? taughtByCards.findIndex((taught) => isDecodable(reading, taught)) : -1;
+  const at = reading
+    ? taughtByCards.findIndex((taught) => obstacles(reading, taught).length === 0)
+    : -1;
   return at < 0 ? null : (SEQUENCE.steps[at]?.number ?? null);
 }
 

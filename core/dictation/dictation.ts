@@ -6,7 +6,6 @@
 import type { Taught } from '../language/taught.ts';
 import { makeRandom, type Random, shuffled } from '../random.ts';
 import type { Item, Sequence } from '../sequence/sequence.ts';
-import { taughtUpTo } from '../sequence/teach.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import type { WordScreen } from '../words/screen.ts';
 import { firstOf } from './first-of.ts';
@@ -71,11 +70,6 @@ export function newestItems(sequence: Sequence, step: number, back = 1): readonl
   return sequence.steps
     .filter(({ number }) => number <= step && number > step - back)
     .flatMap(({ items }) => items);
-}
-
-/** A request for a step of an order: all that was taught by then, the step's own items newest. */
-export function specAtStep(sequence: Sequence, step: number, seed: number): DictationSpec {
-  return { taught: taughtUpTo(sequence, step), newest: newestItems(sequence, step), seed };
 }
 
 /** How many of the best sentences chance picks from, for each one asked. */

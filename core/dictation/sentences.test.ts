@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
+import { stepOfSentence } from '../../test/sentence-step.ts';
 import type { Taught } from '../language/taught.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { taughtUpTo } from '../sequence/teach.ts';
-import { isDecodable } from '../words/decodable.ts';
+import { obstacles } from '../words/decodable.ts';
 import { SCREEN_DATA } from '../words/screen-data.ts';
 import { createWordScreen } from '../words/word-screen.ts';
 import { isFitForClass } from './fitness.ts';
 import { isWritable, sentenceWords, shows } from './needs.ts';
 import { nameReading } from './sentences/names.ts';
 import { SENTENCES } from './sentences.ts';
-import { stepOfSentence } from './step.ts';
 
 /** Asked by the plan for dictation: sentences in all, items before new ones are due, new ones a step. */
 const AT_LEAST = 500;
@@ -106,6 +106,6 @@ function isReadAt(text: string, step: number): boolean {
   const taught = taughtAt[step] as Taught;
   return wordsOf(text).every(({ word }) => {
     const reading = readingOf(word);
-    return reading ? isDecodable(reading, taught) : taught.irregularWords.has(word);
+    return reading ? obstacles(reading, taught).length === 0 : taught.irregularWords.has(word);
   });
 }

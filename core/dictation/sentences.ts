@@ -13,7 +13,7 @@ import { TWO_BEAT_SENTENCES } from './sentences/two-beats.ts';
 
 /**
  * The sentences of the dictation, easiest stage first; a sentence's exact step
- * is computed (see dictation-step.ts). All were written for this project.
+ * is computed (test/sentence-step.ts). All were written for this project.
  */
 export const SENTENCES: readonly string[] = [
   LETTER_SENTENCES,

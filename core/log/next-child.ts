@@ -18,7 +18,7 @@ import type { Random } from '../random.ts';
 /** The lot of one who has read least weighs so many times that of one who has read once more. */
 const LEAST_WEIGHS = 6;
 
-/** What `nextChild` draws from. */
+/** Whom the next readers are drawn from. */
 export interface CallSpec {
   /** Who is there, by id; repeats count once. */
   readonly present: readonly string[];
@@ -26,8 +26,19 @@ export interface CallSpec {
   readonly calls: readonly string[];
 }
 
+/** The next `count` children, were they all to read in that order. */
+export function nextChildren(spec: CallSpec, count: number, random: Random): readonly string[] {
+  const queue: string[] = [];
+  while (queue.length < count) {
+    const next = nextChild({ ...spec, calls: [...spec.calls, ...queue] }, random);
+    if (next === null) break;
+    queue.push(next);
+  }
+  return queue;
+}
+
 /** The child who reads next; null when none is there. */
-export function nextChild({ present, calls }: CallSpec, random: Random): string | null {
+function nextChild({ present, calls }: CallSpec, random: Random): string | null {
   const there = [...new Set(present)];
   const turns = turnsOf(there, calls);
   const last = calls.at(-1);
@@ -40,17 +51,6 @@ export function nextChild({ present, calls }: CallSpec, random: Random): string 
   });
   const drawn = lots.length > 0 ? lots : others;
   return drawn.length === 0 ? null : (drawn[random.below(drawn.length)] as string);
-}
-
-/** The next `count` children, were they all to read in that order. */
-export function nextChildren(spec: CallSpec, count: number, random: Random): readonly string[] {
-  const queue: string[] = [];
-  while (queue.length < count) {
-    const next = nextChild({ ...spec, calls: [...spec.calls, ...queue] }, random);
-    if (next === null) break;
-    queue.push(next);
-  }
-  return queue;
 }
 
 /** How often each has read; one left behind by more than two was away, and is brought up to that. */

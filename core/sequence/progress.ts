@@ -54,21 +54,6 @@ export function dropItem(progress: Progress, item: Item): Progress {
 }
 
 /**
- * Moves the step numbered `from` to stand as number `to`; the steps between
- * move up by one. Numbers outside the order change nothing.
- */
-export function moveStep(sequence: Sequence, from: number, to: number): Sequence {
-  const last = sequence.steps.length;
-  const inside = (number: number): boolean =>
-    Number.isInteger(number) && number >= 1 && number <= last;
-  if (!inside(from) || !inside(to) || from === to) return sequence;
-  const steps = [...sequence.steps];
-  const [moved] = steps.splice(from - 1, 1) as [Step];
-  steps.splice(to - 1, 0, moved);
-  return { ...sequence, steps: numberSteps(steps) };
-}
-
-/**
  * Moves a step in the group's own order. All other steps stay taught or
  * untaught as they were; the moved one takes the state of its new place.
  */
@@ -85,6 +70,21 @@ export function moveStepOf(progress: Progress, from: number, to: number): Progre
 /** Numbers steps from 1 in the order given. */
 export function numberSteps(steps: readonly Step[]): readonly Step[] {
   return steps.map((step, place) => ({ ...step, number: place + 1 }));
+}
+
+/**
+ * Moves the step numbered `from` to stand as number `to`; the steps between
+ * move up by one. Numbers outside the order change nothing.
+ */
+function moveStep(sequence: Sequence, from: number, to: number): Sequence {
+  const last = sequence.steps.length;
+  const inside = (number: number): boolean =>
+    Number.isInteger(number) && number >= 1 && number <= last;
+  if (!inside(from) || !inside(to) || from === to) return sequence;
+  const steps = [...sequence.steps];
+  const [moved] = steps.splice(from - 1, 1) as [Step];
+  steps.splice(to - 1, 0, moved);
+  return { ...sequence, steps: numberSteps(steps) };
 }
 
 function itemsUpTo({ sequence, upTo }: Progress): readonly Item[] {

@@ -34,11 +34,6 @@ export function obstacles(reading: Reading, taught: Taught): readonly Obstacle[]
   return found;
 }
 
-/** Whether a group can read this, by its cards or by heart. */
-export function isDecodable(reading: Reading, taught: Taught): boolean {
-  return obstacles(reading, taught).length === 0;
-}
-
 /**
  * Indexes of all decodable words, commonest first. The first call for a
  * lexicon lists what each word needs (about 30 ms for 30,000 words); each

@@ -45,14 +45,6 @@ export function decideSounds(
   return decided(rules, { choice, about: 'sounds', text: sounds.join(' ') });
 }
 
-/** The rules with everything forgotten that was decided about this word, or these sounds. */
-export function forgetDecision(
-  rules: TeacherRules,
-  { about, text }: Pick<TeacherDecision, 'about' | 'text'>,
-): TeacherRules {
-  return { decisions: rules.decisions.filter((one) => one.about !== about || one.text !== text) };
-}
-
 /** What holds now: the last decision about each word and each way of sounding, the latest first. */
 export function decisionsInForce({ decisions }: TeacherRules): readonly TeacherDecision[] {
   const held = new Map<string, TeacherDecision>();
@@ -61,17 +53,6 @@ export function decisionsInForce({ decisions }: TeacherRules): readonly TeacherD
     if (!held.has(key)) held.set(key, decision);
   }
   return [...held.values()];
-}
-
-/** What holds for a word as these sounds: the teacher's choice, or null. */
-export function decisionFor(
-  rules: TeacherRules,
-  word: string,
-  sounds: readonly Phoneme[],
-): TeacherDecision | null {
-  const last = (about: TeacherDecision['about'], text: string) =>
-    rules.decisions.findLast((one) => one.about === about && one.text === text);
-  return last('word', word.toLowerCase()) ?? last('sounds', sounds.join(' ')) ?? null;
 }
 
 /**

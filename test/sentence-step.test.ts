@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { builtLexicon } from '../../test/built-lexicon.ts';
-import { parseItem } from '../sequence/item.ts';
-import type { Item, Sequence } from '../sequence/sequence.ts';
-import { stepOfSentence } from './step.ts';
+import { parseItem } from '../core/sequence/item.ts';
+import type { Item, Sequence } from '../core/sequence/sequence.ts';
+import { builtLexicon } from './built-lexicon.ts';
+import { stepOfSentence } from './sentence-step.ts';
 
 /** A small order of our own: steps as lists of items in text form. */
 function orderOf(...steps: readonly string[]): Sequence {

@@ -1,7 +1,7 @@
-import type { Item, Sequence } from '../sequence/sequence.ts';
-import { stepOf } from '../sequence/step-of.ts';
-import type { Lexicon } from '../words/lexicon.ts';
-import { type SentenceWord, sentenceWords } from './needs.ts';
+import { type SentenceWord, sentenceWords } from '../core/dictation/needs.ts';
+import type { Item, Sequence } from '../core/sequence/sequence.ts';
+import { stepOf } from '../core/sequence/step-of.ts';
+import type { Lexicon } from '../core/words/lexicon.ts';
 
 /** Why one word sets the step: what it waits for, or that the word list does not have it. */
 export interface WordWaits {
