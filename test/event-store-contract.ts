@@ -150,6 +150,24 @@ export const STORE_LAWS: readonly StoreLaw[] = [
     },
   },
   {
+    name: 'keeps nothing of a forgotten class, until it is called back',
+    async check(store) {
+      await keep(store, [note('a', {}), named('other', 'Room 2')]);
+      await store.forget('class');
+      for (const batch of [[note('b', {})], [named('other', 'Room 3'), note('c', {})]]) {
+        const outcome = await store.append(batch);
+        same('error' in outcome && outcome.error.code, 'forgotten');
+      }
+      await holds(store, 'class', []);
+      await holds(store, 'other', [named('other', 'Room 2')]);
+      same(await forgottenIn(store), ['class']);
+      await store.recall('class');
+      await keep(store, [note('d', {})]);
+      await holds(store, 'class', [note('d', {})]);
+      same(await forgottenIn(store), []);
+    },
+  },
+  {
     name: 'holds what merging gives, for any logs in any batches',
     async check(store) {
       let run = 0;
@@ -183,6 +201,11 @@ function named(classId: string, value: string): LogEvent {
 async function keep(store: EventStore, events: readonly LogEvent[]): Promise<void> {
   const outcome = await store.append(events);
   if ('error' in outcome) throw new Error(`Not kept: ${outcome.error.code}`);
+}
+
+async function forgottenIn(store: EventStore): Promise<readonly string[]> {
+  const listed = await store.classes();
+  return 'classes' in listed ? listed.forgotten : [listed.error.code];
 }
 
 async function holds(

@@ -7,9 +7,10 @@ import { leaveOnShelf, takeFromShelf } from './device/log/on-the-way.ts';
 import { shelf, tellOfAside } from './device/shelf.ts';
 import { App } from './shell/app.tsx';
 import { signUnsaved } from './shell/kept-sign.ts';
+import { openOrAsk } from './shell/opening.tsx';
 import { bringOver } from './state/bring-over.ts';
 import { startEngine } from './state/engine-ready.ts';
-import { openLastClass, store } from './state/open-class.ts';
+import { store } from './state/open-class.ts';
 import { told } from './state/progress.ts';
 import { followAddress } from './state/route.ts';
 
@@ -19,7 +20,8 @@ addEventListener('pageshow', ({ persisted }) => persisted && takeFromShelf(store
 void startEngine();
 void takeFromShelf(store, shelf);
 tellOfAside();
-await openLastClass();
+const root = document.getElementById('app') as HTMLElement;
+await openOrAsk(root);
 await bringOver();
 followAddress(() => (told.peek() ? 'today' : 'learned'));
-render(<App />, document.getElementById('app') as HTMLElement);
+render(<App />, root);

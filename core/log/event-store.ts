@@ -9,17 +9,38 @@ export interface EventStore {
   /**
    * Adds events, all of them or none. Resolves once they are kept for good: from
    * then on the end of the program takes none of them away. An event that is
-   * kept already is left as it is.
+   * kept already is left as it is. Of a class that was forgotten nothing is kept (`forgotten`).
    */
   append(events: readonly LogEvent[]): Promise<Kept | StoreFailure>;
   /** Every event of a class, each once, in no certain order; none for a class never heard of. */
-  eventsOf(classId: string): Promise<{ readonly events: readonly LogEvent[] } | StoreFailure>;
-  /** Every class that has events, in the order of their ids. */
-  classes(): Promise<{ readonly classes: readonly ClassHead[] } | StoreFailure>;
-  /** Deletes a class and every event of it, for good. Only a person may ask for this. */
+  eventsOf(classId: string): Promise<EventsRead | StoreFailure>;
+  /** Every class that has events, in the order of their ids, and which were forgotten. */
+  classes(): Promise<ClassesRead | StoreFailure>;
+  /**
+   * Deletes a class and every event of it, for good, and remembers that it did: whatever else has events
+   * of it, they do not come back. Only a person may ask for this.
+   */
   forget(classId: string): Promise<Kept | StoreFailure>;
+  /** Lets a class be kept again that was forgotten. Only a person may ask for this. */
+  recall(classId: string): Promise<Kept | StoreFailure>;
   /** Ends the use of it; what was asked for before is still done. */
   close(): Promise<void>;
+}
+
+/** What was read of a class. */
+export interface EventsRead {
+  readonly events: readonly LogEvent[];
+  /** How many records of it could not be read; none when it is left out. */
+  readonly damaged?: number;
+  /** What is wrong with the store all the same: these events came from elsewhere. */
+  readonly trouble?: StoreError;
+}
+
+/** What classes there are. */
+export interface ClassesRead {
+  readonly classes: readonly ClassHead[];
+  /** The ids of classes that were forgotten, in their order. */
+  readonly forgotten: readonly string[];
 }
 
 /** It is done, and kept. */
@@ -35,10 +56,19 @@ export interface StoreFailure {
 /**
  * Why: the browser allows no storage (`refused`); there is no more room
  * (`full`); what is kept was written by a newer version (`newer`); another window
- * holds it (`busy`); anything else (`broken`).
+ * holds it (`busy`); it does not answer (`slow`); the class was forgotten (`forgotten`); what was to be kept
+ * is of no kind that can be, or larger than it takes (`unkeepable`); anything else (`broken`).
  */
 export interface StoreError {
-  readonly code: 'refused' | 'full' | 'newer' | 'busy' | 'broken';
+  readonly code:
+    | 'refused'
+    | 'full'
+    | 'newer'
+    | 'busy'
+    | 'slow'
+    | 'forgotten'
+    | 'unkeepable'
+    | 'broken';
   /** What it means for her and what to do. */
   readonly message: string;
 }

@@ -29,6 +29,15 @@ export function parseEvent(
   return { event: { id, classId, at, by, kind, body } };
 }
 
+/** Whether a value is an event, as `parseEvent` asks: for the many that come from a store. */
+export function isEvent(value: unknown): value is LogEvent {
+  if (!isObject(value)) return false;
+  const { id, classId, at, by, kind, body } = value;
+  return (
+    isName(id) && isName(classId) && isTime(at) && isName(by) && isName(kind) && isObject(body)
+  );
+}
+
 const isTime = isWhole(0, LATEST);
 
 function isName(value: unknown): value is string {

@@ -2,7 +2,7 @@ import { readCheck } from './check-record.ts';
 import { type CheckRecord, type ClassState, type DrillRecord, lineKey } from './class-state.ts';
 import { readDrill } from './drill-record.ts';
 import type { LogEvent } from './event.ts';
-import { addFact, type Facts, gatherFacts, latestOf } from './facts.ts';
+import { addFact, eventsOf, type Facts, gatherFacts, latestOf } from './facts.ts';
 import { readRoster } from './roster.ts';
 import { changedIds, findStruck, isStruck, type Struck } from './struck.ts';
 
@@ -33,6 +33,19 @@ export function applyEvent(state: ClassState, event: LogEvent): ClassState {
   );
   return same ? state : read(state.id, facts, state);
 }
+
+/**
+ * The class with some events more: what `replay` gives for all of them. Many are sorted in together, since
+ * one after the other each would have its list read again.
+ */
+export function applyEvents(state: ClassState, events: readonly LogEvent[]): ClassState {
+  return events.length > MANY
+    ? replay(state.id, [...eventsOf(state.facts), ...events])
+    : events.reduce(applyEvent, state);
+}
+
+/** More than anybody does at once by hand. */
+const MANY = 64;
 
 /** Reads the facts, and of the class before takes what cannot have changed. */
 function read(id: string, facts: Facts, before: ClassState | null): ClassState {

@@ -64,7 +64,7 @@ it(`loses nothing that was said to be kept, and stands where it stood, in ${kill
     const seen = found as Found | null;
     if (seen !== null) {
       read += 1;
-      if (seen.cameBack) cameBack += 1;
+      if (seen.putBack > 0) cameBack += 1;
       check(seen, before);
     }
   }
@@ -88,8 +88,8 @@ interface Found {
   readonly ids: readonly string[];
   /** The last word shown. */
   readonly stood: number;
-  /** Whether the browser had lost it all, and it came from the second copy. */
-  readonly cameBack: boolean;
+  /** How many events the browser had lost, which came from the second copy. */
+  readonly putBack: number;
 }
 
 interface Kept {

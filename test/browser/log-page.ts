@@ -56,7 +56,7 @@ async function runOn(): Promise<void> {
   const drillId = 'drill';
   const stood = state.value.drills.get(drillId)?.shown.at(-1)?.place ?? -1;
   const ids = 'events' in read ? read.events.map(({ id }) => id) : [];
-  await tell('found', { ids, stood, cameBack: store.cameBack.value });
+  await tell('found', { ids, stood, putBack: store.amiss.value.putBack });
   if (!state.value.drills.has(drillId)) {
     const body = { drillId, groupId: WHOLE_CLASS, day: '2026-03-02', drill: SMALL_DRILL };
     await record({ kind: 'begun', body }).kept;

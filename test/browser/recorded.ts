@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import type { LogEvent } from '../../core/log/event.ts';
 import type { PageRecord } from '../../web/device/log/database.ts';
-import { eventsOn } from '../../web/device/log/sealing.ts';
+import { readPage } from '../../web/device/log/page.ts';
 
 /** Waits until all that happened is kept, as the page signs it. */
 export async function allKept(page: Page): Promise<void> {
@@ -23,5 +23,6 @@ export async function recorded(page: Page): Promise<readonly LogEvent[]> {
     db.close();
     return { loose, pages };
   });
-  return [...eventsOn(pages), ...loose].sort((left, right) => left.at - right.at);
+  const sealed = pages.flatMap(({ classId, text }) => readPage(classId, text).events);
+  return [...sealed, ...loose].sort((left, right) => left.at - right.at);
 }

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { saveText } from '../device/save-text.ts';
 import { asideCopies, putNoticeAway, trouble } from '../device/shelf.ts';
-import { cameBack } from '../state/came-back.ts';
+import { amiss, putAmissAway } from '../state/came-back.ts';
 import { saveWhatIsHere } from '../state/copies.ts';
 import { reopenClass, store } from '../state/open-class.ts';
 
@@ -11,15 +11,26 @@ export function Banner() {
   const lost = store.trouble.value;
   return (
     <>
-      {lost && (
+      {lost && !store.inMemory.value && (
         <CopyOffered act="Try again" does={tryAgain}>
           {lost.message}
         </CopyOffered>
       )}
-      {cameBack.value && (
-        <CopyOffered act="Close" does={putCameBackAway}>
-          This browser lost its record of your classes. It came back from the second copy on this
-          device. Please look whether the last marks are there, and save a copy as a file.
+      {store.inMemory.value && (
+        <CopyOffered act="Try again" does={tryToLeaveMemory}>
+          What is kept on this device did not answer, so this window works from memory. Nothing you
+          do now outlasts it: save a copy as a file before you close it.
+        </CopyOffered>
+      )}
+      {isAmiss(amiss.value) && (
+        <CopyOffered act="Close" does={putAmissAway}>
+          {saidOfAmiss(amiss.value)}
+        </CopyOffered>
+      )}
+      {store.aside.value.length > 0 && (
+        <CopyOffered act="Try again" does={tryAgain}>
+          One thing you entered could not be kept on this device and was set aside. Everything else
+          is kept. Save a copy as a file; it holds that too.
         </CopyOffered>
       )}
       {trouble.value === 'refused' && !lost && (
@@ -55,8 +66,40 @@ async function tryAgain(tell: Tell): Promise<void> {
   else await reopenClass();
 }
 
-function putCameBackAway(): void {
-  cameBack.value = false;
+async function tryToLeaveMemory(tell: Tell): Promise<void> {
+  tell('');
+  const outcome = await store.leaveMemory();
+  if ('error' in outcome) tell('It still does not answer. What you do goes on meanwhile.');
+  else await reopenClass();
+}
+
+type Amiss = typeof amiss.value;
+
+function isAmiss({ putBack, damaged, twofold }: Amiss): boolean {
+  return putBack + damaged + twofold > 0;
+}
+
+function saidOfAmiss({ putBack, damaged, twofold }: Amiss): string {
+  const count = (many: number, one: string, more: string) =>
+    many === 1 ? one : `${many.toLocaleString('en-US')} ${more}`;
+  return [
+    ...(putBack > 0
+      ? [
+          `This browser lost part of its record of your classes. ${count(putBack, 'One entry', 'entries')} came back from the second copy on this device.`,
+        ]
+      : []),
+    ...(damaged > 0
+      ? [
+          `${count(damaged, 'One record', 'records')} on this device could not be read and ${damaged === 1 ? 'was' : 'were'} set aside.`,
+        ]
+      : []),
+    ...(twofold > 0
+      ? [
+          `${count(twofold, 'One entry is', 'entries are')} told in two ways on this device; the first stands.`,
+        ]
+      : []),
+    'Please look whether the last marks are there, and save a copy as a file.',
+  ].join(' ');
 }
 
 /** Says below a notice what came of an act. */

@@ -12,6 +12,7 @@ export function signUnsaved(root: HTMLElement): void {
     root.toggleAttribute('data-unsaved', isBehind.value || store.unsaved.value.length > 0);
   });
   addEventListener('beforeunload', (event) => {
-    if (store.trouble.peek() !== null && store.unsaved.peek().length > 0) event.preventDefault();
+    const isHeld = store.trouble.peek() !== null && store.unsaved.peek().length > 0;
+    if (isHeld || store.inMemory.peek()) event.preventDefault();
   });
 }

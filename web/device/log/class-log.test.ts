@@ -150,6 +150,7 @@ describe('an open class', () => {
       eventsOf: refused,
       classes: refused,
       forget: refused,
+      recall: refused,
       close: async () => {},
     };
     const { window, end } = device(store);

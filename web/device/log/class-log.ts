@@ -4,7 +4,7 @@ import type { ClassState } from '../../../core/log/class-state.ts';
 import { tick } from '../../../core/log/clock.ts';
 import type { EventSpec, LogEvent } from '../../../core/log/event.ts';
 import type { Kept, StoreFailure } from '../../../core/log/event-store.ts';
-import { applyEvent, replay } from '../../../core/log/replay.ts';
+import { applyEvents, replay } from '../../../core/log/replay.ts';
 import type { Announcing } from './announce.ts';
 import { datingsOf, type Stamping } from './stamping.ts';
 import type { SteadyStore } from './steady-store.ts';
@@ -51,7 +51,7 @@ export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
   const state = signal(replay(classId, [...found, ...said]));
   if (said.length > 0) void store.append(said);
   take = (events) => {
-    state.value = events.reduce(applyEvent, state.peek());
+    state.value = applyEvents(state.peek(), events);
   };
   return {
     state,

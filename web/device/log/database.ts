@@ -4,11 +4,20 @@ import type { LogEvent } from '../../../core/log/event.ts';
 /** What the database holds; the records of a class stand together in each store. */
 export interface LogSchema extends DBSchema {
   /** An event a record. */
-  loose: { key: [classId: string, id: string]; value: LogEvent };
+  loose: { key: [classId: string, id: string]; value: LooseRecord };
   /** Sealed events (page.ts); pages count from 0, and no event is on two of them. */
   pages: { key: [classId: string, page: number]; value: PageRecord };
   /** Copies of the events that a list of classes needs. */
   heads: { key: [classId: string, id: string]; value: LogEvent };
+  /** Which classes were forgotten, for good. */
+  forgotten: { key: [classId: string]; value: { readonly classId: string } };
+  /** Records that could not be read, as they were found, for whoever wants to rescue them. */
+  aside: { key: number; value: unknown };
+}
+
+/** An event with the check number of what it says; records of the first version have none. */
+export interface LooseRecord extends LogEvent {
+  readonly sum?: number;
 }
 
 /** A page of sealed events. */
@@ -19,7 +28,28 @@ export interface PageRecord {
 }
 
 /** Every store there is. */
-export const STORES = ['loose', 'pages', 'heads'] as const;
+export const STORES = ['loose', 'pages', 'heads', 'forgotten', 'aside'] as const;
+
+/** Those that hold the events of classes. */
+export const CLASS_STORES = ['loose', 'pages', 'heads'] as const;
+
+/**
+ * The version of the database. Each step of the upgrade stands by itself and only adds, so that one that
+ * began at any earlier version ends the same; a further step is a further `if`.
+ */
+const VERSION = 2;
+
+function upgrade(db: IDBPDatabase<LogSchema>, from: number): void {
+  if (from < 1) {
+    db.createObjectStore('loose', { keyPath: ['classId', 'id'] });
+    db.createObjectStore('pages', { keyPath: ['classId', 'page'] });
+    db.createObjectStore('heads', { keyPath: ['classId', 'id'] });
+  }
+  if (from < 2) {
+    db.createObjectStore('forgotten', { keyPath: ['classId'] });
+    db.createObjectStore('aside', { autoIncrement: true });
+  }
+}
 
 /** A transaction that changes something. */
 export type Change = IDBPTransaction<LogSchema, (typeof STORES)[number][], 'readwrite'>;
@@ -43,12 +73,8 @@ export function connect(name: string): Connection {
   return {
     open() {
       if (opened) return opened;
-      opened = openDB<LogSchema>(name, 1, {
-        upgrade(db) {
-          db.createObjectStore('loose', { keyPath: ['classId', 'id'] });
-          db.createObjectStore('pages', { keyPath: ['classId', 'page'] });
-          db.createObjectStore('heads', { keyPath: ['classId', 'id'] });
-        },
+      opened = openDB<LogSchema>(name, VERSION, {
+        upgrade,
         blocking(_now, _next, event) {
           (event.target as IDBDatabase).close();
           forget();

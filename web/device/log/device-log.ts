@@ -4,28 +4,46 @@ import { type ClassLog, openClassLog } from './class-log.ts';
 import { createFileDrawer } from './file-drawer.ts';
 import { deviceId, newId } from './ids.ts';
 import { createIndexedStore } from './indexed-store.ts';
+import { withPatience } from './patient-store.ts';
 import { withSecondCopy } from './second-copy.ts';
+import { type SpareStore, withSpare } from './spare-store.ts';
 import type { Stamping } from './stamping.ts';
 import { keepGoing, type SteadyStore } from './steady-store.ts';
 
 /** Where the classes on this device are kept. */
 export type DeviceStore = SteadyStore &
-  Announcing & {
-    /** Whether the browser had lost all of it and it came back from the second copy. */
-    readonly cameBack: ReadonlySignal<boolean>;
+  Announcing &
+  Pick<SpareStore, 'inMemory' | 'workInMemory' | 'leaveMemory'> & {
+    /** What was found amiss since the app was opened, when the two copies were united. */
+    readonly amiss: ReadonlySignal<Amiss>;
   };
+
+/** How many entries were amiss; see `Found`. */
+export interface Amiss {
+  readonly putBack: number;
+  readonly damaged: number;
+  readonly twofold: number;
+}
 
 /** The classes on this device. Make one of these for the whole app. */
 export function createDeviceStore(): DeviceStore {
-  const cameBack = signal(false);
+  const amiss = signal<Amiss>({ putBack: 0, damaged: 0, twofold: 0 });
   const copied = withSecondCopy(createIndexedStore(), {
     drawer: createFileDrawer(),
     session: newId(),
-    onPutBack: () => {
-      cameBack.value = true;
+    onFound({ lost, putBack, damaged, twofold }) {
+      const before = amiss.peek();
+      amiss.value = {
+        putBack: before.putBack + putBack,
+        damaged: before.damaged + damaged,
+        twofold: before.twofold + twofold,
+      };
+      if (lost.length > 0) announced.tell(lost);
     },
   });
-  return { ...announce(keepGoing(copied)), cameBack };
+  const { inMemory, workInMemory, leaveMemory, ...spared } = withSpare(withPatience(copied));
+  const announced = announce(keepGoing(spared));
+  return { ...announced, amiss, inMemory, workInMemory, leaveMemory };
 }
 
 /** How this device stamps what happens, by its own clock. */

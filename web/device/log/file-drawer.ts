@@ -1,5 +1,5 @@
 import type { LineAdded, LineToAdd } from './file-worker.ts';
-import type { Drawer } from './second-copy.ts';
+import type { Drawer } from './sheet.ts';
 
 /** So long a line may take to reach the disk, in milliseconds: a copy that hangs must hold nothing up. */
 const PATIENCE = 5000;

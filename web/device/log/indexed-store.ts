@@ -1,9 +1,19 @@
 import type { IDBPDatabase } from 'idb';
 import type { LogEvent } from '../../../core/log/event.ts';
-import type { EventStore, StoreFailure } from '../../../core/log/event-store.ts';
-import { type Connection, change, connect, type LogSchema, ofClass, STORES } from './database.ts';
-import { addEvents, eventsOn, SEAL_FROM, sealLoose } from './sealing.ts';
-import { storeFailure } from './store-error.ts';
+import type { ClassesRead, EventStore, StoreFailure } from '../../../core/log/event-store.ts';
+import { isEvent } from '../../../core/log/parse-event.ts';
+import {
+  CLASS_STORES,
+  type Connection,
+  change,
+  connect,
+  type LogSchema,
+  ofClass,
+  STORES,
+} from './database.ts';
+import { readClass, setAside } from './read-class.ts';
+import { addEvents, SEAL_FROM, sealLoose } from './sealing.ts';
+import { failureOf, storeFailure } from './store-error.ts';
 
 /**
  * Events kept in the browser's IndexedDB; `name` is the database's.
@@ -18,33 +28,48 @@ import { storeFailure } from './store-error.ts';
  */
 export function createIndexedStore(name = 'sweepline-log'): EventStore {
   const connection = connect(name);
-  let sealing: Promise<unknown> = Promise.resolve();
+  let tidying: Promise<unknown> = Promise.resolve();
+  const tidy = (work: () => Promise<unknown>) => tidying.then(work).catch(() => {});
   return {
     append: (events) =>
       answer(connection, async (db) => {
+        const classes = byClass(events);
+        let isForgotten = false;
         await change(db, async (tx) => {
-          for (const [classId, own] of byClass(events)) await addEvents(tx, classId, own);
+          for (const classId of classes.keys()) {
+            const found = await tx.objectStore('forgotten').getKey([classId]);
+            isForgotten ||= found !== undefined;
+          }
+          if (isForgotten) return;
+          for (const [classId, own] of classes) await addEvents(tx, classId, own);
         });
-        return { kept: true } as const;
+        return isForgotten ? failureOf('forgotten') : kept;
       }),
     eventsOf: (classId) =>
       answer(connection, async (db) => {
-        const { events, loose, repeats } = await readClass(db, classId);
-        if (loose >= SEAL_FROM) {
-          sealing = sealing.then(() => sealLoose(db, classId, repeats)).catch(() => {});
-        }
-        return { events };
+        const { events, loose, repeats, bad, damaged } = await readClass(db, classId);
+        if (bad.length > 0) tidying = tidy(() => setAside(db, classId, bad));
+        if (loose >= SEAL_FROM) tidying = tidy(() => sealLoose(db, classId, repeats));
+        return { events, damaged };
       }),
-    classes: () => answer(connection, async (db) => ({ classes: await readHeads(db) })),
+    classes: () => answer(connection, readHeads),
     forget: (classId) =>
       answer(connection, async (db) => {
         await change(db, (tx) =>
-          Promise.all(STORES.map((store) => tx.objectStore(store).delete(ofClass(classId)))),
+          Promise.all([
+            ...CLASS_STORES.map((store) => tx.objectStore(store).delete(ofClass(classId))),
+            tx.objectStore('forgotten').put({ classId }),
+          ]),
         );
-        return { kept: true } as const;
+        return kept;
+      }),
+    recall: (classId) =>
+      answer(connection, async (db) => {
+        await change(db, (tx) => tx.objectStore('forgotten').delete([classId]));
+        return kept;
       }),
     async close() {
-      await sealing;
+      await tidying;
       await connection.close();
     },
   };
@@ -62,22 +87,10 @@ async function answer<Value>(
   }
 }
 
-/** All events of a class, how many of them are loose, and which loose ones are on a page besides. */
-async function readClass(db: IDBPDatabase<LogSchema>, classId: string) {
-  const tx = db.transaction(['pages', 'loose']);
-  const [pages, loose] = await Promise.all([
-    tx.objectStore('pages').getAll(ofClass(classId)),
-    tx.objectStore('loose').getAll(ofClass(classId)),
-  ]);
-  const sealed = eventsOn(pages);
-  const byId = new Map(loose.map((event) => [event.id, event]));
-  const repeats = new Set(sealed.filter(({ id }) => byId.has(id)).map(({ id }) => id));
-  const events = [...sealed, ...loose.filter(({ id }) => !repeats.has(id))];
-  return { events, loose: loose.length, repeats };
-}
+const kept = { kept: true } as const;
 
 /** Every class, found by leaping from each to the first record of the next. */
-async function readHeads(db: IDBPDatabase<LogSchema>) {
+async function readHeads(db: IDBPDatabase<LogSchema>): Promise<ClassesRead> {
   const tx = db.transaction([...STORES]);
   const ids = new Set<string>();
   for (const store of ['loose', 'pages'] as const) {
@@ -88,11 +101,15 @@ async function readHeads(db: IDBPDatabase<LogSchema>) {
       cursor = await cursor.continue([classId, []] as never);
     }
   }
-  const heads = await tx.objectStore('heads').getAll();
-  return [...ids].sort().map((classId) => ({
-    classId,
-    events: heads.filter((event) => event.classId === classId),
-  }));
+  const heads = (await tx.objectStore('heads').getAll()).filter(isEvent);
+  const forgotten = await tx.objectStore('forgotten').getAll();
+  return {
+    classes: [...ids].sort().map((classId) => ({
+      classId,
+      events: heads.filter((event) => event.classId === classId),
+    })),
+    forgotten: forgotten.map(({ classId }) => classId).sort(),
+  };
 }
 
 /** Events by class, each id once: of two with one id, the first. */

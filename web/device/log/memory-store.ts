@@ -5,10 +5,12 @@ import { failureOf } from './store-error.ts';
 /** Events kept in memory alone, until the page is closed. Fails only on what no store can keep. */
 export function createMemoryStore(): EventStore {
   const byClass = new Map<string, Map<string, LogEvent>>();
+  const forgotten = new Set<string>();
   return {
     async append(events) {
       const copies = copiesOf(events);
-      if (copies === null) return failureOf('broken');
+      if (copies === null) return failureOf('unkeepable');
+      if (copies.some(({ classId }) => forgotten.has(classId))) return failureOf('forgotten');
       for (const event of copies) {
         const held = byClass.get(event.classId) ?? new Map<string, LogEvent>();
         byClass.set(event.classId, held);
@@ -24,10 +26,15 @@ export function createMemoryStore(): EventStore {
         classId,
         events: [...(byClass.get(classId)?.values() ?? [])].filter(isOfHead),
       }));
-      return { classes };
+      return { classes, forgotten: [...forgotten].sort() };
     },
     async forget(classId) {
       byClass.delete(classId);
+      forgotten.add(classId);
+      return { kept: true };
+    },
+    async recall(classId) {
+      forgotten.delete(classId);
       return { kept: true };
     },
     async close() {},

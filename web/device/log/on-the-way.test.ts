@@ -82,4 +82,16 @@ describe('what is not on the disk yet when a page is left', () => {
     leaving(shelf);
     expect(shelf.held.size).toBe(0);
   });
+
+  it('is let go when its class was deleted meanwhile, and other classes are kept', async () => {
+    const shelf = emptyShelf();
+    leaving(shelf, named('a', 'Room 4'), { ...named('b', 'Room 5'), classId: 'hall' });
+    const memory = createMemoryStore();
+    await memory.forget('hall');
+    const store = keepGoing(memory);
+    await takeFromShelf(store, shelf);
+    expect(await idsIn(store)).toEqual(['a']);
+    expect(shelf.held.size).toBe(0);
+    expect(store.unsaved.value).toEqual([]);
+  });
 });

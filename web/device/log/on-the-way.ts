@@ -30,6 +30,11 @@ export async function takeFromShelf(
   const read = parseLog(text);
   if ('error' in read || read.damaged.length > 0) shelf.setAside(NAME, text);
   const events = 'events' in read ? read.events : [];
-  const kept = events.length === 0 || 'kept' in (await store.append(events));
-  if (kept && shelf.read(NAME) === text) shelf.remove(NAME);
+  const classIds = [...new Set(events.map(({ classId }) => classId))];
+  // Each class by itself: of one that was deleted since, nothing is kept, and nothing stays here.
+  const outcomes = await Promise.all(
+    classIds.map((classId) => store.append(events.filter((event) => event.classId === classId))),
+  );
+  const isDone = outcomes.every((one) => 'kept' in one || one.error.code === 'forgotten');
+  if (isDone && shelf.read(NAME) === text) shelf.remove(NAME);
 }

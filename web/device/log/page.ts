@@ -1,4 +1,6 @@
+import { crc32 } from '../../../core/log/crc32.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
+import { isEvent } from '../../../core/log/parse-event.ts';
 
 /**
  * Events of one class as one text, which a browser reads back far faster than as many records.
@@ -24,11 +26,51 @@ export function encodePage(events: readonly LogEvent[]): string {
   return page.end();
 }
 
-/** The events of a page, as they were put in. Throws on a text that `encodePage` did not write. */
+/**
+ * The events of a page, as they were put in. Throws on a text that `encodePage` did not write, or whose
+ * check number shows that it was damaged since; the pages of the first version have none.
+ */
 export function decodePage(classId: string, text: string): LogEvent[] {
+  if (!isAsWritten(text)) throw new Error('The page was damaged.');
   const page: Page | readonly Row[] = JSON.parse(text);
   return isRows(page) ? page.map((row) => fromRow(classId, row)) : fromList(classId, page);
 }
+
+/**
+ * The events of a page that may be damaged, checked like those of a file, and how many records are bad: one
+ * for a page that cannot be read at all.
+ */
+export function readPage(
+  classId: string,
+  text: unknown,
+): { readonly events: readonly LogEvent[]; readonly damaged: number } {
+  try {
+    const all: readonly unknown[] = decodePage(classId, text as string);
+    const events = all.filter(isEvent);
+    return { events, damaged: all.length - events.length };
+  } catch {
+    return { events: [], damaged: 1 };
+  }
+}
+
+const SUM = ',"sum":';
+
+/** The JSON of a page with its check number as a further field, which older versions overlook. */
+function withSum(json: string): string {
+  const open = json.slice(0, -1);
+  return `${open}${SUM}${crc32(open)}}`;
+}
+
+function isAsWritten(text: string): boolean {
+  const end = text.slice(-MOST_OF_SUM);
+  const at = end.lastIndexOf(SUM);
+  if (at < 0) return true;
+  const open = text.length - end.length + at;
+  return end.slice(at + SUM.length, -1) === String(crc32(text.slice(0, open)));
+}
+
+/** Signs that a check number takes at most, its name and the last brace included. */
+const MOST_OF_SUM = SUM.length + 11;
 
 interface Page {
   readonly texts: readonly string[];
@@ -66,7 +108,8 @@ class Writing {
 
   end(): string {
     const shapes = [...this.#shapes.keys()].map((shape) => JSON.parse(shape));
-    return inAscii(JSON.stringify({ texts: [...this.#texts.keys()], shapes, list: this.list }));
+    const page = { texts: [...this.#texts.keys()], shapes, list: this.list };
+    return withSum(inAscii(JSON.stringify(page)));
   }
 
   #object(value: Plain): void {
@@ -145,7 +188,9 @@ function fromList(classId: string, { texts, shapes, list }: Page): LogEvent[] {
     if (as === 'text') return takeText();
     if (as === 'object') return takeObject(shapes[takeNumber()] as Shape);
     if (as === 'value') return list[next++];
-    const several = new Array<unknown>(takeNumber());
+    const count = takeNumber();
+    if (count > list.length) throw new Error('The page was damaged.');
+    const several = new Array<unknown>(count);
     const each = as === 'texts' ? 'text' : 'object';
     for (let place = 0; place < several.length; place++) several[place] = takeAs(each);
     return several;

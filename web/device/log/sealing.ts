@@ -2,7 +2,8 @@ import type { IDBPDatabase } from 'idb';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { isOfHead } from '../../../core/log/event-store.ts';
 import { type Change, change, type LogSchema, ofClass, type PageRecord } from './database.ts';
-import { decodePage, encodePage } from './page.ts';
+import { eventOf, looseRecord } from './loose-record.ts';
+import { encodePage, readPage } from './page.ts';
 
 /** From so many on, events are sealed into pages; reading a loose one costs about 35 µs. */
 export const SEAL_FROM = 512;
@@ -29,7 +30,7 @@ export async function addEvents(
   const asked: Promise<unknown>[] = fresh.filter(isOfHead).map(async (event) => {
     if ((await heads.getKey([classId, event.id])) === undefined) await heads.add(event);
   });
-  if (events.length < SEAL_FROM) asked.push(...fresh.map((event) => loose.add(event)));
+  if (events.length < SEAL_FROM) asked.push(...fresh.map((event) => loose.add(looseRecord(event))));
   else asked.push(...putPages(tx, classId, pages.at(-1), fresh));
   await Promise.all(asked);
 }
@@ -47,14 +48,21 @@ export function sealLoose(
     const loose = tx.objectStore('loose');
     const range = ofClass(classId);
     const last = await tx.objectStore('pages').openCursor(range, 'prev');
-    const events = (await loose.getAll(range)).filter(({ id }) => !repeats.has(id));
-    await Promise.all([...putPages(tx, classId, last?.value, events), loose.delete(range)]);
+    const records = await loose.getAll(range);
+    const events = records.map(eventOf).filter((event) => event !== null);
+    const fresh = events.filter(({ id }) => !repeats.has(id));
+    // One that cannot be read stays where it is until it is set aside.
+    const gone =
+      events.length === records.length
+        ? [loose.delete(range)]
+        : events.map(({ id }) => loose.delete([classId, id]));
+    await Promise.all([...putPages(tx, classId, last?.value, fresh), ...gone]);
   });
 }
 
-/** All events on pages of one class. */
-export function eventsOn(pages: readonly PageRecord[]): readonly LogEvent[] {
-  return pages.flatMap(({ classId, text }) => decodePage(classId, text));
+/** All events on pages of one class that can be read. */
+function eventsOn(pages: readonly PageRecord[]): readonly LogEvent[] {
+  return pages.flatMap(({ classId, text }) => readPage(classId, text).events);
 }
 
 /** Fills up the last page, then new ones. */
@@ -65,8 +73,10 @@ function putPages(
   events: readonly LogEvent[],
 ): readonly Promise<unknown>[] {
   if (events.length === 0) return [];
-  const begun = last ? eventsOn([last]) : [];
-  const isFull = begun.length >= pageSize;
+  const { events: begun, damaged } = last
+    ? readPage(classId, last.text)
+    : { events: [], damaged: 0 };
+  const isFull = damaged > 0 || begun.length >= pageSize;
   const all = isFull ? events : [...begun, ...events];
   const first = last === undefined ? 0 : last.page + Number(isFull);
   return Array.from({ length: Math.ceil(all.length / pageSize) }, (_, place) =>

@@ -5,7 +5,9 @@ import type { EventStore } from '../../../core/log/event-store.ts';
 import { STORE_LAWS } from '../../../test/event-store-contract.ts';
 import { createMemoryStore } from './memory-store.ts';
 import { encodePage } from './page.ts';
-import { type Drawer, withSecondCopy } from './second-copy.ts';
+import { type Found, withSecondCopy } from './second-copy.ts';
+import type { Drawer } from './sheet.ts';
+import { failureOf } from './store-error.ts';
 
 function makeDrawer(): Drawer & { readonly texts: Map<string, string> } {
   const texts = new Map<string, string>();
@@ -138,7 +140,7 @@ describe('a store with a second copy', () => {
     const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
     await store.append([note('a'), note('b', 'hall')]);
     await store.forget('room');
-    expect([...drawer.texts.keys()]).toEqual(['hall/window']);
+    expect([...drawer.texts.keys()]).toEqual(['hall/window', 'room/~gone']);
     expect(await idsOf(store)).toEqual([]);
   });
 
@@ -147,6 +149,7 @@ describe('a store with a second copy', () => {
     const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
     await store.append([note('a')]);
     await store.forget('room');
+    await store.recall('room');
     await store.append([note('a'), note('b')]);
     const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
     expect(await idsOf(lost)).toEqual(['a', 'b']);
@@ -156,7 +159,7 @@ describe('a store with a second copy', () => {
     const drawer = makeDrawer();
     const told: string[] = [];
     const open = (session: string, store = createMemoryStore()) =>
-      withSecondCopy(store, { drawer, session, onPutBack: () => told.push(session) });
+      withSecondCopy(store, { drawer, session, onFound: () => told.push(session) });
     const first = open('first');
     await first.classes();
     await first.append([note('a')]);
@@ -174,7 +177,7 @@ describe('a store with a second copy', () => {
     const kept = createMemoryStore();
     const asked: Promise<unknown>[] = [];
     const open = (session: string, store: EventStore = kept) =>
-      withSecondCopy(store, { drawer, session, onPutBack: () => told.push(session) });
+      withSecondCopy(store, { drawer, session, onFound: () => told.push(session) });
     const whileAsked = async <Outcome>(work: () => Promise<Outcome>): Promise<Outcome> => {
       asked.push(open('other').classes());
       await pause(5);
@@ -197,7 +200,7 @@ describe('a store with a second copy', () => {
     await Promise.all(asked);
     expect(asked).toHaveLength(12);
     expect(told).toEqual([]);
-    expect(await kept.classes()).toEqual({ classes: [] });
+    expect(await kept.classes()).toEqual({ classes: [], forgotten: ['room'] });
   });
 
   it.each(['no copy yet', 'a copy'])(
@@ -213,7 +216,7 @@ describe('a store with a second copy', () => {
       await other.forget('room');
       await opened;
       await here.close();
-      expect([...drawer.texts.keys()]).toEqual([]);
+      expect([...drawer.texts.keys()]).toEqual(['room/~gone']);
     },
   );
 
@@ -237,7 +240,7 @@ describe('a store with a second copy', () => {
     await store.eventsOf('room');
     await store.forget('room');
     await store.close();
-    expect([...drawer.texts.keys()]).toEqual([]);
+    expect([...drawer.texts.keys()]).toEqual(['room/~gone']);
   });
 
   it('waits until another window has let go of a sheet that is to be forgotten', async () => {
@@ -251,7 +254,7 @@ describe('a store with a second copy', () => {
     };
     const other = withSecondCopy(createMemoryStore(), { drawer: held, session: 'other' });
     await other.forget('room');
-    expect([...drawer.texts.keys()]).toEqual([]);
+    expect([...drawer.texts.keys()]).toEqual(['room/~gone']);
   });
 
   it('gives what is left where a sheet is damaged', async () => {
@@ -265,5 +268,140 @@ describe('a store with a second copy', () => {
       'a',
       'b',
     ]);
+  });
+
+  it('puts back whatever part the store lost, at any opening, and says how much', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(fc.tuple(fc.nat(2200), fc.boolean()), { minLength: 1, maxLength: 4 }),
+        fc.infiniteStream(fc.nat(2)),
+        async (sessions, chance) => {
+          const drawer = makeDrawer();
+          const all: LogEvent[] = [];
+          let kept = createMemoryStore();
+          for (const [number, [count, loses]] of sessions.entries()) {
+            const told: number[] = [];
+            const before = all.length;
+            if (loses && before > 0) {
+              kept = createMemoryStore();
+              const left = all.filter(() => chance.next().value !== 0);
+              await kept.append(left);
+            }
+            const store = withSecondCopy(kept, {
+              drawer,
+              session: `window${number}`,
+              onFound: ({ lost }) => told.push(lost.length),
+            });
+            const there = await idsOf(kept);
+            expect(await idsOf(store)).toEqual(all.map(({ id }) => id).sort());
+            const lost = before - there.length;
+            expect(told).toEqual(lost > 0 ? [lost] : []);
+            const fresh = Array.from({ length: count }, (_, n) =>
+              note(`e${number}-${n}`, 'room', n + 1),
+            );
+            for (let from = 0; from < count; from += 700) {
+              await store.append(fresh.slice(from, from + 700));
+            }
+            all.push(...fresh);
+            await store.close();
+          }
+        },
+      ),
+      { numRuns: 25 },
+    );
+  });
+
+  it('gives a class back although another was begun after the store was lost', async () => {
+    const drawer = makeDrawer();
+    const first = withSecondCopy(createMemoryStore(), { drawer, session: 'first' });
+    await first.append([note('a'), note('b')]);
+    await first.close();
+    const kept = createMemoryStore();
+    await kept.append([note('c', 'hall')]);
+    const second = withSecondCopy(kept, { drawer, session: 'second' });
+    await second.classes();
+    expect(await idsOf(kept)).toEqual(['a', 'b']);
+    expect(await idsOf(kept, 'hall')).toEqual(['c']);
+  });
+
+  it('takes up what only the store has, when the drawer lost its part', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    const first = withSecondCopy(kept, { drawer, session: 'first' });
+    await first.append([note('a'), note('b')]);
+    await first.close();
+    drawer.texts.clear();
+    const second = withSecondCopy(kept, { drawer, session: 'second' });
+    await second.eventsOf('room');
+    await second.close();
+    const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'third' });
+    expect(await idsOf(lost)).toEqual(['a', 'b']);
+  });
+
+  it('gives what the drawer has while the store cannot be reached', async () => {
+    const drawer = makeDrawer();
+    const first = withSecondCopy(createMemoryStore(), { drawer, session: 'first' });
+    await first.append([note('a')]);
+    await first.close();
+    const away: EventStore = { ...createMemoryStore(), eventsOf: async () => failureOf('broken') };
+    const second = withSecondCopy(away, { drawer, session: 'second' });
+    expect(await second.eventsOf('room')).toMatchObject({
+      events: [{ id: 'a' }],
+      trouble: { code: 'broken' },
+    });
+  });
+
+  it('never brings a forgotten class back: not from a sheet left over, not by a window that wakes, not after the store was lost', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    const here = withSecondCopy(kept, { drawer, session: 'here' });
+    const asleep = withSecondCopy(kept, { drawer, session: 'asleep' });
+    await here.append([note('a')]);
+    await asleep.eventsOf('room');
+    await here.forget('room');
+    expect(await asleep.append([note('b')])).toMatchObject({ error: { code: 'forgotten' } });
+    await asleep.close();
+    expect([...drawer.texts.keys()]).toEqual(['room/~gone']);
+    await drawer.add('room/left', encodePage([note('c')]));
+    for (const store of [kept, createMemoryStore()]) {
+      const next = withSecondCopy(store, { drawer, session: 'next' });
+      expect(await next.classes()).toEqual({ classes: [], forgotten: ['room'] });
+      expect(await idsOf(next)).toEqual([]);
+      await next.close();
+    }
+    expect([...drawer.texts.keys()]).toEqual(['room/~gone']);
+  });
+
+  it('reports a damaged sheet once, keeps it aside, and is whole again', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    const found: Found[] = [];
+    const open = (session: string, store: EventStore = kept) =>
+      withSecondCopy(store, { drawer, session, onFound: (one) => found.push(one) });
+    const first = open('first');
+    await first.append([note('a')]);
+    await first.append([note('b')]);
+    await first.close();
+    const sheet = drawer.texts.get('room/first') as string;
+    drawer.texts.set('room/first', sheet.replace('"a"', '"x"'));
+    for (const session of ['second', 'third']) {
+      const store = open(session);
+      expect(await idsOf(store)).toEqual(['a', 'b']);
+      await store.close();
+    }
+    expect(found).toMatchObject([{ damaged: 1, lost: [] }]);
+    expect(await idsOf(open('fourth', createMemoryStore()))).toEqual(['a', 'b']);
+  });
+
+  it('says when one id stands for two events', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    await kept.append([note('a')]);
+    await drawer.add('room/other', encodePage([note('a', 'room', 7)]));
+    const found: Found[] = [];
+    const store = withSecondCopy(kept, { drawer, session: 's', onFound: (one) => found.push(one) });
+    await store.eventsOf('room');
+    await store.close();
+    expect(found).toMatchObject([{ twofold: 1, lost: [] }]);
   });
 });

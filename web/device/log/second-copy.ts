@@ -1,96 +1,122 @@
 import type { LogEvent } from '../../../core/log/event.ts';
-import type { EventStore } from '../../../core/log/event-store.ts';
-import { decodePage, encodePage } from './page.ts';
+import type { EventStore, EventsRead, StoreFailure } from '../../../core/log/event-store.ts';
+import { saySame } from '../../../core/log/say-same.ts';
+import type { Drawer, Sheet } from './sheet.ts';
+import { type ClassSheets, createSheets, type Glance } from './sheets.ts';
 import { failureOf } from './store-error.ts';
-
-/** Where sheets of lines are kept by name. It may lose some, and refuse: then its promises reject. */
-export interface Drawer {
-  /** The names of all sheets, in no certain order. */
-  names(): Promise<readonly string[]>;
-  /** A sheet whole; before each of its lines stands a line break. */
-  read(name: string): Promise<string>;
-  /** Adds a line to a sheet, which begins empty; resolves once it is there for good. */
-  add(name: string, line: string): Promise<void>;
-  /** Throws a sheet away. Rejects while another window is writing on it, and for seconds after that. */
-  remove(name: string): Promise<void>;
-}
 
 /** What a second copy needs to know. */
 export interface SecondCopySpec {
   readonly drawer: Drawer;
   /** A name for this window that no other ever had. */
   readonly session: string;
-  /** Is told when the store had lost everything and it was put back. */
-  readonly onPutBack?: () => void;
+  /** Is told what was found amiss when the two copies were united. */
+  readonly onFound?: (found: Found) => void;
+}
+
+/** What was amiss in the two copies of a class. */
+export interface Found {
+  readonly classId: string;
+  /** Events that the store had not and that were put back. */
+  readonly lost: readonly LogEvent[];
+  /** How many of them it must have lost; none when they were only on their way when the browser ended. */
+  readonly putBack: number;
+  /** Records and lines that could not be read, in either copy. */
+  readonly damaged: number;
+  /** Events that are told of in two ways under one id; the store's counts. */
+  readonly twofold: number;
 }
 
 /**
- * A store with a second copy of its events beside it, from which they come back.
+ * A store with a second copy of its events beside it; every opening unites the two.
  *
  * Problem: a browser that finds its own database damaged, as it may after it was killed in the middle of
- * writing, throws all of it away and begins an empty one. Method: every event is added at the same time
- * to a sheet in a drawer, one for each class and window, and counts as kept once it is in both; when the
- * store has no class at all and the drawer has, the events are put back. Events are merged by their ids,
- * so that nothing is put back twice. So that nobody takes the store for lost, the drawer never has a class
- * before the store, nor longer: a window's first events of a class go to the store before the drawer, what
- * is forgotten leaves the drawer first, and the store is asked once more after the drawer. What was done
- * last may have reached the store and missed the drawer all the same, so it begins the sheet of the next
- * opening. When sheets have become many, all events are written anew, with what was added to the old sheets
- * meanwhile, and those go; one on which another window has just written stays.
+ * writing, throws all of it away, or what was written last, and says nothing. Method: every event is added
+ * at the same time to a sheet in a drawer, one for each class and window, and counts as kept once it is in
+ * both. When a class is opened, what one copy lacks is taken from the other, by the events' ids. Most
+ * openings find both whole, and waiting for every sheet would double their time: so first only the names of
+ * the sheets are looked at, which tell how many events the full ones hold, and the few open ones are read.
+ * When the store has as many and all of these, the class opens; the sheets are then read whole and compared
+ * behind it. When anything is missing, the class opens once it is put back. So that nobody takes the store
+ * for lost, a window's first events of a class go to the store before the drawer, and what is forgotten
+ * leaves the drawer first. A forgotten class is remembered in both copies, so that no sheet left over brings
+ * it back. When open sheets have become many, what is on them alone is written onto full ones.
  * Alternative: a second database, which the browser would throw away with the first. A drawer that fails
- * does no harm.
+ * or hangs does no harm.
  */
 export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventStore {
-  const { drawer, session, onPutBack } = spec;
+  const { drawer, session, onFound } = spec;
+  const sheets = createSheets(drawer, session);
   const copied = new Map<string, Set<string>>();
-  const begun = new Set<string>();
   const underWay = new Set<Promise<unknown>>();
+  const uniting = new Map<string, Promise<EventsRead | null>>();
   return {
     async append(events) {
-      if (events.some(({ classId }) => !copied.has(classId))) {
-        const outcome = await store.append(events);
-        if ('kept' in outcome) await copy(events);
-        return outcome;
-      }
-      const copying = copy(events);
+      const isNew = events.some(({ classId }) => !copied.has(classId));
+      const copying = isNew ? null : copy(events);
       const outcome = await store.append(events);
-      const fresh = await copying;
-      if ('error' in outcome) await takeBack(fresh);
+      if ('kept' in outcome) await (copying ?? copy(events));
+      else if (outcome.error.code === 'forgotten') await drop(events);
+      else if (copying) await takeBack(await copying);
       return outcome;
     },
     async eventsOf(classId) {
-      let read = await store.eventsOf(classId);
-      const isEmpty = 'events' in read && read.events.length === 0;
-      if (isEmpty && (await putBack(await store.classes()))) read = await store.eventsOf(classId);
-      if ('events' in read && read.events.length > 0) begin(classId, read.events);
-      return read;
+      const glance = inTime(sheets.glance(classId));
+      const read = await store.eventsOf(classId);
+      const seen = await glance;
+      if (seen === null) return read;
+      if (isWhole(read, seen)) {
+        void unite(classId);
+        return read;
+      }
+      const damaged = ('damaged' in read && read.damaged) || 0;
+      const elsewhere = await inTime(unite(classId, damaged));
+      if ('error' in read) return elsewhere ?? read;
+      return store.eventsOf(classId);
     },
     async classes() {
       const read = await store.classes();
-      return (await putBack(read)) ? store.classes() : read;
+      if ('error' in read) return read;
+      const here = new Set([...read.forgotten, ...read.classes.map(({ classId }) => classId)]);
+      const found = (await inTime(sheets.all())) ?? [];
+      const unknown = new Set(found.map(({ classId }) => classId).filter((id) => !here.has(id)));
+      for (const classId of read.forgotten) void quietly(() => clear(classId, found));
+      if (unknown.size === 0) return read;
+      await inTime(Promise.all([...unknown].map((classId) => unite(classId))));
+      return store.classes();
     },
     async forget(classId) {
-      await Promise.all(underWay);
+      await settled();
       copied.delete(classId);
-      begun.delete(classId);
-      if (!(await throwAway(classId))) return failureOf('busy');
+      if (!(await sheets.throwAway(classId))) return failureOf('busy');
       const outcome = await store.forget(classId);
-      await throwAway(classId);
+      if ('error' in outcome) return outcome;
+      await quietly(() => sheets.markGone(classId));
+      await sheets.throwAway(classId);
       return outcome;
     },
+    async recall(classId) {
+      await quietly(() => sheets.unmarkGone(classId));
+      return store.recall(classId);
+    },
     async close() {
-      await Promise.all(underWay);
+      await settled();
       await store.close();
     },
   };
 
-  /** Does something with the drawer; resolves when it is done, or cannot be. */
-  function quietly(work: () => Promise<unknown>): Promise<unknown> {
+  /** Does something with the drawer; resolves when it is done, to null when it cannot be. */
+  function quietly<Value>(work: () => Promise<Value>): Promise<Value | null> {
     const done = work()
-      .catch(() => {})
+      .catch(() => null)
       .finally(() => underWay.delete(done));
     underWay.add(done);
     return done;
+  }
+
+  /** Resolves when nothing is under way, what was begun meanwhile included. */
+  async function settled(): Promise<void> {
+    while (underWay.size > 0) await Promise.all(underWay);
   }
 
   /** Adds the events that are not in the drawer yet to the sheets of their classes; gives those it added. */
@@ -101,7 +127,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       copied.set(classId, there);
       const fresh = own.filter(({ id }) => !there.has(id));
       if (fresh.length === 0) return;
-      await drawer.add(sheetOf(classId, session), encodePage(fresh));
+      await sheets.add(classId, fresh);
       for (const event of fresh) {
         there.add(event.id);
         added.push(event);
@@ -115,7 +141,15 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
     return ofEachClass(events, async (classId, own) => {
       const ids = own.map(({ id }) => id);
       for (const id of ids) copied.get(classId)?.delete(id);
-      await drawer.add(sheetOf(classId, session), STRUCK_OUT + JSON.stringify(ids));
+      await sheets.strike(classId, ids);
+    });
+  }
+
+  /** Throws away what was added to a class that was forgotten meanwhile. */
+  function drop(events: readonly LogEvent[]): Promise<unknown> {
+    return ofEachClass(events, async (classId) => {
+      copied.delete(classId);
+      await sheets.throwAway(classId);
     });
   }
 
@@ -136,122 +170,119 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
     );
   }
 
-  /** Sees to it, once for each class, that what was done last is in the drawer, and that sheets stay few. */
-  function begin(classId: string, events: readonly LogEvent[]): void {
-    if (begun.has(classId)) return;
-    begun.add(classId);
-    quietly(async () => {
-      const old = await sheetsOf(classId);
-      const pages = Math.ceil(events.length / PAGE);
-      if (old.length > 0 && old.length <= MOST_SHEETS + pages) {
-        const last = events.reduce((latest, { at }) => Math.max(latest, at), 0);
-        await copy(events.filter(({ at }) => at > last - LATELY));
-      } else {
-        await writeAnew(classId, events, old);
-      }
-      const now = await store.classes();
-      const isForgotten = 'classes' in now && now.classes.every((head) => head.classId !== classId);
-      if (isForgotten) await throwAway(classId);
-    });
+  /** Unites the copies of a class, which is never done twice at once; see `reunite`. */
+  function unite(classId: string, damaged = 0): Promise<EventsRead | null> {
+    const going = uniting.get(classId);
+    if (going) return going;
+    const work = quietly(() => reunite(classId, damaged)).finally(() => uniting.delete(classId));
+    uniting.set(classId, work);
+    return work;
   }
 
-  /** Writes these events on fresh sheets, with what else is on the old ones, which then go. */
-  async function writeAnew(
+  /**
+   * Puts back into the store what the drawer alone has, then lets the drawer be put in order behind. Gives
+   * what is known of the class when the store cannot be reached or cannot take it; else null.
+   */
+  async function reunite(classId: string, damagedHere: number): Promise<EventsRead | null> {
+    const there = await sheets.readAll(classId);
+    const read = await store.eventsOf(classId);
+    if ('error' in read) {
+      return there.events.size > 0
+        ? { events: [...there.events.values()], trouble: read.error }
+        : null;
+    }
+    const here = new Map(read.events.map((event) => [event.id, event]));
+    if (there.isGone && here.size === 0) {
+      await store.forget(classId);
+      await sheets.throwAway(classId);
+      return null;
+    }
+    const lost = [...there.events.values()].filter(({ id }) => !here.has(id));
+    if (lost.length > 0) {
+      const outcome = await store.append(lost);
+      if ('error' in outcome) {
+        if (outcome.error.code === 'forgotten') await sheets.throwAway(classId);
+        else return { events: [...read.events, ...lost], trouble: outcome.error };
+        return null;
+      }
+    }
+    const damaged = damagedHere + there.sheets.reduce((sum, sheet) => sum + sheet.damaged, 0);
+    const last = lastOn(there);
+    const isCutShort = here.size > 0 && lost.every(({ id }) => last.has(id));
+    const putBack = isCutShort ? 0 : lost.length;
+    if (lost.length > 0 || damaged > 0) onFound?.({ classId, lost, putBack, damaged, twofold: 0 });
+    void quietly(() => putInOrder(classId, there, here, lost));
+    return null;
+  }
+
+  /** Copies what the drawer has not, keeps its sheets whole and few, and looks for ids that stand for two events. */
+  async function putInOrder(
     classId: string,
-    events: readonly LogEvent[],
-    old: readonly string[],
+    there: ClassSheets,
+    here: ReadonlyMap<string, LogEvent>,
+    lost: readonly LogEvent[],
   ): Promise<void> {
-    for (let page = 0; page * PAGE < events.length; page++) {
-      const own = events.slice(page * PAGE, (page + 1) * PAGE);
-      await drawer.add(sheetOf(classId, `${session}-${page}`), encodePage(own));
+    const isThere = here.size + lost.length > 0;
+    if (isThere)
+      copied.set(classId, new Set([...there.events.keys(), ...(copied.get(classId) ?? [])]));
+    await copy([...here.values()]);
+    await sheets.tidy(classId, there, [...here.values(), ...lost]);
+    if (there.isGone) await sheets.unmarkGone(classId);
+    let twofold = 0;
+    let looked = 0;
+    for (const [id, event] of there.events) {
+      const other = here.get(id);
+      if (other && !saySame(event, other)) twofold += 1;
+      if (++looked % LOOKED_AT_ONCE === 0) await pause(0);
     }
-    const written = new Set(events.map(({ id }) => id));
-    for (const name of old.filter((name) => name !== sheetOf(classId, session))) {
-      const there = eventsOn(classId, await drawer.read(name).catch(() => ''));
-      await copy(there.filter(({ id }) => !written.has(id)));
-      await drawer.remove(name).catch(() => {});
-    }
+    if (twofold > 0) onFound?.({ classId, lost: [], putBack: 0, damaged: 0, twofold });
+    const now = await store.classes();
+    if ('forgotten' in now && now.forgotten.includes(classId)) await sheets.throwAway(classId);
   }
 
-  /** Throws a class's sheets away; tells whether none is left. */
-  async function throwAway(classId: string): Promise<boolean> {
-    const names = await sheetsOf(classId).catch(() => []);
-    try {
-      for (const name of names) await insist(() => drawer.remove(name));
-      return true;
-    } catch {
-      return false;
-    }
-  }
-
-  async function sheetsOf(classId: string): Promise<readonly string[]> {
-    return (await drawer.names()).filter((name) => classOf(name) === classId);
-  }
-
-  /** Puts all events back where `read` says that the store has no class; tells whether it did. */
-  async function putBack(read: Awaited<ReturnType<EventStore['classes']>>): Promise<boolean> {
-    if ('error' in read || read.classes.length > 0) return false;
-    const events: LogEvent[] = [];
-    await quietly(async () => {
-      for (const name of await drawer.names()) {
-        const sheet = await drawer.read(name).catch(() => '');
-        for (const event of eventsOn(classOf(name), sheet)) events.push(event);
-      }
-    });
-    if (events.length === 0) return false;
-    const again = await store.classes();
-    const isLost = 'classes' in again && again.classes.length === 0;
-    if (!isLost || 'error' in (await store.append(events))) return false;
-    onPutBack?.();
-    return true;
+  /** Throws away the sheets that were left of a forgotten class, and has the drawer remember it. */
+  async function clear(classId: string, found: readonly Sheet[]): Promise<void> {
+    const own = found.filter((sheet) => sheet.classId === classId);
+    if (own.some(({ kind }) => kind !== 'gone')) await sheets.throwAway(classId);
+    if (!own.some(({ kind }) => kind === 'gone')) await sheets.markGone(classId);
   }
 }
 
-/** So long before the last event what was done may have missed the drawer, in milliseconds. */
-const LATELY = 120_000;
-/** Begins a line that strikes out events above it, by their ids. */
-const STRUCK_OUT = '-';
-/** Events on one sheet when all are written anew. */
-const PAGE = 1024;
-/** So many sheets beyond those pages may gather. */
-const MOST_SHEETS = 40;
-/** So often, and after so many milliseconds, it is tried again to remove a sheet that is being written on. */
-const TRIES = 14;
-const TRY_AFTER = 500;
+/** So long an opening waits for the drawer, in milliseconds. */
+const PATIENCE = 3000;
+/** So many of the last events of an open sheet may be on their way to the store when the browser is killed. */
+const ON_THE_WAY = 4;
+/** So many events are compared before other work has its turn. */
+const LOOKED_AT_ONCE = 1024;
 
-function sheetOf(classId: string, name: string): string {
-  return `${encodeURIComponent(classId)}/${name}`;
+/** Whether a store has all that a glance at the drawer tells of. */
+function isWhole(read: EventsRead | StoreFailure, { count, open, isGone }: Glance): boolean {
+  if ('error' in read || isGone || (read.damaged ?? 0) > 0) return false;
+  if (read.events.length < count) return false;
+  const asked = new Set(open.map(({ id }) => id));
+  const wanted = asked.size;
+  let found = 0;
+  if (wanted > 0) for (const { id } of read.events) if (asked.has(id)) found += 1;
+  return found >= wanted;
 }
 
-function classOf(name: string): string {
-  return decodeURIComponent(name.slice(0, name.indexOf('/')));
+/** The ids of the last few events of every open sheet. */
+function lastOn({ sheets }: ClassSheets): ReadonlySet<string> {
+  const open = sheets.filter(({ kind }) => kind === 'open');
+  return new Set(open.flatMap(({ events }) => events.slice(-ON_THE_WAY).map(({ id }) => id)));
 }
 
-/** The events on a sheet, without those struck out later and those of torn lines. */
-function eventsOn(classId: string, sheet: string): readonly LogEvent[] {
-  const byId = new Map<string, LogEvent>();
-  for (const line of sheet.split('\n')) {
-    try {
-      if (line.startsWith(STRUCK_OUT)) {
-        for (const id of JSON.parse(line.slice(STRUCK_OUT.length))) byId.delete(id);
-      } else {
-        for (const event of decodePage(classId, line)) byId.set(event.id, event);
-      }
-    } catch {
-      // The line was torn when the browser was killed: what it held was not said to be kept.
-    }
-  }
-  return [...byId.values()];
+/** What comes of some work in good time, or null. */
+async function inTime<Value>(work: Promise<Value>): Promise<Value | null> {
+  let late: ReturnType<typeof setTimeout> | undefined;
+  const tooLate = new Promise<null>((resolve) => {
+    late = setTimeout(() => resolve(null), PATIENCE);
+  });
+  const outcome = await Promise.race([work.catch(() => null), tooLate]);
+  clearTimeout(late);
+  return outcome;
 }
 
-async function insist(work: () => Promise<unknown>): Promise<void> {
-  for (let tries = 1; ; tries++) {
-    try {
-      await work();
-      return;
-    } catch (thrown) {
-      if (tries === TRIES) throw thrown;
-      await new Promise((resolve) => setTimeout(resolve, TRY_AFTER));
-    }
-  }
+function pause(milliseconds: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, milliseconds));
 }

@@ -29,6 +29,7 @@ function failing() {
     eventsOf: unless(store.eventsOf),
     classes: unless(store.classes),
     forget: unless(store.forget),
+    recall: unless(store.recall),
     close: store.close,
   };
   return { state, store, steady: keepGoing(refusing) };
@@ -50,7 +51,10 @@ describe('a steady store', () => {
     expect(steady.trouble.value?.code).toBe('full');
     expect(ids(steady.unsaved.value)).toEqual(['a']);
     expect(await idsOf(steady)).toEqual(['a']);
-    expect(await steady.classes()).toEqual({ classes: [{ classId: 'class', events: [] }] });
+    expect(await steady.classes()).toEqual({
+      classes: [{ classId: 'class', events: [] }],
+      forgotten: [],
+    });
   });
 
   it('keeps what it held with the next append, once there is room again', async () => {
@@ -82,5 +86,48 @@ describe('a steady store', () => {
     await steady.append([]);
     expect(await idsOf(store)).toEqual(names);
     expect(steady.unsaved.value).toEqual([]);
+  });
+
+  it('sets aside what no store can keep, and keeps everything before and after it', async () => {
+    const { state, store, steady } = failing();
+    await steady.append([note('a')]);
+    await steady.append([{ ...note('b'), body: { cannot: () => 'be kept' } }]);
+    await steady.append([note('c')]);
+    state.full = false;
+    expect(await steady.append([note('d')])).toEqual({ kept: true });
+    expect(await idsOf(store)).toEqual(['a', 'c', 'd']);
+    expect(ids(steady.aside.value)).toEqual(['b']);
+    expect(steady.unsaved.value).toEqual([]);
+    expect(steady.trouble.value).toBeNull();
+  });
+
+  it('does not let what is too large hold up what is small', async () => {
+    const store = createMemoryStore();
+    const steady = keepGoing({
+      ...store,
+      append: async (events) => (events.length > 100 ? failureOf('full') : store.append(events)),
+    });
+    const large = Array.from({ length: 150 }, (_, n) => note(`large ${n}`));
+    await steady.append(large);
+    expect(await steady.append([note('small')])).toEqual({ kept: true });
+    expect(await idsOf(store)).toEqual(['small']);
+    expect(steady.unsaved.value).toHaveLength(150);
+    expect(steady.trouble.value?.code).toBe('full');
+  });
+
+  it('holds nothing of what is only offered', async () => {
+    const { steady } = failing();
+    expect(await steady.offer([note('a')])).toMatchObject({ error: { code: 'full' } });
+    expect(steady.unsaved.value).toEqual([]);
+    expect(await idsOf(steady)).toEqual([]);
+  });
+
+  it('lets go of what is recorded of a forgotten class', async () => {
+    const store = createMemoryStore();
+    const steady = keepGoing(store);
+    await store.forget('class');
+    expect(await steady.append([note('a')])).toMatchObject({ error: { code: 'forgotten' } });
+    expect(steady.unsaved.value).toEqual([]);
+    expect(await idsOf(steady)).toEqual([]);
   });
 });

@@ -19,6 +19,9 @@ const codeByName: ReadonlyMap<string, StoreError['code']> = new Map([
   ['NotAllowedError', 'refused'],
   ['ReferenceError', 'refused'],
   ['TypeError', 'refused'],
+  ['DataCloneError', 'unkeepable'],
+  ['DataError', 'unkeepable'],
+  ['RangeError', 'unkeepable'],
 ]);
 
 function nameOf(thrown: unknown): string {
@@ -32,6 +35,10 @@ const sentences: Readonly<Record<StoreError['code'], string>> = {
   newer:
     'What is kept on this device was written by a newer Sweepline. Load this page again to get the newest one.',
   busy: 'Another window is writing there. Close all other windows of Sweepline and try again.',
+  slow: 'What is kept on this device does not answer. You can go on; save a copy as a file before you close the window, or close the browser and open it again.',
+  forgotten: 'This class was deleted on this device. What was added to it since is not kept.',
+  unkeepable:
+    'One thing could not be kept on this device and was set aside. Everything else is kept; save a copy as a file.',
   broken:
     'The browser could not reach what is kept on this device. You can go on; save a copy as a file, then close the browser and open it again.',
 };

@@ -56,6 +56,25 @@ describe('bringing a file in', () => {
     expect(await allOf(store)).toEqual([note('a')]);
   });
 
+  it('asks before it brings a deleted class back', async () => {
+    const store = createMemoryStore();
+    await store.append([note('a')]);
+    const file = makeLog([note('a'), note('b')]);
+    await store.forget('class');
+    expect(await importLog(store, file, null, here)).toMatchObject({ error: { code: 'deleted' } });
+    expect(await allOf(store)).toEqual([]);
+    expect(await importLog(store, file, null, here, true)).toMatchObject({ added: 2 });
+    expect(await allOf(store)).toEqual([note('a'), note('b')]);
+  });
+
+  it('tells of one id that stands for two events, and lets what is here stand', async () => {
+    const store = createMemoryStore();
+    await store.append([note('a')]);
+    const file = makeLog([{ ...note('a'), body: { drillId: null, groupId: 'g', text: 'other' } }]);
+    expect(await importLog(store, file, null, here)).toMatchObject({ known: 1, twofold: 1 });
+    expect(await allOf(store)).toEqual([note('a')]);
+  });
+
   it('takes several classes from one file', async () => {
     const store = createMemoryStore();
     const outcome = await importLog(store, makeLog([note('a'), note('b', 'other')]), null, here);

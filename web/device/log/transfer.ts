@@ -7,6 +7,7 @@ import {
   makeLog,
   parseLog,
 } from '../../../core/log/log-file.ts';
+import { saySame } from '../../../core/log/say-same.ts';
 import { isLocked, type LockError, lockText, unlockText } from './lock.ts';
 import { datingsOf, type Stamping } from './stamping.ts';
 
@@ -24,17 +25,22 @@ export interface Imported {
   readonly notUnderstood: number;
   /** New events that a wrong clock had stamped; when they count was set right. */
   readonly setRight: number;
+  /** Events that were here already by their ids and say something else; what was here stands. */
+  readonly twofold: number;
 }
+
+/** What bringing a file in asks of a store. */
+export type TakingIn = Pick<EventStore, 'append' | 'eventsOf' | 'classes' | 'recall'>;
 
 /**
  * Why a file brought nothing; `locked` asks for its passphrase, `ahead` for a look at the clock, here or
- * there.
+ * there, `deleted` whether a class that was deleted here should come back.
  */
 export type ImportError =
   | LogFileError
   | LockError
   | StoreError
-  | { readonly code: 'locked' | 'ahead'; readonly message: string };
+  | { readonly code: 'locked' | 'ahead' | 'deleted'; readonly message: string };
 
 /** Events as the text of one file, locked when there is a passphrase. */
 export async function exportLog(
@@ -51,33 +57,50 @@ export async function exportLog(
  * Takes every good event of a file into the store. What is there already is
  * left as it is, so the same file a second time changes nothing. What a wrong
  * clock stamped far ahead comes in and counts as of now; where this device's
- * clock may be the wrong one, nothing comes in before that is settled.
+ * clock may be the wrong one, nothing comes in before that is settled. A class
+ * that was deleted here comes back only when she `recalls` it.
  */
 export async function importLog(
-  store: EventStore,
+  store: TakingIn,
   text: string,
   passphrase: string | null,
   stamping: Stamping,
+  recalls = false,
 ): Promise<Imported | { readonly error: ImportError }> {
   if (isLocked(text)) {
     if (passphrase === null) return { error: needsPassphrase };
     const opened = await unlockText(text, passphrase);
-    return 'text' in opened ? importLog(store, opened.text, null, stamping) : opened;
+    return 'text' in opened ? importLog(store, opened.text, null, stamping, recalls) : opened;
   }
   const log = parseLog(text);
   if ('error' in log) return log;
   const classIds = [...new Set(log.events.map(({ classId }) => classId))];
+  const listed = await store.classes();
+  if ('error' in listed) return listed;
+  const deleted = listed.forgotten.filter((classId) => classIds.includes(classId));
+  if (deleted.length > 0 && !recalls) return { error: wasDeleted };
   const fresh: LogEvent[] = [];
+  let twofold = 0;
   const said: LogEvent[] = [];
   for (const classId of classIds) {
     const here = await store.eventsOf(classId);
     if ('error' in here) return here;
-    const known = new Set(here.events.map(({ id }) => id));
-    const came = log.events.filter((event) => event.classId === classId && !known.has(event.id));
+    const known = new Map(here.events.map((event) => [event.id, event]));
+    const came: LogEvent[] = [];
+    for (const event of log.events) {
+      if (event.classId !== classId) continue;
+      const other = known.get(event.id);
+      if (other === undefined) came.push(event);
+      else if (!saySame(event, other)) twofold += 1;
+    }
     const { right, doubtful } = findAhead([...here.events, ...came], stamping.now());
     if (came.some(({ id }) => doubtful.has(id))) return { error: isAhead };
     fresh.push(...came);
     said.push(...datingsOf(right, classId, stamping));
+  }
+  for (const classId of deleted) {
+    const recalled = await store.recall(classId);
+    if ('error' in recalled) return recalled;
   }
   const outcome = fresh.length === 0 ? { kept: true } : await store.append([...fresh, ...said]);
   if ('error' in outcome) return outcome;
@@ -89,6 +112,7 @@ export async function importLog(
     damaged,
     notUnderstood,
     setRight: said.length,
+    twofold,
   };
 }
 
@@ -96,6 +120,12 @@ const isAhead = {
   code: 'ahead',
   message:
     'This file tells of days that have not come yet by the clock of this device. Set the date and time of this device right and bring the file in again.',
+} as const;
+
+const wasDeleted = {
+  code: 'deleted',
+  message:
+    'This file holds a class that was deleted on this device. Bring it back only if you want it here again.',
 } as const;
 
 const needsPassphrase = {

@@ -8,12 +8,15 @@ export function BringCopy() {
   const [outcome, setOutcome] = useState<Brought>();
   const [passphrase, setPassphrase] = useState('');
   const [busy, setBusy] = useState(false);
+  const [recall, setRecall] = useState<() => unknown>();
   const file = useRef<HTMLInputElement>(null);
 
-  const take = async (text: string, secret: string | null) => {
+  const take = async (text: string, secret: string | null, recalls = false) => {
     setBusy(true);
-    const brought = await bringIn(text, secret);
+    const brought = await bringIn(text, secret, recalls);
     setBusy(false);
+    const isDeleted = 'error' in brought && brought.error.code === 'deleted';
+    setRecall(() => (isDeleted ? () => take(text, secret, true) : undefined));
     const asks = 'error' in brought && ['locked', 'wrong-passphrase'].includes(brought.error.code);
     setLocked(asks ? text : undefined);
     setOutcome(brought);
@@ -75,6 +78,11 @@ export function BringCopy() {
       )}
       <div role="status">
         {busy ? <p class="small">One moment …</p> : outcome && <BroughtIn outcome={outcome} />}
+        {!busy && recall && (
+          <button type="button" class="button" onClick={recall}>
+            Bring the deleted class back
+          </button>
+        )}
       </div>
     </div>
   );

@@ -10,10 +10,17 @@ export type Brought =
 
 /**
  * Takes a file into the store and shows what it brought: the open class is read
- * anew; where nothing was begun yet, the class that came is opened.
+ * anew; where nothing was begun yet, the class that came is opened. With `recalls`, a class that was
+ * deleted here comes back.
  */
-export async function bringIn(text: string, passphrase: string | null): Promise<Brought> {
-  const brought = await importLog(store, text, passphrase, ownStamping());
+export async function bringIn(
+  text: string,
+  passphrase: string | null,
+  recalls = false,
+): Promise<Brought> {
+  // What does not fit is not held: it is in the file.
+  const here = { ...store, append: store.offer };
+  const brought = await importLog(here, text, passphrase, ownStamping(), recalls);
   await refreshClasses();
   if (classState.peek().last > 0) {
     await reopenClass();

@@ -8,9 +8,11 @@ import type { Brought } from './bring-in.ts';
 export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
   if ('error' in outcome) {
     const { code, message } = outcome.error;
-    return <p class={code === 'locked' ? undefined : 'class-problem'}>{message}</p>;
+    return (
+      <p class={code === 'locked' || code === 'deleted' ? undefined : 'class-problem'}>{message}</p>
+    );
   }
-  const { added, known, classIds, damaged, notUnderstood, setRight } = outcome;
+  const { added, known, classIds, damaged, notUnderstood, setRight, twofold } = outcome;
   const came = classList.value.filter(({ classId }) => classIds.includes(classId));
   return (
     <div class="brought">
@@ -39,6 +41,11 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
       {setRight > 0 && (
         <p>
           {counted(setRight)} dated far ahead by a clock that was wrong. They count as of today.
+        </p>
+      )}
+      {twofold > 0 && (
+        <p>
+          {counted(twofold)} here already and say something else in this file. What was here stands.
         </p>
       )}
       {damaged.length > 0 && <Damaged lines={damaged} />}

@@ -1,0 +1,115 @@
+import type { LogEvent } from '../../../core/log/event.ts';
+import { readPage } from './page.ts';
+
+/** Where sheets of lines are kept by name. It may lose some, and refuse: then its promises reject. */
+export interface Drawer {
+  /** The names of all sheets, in no certain order. */
+  names(): Promise<readonly string[]>;
+  /** A sheet whole; before each of its lines stands a line break. */
+  read(name: string): Promise<string>;
+  /** Adds a line to a sheet, which begins empty; resolves once it is there for good. */
+  add(name: string, line: string): Promise<void>;
+  /** Throws a sheet away. Rejects while another window is writing on it, and for seconds after that. */
+  remove(name: string): Promise<void>;
+}
+
+/** What a name says of a sheet. */
+export interface Sheet {
+  readonly name: string;
+  readonly classId: string;
+  /**
+   * `open`: to which a window adds its events, or did; `full`: written at once, with so many events that
+   * are on no other full sheet; `gone`: the class was forgotten; `aside`: a damaged one, kept for whoever
+   * wants to rescue what is on it.
+   */
+  readonly kind: 'open' | 'full' | 'gone' | 'aside';
+  readonly count: number;
+}
+
+/** The name of the sheet to which a window adds; `session` is a name that no other window ever had. */
+export function openSheet(classId: string, session: string): string {
+  return `${encodeURIComponent(classId)}/${session}`;
+}
+
+/** The name of a sheet that is written at once; `session` and `place` tell it from all others. */
+export function fullSheet(classId: string, session: string, place: number, count: number): string {
+  return openSheet(classId, `${session}-${place}~${count}`);
+}
+
+/** The name of the sheet that says that a class was forgotten. */
+export function goneSheet(classId: string): string {
+  return openSheet(classId, GONE);
+}
+
+/** The name of a sheet on which a damaged one is kept aside; no other has this name. */
+export function asideSheet(classId: string, session: string, place: number): string {
+  return openSheet(classId, `${ASIDE}${session}-${place}`);
+}
+
+/** Reads a name; null for one that no sheet has. */
+export function parseSheet(name: string): Sheet | null {
+  const slash = name.indexOf('/');
+  const classId = decoded(name.slice(0, Math.max(0, slash)));
+  if (!classId) return null;
+  const rest = name.slice(slash + 1);
+  if (rest === GONE) return { name, classId, kind: 'gone', count: 0 };
+  if (rest.startsWith(ASIDE)) return { name, classId, kind: 'aside', count: 0 };
+  const count = Number(/~(\d+)$/.exec(rest)?.[1] ?? -1);
+  return { name, classId, kind: count < 0 ? 'open' : 'full', count: Math.max(0, count) };
+}
+
+/** A line that strikes out events above it. */
+export function strikingLine(ids: readonly string[]): string {
+  return STRUCK_OUT + JSON.stringify(ids);
+}
+
+/** What is on a sheet. */
+export interface SheetRead {
+  /** The events, without those struck out later. */
+  readonly events: readonly LogEvent[];
+  /**
+   * How many lines or events of it could not be read. A last line that was torn is not counted: what it
+   * held was not said to be kept.
+   */
+  readonly damaged: number;
+}
+
+/** Reads a sheet line by line. */
+export function readSheet({ classId, kind, count }: Sheet, text: string): SheetRead {
+  const byId = new Map<string, LogEvent>();
+  const lines = text.split('\n').filter((line) => line !== '');
+  let damaged = 0;
+  for (const [place, line] of lines.entries()) {
+    if (line.startsWith(STRUCK_OUT)) {
+      for (const id of struckIds(line)) byId.delete(id);
+      continue;
+    }
+    const page = readPage(classId, line);
+    for (const event of page.events) byId.set(event.id, event);
+    if (kind === 'full' || place < lines.length - 1) damaged += page.damaged;
+  }
+  if (kind === 'full' && byId.size < count) damaged = Math.max(1, damaged);
+  return { events: [...byId.values()], damaged };
+}
+
+const GONE = '~gone';
+const ASIDE = '~aside-';
+/** Begins a line that strikes out events above it, by their ids. */
+const STRUCK_OUT = '-';
+
+function struckIds(line: string): readonly string[] {
+  try {
+    const ids: unknown = JSON.parse(line.slice(STRUCK_OUT.length));
+    return Array.isArray(ids) ? ids : [];
+  } catch {
+    return [];
+  }
+}
+
+function decoded(text: string): string | null {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,183 @@
+import type { LogEvent } from '../../../core/log/event.ts';
+import { encodePage } from './page.ts';
+import {
+  asideSheet,
+  type Drawer,
+  fullSheet,
+  goneSheet,
+  openSheet,
+  parseSheet,
+  readSheet,
+  type Sheet,
+  type SheetRead,
+  strikingLine,
+} from './sheet.ts';
+
+/** What the drawer tells of a class without being read whole. */
+export interface Glance {
+  /** How many events the full sheets hold together. */
+  readonly count: number;
+  /** What is on the open ones; nothing when they are too many for a glance. */
+  readonly open: readonly LogEvent[];
+  /** Whether the class was forgotten. */
+  readonly isGone: boolean;
+}
+
+/** All that the drawer has of a class. */
+export interface ClassSheets {
+  readonly sheets: readonly (Sheet & SheetRead)[];
+  /** Every event by its id. */
+  readonly events: ReadonlyMap<string, LogEvent>;
+  readonly isGone: boolean;
+}
+
+/** The sheets of all classes in a drawer; `session` names this window. Every promise may reject. */
+export type Sheets = ReturnType<typeof createSheets>;
+
+/** The sheets of all classes in a drawer. */
+export function createSheets(drawer: Drawer, session: string) {
+  let written = 0;
+  return {
+    all,
+    /** Looks at the names, and at the few sheets that are still added to. */
+    async glance(classId: string): Promise<Glance> {
+      const sheets = await ofClass(classId);
+      const open = sheets.filter(({ kind }) => kind === 'open');
+      const reads = open.length > MOST_SHEETS ? [] : await Promise.all(open.map(read));
+      return {
+        count: sheets.reduce((sum, { count }) => sum + count, 0),
+        open: reads.flatMap(({ events }) => events),
+        isGone: sheets.some(isGone),
+      };
+    },
+    /** Reads every sheet of a class. */
+    async readAll(classId: string): Promise<ClassSheets> {
+      const all = await ofClass(classId);
+      const sheets: (Sheet & SheetRead)[] = [];
+      const events = new Map<string, LogEvent>();
+      for (const sheet of all.filter(({ kind }) => kind === 'full' || kind === 'open')) {
+        const found = await read(sheet);
+        sheets.push({ ...sheet, ...found });
+        for (const event of found.events) if (!events.has(event.id)) events.set(event.id, event);
+      }
+      return { sheets, events, isGone: all.some(isGone) };
+    },
+    /** Adds events to this window's open sheet. */
+    add: (classId: string, events: readonly LogEvent[]) =>
+      drawer.add(openSheet(classId, session), encodePage(events)),
+    /** Strikes out events on this window's open sheet. */
+    strike: (classId: string, ids: readonly string[]) =>
+      drawer.add(openSheet(classId, session), strikingLine(ids)),
+    /**
+     * Writes on full sheets what the open ones alone hold, or all events anew where full ones are damaged,
+     * scattered, or hold the same; nothing while the sheets are whole and few.
+     */
+    async tidy(classId: string, there: ClassSheets, events: readonly LogEvent[]): Promise<void> {
+      const full = there.sheets.filter(({ kind }) => kind === 'full');
+      const open = there.sheets.filter(({ kind }) => kind === 'open');
+      const onFull = new Set(full.flatMap((sheet) => sheet.events.map(({ id }) => id)));
+      const isDamaged = (sheet: SheetRead): boolean => sheet.damaged > 0;
+      const asSaid = full.reduce((sum, { count }) => sum + count, 0) === onFull.size;
+      const most = MOST_SHEETS + 2 * Math.ceil(events.length / PAGE);
+      if (!asSaid || full.length > most || full.some(isDamaged)) {
+        await writeAnew(classId, events, there.sheets);
+      } else if (open.length > MOST_SHEETS || open.some(isDamaged)) {
+        const fresh = events.filter(({ id }) => !onFull.has(id));
+        await writeAnew(classId, fresh, open);
+      }
+    },
+    /** Says in the drawer that a class was forgotten. */
+    markGone: (classId: string) => drawer.add(goneSheet(classId), GONE_LINE),
+    /** Takes that back. */
+    async unmarkGone(classId: string): Promise<void> {
+      for (const sheet of (await ofClass(classId)).filter(isGone)) await drawer.remove(sheet.name);
+    },
+    /** Throws a class's sheets away, but for the one that says that it was forgotten; tells whether none is left. */
+    async throwAway(classId: string): Promise<boolean> {
+      const sheets = await ofClass(classId).catch(() => []);
+      try {
+        for (const sheet of sheets)
+          if (!isGone(sheet)) await insist(() => drawer.remove(sheet.name));
+        return true;
+      } catch {
+        return false;
+      }
+    },
+  };
+
+  /** Every sheet of every class. */
+  async function all(): Promise<readonly Sheet[]> {
+    return (await drawer.names()).map(parseSheet).filter((sheet) => sheet !== null);
+  }
+
+  async function ofClass(classId: string): Promise<readonly Sheet[]> {
+    return (await all()).filter((sheet) => sheet.classId === classId);
+  }
+
+  /** A sheet that cannot be fetched, as when another window removes it meanwhile, holds nothing. */
+  async function read(sheet: Sheet): Promise<SheetRead> {
+    for (let tries = 1; ; tries++) {
+      try {
+        return readSheet(sheet, await drawer.read(sheet.name));
+      } catch {
+        if (tries === READS) return { events: [], damaged: 0 };
+      }
+    }
+  }
+
+  /**
+   * Writes these events on full sheets. What was added to the old ones meanwhile is added here, and they go;
+   * one on which another window has just written stays, and a damaged one is kept aside.
+   */
+  async function writeAnew(
+    classId: string,
+    events: readonly LogEvent[],
+    old: readonly (Sheet & SheetRead)[],
+  ): Promise<void> {
+    for (let from = 0; from < events.length; from += PAGE) {
+      const own = events.slice(from, from + PAGE);
+      const name = fullSheet(classId, session, written++, own.length);
+      await drawer.add(name, encodePage(own));
+    }
+    for (const sheet of old) {
+      if (sheet.name === openSheet(classId, session)) continue;
+      const before = new Set(sheet.events.map(({ id }) => id));
+      const meanwhile = (await read(sheet)).events.filter(({ id }) => !before.has(id));
+      if (meanwhile.length > 0)
+        await drawer.add(openSheet(classId, session), encodePage(meanwhile));
+      if (sheet.damaged > 0) {
+        const text = await drawer.read(sheet.name).catch(() => '');
+        await drawer.add(asideSheet(classId, session, written++), text);
+      }
+      await drawer.remove(sheet.name).catch(() => {});
+    }
+  }
+}
+
+/** Events on a full sheet. */
+const PAGE = 1024;
+/** So many open sheets may gather, and so many full ones beyond those that the events need. */
+const MOST_SHEETS = 12;
+/** So often a sheet is read that another window is just writing on. */
+const READS = 3;
+/** No event, and no number that could be taken for one. */
+const GONE_LINE = '~';
+/** So often, and after so many milliseconds, it is tried again to remove a sheet that is being written on. */
+const TRIES = 14;
+const TRY_AFTER = 500;
+
+function isGone({ kind }: Sheet): boolean {
+  return kind === 'gone';
+}
+
+async function insist(work: () => Promise<unknown>): Promise<void> {
+  for (let tries = 1; ; tries++) {
+    try {
+      await work();
+      return;
+    } catch (thrown) {
+      if (tries === TRIES) throw thrown;
+      await new Promise((resolve) => setTimeout(resolve, TRY_AFTER));
+    }
+  }
+}

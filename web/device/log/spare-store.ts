@@ -1,0 +1,62 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { LogEvent } from '../../../core/log/event.ts';
+import type { EventStore, Kept, StoreFailure } from '../../../core/log/event-store.ts';
+import { createMemoryStore } from './memory-store.ts';
+
+/** A store with a spare one in memory. */
+export interface SpareStore extends EventStore {
+  /** Whether everything goes to the spare one, and ends with this window. */
+  readonly inMemory: ReadonlySignal<boolean>;
+  /** Turns to the spare one; whoever waits for an answer has it at once. */
+  workInMemory(): void;
+  /** Takes what the spare one holds into the store and turns back to it, or says why not. */
+  leaveMemory(): Promise<Kept | StoreFailure>;
+}
+
+/** For when a store does not answer: then she may go on in memory, and come back to it later. */
+export function withSpare(store: EventStore, spare = createMemoryStore()): SpareStore {
+  const inMemory = signal(false);
+  const waiting = new Set<() => void>();
+  return {
+    inMemory,
+    workInMemory() {
+      inMemory.value = true;
+      for (const turn of waiting) turn();
+    },
+    async leaveMemory() {
+      const outcome = await store.append(await everythingIn(spare));
+      if ('kept' in outcome) inMemory.value = false;
+      return outcome;
+    },
+    append: (events) => ask((place) => place.append(events)),
+    eventsOf: (classId) => ask((place) => place.eventsOf(classId)),
+    classes: () => ask((place) => place.classes()),
+    forget: (classId) => ask((place) => place.forget(classId)),
+    recall: (classId) => ask((place) => place.recall(classId)),
+    close: () => store.close(),
+  };
+
+  function ask<Answer>(question: (place: EventStore) => Promise<Answer>): Promise<Answer> {
+    if (inMemory.peek()) return question(spare);
+    return new Promise((resolve, reject) => {
+      const turn = () => {
+        waiting.delete(turn);
+        question(spare).then(resolve, reject);
+      };
+      waiting.add(turn);
+      question(store)
+        .then(resolve, reject)
+        .finally(() => waiting.delete(turn));
+    });
+  }
+}
+
+async function everythingIn(spare: EventStore): Promise<readonly LogEvent[]> {
+  const events: LogEvent[] = [];
+  const listed = await spare.classes();
+  for (const { classId } of 'classes' in listed ? listed.classes : []) {
+    const read = await spare.eventsOf(classId);
+    if ('events' in read) for (const event of read.events) events.push(event);
+  }
+  return events;
+}
