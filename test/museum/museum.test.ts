@@ -9,8 +9,9 @@ import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtOf } from '../../core/sequence/progress.ts';
 import { parseSequenceCsv } from '../../core/sequence/sequence-csv.ts';
 import { unlockText } from '../../web/device/log/lock.ts';
-import { decodePage } from '../../web/device/log/page.ts';
-import { eventsOn } from '../../web/device/log/sealing.ts';
+import { eventOf } from '../../web/device/log/loose-record.ts';
+import { readPage } from '../../web/device/log/page.ts';
+import { parseSheet, readSheet } from '../../web/device/log/sheet.ts';
 import { exhibitsOf, VERSIONS } from './exhibits.ts';
 
 const ROOM = 'museum-room-9';
@@ -97,17 +98,25 @@ describe.each(VERSIONS)('what version %s stored', (version) => {
 
   it('lies in the database, on pages and beside them, with the same events', () => {
     const { loose, pages } = exhibits.database;
-    const kept = [...eventsOn(pages), ...loose].filter(({ classId }) => classId === ROOM);
+    const sealed = pages.map(({ classId, text }) => readPage(classId, text));
+    expect(sealed.every(({ damaged }) => damaged === 0)).toBe(true);
+    const onTheirOwn = loose.map(eventOf).filter((event) => event !== null);
+    expect(onTheirOwn.length).toBe(loose.length);
+    const all = [...sealed.flatMap((page) => page.events), ...onTheirOwn];
+    const kept = all.filter(({ classId }) => classId === ROOM);
     const byId = new Map(kept.map((event) => [event.id, event]));
     expect(byId.size).toBe(events.length);
     for (const event of events) expect(byId.get(event.id)).toEqual(event);
   });
 
   it('lies in the second copy with the same events', () => {
-    const kept = Object.entries(exhibits.secondCopy)
-      .filter(([name]) => name.startsWith(encodeURIComponent(`${ROOM}/`)))
-      .flatMap(([, text]) => text.split('\n').filter((line) => line !== ''))
-      .flatMap((line) => decodePage(ROOM, line));
+    const kept = Object.entries(exhibits.secondCopy).flatMap(([file, text]) => {
+      const sheet = parseSheet(decodeURIComponent(file));
+      if (sheet?.classId !== ROOM) return [];
+      const read = readSheet(sheet, text);
+      expect(read.damaged).toBe(0);
+      return read.events;
+    });
     expect(new Set(kept.map(({ id }) => id))).toEqual(new Set(events.map(({ id }) => id)));
   });
 

@@ -32,9 +32,6 @@ export interface ClassSheets {
 }
 
 /** The sheets of all classes in a drawer; `session` names this window. Every promise may reject. */
-export type Sheets = ReturnType<typeof createSheets>;
-
-/** The sheets of all classes in a drawer. */
 export function createSheets(drawer: Drawer, session: string) {
   let written = 0;
   return {
