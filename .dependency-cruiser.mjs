@@ -16,6 +16,7 @@ const rooms = [
   'boards/judge',
   'boards/runs',
   'boards/search',
+  'spelling',
   'drills',
   'dictation',
   'checks',

@@ -11,10 +11,12 @@ import { sheet } from './sheet.ts';
 import { slides } from './slides.ts';
 import { spell } from './spell.ts';
 import { words } from './words.ts';
+import { wrote } from './wrote.ts';
 
 const commands = new Map<string, (args: readonly string[]) => string | Promise<string>>([
   ['spell', spell],
   ['words', words],
+  ['wrote', wrote],
   ['screen', screen],
   ['passage', passage],
   ['board', board],
@@ -29,6 +31,7 @@ const commands = new Map<string, (args: readonly string[]) => string | Promise<s
 const USAGE = `sweepline — cards, words and drills in the terminal
 
   spell WORD…                      how words fall into cards and syllables
+  wrote WORD=ATTEMPT…              what a child's spelling shows, sound by sound   [--taught T]
   words --taught T                 words that can be read   [--shape cvc] [--limit N]
   passage FILE --taught T          how much of a text can be read, and why not
   screen < LINES                   judges lines of cards<TAB>sounds

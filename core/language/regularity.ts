@@ -32,8 +32,8 @@ export function isRegular(
   return true;
 }
 
-/** Open syllables, a vowel after it, VCV with an ending, and old, most, kind, range. */
-function isLongByRule(id: string, right: string, open: boolean): boolean {
+/** Whether a long vowel stands by rule before these letters: in an open syllable, before a vowel, in VCV with an ending, and in old, most, kind, range. */
+export function isLongByRule(id: string, right: string, open: boolean): boolean {
   if (open || right === '' || right === 's' || /^[aeiouy]/.test(right)) return true;
   if (id === 'y=IY' || id === 'i=IY') return id === 'y=IY';
   if (/^([^aeiouy]|[bcdfgpt][lr]|th|ch|sh|ph|st|qu)[eiyao]/.test(right)) return true;

@@ -1,0 +1,91 @@
+import { readFileSync } from 'node:fs';
+import { makeSounds } from '../core/language/phonemes.ts';
+import type { AttemptReading, Known } from '../core/spelling/attempt.ts';
+import { inPlainWords } from '../core/spelling/plain-words.ts';
+import { readAttempt } from '../core/spelling/read-attempt.ts';
+import { isFamiliarIn, saidWord } from '../core/spelling/said-word.ts';
+import type { Lexicon } from '../core/words/lexicon.ts';
+import { loadLexicon, readTaught } from './engine.ts';
+import { fail } from './failure.ts';
+import { readOptions } from './options.ts';
+
+/**
+ * `wrote WORD=ATTEMPT…`: what children wrote for words that were said, card by card. Without a word the
+ * attempts are read from standard input, one a line; a line that cannot be read is reported with its
+ * number, and the others are read.
+ */
+export function wrote(args: readonly string[]): string {
+  const typed = readOptions(args, { taught: 'text' });
+  const lexicon = loadLexicon();
+  const given = typed.text('taught');
+  const known: Known = {
+    taught: given === null ? null : readTaught(given),
+    isFamiliar: isFamiliarIn(lexicon),
+  };
+  const read =
+    typed.words.length > 0
+      ? typed.words.map((text) => {
+          const one = readLine(text, lexicon, known);
+          return typeof one === 'string' ? fail(one) : one;
+        })
+      : readLines(readFileSync(0, 'utf8'), lexicon, known);
+  if (typed.flag('json')) return JSON.stringify(read.map(attemptJson));
+  return read.map(attemptLine).join('\n');
+}
+
+function readLines(text: string, lexicon: Lexicon, known: Known): readonly AttemptReading[] {
+  const found: AttemptReading[] = [];
+  for (const [index, line] of text.split(/\r?\n/).entries()) {
+    if (line.trim() === '') continue;
+    const one = readLine(line, lexicon, known);
+    if (typeof one !== 'string') {
+      found.push(one);
+      continue;
+    }
+    process.stderr.write(`Line ${index + 1}: ${one}\n`);
+    process.exitCode = 2;
+  }
+  return found;
+}
+
+/** The attempt of one line, or why it cannot be read. */
+function readLine(line: string, lexicon: Lexicon, known: Known): AttemptReading | string {
+  const at = line.indexOf('=');
+  if (at < 0) return `“${line}” has no attempt. Write the word said and what was written: ship=sip`;
+  const word = line.slice(0, at);
+  const readings = saidWord(word, lexicon);
+  if (!readings) {
+    return `“${word}” is not in the word list, and its letters give no guess. Check the word that was said.`;
+  }
+  return readAttempt(readings, line.slice(at + 1).trim(), known);
+}
+
+function attemptJson({ word, wrote, reading, cards, added, sequences, wordRight }: AttemptReading) {
+  return {
+    word,
+    wrote,
+    sounds: makeSounds(reading.sounds),
+    cards: cards.map(({ id, letters, verdict, heard, taught, habit }) => ({
+      id,
+      letters,
+      verdict,
+      heard,
+      taught,
+      habit,
+    })),
+    added,
+    sequences,
+    wordRight,
+  };
+}
+
+function attemptLine(attempt: AttemptReading): string {
+  const { right, of } = attempt.sequences;
+  const shown = attempt.cards.map(({ id, letters, verdict }) => {
+    const grapheme = id.slice(0, id.indexOf('='));
+    if (verdict === 'same') return grapheme;
+    return `${grapheme}→${letters === '' ? '–' : letters}`;
+  });
+  const written = attempt.wrote === '' ? '–' : attempt.wrote;
+  return `${attempt.word}  ${written}  ${shown.join(' ')}  ${inPlainWords(attempt)}  (${right} of ${of} letter sequences)`;
+}
