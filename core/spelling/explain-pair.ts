@@ -1,8 +1,9 @@
+import type { Phoneme } from '../language/phonemes.ts';
 import { COSTS } from './costs.ts';
 import type { Explained } from './explain.ts';
 import { isNamed, NAME_SOUNDS } from './letter-names.ts';
 import type { Target } from './target.ts';
-import type { Written } from './voices.ts';
+import type { Voice, Written } from './voices.ts';
 
 /** One way to take letters as two neighbouring cards; `length` letters of the attempt are used. */
 export interface ExplainedPair {
@@ -28,22 +29,20 @@ export function explainPair(
   if (!first.split && !second.split) {
     const [one, other] = [first.grapheme, second.grapheme];
     const length = one.length + other.length;
-    const letters = attempt.slice(at, at + length);
-    if (letters.length === length && letters !== one + other) {
+    if (attempt[at] === (one.length === 1 ? other[0] : one[0]) && at + length <= attempt.length) {
+      const letters = attempt.slice(at, at + length);
       const isSwapped = letters === other + one;
-      if (isSwapped || letters === crossed(one, other)) {
+      if (letters !== one + other && (isSwapped || letters === crossed(one, other))) {
         const cost = isSwapped ? COSTS.order : COSTS.orderAcross;
         found.push({ length, letters: [one, other], explained: [ORDER, ORDER], cost });
       }
     }
   }
-  const sounds = [...first.phonemes, ...second.phonemes].join(' ');
   for (const { letters, to, split, named, voices } of written) {
     if (split || isOf(first, letters) || isOf(second, letters)) continue;
-    const voice = voices.find(
-      ({ row }) => row.phonemes.length > 1 && row.phonemes.join(' ') === sounds,
-    );
-    const isName = named && isNamed(NAME_SOUNDS, letters, [...first.phonemes, ...second.phonemes]);
+    const voice = voiceOfBoth(voices, first.phonemes, second.phonemes);
+    const isName =
+      named && !voice && isNamed(NAME_SOUNDS, letters, [...first.phonemes, ...second.phonemes]);
     if (!voice && !isName) continue;
     const explained: Explained = {
       verdict: 'same-sound',
@@ -60,6 +59,27 @@ export function explainPair(
     });
   }
   return found;
+}
+
+/** The voice that says the sounds of both, one after the other. */
+function voiceOfBoth(
+  voices: readonly Voice[],
+  first: readonly Phoneme[],
+  second: readonly Phoneme[],
+): Voice | null {
+  for (const voice of voices) {
+    const { phonemes } = voice.row;
+    if (phonemes.length < 2 || phonemes.length !== first.length + second.length) continue;
+    let same = 0;
+    while (
+      same < phonemes.length &&
+      phonemes[same] === (first[same] ?? second[same - first.length])
+    ) {
+      same++;
+    }
+    if (same === phonemes.length) return voice;
+  }
+  return null;
 }
 
 /** Whether letters are a card as the word has it, its silent e apart. */

@@ -53,6 +53,15 @@ interface Step {
   readonly laid: readonly Laid[];
 }
 
+/** The cheapest way found so far to each place of cards × letters × layers, none above `bound`. */
+interface Grid {
+  readonly bound: number;
+  /** Places from one card to the next. */
+  readonly width: number;
+  readonly costs: Float64Array;
+  readonly steps: (Step | undefined)[];
+}
+
 /** The cheapest way that costs no more than `bound`; null when there is none. */
 function layWithin(
   bound: number,
@@ -64,86 +73,118 @@ function layWithin(
   const size = (targets.length + 1) * width;
   const goal = size - LAYERS;
   const costs = new Float64Array(size).fill(Infinity);
-  const steps = new Array<Step | undefined>(size);
+  const grid: Grid = { bound, width, costs, steps: new Array(size) };
   costs[0] = 0;
-  const isBetter = (to: number, cost: number): boolean =>
-    cost <= bound && cost < (costs[to] as number);
-  const take = (from: number, to: number, cost: number, laid: readonly Laid[]): void => {
-    costs[to] = cost;
-    steps[to] = { from, laid };
-  };
   for (let at = 0; at < goal; at++) {
-    const cost = costs[at] as number;
-    if (cost === Infinity) continue;
+    if (costs[at] === Infinity) continue;
     const card = Math.floor(at / width);
     const letter = Math.floor((at % width) / LAYERS);
     const open = at % LAYERS;
-    const place = (cards: number, letters: number, layer: number): number =>
-      (card + cards) * width + (letter + letters) * LAYERS + layer;
-    const takeAs = (
-      to: number,
-      more: number,
-      letters: string,
-      explained: Explained | null,
-    ): void => {
-      if (isBetter(to, cost + more)) {
-        take(at, to, cost + more, [{ card, letters, explained, added: false }]);
-      }
-    };
-    const next = attempt[letter];
-    if (open >= 2 && next === 'e' && isBetter(place(0, 1, 0), cost)) {
-      take(at, place(0, 1, 0), cost, []);
-    }
-    if (next !== undefined) {
-      const adding = cost + costOfAdding(attempt, letter, card, targets.length);
-      if (isBetter(place(0, 1, open), adding)) {
-        const laid = { card, letters: next, explained: null, added: true };
-        take(at, place(0, 1, open), adding, [laid]);
-      }
-    }
     const target = targets[card];
+    if (letter < attempt.length) passLetter(grid, at, attempt, letter, card, targets.length);
     if (!target || open === 3) continue;
-    const after = open === 0 ? 0 : open + 1;
-    const isSilent = target.phonemes.length === 0;
-    takeAs(place(1, 0, after), isSilent ? COSTS.leftOutSilent : COSTS.leftOut, '', null);
-    const here = written[letter];
-    if (!here) continue;
-    for (const one of here) {
-      if (one.split && (open > 0 || !target.isVowel)) continue;
-      const explained = explain(target, one);
-      if (!explained) continue;
-      takeAs(
-        place(1, one.to - letter, one.split ? 1 : after),
-        explained.cost,
-        one.letters,
-        explained,
-      );
-    }
-    const longest = Math.min(target.longest, attempt.length - letter);
-    for (let length = 2; length <= longest; length++) {
-      const letters = attempt.slice(letter, letter + length);
-      const explained = explainLetters(target, letters);
-      if (explained) takeAs(place(1, length, after), explained.cost, letters, explained);
-    }
+    takeCard(grid, at, target, attempt, letter, written[letter] ?? NOTHING);
     const other = targets[card + 1];
     if (!other || open > 0) continue;
-    for (const pair of explainPair(target, other, attempt, letter, here)) {
-      const to = place(2, pair.length, 0);
-      if (!isBetter(to, cost + pair.cost)) continue;
-      take(at, to, cost + pair.cost, [
+    for (const pair of explainPair(target, other, attempt, letter, written[letter] ?? NOTHING)) {
+      const to = at + 2 * width + pair.length * LAYERS;
+      if (!isBetter(grid, at, to, pair.cost)) continue;
+      take(grid, at, to, pair.cost, [
         { card, letters: pair.letters[0], explained: pair.explained[0], added: false },
         { card: card + 1, letters: pair.letters[1], explained: pair.explained[1], added: false },
       ]);
     }
   }
-  if (!steps[goal]) return null;
+  if (!grid.steps[goal]) return null;
   const path: (readonly Laid[])[] = [];
   for (let at = goal; at > 0; ) {
-    const step = steps[at] as Step;
+    const step = grid.steps[at] as Step;
     path.push(step.laid);
     at = step.from;
   }
   return { laid: path.reverse().flat(), cost: costs[goal] as number };
+}
+
+const NOTHING: readonly Written[] = [];
+
+/** The next letter is the e of an open split, or belongs to no card. */
+function passLetter(
+  grid: Grid,
+  at: number,
+  attempt: string,
+  letter: number,
+  card: number,
+  cards: number,
+): void {
+  const open = at % LAYERS;
+  const closed = at - open + LAYERS;
+  if (open >= 2 && attempt[letter] === 'e' && isBetter(grid, at, closed, 0)) {
+    take(grid, at, closed, 0, []);
+  }
+  const cost = costOfAdding(attempt, letter, card, cards);
+  if (isBetter(grid, at, at + LAYERS, cost)) {
+    const laid = { card, letters: attempt[letter] as string, explained: null, added: true };
+    take(grid, at, at + LAYERS, cost, [laid]);
+  }
+}
+
+/** The next card is left out, or is what the next letters may be. */
+function takeCard(
+  grid: Grid,
+  at: number,
+  target: Target,
+  attempt: string,
+  letter: number,
+  here: readonly Written[],
+): void {
+  const open = at % LAYERS;
+  const next = at - open + grid.width;
+  const after = next + (open === 0 ? 0 : open + 1);
+  const isSilent = target.phonemes.length === 0;
+  takeAs(grid, at, after, isSilent ? COSTS.leftOutSilent : COSTS.leftOut, '', null);
+  if (here.length === 0) return;
+  for (const one of here) {
+    if (one.split && (open > 0 || !target.isVowel)) continue;
+    const explained = explain(target, one);
+    if (!explained) continue;
+    const to = (one.split ? next + 1 : after) + (one.to - letter) * LAYERS;
+    takeAs(grid, at, to, explained.cost, one.letters, explained);
+  }
+  const longest = Math.min(target.longest, attempt.length - letter);
+  for (let length = 2; length <= longest; length++) {
+    const letters = attempt.slice(letter, letter + length);
+    const explained = explainLetters(target, letters);
+    if (explained) takeAs(grid, at, after + length * LAYERS, explained.cost, letters, explained);
+  }
+}
+
+function takeAs(
+  grid: Grid,
+  from: number,
+  to: number,
+  cost: number,
+  letters: string,
+  explained: Explained | null,
+): void {
+  if (!isBetter(grid, from, to, cost)) return;
+  const card = Math.floor(from / grid.width);
+  take(grid, from, to, cost, [{ card, letters, explained, added: false }]);
+}
+
+function isBetter({ bound, costs }: Grid, from: number, to: number, more: number): boolean {
+  const cost = (costs[from] as number) + more;
+  return cost <= bound && cost < (costs[to] as number);
+}
+
+function take(
+  { costs, steps }: Grid,
+  from: number,
+  to: number,
+  more: number,
+  laid: readonly Laid[],
+): void {
+  costs[to] = (costs[from] as number) + more;
+  steps[to] = { from, laid };
 }
 
 function costOfAdding(attempt: string, letter: number, card: number, cards: number): number {

@@ -9,7 +9,7 @@
 import { isVowelPhoneme, type Phoneme, type VowelPhoneme } from '../language/phonemes.ts';
 
 /** From 0 (one sound) to 1 (nothing in common); a vowel and a consonant have nothing in common. */
-export function apart(one: Phoneme, other: Phoneme): number {
+function apart(one: Phoneme, other: Phoneme): number {
   if (one === other) return 0;
   if (isVowelPhoneme(one)) return isVowelPhoneme(other) ? vowelsApart(one, other) : 1;
   return isVowelPhoneme(other) ? 1 : consonantsApart(one as Consonant, other as Consonant);

@@ -35,7 +35,7 @@ function spellingNotes(cards: readonly CardVerdict[]): readonly string[] {
 }
 
 /** A habit as it is said in a sentence. */
-export const HABIT_NAMES: Readonly<Record<SpellingHabit, string>> = {
+const HABIT_NAMES: Readonly<Record<SpellingHabit, string>> = {
   doubling: 'the doubled letter',
   'silent-e': 'silent e',
   ed: 'ed',

@@ -25,9 +25,18 @@ export interface Target {
   readonly longest: number;
 }
 
-/** The cards of a reading as targets, in its order. */
+/** The cards of a reading as targets, in its order; made once for each reading. */
 export function targetsOf(reading: Reading): readonly Target[] {
-  const { cards, syllables } = reading;
+  const known = made.get(reading);
+  if (known) return known;
+  const targets = makeTargets(reading);
+  made.set(reading, targets);
+  return targets;
+}
+
+const made = new WeakMap<Reading, readonly Target[]>();
+
+function makeTargets({ cards, syllables }: Reading): readonly Target[] {
   const known = cards.map(({ id }) => correspondenceById.get(id) ?? null);
   const vowels = known.map((card, at) =>
     card ? isNucleus(card) : (cards[at]?.phonemes.some(isVowelPhoneme) ?? false),
@@ -35,10 +44,12 @@ export function targetsOf(reading: Reading): readonly Target[] {
   const first = vowels.indexOf(true);
   const last = vowels.lastIndexOf(true);
   const secondSyllable = syllables[1]?.from ?? Infinity;
+  const sounds = cards.flatMap(({ phonemes }) => phonemes);
+  let heard = 0;
   return cards.map(({ id, grapheme, letters, phonemes }, at): Target => {
     const card = known[at] ?? null;
-    const before = cards.slice(0, at).findLast((one) => one.phonemes.length > 0);
-    const after = cards.slice(at + 1).find((one) => one.phonemes.length > 0);
+    const before = sounds[heard - 1] ?? null;
+    heard += phonemes.length;
     return {
       id,
       card,
@@ -48,8 +59,8 @@ export function targetsOf(reading: Reading): readonly Target[] {
       isVowel: card ? isVowelCard(card) || card.kind === 'consonant-le' : vowels[at] === true,
       place: at < first ? 'beginning' : at > last ? 'ending' : first === last ? 'middle' : 'inside',
       weak: (letters[0] as number) >= secondSyllable,
-      before: before?.phonemes.at(-1) ?? null,
-      after: after?.phonemes[0] ?? null,
+      before,
+      after: sounds[heard] ?? null,
       closeness: closenessTo(id, rowById.get(id) ?? null, phonemes),
       longest: phonemes.length > 1 && card?.kind !== 'r-vowel' ? 4 : shownLength(grapheme),
     };

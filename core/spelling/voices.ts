@@ -29,23 +29,34 @@ export interface Written {
 
 /** The graphemes that may begin at each letter of an attempt, single letters first. */
 export function writtenAt(attempt: string, isFamiliar: boolean): readonly (readonly Written[])[] {
-  return Array.from({ length: attempt.length }, (_, at) => {
+  const all: Written[][] = [];
+  for (let at = 0; at < attempt.length; at++) {
     const found: Written[] = [];
     const named = !isFamiliar && !isGrapheme(attempt.slice(at - 1, at + 1));
     for (let to = at + 1; to <= Math.min(attempt.length, at + LONGEST); to++) {
       const letters = attempt.slice(at, to);
       const rows = rowsByLetters.get(letters);
       if (!rows && to > at + 1) continue;
-      const voices = (rows ?? []).flatMap((row) => voiceOf(row, attempt, at, to, isFamiliar));
+      const voices: Voice[] = [];
+      for (const row of rows ?? []) {
+        const by = meantBy(row, attempt, at, to, isFamiliar);
+        if (by) voices.push({ row, by });
+      }
       found.push({ letters, to, split: false, named: named && to === at + 1, voices });
     }
-    const split = rowsByLetters.get(`${attempt[at]}_e`);
+    const split = splitVoices.get(attempt[at] as string);
     if (split && attempt.indexOf('e', at + 1) >= 0) {
-      const voices = split.map((row): Voice => ({ row, by: 'rule' }));
-      found.push({ letters: `${attempt[at]}_e`, to: at + 1, split: true, named: false, voices });
+      found.push({
+        letters: `${attempt[at]}_e`,
+        to: at + 1,
+        split: true,
+        named: false,
+        voices: split,
+      });
     }
-    return found;
-  });
+    all.push(found);
+  }
+  return all;
 }
 
 /** Whether these two letters or more are a grapheme that a child may mean. */
@@ -53,28 +64,30 @@ export function isGrapheme(letters: string): boolean {
   return letters.length > 1 && (rowsByLetters.get(letters)?.length ?? 0) > 0;
 }
 
-const NONE: readonly Voice[] = [];
-
-function voiceOf(
+/** How a row may be meant by these letters; null where it may not. */
+function meantBy(
   row: Row,
   attempt: string,
   at: number,
   to: number,
   isFamiliar: boolean,
-): readonly Voice[] {
+): Voice['by'] | null {
   const { before, after, inside } = row.context;
-  const rest = attempt.slice(to);
-  if (row.kind === 'long-vowel') {
-    if (isLongByRule(row.id, rest, rest === '')) return [{ row, by: 'rule' }];
-    return isFamiliar ? NONE : [{ row, by: 'name' }];
+  const { kind } = row;
+  if (kind === 'long-vowel') {
+    const rest = attempt.slice(to);
+    if (isLongByRule(row.id, rest, rest === '')) return 'rule';
+    return isFamiliar ? null : 'name';
   }
-  if (row.kind === 'consonant-e' && !/^[sd]?$/.test(rest) && !inside?.test(rest)) return NONE;
-  if ((row.kind === 'ending' || row.kind === 'consonant-le') && !/^[sd]?$/.test(rest)) return NONE;
-  const holds = before?.test(attempt.slice(0, at)) !== false && after?.test(rest) !== false;
-  if (holds) return [{ row, by: 'rule' }];
-  if (row.id === 'c=K') return [{ row, by: 'hard-c' }];
-  if (!isFamiliar && NAMED_ROWS.has(row.id)) return [{ row, by: 'name' }];
-  return NONE;
+  if (kind === 'consonant-e' || kind === 'ending' || kind === 'consonant-le') {
+    const rest = attempt.slice(to);
+    if (!/^[sd]?$/.test(rest) && !inside?.test(rest)) return null;
+  }
+  const holds =
+    before?.test(attempt.slice(0, at)) !== false && after?.test(attempt.slice(to)) !== false;
+  if (holds) return 'rule';
+  if (row.id === 'c=K') return 'hard-c';
+  return !isFamiliar && NAMED_ROWS.has(row.id) ? 'name' : null;
 }
 
 /** Soft c and g out of their place: the letters' names. */
@@ -102,4 +115,12 @@ function isMeant({ tier, kind, phonemes, places }: Row): boolean {
 
 const LONGEST = Math.max(
   ...[...rowsByLetters].map(([letters, rows]) => (rows.length > 0 ? letters.length : 0)),
+);
+
+/** The split graphemes that a vowel letter may begin. */
+const splitVoices: ReadonlyMap<string, readonly Voice[]> = new Map(
+  [...rowsByLetters].flatMap(([letters, rows]) => {
+    const voices = rows.map((row): Voice => ({ row, by: 'rule' }));
+    return letters.endsWith('_e') ? [[letters[0] as string, voices] as const] : [];
+  }),
 );
