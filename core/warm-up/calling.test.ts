@@ -8,6 +8,7 @@ import {
   callNobody,
   callOn,
   callPresent,
+  callTakenUp,
   type Lots,
   readerAt,
   turnCalling,
@@ -115,6 +116,26 @@ describe('calling on children', () => {
     for (const child of after.upcoming) expect(there).toContain(child);
     const off = turnCalling(after, false, 0, lotsOf(there));
     expect([readerAt(off, 0), off.upcoming, off.calls]).toEqual([null, [], []]);
+  });
+
+  it('gives a warm-up that is taken up the child whose turn it was, and those before', () => {
+    const lots = lotsOf(three);
+    const left = does(does(begun(lots), 'next', lots), 'next', lots);
+    const called = left.calling.readers.map((child, place) => ({
+      child: child as string,
+      part: 'blending' as const,
+      place,
+    }));
+    const before = { on: true, calls: left.calling.calls };
+    const taken = callTakenUp(left.standing, called, moments, before);
+    expect(taken.readers).toEqual(left.calling.readers);
+    const stays = callPresent(taken, left.standing.at, lotsOf(three, 9));
+    expect(stays.readers).toEqual(left.calling.readers);
+    expect([stays.calls, stays.upcoming.length]).toEqual([left.calling.calls, 3]);
+    const gone = readerAt(left.calling, 2) as string;
+    const there = three.filter((child) => child !== gone);
+    const another = callPresent(taken, left.standing.at, lotsOf(there));
+    expect(there).toContain(readerAt(another, 2));
   });
 
   it('is fair to within two readings whatever is pressed, unless she chooses herself', () => {

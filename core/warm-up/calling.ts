@@ -2,6 +2,8 @@
  * Calling on children, one for each card, sound and word. Plain values, the same
  * in every window; chance comes in with the lots.
  */
+import type { Part } from '../log/event.ts';
+import type { Moment } from './moments.ts';
 import type { Act, Standing } from './standing.ts';
 
 /** Who was called and who comes. */
@@ -27,6 +29,23 @@ const AHEAD = 3;
 /** Nobody is called; `calls` are those of earlier. */
 export function callNobody(calls: readonly string[]): Calling {
   return { on: false, readers: [], upcoming: [], calls };
+}
+
+/**
+ * Who was called in a warm-up that is taken up, at each place of its order: whose turn it was when it
+ * was left has it still. `called` is what the log says, `calls` are all who were called of late.
+ */
+export function callTakenUp(
+  { order, at }: Pick<Standing, 'order' | 'at'>,
+  called: readonly { readonly child: string; readonly part: Part; readonly place: number }[],
+  moments: readonly Pick<Moment, 'part' | 'place'>[],
+  { calls, on }: Pick<Calling, 'calls' | 'on'>,
+): Calling {
+  const readers = order.slice(0, at + 1).map((number) => {
+    const { part, place } = moments[number] ?? {};
+    return called.findLast((one) => one.part === part && one.place === place)?.child ?? null;
+  });
+  return { on, readers, upcoming: [], calls };
 }
 
 /** Who reads now; null when all read together. */

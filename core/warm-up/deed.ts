@@ -1,3 +1,4 @@
+import type { DrillEvent } from '../log/event.ts';
 import { callAfter, callOn, callPresent, type Lots, turnCalling } from './calling.ts';
 import { type Moment, momentsOf } from './moments.ts';
 import type { Running } from './run-state.ts';
@@ -37,6 +38,7 @@ export function doDeed(
     const isSame = now.dictated.join() === deed.words.join();
     return isSame ? now : { ...now, dictated: deed.words };
   }
+  if (deed.does === 'aside') return { ...now, rehearsed: deed.noted };
   return now.asking === deed.mark ? now : { ...now, asking: deed.mark };
 }
 

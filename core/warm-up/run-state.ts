@@ -1,4 +1,5 @@
 import type { Drill } from '../drills/drill.ts';
+import type { DrillEvent } from '../log/event.ts';
 import type { Calling } from './calling.ts';
 import type { Blending, Standing } from './standing.ts';
 
@@ -15,7 +16,15 @@ export interface Running {
   readonly dictated: readonly string[];
   /** The mark of which it is asked what was heard instead, by its event's id; null for none. */
   readonly asking: string | null;
-  /** Grows with each act, in whichever window. */
+  /**
+   * While she is just looking: what would have been noted, which no log is told; null when all is
+   * noted.
+   */
+  readonly rehearsed: readonly DrillEvent[] | null;
+  /**
+   * Grows with each act, in whichever window, and is never behind the clock in milliseconds: what is
+   * begun anew counts for more than what another window still shows.
+   */
   readonly count: number;
   /** The window that leads and alone notes what was shown (lead.ts). */
   readonly by: string;

@@ -15,7 +15,7 @@ export interface Plan {
 }
 
 /** How a warm-up stands after an act, beside its plan: under 1 KB as JSON. */
-export interface Place extends Pick<Running, 'standing' | 'blending' | 'asking' | 'count' | 'by'> {
+export interface Place extends Pick<Running, 'standing' | 'blending' | 'asking' | 'rehearsed' | 'count' | 'by'> {
   readonly plan: string;
   readonly on: boolean;
   readonly readers: readonly (number | null)[];
@@ -39,13 +39,14 @@ export function planFor(running: Running, before: Plan | null, key: string): Pla
 
 /** Where a warm-up stands, by its plan. What was called in other drills is left out: the log has it. */
 export function placeOf(running: Running, plan: Plan): Place {
-  const { standing, blending, asking, count, by, calling } = running;
+  const { standing, blending, asking, rehearsed, count, by, calling } = running;
   const numberOf = (child: string): number => plan.who.indexOf(child);
   return {
     plan: plan.key,
     standing,
     blending,
     asking,
+    rehearsed,
     count,
     by,
     on: calling.on,

@@ -70,6 +70,11 @@ export function standingAt(count: number, at = 0): Standing {
   return arriveAt({ order, skipped: [] }, at);
 }
 
+/** The same warm-up at its end. */
+export function standingAtEnd({ order, skipped }: Pick<Standing, 'order' | 'skipped'>): Standing {
+  return arriveAt({ order, skipped }, order.length);
+}
+
 /** The moment that is up; undefined at the end. */
 export function momentAt(
   { order, at }: Pick<Standing, 'order' | 'at'>,

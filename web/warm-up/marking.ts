@@ -9,7 +9,6 @@ import type { Mark } from '../../core/log/class-state.ts';
 import { readerAt } from '../../core/warm-up/calling.ts';
 import { cardsOf, type Moment } from '../../core/warm-up/moments.ts';
 import { momentAt } from '../../core/warm-up/standing.ts';
-import { takeBack } from '../state/open-class.ts';
 import { ask, moments, perform, recordMark, recordNow, recordNowOf, running } from './running.ts';
 
 /** Which moment is marked: the one that is up, or the one before it. */
@@ -87,9 +86,10 @@ export function sayHeard(heard: LikelySlip): void {
 
 /** Takes the last mark back; it counts as if it had not been made. */
 export function takeBackMark(): void {
+  const now = running.peek();
   const last = lastMark.peek();
-  if (!last) return;
-  takeBack([last]);
+  if (!now || !last) return;
+  recordNowOf(now, { kind: 'undone', body: { event: last.id } });
   ask(null);
 }
 

@@ -7,12 +7,14 @@
 import { computed, signal } from '@preact/signals';
 import type { Drill } from '../../core/drills/drill.ts';
 import type { DrillRecord } from '../../core/log/class-state.ts';
+import { readDrill } from '../../core/log/drill-record.ts';
 import type { EventSpec, LogEvent } from '../../core/log/event.ts';
 import { nextChildren } from '../../core/log/next-child.ts';
 import { drillsOf } from '../../core/log/recent.ts';
 import { makeRandom } from '../../core/random.ts';
-import { callNobody, type Lots, turnCalling } from '../../core/warm-up/calling.ts';
+import { callNobody, callTakenUp, type Lots, turnCalling } from '../../core/warm-up/calling.ts';
 import { type Deed, mannerOf } from '../../core/warm-up/deed.ts';
+import { type GroupDay, groupDay } from '../../core/warm-up/group-day.ts';
 import {
   hear,
   type Led,
@@ -23,14 +25,15 @@ import {
   takeOver,
 } from '../../core/warm-up/lead.ts';
 import { type Moment, momentsOf } from '../../core/warm-up/moments.ts';
+import { noteAside } from '../../core/warm-up/note-aside.ts';
 import { beginningOf, changeOf, eventsBetween } from '../../core/warm-up/noted.ts';
 import type { Running } from '../../core/warm-up/run-state.ts';
 import {
   type Act,
   type Blending,
   hiddenOf,
-  type Standing,
   standingAt,
+  standingAtEnd,
 } from '../../core/warm-up/standing.ts';
 import { takenUpAt } from '../../core/warm-up/taken-up.ts';
 import { afterPaint, catchUp } from '../device/after-paint.ts';
@@ -52,10 +55,12 @@ export const moments = computed<readonly Moment[]>(() =>
   drill.value ? momentsOf(drill.value) : [],
 );
 
-/** What the log knows of it; null until something of it was recorded. */
-export const recordNow = computed<DrillRecord | null>(
-  () => classState.value.drills.get(running.value?.drillId ?? '') ?? null,
-);
+/** What the log knows of it, or while she is just looking would know; null until something of it was recorded. */
+export const recordNow = computed<DrillRecord | null>(() => {
+  const now = running.value;
+  if (now?.rehearsed) return readDrill(now.rehearsed);
+  return classState.value.drills.get(now?.drillId ?? '') ?? null;
+});
 
 const me = newId();
 let waiting: Led['waiting'] = [];
@@ -80,27 +85,35 @@ export function askOthers(): void {
 
 /** Begins a warm-up from its first card. It is recorded once something of it is done. */
 export function start(planned: Drill): void {
-  const count = momentsOf(planned).length;
-  begin({ drillId: newId(), groupId: group.peek().id, drill: planned }, standingAt(count));
+  beginAnew(planned, null);
 }
 
-/** Takes up a warm-up where the log says that it stood. */
-export function resume({ id, groupId, drill: begun, ...came }: DrillRecord): void {
-  begin({ drillId: id, groupId, drill: begun }, takenUpAt(came, momentsOf(begun)));
+/** Runs a warm-up just to look at it: everything works, and no log is told anything of it. */
+export function rehearse(planned: Drill): void {
+  beginAnew(planned, []);
+}
+
+/** Takes up a warm-up where the log says that it stood, with the child whose turn it was. */
+export function resume(record: DrillRecord): void {
+  takeUpWith(record.drill, record);
 }
 
 /** Goes on where a warm-up stood, with its plan as it was changed since. */
-export function goOnWith(planned: Drill, { id: drillId, groupId, ...came }: DrillRecord): void {
-  const standing = takenUpAt(came, momentsOf(planned));
-  record(...changeOf({ drillId, drill: planned, standing }, came.drill));
-  begin({ drillId, groupId, drill: planned }, standing);
+export function goOnWith(planned: Drill, begun: DrillRecord): void {
+  const standing = takenUpAt(begun, momentsOf(planned));
+  record(...changeOf({ drillId: begun.id, drill: planned, standing }, begun.drill));
+  takeUpWith(planned, begun);
 }
 
+/** How the warm-up of the group at work stands today. */
+export const dayNow = computed<GroupDay>(() =>
+  groupDay(drillsOf(classState.value, group.value.id), today()),
+);
+
 /** The group's drill of today that was begun and has not ended; null when there is none. */
-export const unfinished = computed<DrillRecord | null>(() => {
-  const last = drillsOf(classState.value, group.value.id).at(-1);
-  return last && last.ended === null && last.day === today() && last.shown.length > 0 ? last : null;
-});
+export const unfinished = computed<DrillRecord | null>(() =>
+  dayNow.value.kind === 'under-way' ? dayNow.value.record : null,
+);
 
 /** How many cards of the row are still face down. */
 export function hiddenNow(now: Running): number {
@@ -156,8 +169,8 @@ export function recordMark(spec: EventSpec): LogEvent | null {
 /** Records at once, after all that waits to be noted. */
 export function recordNowOf(now: Running, ...specs: readonly EventSpec[]): readonly LogEvent[] {
   catchUp();
-  const known = classState.peek().drills.has(now.drillId);
-  return record(...(known ? [] : beginningOf(now, today())), ...specs);
+  const known = recordNow.peek() !== null;
+  return note(now, ...(known ? [] : beginningOf(now, today())), ...specs);
 }
 
 /** Asks what was heard instead at this mark, or nothing any more. */
@@ -165,16 +178,21 @@ export function ask(mark: string | null): void {
   doHere({ does: 'asking', mark });
 }
 
-/** Ends the warm-up before its end, or after it; it cannot be resumed then. */
-export function finish(): void {
+/** Leaves what was just looked at; nothing of it stays. */
+export function stopLooking(): void {
+  if (running.peek()?.rehearsed) leaveIt();
+}
+
+/** Ends a warm-up before its end: it is not under way any more. */
+export function finish({ id, ended }: Pick<DrillRecord, 'id' | 'ended'>): void {
   catchUp();
-  const now = running.peek();
+  if (running.peek()?.drillId === id) leaveIt();
+  if (ended === null) record({ kind: 'ended', body: { drillId: id, complete: false } });
+}
+
+function leaveIt(): void {
   running.value = null;
   waiting = [];
-  const known = now && classState.peek().drills.get(now.drillId);
-  if (known && !known.ended) {
-    record({ kind: 'ended', body: { drillId: now.drillId, complete: false } });
-  }
 }
 
 /** Whether the warm-up under way has come to its end. */
@@ -200,21 +218,44 @@ function calledBefore(drillId: string): readonly string[] {
   return others.flatMap(({ calls }) => calls.map(({ child }) => child)).slice(-CALLS_BACK);
 }
 
-/** This window begins and so leads. */
-function begin(what: Pick<Running, 'drillId' | 'groupId' | 'drill'>, standing: Standing): void {
-  const { blending, calling: on } = settings.peek();
-  const before = [...classState.peek().drills.values()].flatMap(({ calls }) => calls);
-  const calls = before.slice(-CALLS_BACK).map(({ child }) => child);
-  const calling = turnCalling(callNobody(calls), on && standing.at === 0, standing.at, lots);
+function beginAnew(drill: Drill, rehearsed: Running['rehearsed']): void {
+  const standing = standingAt(momentsOf(drill).length);
+  const drillId = newId();
+  const calling = turnCalling(
+    callNobody(calledBefore(drillId)),
+    settings.peek().calling,
+    standing.at,
+    lots,
+  );
+  begin({ drillId, groupId: group.peek().id, drill, standing, calling, rehearsed });
+}
+
+/** Goes on with a warm-up as the log has it, by this plan of it; one that has ended stands at its end. */
+function takeUpWith(drill: Drill, begun: DrillRecord): void {
+  const { id: drillId, groupId } = begun;
+  const all = momentsOf(drill);
+  const stood = takenUpAt(begun, all);
+  const standing = begun.ended === null ? stood : standingAtEnd(stood);
+  const before = { on: settings.peek().calling, calls: calledBefore(drillId) };
+  const calling = callTakenUp(standing, begun.calls, all, before);
+  begin({ drillId, groupId, drill, standing, calling, rehearsed: null });
+  if (!isOver({ standing })) callThoseThere();
+}
+
+/**
+ * This window begins and so leads. The count is never behind the clock in milliseconds, so that what
+ * is begun anew counts for more than what another window still shows.
+ */
+function begin(
+  what: Pick<Running, 'drillId' | 'groupId' | 'drill' | 'standing' | 'calling' | 'rehearsed'>,
+): void {
   const begun: Running = {
     ...what,
-    standing,
-    blending,
-    calling,
+    blending: settings.peek().blending,
     dictated: [],
     asking: null,
     classId: classState.peek().id,
-    count: (running.peek()?.count ?? 0) + 1,
+    count: Math.max((running.peek()?.count ?? 0) + 1, Date.now()),
     by: me,
   };
   take({
@@ -222,7 +263,6 @@ function begin(what: Pick<Running, 'drillId' | 'groupId' | 'drill'>, standing: S
     say: [{ kind: 'state', running: begun, granted: null }],
     note: [],
   });
-  if (on && standing.at > 0) setCalling(true);
 }
 
 function ledHere(): Led | null {
@@ -267,10 +307,24 @@ globalThis.addEventListener?.('pageshow', ({ persisted }) => {
 
 function noteLater({ before, after, what }: Noted): void {
   afterPaint(() => {
-    const known = classState.peek().drills.get(before.drillId);
+    const known =
+      before.rehearsed === null
+        ? classState.peek().drills.get(before.drillId)
+        : (recordNow.peek() ?? undefined);
     const events = eventsBetween(before, after, what, known);
     if (events.length > 0) {
-      record(...(known ? [] : beginningOf(before, today(), what !== 'skip')), ...events);
+      note(before, ...(known ? [] : beginningOf(before, today(), what !== 'skip')), ...events);
     }
   });
+}
+
+/** Adds to the log; of a warm-up that is just looked at, to what would have been noted. */
+function note(what: Running, ...specs: readonly EventSpec[]): readonly LogEvent[] {
+  if (what.rehearsed === null) return record(...specs);
+  const now = running.peek();
+  if (now?.drillId !== what.drillId || now.rehearsed === null) return [];
+  const stamp = { classId: now.classId, by: me, now: Date.now(), newId };
+  const noted = noteAside(now.rehearsed, specs, stamp);
+  doHere({ does: 'aside', noted });
+  return noted;
 }

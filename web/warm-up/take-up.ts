@@ -4,7 +4,22 @@ import { catchUp } from '../device/after-paint.ts';
 import { classWordsKey } from '../state/class-words.ts';
 import { engine, readyEngine } from '../state/engine-ready.ts';
 import { drill, ensureDrill, freshSeed } from '../state/plan.ts';
-import { askOthers, goOnWith, isOver, resume, running, start, unfinished } from './running.ts';
+import { asked } from '../state/route.ts';
+import {
+  askOthers,
+  dayNow,
+  goOnWith,
+  isOver,
+  rehearse,
+  resume,
+  running,
+  start,
+  stopLooking,
+  unfinished,
+} from './running.ts';
+
+/** What the address of a stage or desk asks for when she is just looking. */
+export const LOOKING = 'looking';
 
 /** How long another window has to say what is under way, in milliseconds. */
 const patience = 60;
@@ -31,17 +46,39 @@ function isFit({ run }: Drill): boolean {
   return run.every(({ word, sounds }) => ready.screen.judge(word, sounds).verdict === 'clear');
 }
 
+/** The warm-up that she chose to run, whatever is planned; null for none. */
+let chosen: string | null = null;
+
+/** Holds to the warm-up under way, though another one may be planned; until `letChosenGo`. */
+export function holdToThis(): void {
+  chosen = running.peek()?.drillId ?? null;
+}
+
+/** She is at the plan again: from there on the plan holds, and what was just looked at is over. */
+export function letChosenGo(): void {
+  chosen = null;
+  stopLooking();
+}
+
 function takeUp(planned: Drill): (() => void) | undefined {
-  if (running.peek()?.drill === planned) return undefined;
+  const held = running.peek();
+  if (held && (held.drill === planned || held.drillId === chosen)) return undefined;
   askOthers();
   const before = running.peek();
   const timer = setTimeout(() => {
     catchUp();
     if (running.peek() !== before || isSame(before?.drill, planned)) return;
-    const begun = unfinished.peek();
-    if (begun?.drill.seed !== planned.seed) start(planned);
-    else if (isSame(begun.drill, planned)) resume(begun);
-    else goOnWith(planned, begun);
+    if (asked.peek() === LOOKING) {
+      if (!before?.rehearsed) rehearse(planned);
+      return;
+    }
+    const now = dayNow.peek();
+    if (now.kind === 'fresh') start(planned);
+    else if (now.record.drill.seed !== planned.seed) {
+      if (now.kind === 'under-way') resume(now.record);
+      else start(planned);
+    } else if (now.kind === 'done' || isSame(now.record.drill, planned)) resume(now.record);
+    else goOnWith(planned, now.record);
   }, patience);
   return () => clearTimeout(timer);
 }

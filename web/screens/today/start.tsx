@@ -1,54 +1,178 @@
+import { useState } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';
-import { enterFullScreen } from '../../device/full-screen.ts';
-import { goTo } from '../../state/route.ts';
-import { openStage } from '../../state/stage-window.ts';
-import { finish, resume, start, unfinished } from '../../warm-up/running.ts';
-import { goOnOrStart } from '../../warm-up/take-up.ts';
+import type { DrillRecord } from '../../../core/log/class-state.ts';
+import { drillsOf } from '../../../core/log/recent.ts';
+import { groupDay } from '../../../core/warm-up/group-day.ts';
+import { leftOver } from '../../../core/warm-up/left-over.ts';
+import { Popover } from '../../controls/popover.tsx';
+import { today } from '../../state/day.ts';
+import { ledBy } from '../../state/led-by.ts';
+import { chooseGroup, classState, group, nameOfGroup } from '../../state/open-class.ts';
+import { drill as planned, freshSeed, remakeDrill, wishes } from '../../state/plan.ts';
+import { linkTo } from '../../state/route.ts';
+import { dayNow, finish } from '../../warm-up/running.ts';
+import { beginOn, goOn, goOnOrBegin, lookAt } from '../../warm-up/way-in.ts';
+import { momentPlace } from '../../wording/moment-place.ts';
+import { dayView, looksAhead } from './day-view.ts';
+import { discard } from '../../state/discarded.ts';
+import { groupsInOrder } from '../../state/running-order.ts';
 
-/**
- * The one next step: onto the stage, or on from where she stopped; or, with a
- * second screen, the desk for her and the stage in a window of its own.
- */
+/** The one next step of the day, and the quieter ones beside it. */
 export function Start({ drill }: { readonly drill: Drill }) {
-  const begun = unfinished.value;
+  const { kind } = dayView.value;
+  const now = dayNow.value;
+  if (kind === 'under-way' && now.kind !== 'fresh') {
+    return <UnderWay record={now.record} drill={drill} />;
+  }
+  if (kind === 'done' && now.kind !== 'fresh') return <Done record={now.record} />;
+  if (kind === 'tomorrow') return <Tomorrow drill={drill} />;
+  return <Fresh drill={drill} />;
+}
+
+function Fresh({ drill }: { readonly drill: Drill }) {
   const empty = drill.visual.length + drill.auditory.length + drill.run.length === 0;
-  const onto = (what: () => void) => {
-    what();
-    enterFullScreen();
-    goTo('stage');
-  };
   return (
     <>
-      {begun && (
-        <button type="button" class="button" onClick={() => onto(() => resume(begun))}>
-          Go on where you stopped
-        </button>
-      )}
+      <Reshuffle />
+      <button type="button" class="button" disabled={empty} onClick={() => lookAt(drill)}>
+        Just looking
+      </button>
       <button
         type="button"
         class="button"
         disabled={empty}
-        onClick={() => {
-          goOnOrStart(drill);
-          openStage();
-          goTo('desk');
-        }}
+        onClick={() => goOnOrBegin('desk', drill)}
       >
         Open the desk
       </button>
       <button
         type="button"
         class="button next"
-        onClick={() =>
-          onto(() => {
-            finish();
-            start(drill);
-          })
-        }
         disabled={empty}
+        onClick={() => beginOn('stage', drill)}
       >
         Start on the stage
       </button>
     </>
+  );
+}
+
+/** A warm-up that was left: on where it stopped; or from the top, once it is said what becomes of the first. */
+function UnderWay({ record, drill }: { readonly record: DrillRecord; readonly drill: Drill }) {
+  const [asks, setAsks] = useState<HTMLElement>();
+  const { up } = leftOver(record);
+  const other = ledBy.value === 'desk' ? 'stage' : 'desk';
+  const again = (what: () => void) => {
+    setAsks(undefined);
+    what();
+    beginOn(ledBy.peek(), drill);
+  };
+  return (
+    <>
+      <button
+        type="button"
+        class="button"
+        aria-haspopup="dialog"
+        onClick={(event) => setAsks(event.currentTarget)}
+      >
+        End it, or from the top
+      </button>
+      <button type="button" class="button" onClick={() => goOn(record, other)}>
+        {other === 'desk' ? 'Open the desk' : 'On the stage alone'}
+      </button>
+      <button type="button" class="button next" onClick={() => goOn(record)}>
+        {up ? `Go on at ${momentPlace(up)}` : 'Go on'}
+      </button>
+      {asks && (
+        <Popover
+          anchor={asks}
+          title="What becomes of what was begun"
+          onClose={() => setAsks(undefined)}
+        >
+          <p class="popover-head">What becomes of the warm-up that you began?</p>
+          <p class="ask-ways">
+            <button type="button" class="button" onClick={() => finish(record)}>
+              End it here, and keep what was noted
+            </button>
+            <button type="button" class="button" onClick={() => again(() => finish(record))}>
+              Keep what was noted, and start from the top
+            </button>
+            <button type="button" class="button" onClick={() => again(() => discard(record))}>
+              Take it out of the record, and start from the top
+            </button>
+          </p>
+        </Popover>
+      )}
+    </>
+  );
+}
+
+/** Once it is done: on to the next group, or to how it went. */
+function Done({ record }: { readonly record: DrillRecord }) {
+  const state = classState.value;
+  const groups = groupsInOrder(state);
+  const at = groups.findIndex(({ id }) => id === group.value.id);
+  const next = groups
+    .slice(at + 1)
+    .find(({ id }) => groupDay(drillsOf(state, id), today()).kind !== 'done');
+  return (
+    <>
+      <button type="button" class="button" onClick={lookAhead}>
+        Tomorrow’s warm-up
+      </button>
+      <button type="button" class="button" onClick={() => beginOn(ledBy.peek(), record.drill)}>
+        Run it again
+      </button>
+      <a class={next ? 'button' : 'button next'} href={linkTo('after')}>
+        See how it went
+      </a>
+      {next && (
+        <button type="button" class="button next" onClick={() => chooseGroup(next.id)}>
+          On to {nameOfGroup(next, state)}
+        </button>
+      )}
+    </>
+  );
+}
+
+/** The plan of the next day is made once, and kept for it. */
+function lookAhead(): void {
+  const now = dayNow.peek();
+  if (now.kind === 'fresh') return;
+  if (planned.peek()?.seed === now.record.drill.seed) {
+    remakeDrill(wishes.peek(), freshSeed(), 'Planned tomorrow’s warm-up.');
+  }
+  looksAhead.value = true;
+}
+
+function Tomorrow({ drill }: { readonly drill: Drill }) {
+  return (
+    <>
+      <Reshuffle />
+      <button type="button" class="button" onClick={() => lookAt(drill)}>
+        Just looking
+      </button>
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          looksAhead.value = false;
+        }}
+      >
+        Back to today
+      </button>
+    </>
+  );
+}
+
+function Reshuffle() {
+  return (
+    <button
+      type="button"
+      class="button"
+      onClick={() => remakeDrill(wishes.peek(), freshSeed(), 'Reshuffled.')}
+    >
+      Reshuffle
+    </button>
   );
 }

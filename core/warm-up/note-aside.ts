@@ -1,0 +1,28 @@
+import { tick } from '../log/clock.ts';
+import type { DrillEvent, EventOf, EventSpec } from '../log/event.ts';
+
+/** With what an event is stamped: the class, the window, the time in milliseconds, and new ids. */
+export interface Stamp {
+  readonly classId: string;
+  readonly by: string;
+  readonly now: number;
+  readonly newId: () => string;
+}
+
+/**
+ * What a warm-up would have told the log, kept apart from it: `noted` with these events more. What
+ * an undoing takes back is gone, since nobody else knows of it.
+ */
+export function noteAside(
+  noted: readonly DrillEvent[],
+  specs: readonly EventSpec[],
+  { classId, by, now, newId }: Stamp,
+): readonly DrillEvent[] {
+  return specs.reduce<readonly DrillEvent[]>((all, spec) => {
+    if (spec.kind === 'undone') return all.filter(({ id }) => id !== spec.body.event);
+    if (!('drillId' in spec.body) || spec.kind === 'noted') return all;
+    const at = tick(all.at(-1)?.at ?? 0, now);
+    const event = { id: newId(), classId, at, by, ...spec } as EventOf<DrillEvent['kind']>;
+    return [...all, event];
+  }, noted);
+}

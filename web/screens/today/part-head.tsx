@@ -1,0 +1,56 @@
+import { PARTS, type Part } from '../../../core/log/event.ts';
+import type { Drill } from '../../../core/drills/drill.ts';
+import { momentsOf } from '../../../core/warm-up/moments.ts';
+import { placeKey } from '../../../core/warm-up/came-through.ts';
+import { counted } from '../../wording/counted.ts';
+import { dayView, usual } from './day-view.ts';
+
+const names: Readonly<Record<Part, readonly [title: string, thing: string]>> = {
+  visual: ['Visual drill', 'card'],
+  auditory: ['Auditory drill', 'sound'],
+  blending: ['Blending drill', 'flip'],
+};
+
+/** The head of a part: its number or a check once it is done, how much it holds, and how long it usually takes. */
+export function PartHead({ part, drill }: { readonly part: Part; readonly drill: Drill }) {
+  const [title, thing] = names[part];
+  const all = momentsOf(drill).filter((moment) => moment.part === part);
+  const { came, kind } = dayView.value;
+  const isRead = all.every(({ place }) => came.get(placeKey(part, place))?.state === 'read');
+  const isDone = all.length > 0 && (kind === 'done' || isRead);
+  const seconds = usual.value.get(part);
+  return (
+    <div class="part-head">
+      <h2 id={`part-${part}`}>
+        {isDone ? (
+          <span class="ordinal done" role="img" aria-label="done">
+            <svg viewBox="0 0 20 20" aria-hidden="true">
+              <path d="M4 11l4 4 8-9" fill="none" stroke="currentColor" stroke-width="2.6" />
+            </svg>
+          </span>
+        ) : (
+          <span class="ordinal">{PARTS.indexOf(part) + 1}</span>
+        )}{' '}
+        {title}
+      </h2>
+      <p class="quiet part-size">
+        {sizeSaid(part, drill, counted(all.length, thing))}
+        {seconds !== undefined && all.length > 0 && (
+          <>
+            {' · '}
+            <b title="as your last warm-ups went">{lengthSaid(seconds * all.length)}</b>
+          </>
+        )}
+      </p>
+    </div>
+  );
+}
+
+function sizeSaid(part: Part, { run }: Drill, all: string): string {
+  if (part !== 'blending') return all;
+  return `${all}, ${run.filter(({ kind }) => kind === 'real').length} real`;
+}
+
+function lengthSaid(seconds: number): string {
+  return seconds < 50 ? `${Math.max(5, Math.round(seconds / 5) * 5)} sec` : `${Math.round(seconds / 60)} min`;
+}
