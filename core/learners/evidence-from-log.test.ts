@@ -31,6 +31,7 @@ function observed(record: Partial<DrillRecord>) {
     groupId: 'reds',
     day: '2026-03-02',
     drill: SMALL_DRILL,
+    begunBy: ['begun'],
     earlier: [],
     at: 1,
     shown: [shown],

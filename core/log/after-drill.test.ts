@@ -25,6 +25,7 @@ function drillOn(day: string, some: Partial<DrillRecord> = {}): DrillRecord {
     groupId: 'g',
     day,
     drill: SMALL_DRILL,
+    begunBy: ['begun'],
     earlier: [],
     at: 1,
     shown: [flip(0, 2), flip(1, 3), flip(2, 4)],

@@ -20,6 +20,8 @@ export interface ClassState {
   readonly children: ReadonlyMap<string, Child>;
   /** By id, as they were begun. */
   readonly drills: ReadonlyMap<string, DrillRecord>;
+  /** Drills that she took out of the record, by id, as they were begun: they count nowhere, and can be put back. */
+  readonly discarded: ReadonlyMap<string, DrillRecord>;
   /** Short checks by id, as they were begun. */
   readonly checks: ReadonlyMap<string, CheckRecord>;
   /** Oldest first. */
@@ -55,6 +57,8 @@ export interface Child {
 /** A drill that was begun and what has come of it. All lists are oldest first. */
 export interface DrillRecord {
   readonly id: string;
+  /** The events that began it, by id: with them undone it is out of the record. */
+  readonly begunBy: readonly string[];
   readonly groupId: string;
   /** `YYYY-MM-DD`. */
   readonly day: string;

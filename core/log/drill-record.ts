@@ -9,7 +9,7 @@ import type { Amendment, DrillEvent, EventOf, LogEvent, Moment } from './event.t
  * is up and was noted a second time, as by two windows, came up once.
  */
 export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
-  let begun: EventOf<'begun'> | null = null;
+  const begun: EventOf<'begun'>[] = [];
   let ended: DrillRecord['ended'] = null;
   let up: Moment | null = null;
   const changes: EventOf<'replanned'>[] = [];
@@ -35,11 +35,12 @@ export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
       up = null;
     } else if (event.kind === 'amended') amendments.push(event.body);
     else if (event.kind === 'ended') ended = { at: event.at, complete: event.body.complete };
-    else begun ??= event;
+    else begun.push(event);
   }
-  if (begun === null) return null;
-  const { drillId: id, groupId, day } = begun.body;
-  let { drill } = begun.body;
+  const [first] = begun;
+  if (first === undefined) return null;
+  const { drillId: id, groupId, day } = first.body;
+  let { drill } = first.body;
   const earlier: EarlierPlan[] = [];
   for (const { at, body } of changes) {
     earlier.push({ drill, until: at });
@@ -47,11 +48,12 @@ export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
   }
   return {
     id,
+    begunBy: begun.map((event) => event.id),
     groupId,
     day,
     drill,
     earlier,
-    at: begun.at,
+    at: first.at,
     shown,
     calls,
     marks: marks.map((mark) => amended(mark, amendments)),

@@ -8,6 +8,7 @@ const record: DrillRecord = {
   groupId: 'g',
   day: '2026-03-02',
   drill: SMALL_DRILL,
+  begunBy: ['begun'],
   earlier: [],
   at: 1,
   shown: [],

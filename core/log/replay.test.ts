@@ -54,6 +54,11 @@ const mark = (drillId: string, place: number, child: string | null = null): Even
   },
 });
 
+/** What a class says, but for the events behind it and what she took out of it. */
+function withoutTraces({ facts: _, last: __, discarded: ___, ...seen }: ClassState) {
+  return seen;
+}
+
 describe('replay', () => {
   it('does not depend on the order in which events come, nor on repeats', () => {
     const logs = arbitraryEvents().chain((events) =>
@@ -74,7 +79,7 @@ describe('replay', () => {
         const applied = events.reduce(applyEvent, replay('class', []));
         const whole = replay('class', events);
         expect(applied).toEqual(whole);
-        for (const map of ['groups', 'children', 'drills'] as const) {
+        for (const map of ['groups', 'children', 'drills', 'discarded'] as const) {
           expect([...applied[map].keys()]).toEqual([...whole[map].keys()]);
         }
       }),
@@ -85,13 +90,25 @@ describe('replay', () => {
   it('sees what a reader sees who strikes out the undone by hand', () => {
     fc.assert(
       fc.property(arbitraryEvents(), (events) => {
-        const { facts: _, last: __, ...seen } = replay('class', events);
-        const byTheirTimes = datedByHand(events);
-        const { facts: ___, last: ____, ...byHand } = replay('class', struckByHand(byTheirTimes));
+        const seen = withoutTraces(replay('class', events));
+        const byHand = withoutTraces(replay('class', struckByHand(datedByHand(events))));
         expect(seen).toEqual(byHand);
       }),
       { numRuns: 300 },
     );
+  });
+
+  it('keeps a drill that was taken out of the record apart, whole, until it is put back', () => {
+    const begun = [begin('one'), mark('one', 0), begin('two')];
+    const whole = classOf(...begun);
+    const out = classOf(...begun, undo('e1'));
+    expect([...out.drills.keys()]).toEqual(['two']);
+    expect(out.discarded.get('one')).toEqual(whole.drills.get('one'));
+    const late = classOf(...begun, undo('e1'), mark('one', 1));
+    expect(late.discarded.get('one')?.marks).toHaveLength(2);
+    const back = classOf(...begun, undo('e1'), undo('e4'));
+    expect([...back.drills.keys()]).toEqual(['one', 'two']);
+    expect([back.drills, back.discarded.size]).toEqual([whole.drills, 0]);
   });
 
   it('changes nothing, not even the value, for an event that is known or of another class', () => {

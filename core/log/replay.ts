@@ -1,7 +1,7 @@
 import { readCheck } from './check-record.ts';
 import { type CheckRecord, type ClassState, type DrillRecord, lineKey } from './class-state.ts';
 import { readDrill } from './drill-record.ts';
-import type { LogEvent } from './event.ts';
+import type { DrillEvent, LogEvent } from './event.ts';
 import { addFact, eventsOf, type Facts, gatherFacts, latestOf } from './facts.ts';
 import { readRoster } from './roster.ts';
 import { changedIds, findStruck, isStruck, type Struck } from './struck.ts';
@@ -58,12 +58,16 @@ function read(id: string, facts: Facts, before: ClassState | null): ClassState {
       ? rosterOf(before)
       : readRoster(inForce(facts.settings));
   const records: DrillRecord[] = [];
+  const discarded: DrillRecord[] = [];
   for (const [drillId, events] of facts.drills) {
-    const record =
-      before && isAsBefore(events, before.facts.drills.get(drillId))
-        ? before.drills.get(drillId)
-        : readDrill(inForce(events));
-    if (record) records.push(record);
+    const same = before && isAsBefore(events, before.facts.drills.get(drillId));
+    const record = same ? before.drills.get(drillId) : readDrill(inForce(events));
+    if (record) {
+      records.push(record);
+      continue;
+    }
+    const out = same ? before.discarded.get(drillId) : readDiscarded(events, struck);
+    if (out) discarded.push(out);
   }
   const checks: CheckRecord[] = [];
   for (const [checkId, events] of facts.checks) {
@@ -77,6 +81,7 @@ function read(id: string, facts: Facts, before: ClassState | null): ClassState {
     id,
     ...roster,
     drills: asBegun(records),
+    discarded: asBegun(discarded),
     checks: asBegun(checks),
     notes:
       before && isAsBefore(facts.notes, before.facts.notes)
@@ -93,6 +98,11 @@ function read(id: string, facts: Facts, before: ClassState | null): ClassState {
     last: latestOf(facts),
     facts,
   };
+}
+
+/** What a drill held that was taken out of the record; null when it never was begun. */
+function readDiscarded(events: readonly DrillEvent[], struck: Struck): DrillRecord | null {
+  return readDrill(events.filter((event) => event.kind === 'begun' || !isStruck(struck, event)));
 }
 
 /** Records by id, as they were begun. */

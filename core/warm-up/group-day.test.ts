@@ -18,6 +18,7 @@ function drill(id: string, day: string, some: Partial<DrillRecord> = {}): DrillR
       run: [],
       shortfall: null,
     },
+    begunBy: ['begun'],
     earlier: [],
     at: 0,
     shown,
@@ -34,9 +35,19 @@ const days: readonly (readonly [string, readonly DrillRecord[], string, string |
   ['begun today and left', [drill('one', '2026-11-30')], 'under-way', null],
   ['ended today', [drill('one', '2026-11-30', { ended })], 'done', null],
   ['begun, with nothing shown', [drill('one', '2026-11-30', { shown: [] })], 'fresh', null],
-  ['done, then begun again', [drill('one', '2026-11-30', { ended }), drill('two', '2026-11-30')], 'under-way', null],
+  [
+    'done, then begun again',
+    [drill('one', '2026-11-30', { ended }), drill('two', '2026-11-30')],
+    'under-way',
+    null,
+  ],
   ['left the day before', [drill('one', '2026-11-27')], 'fresh', 'one'],
-  ['left the day before, today’s done', [drill('one', '2026-11-27'), drill('two', '2026-11-30', { ended })], 'done', null],
+  [
+    'left the day before, today’s done',
+    [drill('one', '2026-11-27'), drill('two', '2026-11-30', { ended })],
+    'done',
+    null,
+  ],
   ['ended the day before', [drill('one', '2026-11-27', { ended })], 'fresh', null],
 ];
 

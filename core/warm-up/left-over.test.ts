@@ -36,6 +36,7 @@ function record(drill: Drill, count: number) {
     groupId: 'g',
     day: '2026-11-30',
     drill,
+    begunBy: ['begun'],
     earlier: [],
     at: 0,
     shown,

@@ -18,11 +18,13 @@ export function noteAside(
   specs: readonly EventSpec[],
   { classId, by, now, newId }: Stamp,
 ): readonly DrillEvent[] {
-  return specs.reduce<readonly DrillEvent[]>((all, spec) => {
-    if (spec.kind === 'undone') return all.filter(({ id }) => id !== spec.body.event);
-    if (!('drillId' in spec.body) || spec.kind === 'noted') return all;
-    const at = tick(all.at(-1)?.at ?? 0, now);
-    const event = { id: newId(), classId, at, by, ...spec } as EventOf<DrillEvent['kind']>;
-    return [...all, event];
-  }, noted);
+  let all = [...noted];
+  for (const spec of specs) {
+    if (spec.kind === 'undone') all = all.filter(({ id }) => id !== spec.body.event);
+    else if ('drillId' in spec.body && spec.kind !== 'noted') {
+      const at = tick(all.at(-1)?.at ?? 0, now);
+      all.push({ id: newId(), classId, at, by, ...spec } as EventOf<DrillEvent['kind']>);
+    }
+  }
+  return all;
 }

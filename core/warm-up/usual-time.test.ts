@@ -4,7 +4,8 @@ import { usualSeconds } from './usual-time.ts';
 
 /** A warm-up whose words came after these waits, in seconds; it ended after the last. */
 function drill(id: string, waits: readonly number[]): DrillRecord {
-  const times = waits.reduce<number[]>((all, wait) => [...all, (all.at(-1) ?? 0) + wait * 1000], [0]);
+  const times = [0];
+  for (const wait of waits) times.push((times.at(-1) as number) + wait * 1000);
   return {
     id,
     groupId: 'g',
@@ -17,6 +18,7 @@ function drill(id: string, waits: readonly number[]): DrillRecord {
       run: [],
       shortfall: null,
     },
+    begunBy: ['begun'],
     earlier: [],
     at: 0,
     shown: times.slice(0, -1).map((at, place) => ({ id: `${at}`, at, part: 'blending', place })),
@@ -29,9 +31,31 @@ function drill(id: string, waits: readonly number[]): DrillRecord {
 
 const cases: readonly (readonly [string, readonly (readonly number[])[], number | undefined])[] = [
   ['one warm-up is too few to say', [[10, 10, 10]], undefined],
-  ['the mean of each, the middle of all', [[10, 12, 14], [8, 8, 8], [20, 20, 20]], 12],
-  ['of two, half way', [[10, 10, 10], [14, 14, 14]], 12],
-  ['a fire bell is not reading', [[10, 10, 900, 10], [10, 10, 10]], 10],
+  [
+    'the mean of each, the middle of all',
+    [
+      [10, 12, 14],
+      [8, 8, 8],
+      [20, 20, 20],
+    ],
+    12,
+  ],
+  [
+    'of two, half way',
+    [
+      [10, 10, 10],
+      [14, 14, 14],
+    ],
+    12,
+  ],
+  [
+    'a fire bell is not reading',
+    [
+      [10, 10, 900, 10],
+      [10, 10, 10],
+    ],
+    10,
+  ],
   ['a warm-up hardly begun does not count', [[50], [10, 10, 10], [10, 10, 10]], 10],
 ];
 

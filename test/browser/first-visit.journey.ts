@@ -49,7 +49,7 @@ describe('a teacher who has never been here', () => {
 
     await tabTo('Plan today’s warm-up', 'Shift+Tab');
     await press('Enter');
-    await page.getByRole('heading', { name: 'Today’s warm-up' }).waitFor();
+    await page.getByRole('heading', { name: /^Whole class · / }).waitFor();
     await page.locator('.flip').first().waitFor();
 
     await tabTo('Start on the stage');
@@ -72,7 +72,7 @@ describe('a teacher who has never been here', () => {
     for (const letters of shown) expect([...graphemes, 'e']).toContain(letters);
 
     await page.keyboard.press('Escape');
-    await page.getByRole('heading', { name: 'Today’s warm-up' }).waitFor();
+    await page.getByRole('heading', { name: /^Whole class · / }).waitFor();
     expect(await page.locator('.banner').allTextContents()).toEqual([]);
     expect(current.errors).toEqual([]);
   });
@@ -87,7 +87,7 @@ describe('a teacher who has never been here', () => {
     const upTo = await line.getAttribute('aria-valuenow');
     expect(Number(upTo)).toBeGreaterThan(0);
     await page.goto(current.url, { waitUntil: 'load' });
-    await page.getByRole('heading', { name: 'Today’s warm-up' }).waitFor();
+    await page.getByRole('heading', { name: /^Whole class · / }).waitFor();
     expect(await page.locator('.where').textContent()).toContain(`step ${upTo} of`);
   });
 

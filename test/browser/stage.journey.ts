@@ -189,7 +189,7 @@ describe('the stage', () => {
     await page.keyboard.press('Escape');
     expect(await page.locator('.row').count()).toBe(1);
     await page.keyboard.press('Escape');
-    await page.getByRole('heading', { name: 'Today’s warm-up' }).waitFor();
+    await page.getByRole('heading', { name: /^Whole class · / }).waitFor();
     expect(current?.errors).toEqual([]);
   });
 

@@ -1,27 +1,35 @@
 import type { Moment } from '../../core/warm-up/moments.ts';
+import type { Running } from '../../core/warm-up/run-state.ts';
 import type { Standing } from '../../core/warm-up/standing.ts';
 import { leaveFullScreen } from '../device/full-screen.ts';
 import { linkTo } from '../state/route.ts';
 
 /** The plain end: how many there were, and how it went; before the children alone only the former. */
 export function End({
+  now: { standing, rehearsed },
   moments,
-  standing,
   led,
 }: {
+  readonly now: Pick<Running, 'standing' | 'rehearsed'>;
   readonly moments: readonly Moment[];
-  readonly standing: Standing;
   readonly led: boolean;
 }) {
+  const looked = rehearsed !== null;
   return (
     <div class="end">
       <p>{countSaid(moments, standing)}</p>
       {!led && (
         <div class="end-ways">
-          <a class="button next" href={linkTo('after')} onClick={leaveFullScreen}>
-            How it went
-          </a>
-          <a class="button plain" href={linkTo('today')} onClick={leaveFullScreen}>
+          {!looked && (
+            <a class="button next" href={linkTo('after')} onClick={leaveFullScreen}>
+              How it went
+            </a>
+          )}
+          <a
+            class={looked ? 'button next' : 'button plain'}
+            href={linkTo('today')}
+            onClick={leaveFullScreen}
+          >
             Back to the plan
           </a>
         </div>

@@ -1,25 +1,26 @@
 /** Goes full screen where the browser can; must be called from a press or key. Refusal is no trouble. */
 export function enterFullScreen(): void {
+  onPurpose = false;
   if (document.fullscreenElement) return;
   document.documentElement.requestFullscreen?.().catch(() => {});
 }
 
-/** Leaves full screen if it is on. */
+/** Leaves full screen if it is on, going where the caller goes. */
 export function leaveFullScreen(): void {
-  if (document.fullscreenElement) document.exitFullscreen().catch(() => {});
+  if (!document.fullscreenElement) return;
+  onPurpose = true;
+  document.exitFullscreen().catch(() => {});
 }
 
 /** Full screen on or off, staying where one is. */
 export function toggleFullScreen(): void {
-  if (document.fullscreenElement) {
-    onPurpose = true;
-    leaveFullScreen();
-  } else enterFullScreen();
+  if (document.fullscreenElement) leaveFullScreen();
+  else enterFullScreen();
 }
 
 /**
  * Calls back when full screen was left by the browser's own key, which most
- * browsers keep from the page; not after `toggleFullScreen`. Returns how to stop.
+ * browsers keep from the page; not after `toggleFullScreen` or `leaveFullScreen`. Returns how to stop.
  */
 export function onFullScreenLeft(left: () => void): () => void {
   const onChange = () => {

@@ -9,6 +9,11 @@ export function dayName(day: string, today: string): string {
   });
 }
 
+/** The day of the week alone: `Tuesday`. */
+export function weekday(day: string): string {
+  return noonOf(day).toLocaleDateString('en-US', { weekday: 'long' });
+}
+
 /** When it was, in a few words: `today`, `yesterday`, `on Tuesday`, `on November 3`. */
 export function whenSaid(day: string, today: string): string {
   const ago = Math.round((noonOf(today).getTime() - noonOf(day).getTime()) / 86_400_000);

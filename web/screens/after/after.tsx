@@ -5,8 +5,9 @@ import type { DrillRecord } from '../../../core/log/class-state.ts';
 import { drillsOf } from '../../../core/log/recent.ts';
 import { Hidden } from '../../controls/hidden.tsx';
 import { today } from '../../state/day.ts';
+import { discard } from '../../state/discarded.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
-import { classState, nameOfGroup } from '../../state/open-class.ts';
+import { classState, group, nameOfGroup } from '../../state/open-class.ts';
 import { taught } from '../../state/progress.ts';
 import { asked, linkTo } from '../../state/route.ts';
 import { dayName } from '../../wording/day-name.ts';
@@ -15,6 +16,8 @@ import { parseDrillQuery } from './drill-query.ts';
 import { Earlier } from './earlier.tsx';
 import { HerNote } from './her-note.tsx';
 import { recordToShow } from './record-to-show.ts';
+import { RunAgain } from './run-again.tsx';
+import { TakenOut } from './taken-out.tsx';
 import { Tomorrow } from './tomorrow.tsx';
 import { WentWell } from './went-well.tsx';
 
@@ -30,7 +33,7 @@ function Shown({ record }: { readonly record: DrillRecord }) {
   const after = useMemo(() => afterDrill(record), [record]);
   const { broke, mended } = after;
   const broken = useMemo(() => brokenByCard([...broke, ...mended]), [broke, mended]);
-  const group = state.groups.get(record.groupId);
+  const ran = state.groups.get(record.groupId);
   const drills = drillsOf(state, record.groupId);
   const at = drills.indexOf(record);
   const isLast = at === drills.length - 1;
@@ -40,13 +43,19 @@ function Shown({ record }: { readonly record: DrillRecord }) {
         <div>
           <h1>How it went</h1>
           <p class="quiet">
-            {group ? nameOfGroup(group, state) : 'A group'},{' '}
+            {ran ? nameOfGroup(ran, state) : 'A group'},{' '}
             {record.day === today() ? 'today' : dayName(record.day, today())}
           </p>
         </div>
-        <a class="button next" href={linkTo('today')}>
-          Done
-        </a>
+        <p class="after-ways">
+          <button type="button" class="button plain" onClick={() => discard(record)}>
+            Take it out of the record
+          </button>
+          <RunAgain record={record} />
+          <a class="button next" href={linkTo('today')}>
+            Done
+          </a>
+        </p>
       </div>
       <div class="after">
         <div class="column">
@@ -61,6 +70,7 @@ function Shown({ record }: { readonly record: DrillRecord }) {
           <section class="part days" aria-labelledby="after-days">
             <h2 id="after-days">Their warm-ups</h2>
             <Earlier drills={drills} current={record.id} />
+            <TakenOut groupId={record.groupId} />
           </section>
         </div>
         <div class="column">
@@ -111,6 +121,7 @@ function NothingYet() {
       <a class="button next" href={linkTo('today')}>
         To today’s warm-up
       </a>
+      <TakenOut groupId={group.value.id} />
     </div>
   );
 }

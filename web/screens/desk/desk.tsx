@@ -5,6 +5,7 @@ import { Banner } from '../../controls/banner.tsx';
 import { KeySheet } from '../../controls/key-sheet.tsx';
 import { useLook } from '../../controls/use-look.ts';
 import { engine, startEngine } from '../../state/engine-ready.ts';
+import { ledBy } from '../../state/led-by.ts';
 import { goTo, linkTo } from '../../state/route.ts';
 import { settings } from '../../state/settings.ts';
 import type { Wish } from '../../warm-up/keys.ts';
@@ -29,12 +30,13 @@ export function DeskPage() {
   useLook();
   useDictated();
   useEffect(() => {
+    ledBy.value = 'desk';
     addEventListener('mousedown', keepFocus);
     return () => removeEventListener('mousedown', keepFocus);
   }, []);
   const onWish = (wish: Wish) => {
     if (doWish(wish)) return;
-    if (wish === 'leave') goTo('today');
+    if (wish === 'leave') goTo(now && isOver(now) && !now.rehearsed ? 'after' : 'today');
     else if (wish === 'keys') setKeysShown(true);
   };
   useKeys(onWish);

@@ -34,6 +34,11 @@ export function Head({
       <p class="quiet desk-part">{part ?? 'The end'}</p>
       <p class="desk-count">{countSaid(now)}</p>
       <Clock />
+      {now.rehearsed !== null && (
+        <p class="desk-pill looking" role="status">
+          just looking: nothing is noted
+        </p>
+      )}
       <StagePill />
       <button type="button" class="desk-quiet" onClick={() => onWish('keys')}>
         Keys <kbd class="key">?</kbd>

@@ -12,7 +12,7 @@ import {
   slipsFor,
   takeBackMark,
 } from '../../warm-up/marking.ts';
-import { ask, hiddenNow } from '../../warm-up/running.ts';
+import { ask, hiddenNow, running } from '../../warm-up/running.ts';
 import { slipSaid } from '../../wording/slip-said.ts';
 import { slipKey, slipShort } from '../../wording/slip-short.ts';
 import { MarkRow } from './mark-row.tsx';
@@ -92,8 +92,9 @@ function TakeBack() {
   );
 }
 
-/** Whether a mark is kept for good on this device: a small sign, and words for ears. */
+/** Whether a mark is kept for good on this device: a small sign, and words for ears; none while she is just looking. */
 function Kept({ id }: { readonly id: string }) {
+  if (running.value?.rehearsed) return null;
   const waits = store.unsaved.value.some((event) => event.id === id);
   return (
     <span class={`kept${waits ? ' waits' : ''}`} title={waits ? 'not kept yet' : 'kept'}>

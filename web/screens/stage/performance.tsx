@@ -18,7 +18,7 @@ import {
 import { goTo } from '../../state/route.ts';
 import { setSettings, settings } from '../../state/settings.ts';
 import type { Wish } from '../../warm-up/keys.ts';
-import { hiddenNow, moments, perform } from '../../warm-up/running.ts';
+import { hiddenNow, isOver, moments, perform } from '../../warm-up/running.ts';
 import { doWish, useKeys } from '../../warm-up/use-keys.ts';
 import { deskIsOpen } from '../../warm-up/windows.ts';
 import { momentName } from '../../wording/moment-name.ts';
@@ -54,7 +54,7 @@ export function Performance({ now }: { readonly now: Running }) {
   useEffect(keepAwake, []);
   useEffect(() => root.current?.focus(), []);
 
-  const leave = () => leaveStage(led);
+  const leave = () => leaveStage(led, isOver(now) && now.rehearsed === null);
   const onWish = (wish: Wish) => {
     if (wish === 'dictate' || wish === 'another' || doWish(wish)) return;
     if (wish === 'leave') leave();
@@ -64,7 +64,9 @@ export function Performance({ now }: { readonly now: Running }) {
     else toggleFullScreen();
   };
   useKeys(onWish);
-  useEffect(() => (led ? undefined : onFullScreenLeft(leave)), [led]);
+  const leaveNow = useRef(leave);
+  leaveNow.current = leave;
+  useEffect(() => (led ? undefined : onFullScreenLeft(() => leaveNow.current())), [led]);
 
   const layout = prepared?.layouts[standing.order[standing.at] ?? -1];
   const swept = moment?.part === 'blending';
@@ -161,7 +163,7 @@ export function Performance({ now }: { readonly now: Running }) {
       {edge !== 'none' && moment && !standing.paused && (
         <Edge where={edge} moment={moment} next={next} onWish={onWish} />
       )}
-      {!moment && <End moments={all} standing={standing} led={led} />}
+      {!moment && <End now={now} moments={all} led={led} />}
       <Controls
         moment={moment}
         blending={blending}
@@ -184,9 +186,9 @@ function isOpenedByDesk(): boolean {
 /** Before the letters are measured nothing is drawn. */
 const noSpace = { width: 0, height: 0 };
 
-/** Back to the plan; the window that the desk opened for the stage is closed. */
-function leaveStage(led: boolean): void {
+/** Back to the plan, or at the end to how it went; the window that the desk opened for the stage is closed. */
+function leaveStage(led: boolean, over: boolean): void {
   leaveFullScreen();
   if (led && opener) close();
-  else goTo('today');
+  else goTo(over ? 'after' : 'today');
 }

@@ -2,33 +2,37 @@ import { useState } from 'preact/hooks';
 import type { AuditorySound, Drill } from '../../../core/drills/drill.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
+import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { Card } from '../../controls/card.tsx';
 import { Popover } from '../../controls/popover.tsx';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { setDrill } from '../../state/plan.ts';
 import { progress, taught } from '../../state/progress.ts';
-import { linkTo } from '../../state/route.ts';
 import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { soundReason } from '../../wording/reason.ts';
+import { dayView } from './day-view.ts';
+import { hereSaid, Missed } from './missed.tsx';
+import { PartHead } from './part-head.tsx';
 
 /** Part 2: the sounds that are said, each with every taught spelling to look for. */
 export function Auditory({ drill }: { readonly drill: Drill }) {
   const [open, setOpen] = useState<{ readonly anchor: HTMLElement; readonly place: number }>();
+  const { came, kind } = dayView.value;
+  const hereAt = (place: number) => came.get(placeKey('auditory', place));
   const label = (sound: AuditorySound) => soundLabel(sound.phonemes, settings.value.notation);
   return (
     <section class="part" aria-labelledby="part-auditory">
-      <h2 id="part-auditory">
-        <span class="ordinal">2</span> Auditory drill
-      </h2>
+      <PartHead part="auditory" drill={drill} />
       <ol class="sounds">
         {drill.auditory.map((sound, place) => (
-          <li key={sound.phonemes.join(' ')}>
+          <li key={sound.phonemes.join(' ')} class={hereAt(place)?.state}>
             <button
               type="button"
               class="swap sound"
               aria-haspopup="dialog"
-              aria-label={`${label(sound)}, as in ${keywordOf(sound)}. Swap`}
+              aria-label={`${label(sound)}, as in ${keywordOf(sound)}${hereSaid(hereAt(place))}. Swap`}
+              disabled={kind === 'done'}
               onClick={(event) => setOpen({ anchor: event.currentTarget, place })}
             >
               {label(sound)}
@@ -40,13 +44,16 @@ export function Auditory({ drill }: { readonly drill: Drill }) {
                 </span>
               ))}
             </span>
-            <span class="reason">{soundReason(sound.spellings, progress.value)}</span>
+            <span class="reason">
+              {hereAt(place)?.isMarked ? (
+                <Missed here={hereAt(place)} />
+              ) : (
+                soundReason(sound.spellings, progress.value)
+              )}
+            </span>
           </li>
         ))}
       </ol>
-      <a class="button plain to-dictation" href={linkTo('dictation')}>
-        Words and sentences to dictate
-      </a>
       {open && (
         <Popover anchor={open.anchor} title="Swap this sound" onClose={() => setOpen(undefined)}>
           <SwapSound drill={drill} place={open.place} onDone={() => setOpen(undefined)} />

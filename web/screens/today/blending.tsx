@@ -8,7 +8,9 @@ import { taught } from '../../state/progress.ts';
 import { linkTo } from '../../state/route.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { BoardPractice } from './board-practice.tsx';
+import { dayView } from './day-view.ts';
 import { Flips } from './flips.tsx';
+import { PartHead } from './part-head.tsx';
 import { WishChoices } from './wish-choices.tsx';
 
 const pileNames = ['beginning', 'vowel', 'ending'] as const;
@@ -17,12 +19,11 @@ const pileNames = ['beginning', 'vowel', 'ending'] as const;
 export function Blending({ drill }: { readonly drill: Drill }) {
   const ready = readyEngine();
   const { board } = drill;
+  const { kind } = dayView.value;
   const survey = useMemo(() => ready?.survey(board, taught.peek()) ?? null, [ready, board]);
   return (
     <section class="part blending" aria-labelledby="part-blending">
-      <h2 id="part-blending">
-        <span class="ordinal">3</span> Blending drill
-      </h2>
+      <PartHead part="blending" drill={drill} />
       <div class="board">
         <div class="piles">
           {board.piles.map((pile, place) => (
@@ -48,10 +49,9 @@ export function Blending({ drill }: { readonly drill: Drill }) {
       </div>
       <div class="run">
         <div class="run-head">
-          <WishChoices />
+          {(kind === 'fresh' || kind === 'tomorrow') && <WishChoices />}
           <p class="quiet small">
-            <span class="word real">underlined</span>: real words (
-            {drill.run.filter(({ kind }) => kind === 'real').length} of {drill.run.length})
+            <span class="word real">underlined</span>: real words
           </p>
         </div>
         <Flips drill={drill} />

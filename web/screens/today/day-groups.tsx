@@ -48,7 +48,5 @@ export function DayGroups() {
 
 function daySaid(day: Exclude<ReturnType<typeof groupDay>, { kind: 'fresh' }>): string {
   const { ended, shown, at } = day.record;
-  return ended
-    ? `done ${timeName(ended.at)}`
-    : `stopped ${timeName(shown.at(-1)?.at ?? at)}`;
+  return ended ? `done ${timeName(ended.at)}` : `stopped ${timeName(shown.at(-1)?.at ?? at)}`;
 }

@@ -3,11 +3,14 @@ import '../../look/word.css';
 import type { Flip } from '../../../core/boards/shapes/board.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
 import { dropFlip } from '../../../core/drills/edit-drill.ts';
+import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { settleWord } from '../../state/class-words.ts';
 import { meanings, readyEngine } from '../../state/engine-ready.ts';
 import { setDrill } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
+import { dayView } from './day-view.ts';
+import { hereSaid, Missed } from './missed.tsx';
 
 /** The run, flip by flip; each word can be swapped, and a real one tells its meaning. */
 export function Flips({ drill }: { readonly drill: Drill }) {
@@ -16,22 +19,29 @@ export function Flips({ drill }: { readonly drill: Drill }) {
     flip.kind === 'real' ? (meanings.value?.meaningOf(flip.word) ?? null) : null;
   const [told, setTold] = useState<Flip>();
   const flip = open && drill.run[open.place];
+  const { came, kind } = dayView.value;
+  const hereAt = (place: number) => came.get(placeKey('blending', place));
   return (
     <>
       <ol class="flips">
         {drill.run.map((each, place) => (
-          <li key={place}>
+          <li key={place} class={hereAt(place)?.state}>
+            <span class="quiet flip-number" aria-hidden="true">
+              {place + 1}
+            </span>
             <button
               type="button"
               class="flip"
               aria-haspopup="dialog"
-              aria-label={`${each.word}, ${kindSaid(each)}`}
+              aria-label={`${each.word}, ${kindSaid(each)}${hereSaid(hereAt(place))}`}
+              disabled={kind === 'done'}
               onPointerEnter={() => setTold(each)}
               onFocus={() => setTold(each)}
               onClick={(event) => setOpen({ anchor: event.currentTarget, place })}
             >
               <span class={`word ${each.kind}`}>{each.word}</span>
             </button>
+            {hereAt(place)?.isMarked && <Missed here={hereAt(place)} />}
           </li>
         ))}
       </ol>

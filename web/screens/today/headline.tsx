@@ -90,7 +90,13 @@ function Cards({ ids }: { readonly ids: readonly string[] }) {
   return <b>{listed([...named, ...more])}</b>;
 }
 
-function holds(drill: { readonly visual: readonly string[]; readonly board: { readonly piles: readonly (readonly string[])[] } } | null, id: string) {
+function holds(
+  drill: {
+    readonly visual: readonly string[];
+    readonly board: { readonly piles: readonly (readonly string[])[] };
+  } | null,
+  id: string,
+) {
   return drill !== null && (drill.visual.includes(id) || drill.board.piles.flat().includes(id));
 }
 

@@ -2,7 +2,7 @@ import type { Drill } from '../../../core/drills/drill.ts';
 import { drillsOf } from '../../../core/log/recent.ts';
 import { leftBefore } from '../../../core/warm-up/group-day.ts';
 import { leftOver, takingUp } from '../../../core/warm-up/left-over.ts';
-import { momentsOf, type Moment } from '../../../core/warm-up/moments.ts';
+import { type Moment, momentsOf } from '../../../core/warm-up/moments.ts';
 import { today } from '../../state/day.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { classState, group, recordUndoable } from '../../state/open-class.ts';

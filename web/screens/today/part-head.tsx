@@ -1,7 +1,7 @@
-import { PARTS, type Part } from '../../../core/log/event.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
-import { momentsOf } from '../../../core/warm-up/moments.ts';
+import { PARTS, type Part } from '../../../core/log/event.ts';
 import { placeKey } from '../../../core/warm-up/came-through.ts';
+import { momentsOf } from '../../../core/warm-up/moments.ts';
 import { counted } from '../../wording/counted.ts';
 import { dayView, usual } from './day-view.ts';
 
@@ -52,5 +52,7 @@ function sizeSaid(part: Part, { run }: Drill, all: string): string {
 }
 
 function lengthSaid(seconds: number): string {
-  return seconds < 50 ? `${Math.max(5, Math.round(seconds / 5) * 5)} sec` : `${Math.round(seconds / 60)} min`;
+  return seconds < 50
+    ? `${Math.max(5, Math.round(seconds / 5) * 5)} sec`
+    : `${Math.round(seconds / 60)} min`;
 }

@@ -6,16 +6,16 @@ import { groupDay } from '../../../core/warm-up/group-day.ts';
 import { leftOver } from '../../../core/warm-up/left-over.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { today } from '../../state/day.ts';
+import { discard } from '../../state/discarded.ts';
 import { ledBy } from '../../state/led-by.ts';
 import { chooseGroup, classState, group, nameOfGroup } from '../../state/open-class.ts';
-import { drill as planned, freshSeed, remakeDrill, wishes } from '../../state/plan.ts';
+import { freshSeed, drill as planned, remakeDrill, wishes } from '../../state/plan.ts';
 import { linkTo } from '../../state/route.ts';
+import { groupsInOrder } from '../../state/running-order.ts';
 import { dayNow, finish } from '../../warm-up/running.ts';
 import { beginOn, goOn, goOnOrBegin, lookAt } from '../../warm-up/way-in.ts';
 import { momentPlace } from '../../wording/moment-place.ts';
 import { dayView, looksAhead } from './day-view.ts';
-import { discard } from '../../state/discarded.ts';
-import { groupsInOrder } from '../../state/running-order.ts';
 
 /** The one next step of the day, and the quieter ones beside it. */
 export function Start({ drill }: { readonly drill: Drill }) {

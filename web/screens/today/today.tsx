@@ -1,37 +1,44 @@
 import './today.css';
+import './day.css';
 import { useEffect } from 'preact/hooks';
 import { drillsOf } from '../../../core/log/recent.ts';
+import { today } from '../../state/day.ts';
 import { engine, startEngine } from '../../state/engine-ready.ts';
-import { classState, group } from '../../state/open-class.ts';
-import { drill, ensureDrill, freshSeed, remakeDrill, wishes } from '../../state/plan.ts';
+import { classState, group, groupName } from '../../state/open-class.ts';
+import { drill, ensureDrill, freshSeed } from '../../state/plan.ts';
 import { linkTo } from '../../state/route.ts';
-import { counted } from '../../wording/counted.ts';
+import { letChosenGo } from '../../warm-up/take-up.ts';
+import { weekday } from '../../wording/day-name.ts';
 import { Auditory } from './auditory.tsx';
 import { Blending } from './blending.tsx';
+import { DayGroups } from './day-groups.tsx';
+import { dayView, looksAhead } from './day-view.ts';
+import { Headline } from './headline.tsx';
+import { LeftOver } from './left-over.tsx';
 import { Start } from './start.tsx';
 import { Visual } from './visual.tsx';
 
-/** Today's warm-up: its three parts on one page, each thing in it hers to change. */
+/** Today's warm-up: its three parts on one page, each thing in it hers to change; and how far the day has come. */
 export function Today() {
   const ready = engine.value;
-  const now = drill.value;
-  const hasRun = drillsOf(classState.value, group.value.id).length > 0;
-  useEffect(() => ensureDrill(freshSeed()), [ready, now]);
-
+  const planned = drill.value;
+  const { id } = group.value;
+  const { kind, drill: shown } = dayView.value;
+  useEffect(() => ensureDrill(freshSeed()), [ready, planned, id]);
+  useEffect(letChosenGo, []);
+  useEffect(() => {
+    looksAhead.value = false;
+  }, [id]);
+  const hasRun = drillsOf(classState.value, id).length > 0;
   return (
-    <>
+    <div class={`today is-${kind}`}>
       <div class="today-head">
         <div>
-          <h1>Today’s warm-up</h1>
-          <p class="quiet">
-            {now
-              ? `${counted(now.visual.length, 'card')}, ${counted(now.auditory.length, 'sound')}, ${counted(now.run.length, 'flip')}`
-              : waiting(ready)}
-          </p>
-          <p class="today-ways">
-            {hasRun && <a href={linkTo('after')}>How it went</a>}
-            {now && <a href={linkTo('plan')}>Plan for a substitute</a>}
-          </p>
+          <h1>
+            {groupName.value}{' '}
+            <span class="today-day">· {kind === 'tomorrow' ? 'Next time' : weekday(today())}</span>
+          </h1>
+          <Headline />
         </div>
         <p class="today-tools">
           {ready === 'failed' && (
@@ -39,40 +46,33 @@ export function Today() {
               Try again
             </button>
           )}
-          {now && (
-            <button
-              type="button"
-              class="button"
-              onClick={() => remakeDrill(wishes.peek(), freshSeed(), 'Reshuffled.')}
-            >
-              Reshuffle
-            </button>
-          )}
-          {now && <Start drill={now} />}
+          {shown && <Start drill={shown} />}
         </p>
       </div>
-      {now?.shortfall && (
+      {kind === 'fresh' && shown && <LeftOver drill={shown} />}
+      {shown?.shortfall && (
         <div class="shortfall" role="note">
-          <p>{now.shortfall.message}</p>
-          <a class={now.run.length === 0 ? 'button next' : 'button'} href={linkTo('learned')}>
+          <p>{shown.shortfall.message}</p>
+          <a class={shown.run.length === 0 ? 'button next' : 'button'} href={linkTo('learned')}>
             What have they learned?
           </a>
         </div>
       )}
-      {now && (
+      {shown && (
         <div class="parts">
-          <Visual drill={now} />
-          <Auditory drill={now} />
-          <Blending drill={now} />
+          <Visual drill={shown} />
+          <Auditory drill={shown} />
+          <Blending drill={shown} />
         </div>
       )}
-    </>
+      <aside class="today-rail" aria-label="The day">
+        <DayGroups />
+        <p class="today-ways">
+          {hasRun && <a href={linkTo('after')}>How it went</a>}
+          {shown && <a href={linkTo('plan')}>Plan for a substitute</a>}
+          {shown && <a href={linkTo('dictation')}>Words and sentences to dictate</a>}
+        </p>
+      </aside>
+    </div>
   );
-}
-
-function waiting(ready: typeof engine.value): string {
-  if (ready === 'failed') {
-    return 'The word list did not arrive. Once it has been loaded, everything works without a network.';
-  }
-  return 'Fetching the word list …';
 }

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';
+import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { Card } from '../../controls/card.tsx';
 import { Popover } from '../../controls/popover.tsx';
 import { readyEngine } from '../../state/engine-ready.ts';
@@ -7,33 +8,37 @@ import { setDrill } from '../../state/plan.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { reasonOf, reasonSaid } from '../../wording/reason.ts';
+import { dayView } from './day-view.ts';
+import { hereSaid, Missed } from './missed.tsx';
 import { newestFirst } from './newest-first.ts';
+import { PartHead } from './part-head.tsx';
 
 /** Part 1: the cards that are shown in silence. */
 export function Visual({ drill }: { readonly drill: Drill }) {
   const [open, setOpen] = useState<{ readonly anchor: HTMLElement; readonly place: number }>();
+  const { came, kind } = dayView.value;
   return (
     <section class="part" aria-labelledby="part-visual">
-      <h2 id="part-visual">
-        <span class="ordinal">1</span> Visual drill
-      </h2>
+      <PartHead part="visual" drill={drill} />
       <ol class="visual-cards">
         {drill.visual.map((id, place) => {
           const reason = reasonSaid(id, progress.value);
           const age = reasonOf(id, progress.value);
+          const here = came.get(placeKey('visual', place));
           return (
-            <li key={id}>
+            <li key={id} class={here?.state}>
               <button
                 type="button"
                 class={`swap ${age}`}
-                aria-label={`${cardName(id)}; ${reason}. Swap`}
+                aria-label={`${cardName(id)}; ${reason}${hereSaid(here)}. Swap`}
                 aria-haspopup="dialog"
                 title={cardName(id)}
+                disabled={kind === 'done'}
                 onClick={(event) => setOpen({ anchor: event.currentTarget, place })}
               >
                 <Card id={id} />
               </button>
-              <span class="reason">{reason}</span>
+              {here?.isMarked ? <Missed here={here} /> : <span class="reason">{reason}</span>}
             </li>
           );
         })}

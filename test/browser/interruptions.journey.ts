@@ -1,0 +1,192 @@
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { LogEvent } from '../../core/log/event.ts';
+import { DAY, setClocks } from './clock.ts';
+import { allKept, recorded } from './recorded.ts';
+import { openScreen } from './standing.ts';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit | undefined;
+
+afterEach(async () => {
+  await current?.end();
+  current = undefined;
+});
+
+async function atToday(): Promise<Page> {
+  current = await visit({ path: '#/today', upTo: 40 });
+  await openScreen(current.page, 'today', '.flip');
+  return current.page;
+}
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+const started = (page: Page) => page.locator('.stage .row .card').first().waitFor();
+const letters = (page: Page, row: string) =>
+  page
+    .locator(`${row} .card`)
+    .evaluateAll((cards) => cards.map((card) => card.textContent).join(''));
+
+async function press(page: Page, times: number): Promise<void> {
+  for (let pressed = 0; pressed < times; pressed += 1) await page.keyboard.press('Space');
+}
+
+async function told(page: Page, kind: string): Promise<readonly LogEvent[]> {
+  await allKept(page);
+  return (await recorded(page)).filter((event) => event.kind === kind);
+}
+
+describe('a warm-up that is interrupted', () => {
+  it('stays under way until she ends it, and goes on at the same word', async () => {
+    const page = await atToday();
+    await button(page, 'Start on the stage').click();
+    await started(page);
+    await press(page, 12 + 6 + 11);
+    const word = await letters(page, '.row');
+    await page.keyboard.press('Digit1');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+    await button(page, 'Go on at word 12').waitFor();
+    await page.getByText(/You stopped at \d+:\d\d, at word 12/).waitFor();
+    expect(await page.locator('.flips .up .flip').textContent()).toBe(word);
+    expect(await page.locator('.flips .read').count()).toBe(11);
+    expect(await page.locator('.flips .missed').count()).toBe(1);
+    await page.reload({ waitUntil: 'load' });
+    await button(page, 'Go on at word 12').click();
+    await started(page);
+    expect(await letters(page, '.row')).toBe(word);
+    expect(await told(page, 'begun')).toHaveLength(1);
+
+    await page.keyboard.press('Escape');
+    await button(page, 'End it, or from the top').click();
+    await button(page, /^Take it out of the record/).click();
+    await started(page);
+    await press(page, 2);
+    expect(await told(page, 'begun')).toHaveLength(2);
+    await page.keyboard.press('Escape');
+    await page.getByRole('link', { name: 'How it went' }).click();
+    await expect.poll(() => page.locator('.earlier li').count()).toBe(1);
+  });
+
+  it('comes back to the desk with the child whose turn it was, and the stage follows', async () => {
+    const page = await atToday();
+    await openScreen(page, 'class', '.class-page');
+    await page.getByLabel('Add children').fill('Odalys\nBram\nTova\nWren');
+    await button(page, 'Add 4 children').click();
+    await openScreen(page, 'today', '.flip');
+    const opened = page.context().waitForEvent('page');
+    await button(page, 'Open the desk').click();
+    const stage = await opened;
+    await stage.locator('.row .card').first().waitFor();
+    await page.getByLabel('Call on children').check();
+    await press(page, 7);
+    const reader = await page.locator('.reader').textContent();
+    const card = await letters(page, '.of-now');
+    await page.keyboard.press('Escape');
+    await button(page, 'Go on at card 8').click();
+    await page.locator('.reader').waitFor();
+    expect(await page.locator('.reader').textContent()).toBe(reader);
+    await expect.poll(() => letters(stage, '.row')).toBe(card);
+    await press(page, 1);
+    await expect.poll(() => letters(stage, '.row')).not.toBe(card);
+    expect(await letters(stage, '.row')).toBe(await letters(page, '.of-now'));
+    expect(await told(page, 'begun')).toHaveLength(1);
+  });
+
+  it('leaves over what the next day can take up or drop', async () => {
+    const page = await atToday();
+    await button(page, 'Start on the stage').click();
+    await started(page);
+    await press(page, 12 + 6 + 24);
+    await allKept(page);
+    await page.keyboard.press('Escape');
+    const left = (await page.locator('.flip').allTextContents()).slice(24);
+    await setClocks(page, DAY);
+    await page.reload({ waitUntil: 'load' });
+    await page.getByText('6 words of 48 things were left yesterday').waitFor();
+    await button(page, 'Take them up today').click();
+    expect(await page.locator('.flip').allTextContents()).toEqual(left);
+    expect(await page.locator('.left-over').count()).toBe(0);
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+z');
+    await button(page, 'Drop them').click();
+    expect(await page.locator('.left-over').count()).toBe(0);
+    expect(await page.locator('.flip').count()).toBe(30);
+  });
+
+  it('leads from the end to how it went, when full screen is left there', async () => {
+    const page = await atToday();
+    await page.getByLabel('Flips').selectOption('10');
+    await button(page, 'Start on the stage').click();
+    await started(page);
+    await page.waitForFunction(() => document.fullscreenElement !== null);
+    await press(page, 12 + 6 + 10);
+    await page.getByText('That was 10.').waitFor();
+    await page.evaluate(() => document.exitFullscreen());
+    await page.getByRole('heading', { name: 'How it went' }).waitFor();
+    await openScreen(page, 'today', '.flip');
+    await page.getByText(/^Done at \d+:\d\d\. Nothing broke\.$/).waitFor();
+  });
+});
+
+describe('a warm-up that is only looked at', () => {
+  it('runs like any other, and no word of it is written', async () => {
+    const page = await atToday();
+    const before = (await recorded(page)).length;
+    await button(page, 'Just looking').click();
+    await started(page);
+    await press(page, 3);
+    await page.keyboard.press('Digit1');
+    await page
+      .getByRole('button', { name: /^Heard instead/ })
+      .first()
+      .click();
+    await expect(page.locator('.edge-mark[aria-pressed="true"]').count()).resolves.toBe(1);
+    const card = await letters(page, '.row');
+    await page.reload({ waitUntil: 'load' });
+    await started(page);
+    expect(card).not.toBe('');
+    await press(page, 2);
+    await page.keyboard.press('Escape');
+    await button(page, 'Start on the stage').waitFor();
+    await allKept(page);
+    expect((await recorded(page)).length).toBe(before);
+    await button(page, 'Open the desk').click();
+    await page.locator('.desk-count', { hasText: '1 of 12' }).waitFor();
+  });
+});
+
+describe('a warm-up that is done', () => {
+  it('can be taken out of the record and put back, run again, and tomorrow’s be looked at', async () => {
+    const page = await atToday();
+    await page.getByLabel('Flips').selectOption('10');
+    const first = await page.locator('.flip').allTextContents();
+    await button(page, 'Start on the stage').click();
+    await started(page);
+    await press(page, 12 + 6 + 10);
+    await page.keyboard.press('Escape');
+    await page.getByRole('heading', { name: 'How it went' }).waitFor();
+    await button(page, 'Take it out of the record').click();
+    await page.getByText('Nothing has been run').waitFor();
+    await page.getByText('Taken out of the record: 1').click();
+    await button(page, /^Put back/).click();
+    await page.getByText('Nothing broke').waitFor();
+
+    await openScreen(page, 'today', '.flip');
+    await button(page, 'Tomorrow’s warm-up').click();
+    await page.getByRole('heading', { name: /Next time/ }).waitFor();
+    const next = await page.locator('.flip').allTextContents();
+    expect(next).not.toEqual(first);
+    await button(page, 'Back to today').click();
+    expect(await page.locator('.flip').allTextContents()).toEqual(first);
+    await button(page, 'Run it again').click();
+    await started(page);
+    await press(page, 3);
+    await page.keyboard.press('Escape');
+    await button(page, 'Go on at card 4').waitFor();
+    expect(await told(page, 'begun')).toHaveLength(2);
+    await setClocks(page, DAY);
+    await page.reload({ waitUntil: 'load' });
+    await page.locator('.flip').first().waitFor();
+    expect(await page.locator('.flip').allTextContents()).toEqual(next);
+  });
+});

@@ -1,0 +1,69 @@
+import { useState } from 'preact/hooks';
+import type { Drill } from '../../../core/drills/drill.ts';
+import type { DrillRecord } from '../../../core/log/class-state.ts';
+import { taughtOf } from '../../../core/sequence/progress.ts';
+import { Popover } from '../../controls/popover.tsx';
+import { readyEngine } from '../../state/engine-ready.ts';
+import { chooseGroup, classState, nameOfGroup } from '../../state/open-class.ts';
+import { freshSeed, setDrill } from '../../state/plan.ts';
+import { progressAt, taught } from '../../state/progress.ts';
+import { goTo } from '../../state/route.ts';
+import { groupsInOrder } from '../../state/running-order.ts';
+import { cardShort } from '../../wording/card-short.ts';
+import { listed } from '../../wording/listed.ts';
+
+/** Plans this warm-up again, for this group or another one that was taught all of it. */
+export function RunAgain({ record }: { readonly record: DrillRecord }) {
+  const [anchor, setAnchor] = useState<HTMLElement>();
+  const state = classState.value;
+  const used = cardsIn(record.drill);
+  const plan = (groupId: string) => {
+    setAnchor(undefined);
+    chooseGroup(groupId);
+    const again = { ...record.drill, seed: freshSeed() };
+    setDrill(readyEngine()?.mend(again, taught.peek()) ?? again, 'Planned this warm-up again.');
+    goTo('today');
+  };
+  return (
+    <>
+      <button
+        type="button"
+        class="button"
+        aria-haspopup="dialog"
+        onClick={(event) => setAnchor(event.currentTarget)}
+      >
+        Run it again with …
+      </button>
+      {anchor && (
+        <Popover anchor={anchor} title="Run it again" onClose={() => setAnchor(undefined)}>
+          <p class="popover-head">With whom?</p>
+          <p class="ask-ways">
+            {groupsInOrder(state).map((each) => {
+              const { correspondences } = taughtOf(progressAt(each.standing));
+              const untaught = used.filter((id) => !correspondences.has(id));
+              return (
+                <button
+                  key={each.id}
+                  type="button"
+                  class="button"
+                  disabled={untaught.length > 0}
+                  onClick={() => plan(each.id)}
+                >
+                  {nameOfGroup(each, state)}
+                  {untaught.length > 0 &&
+                    `: not taught ${listed(untaught.slice(0, 3).map(cardShort))}`}
+                </button>
+              );
+            })}
+          </p>
+        </Popover>
+      )}
+    </>
+  );
+}
+
+/** Every card that a warm-up shows or asks for. */
+function cardsIn({ visual, auditory, board }: Drill): readonly string[] {
+  const spellings = auditory.flatMap((sound) => sound.spellings);
+  return [...new Set([...visual, ...spellings, ...board.piles.flat()])];
+}
