@@ -169,7 +169,7 @@ describe('a warm-up that is done', () => {
     await page.getByText('Nothing has been run').waitFor();
     await page.getByText('Taken out of the record: 1').click();
     await button(page, /^Put back/).click();
-    await page.getByText('Nothing broke').waitFor();
+    await page.getByRole('heading', { name: 'Nothing broke', exact: true }).waitFor();
 
     await openScreen(page, 'today', '.flip');
     await button(page, 'Tomorrow’s warm-up').click();

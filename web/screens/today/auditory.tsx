@@ -45,7 +45,7 @@ export function Auditory({ drill }: { readonly drill: Drill }) {
               ))}
             </span>
             <span class="reason">
-              {hereAt(place)?.isMarked ? (
+              {hereAt(place) ? (
                 <Missed here={hereAt(place)} />
               ) : (
                 soundReason(sound.spellings, progress.value)

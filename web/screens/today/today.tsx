@@ -7,6 +7,7 @@ import { engine, startEngine } from '../../state/engine-ready.ts';
 import { classState, group, groupName } from '../../state/open-class.ts';
 import { drill, ensureDrill, freshSeed } from '../../state/plan.ts';
 import { linkTo } from '../../state/route.ts';
+import { groupsInOrder } from '../../state/running-order.ts';
 import { letChosenGo } from '../../warm-up/take-up.ts';
 import { weekday } from '../../wording/day-name.ts';
 import { Auditory } from './auditory.tsx';
@@ -29,9 +30,10 @@ export function Today() {
   useEffect(() => {
     looksAhead.value = false;
   }, [id]);
+  const hasRail = groupsInOrder(classState.value).length > 1;
   const hasRun = drillsOf(classState.value, id).length > 0;
   return (
-    <div class={`today is-${kind}`}>
+    <div class={`today is-${kind}${hasRail ? ' has-rail' : ''}`}>
       <div class="today-head">
         <div>
           <h1>

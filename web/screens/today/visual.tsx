@@ -38,7 +38,7 @@ export function Visual({ drill }: { readonly drill: Drill }) {
               >
                 <Card id={id} />
               </button>
-              {here?.isMarked ? <Missed here={here} /> : <span class="reason">{reason}</span>}
+              {here ? <Missed here={here} /> : <span class="reason">{reason}</span>}
             </li>
           );
         })}
