@@ -14,7 +14,9 @@ export type Deed =
   | { readonly does: 'blending'; readonly blending: Blending }
   | { readonly does: 'dictated'; readonly words: readonly string[] }
   /** To ask what was heard instead at this mark; null to ask no more. */
-  | { readonly does: 'asking'; readonly mark: string | null };
+  | { readonly does: 'asking'; readonly mark: string | null }
+  /** What would be noted by now, while she is just looking. */
+  | { readonly does: 'aside'; readonly noted: readonly DrillEvent[] };
 
 /**
  * The warm-up after a deed; the same value when nothing comes of it. `moments` are those of its drill.

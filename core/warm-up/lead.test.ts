@@ -29,6 +29,7 @@ const begun: Running = {
   calling: callNobody([]),
   dictated: [],
   asking: null,
+  rehearsed: null,
   count: 1,
   by: 'desk',
 };

@@ -37,6 +37,7 @@ const begun: Running = {
   calling: turnCalling(callNobody(calls), true, 0, lots),
   dictated: Array.from({ length: 10 }, (_, n) => `word${n}`),
   asking: id(103),
+  rehearsed: null,
   count: 1,
   by: id(104),
 };

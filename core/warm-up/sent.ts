@@ -15,7 +15,8 @@ export interface Plan {
 }
 
 /** How a warm-up stands after an act, beside its plan: under 1 KB as JSON. */
-export interface Place extends Pick<Running, 'standing' | 'blending' | 'asking' | 'rehearsed' | 'count' | 'by'> {
+export interface Place
+  extends Pick<Running, 'standing' | 'blending' | 'asking' | 'rehearsed' | 'count' | 'by'> {
   readonly plan: string;
   readonly on: boolean;
   readonly readers: readonly (number | null)[];
