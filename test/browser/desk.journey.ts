@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { EventBodies, EventKind, LogEvent } from '../../core/log/event.ts';
+import { DAY, setClocks } from './clock.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { allKept, recorded } from './recorded.ts';
 import { openScreen, putRows } from './standing.ts';
@@ -282,6 +283,7 @@ describe('the stage alone', () => {
     await stage.close();
     await desk.setViewportSize({ width: 1366, height: 768 });
     await openScreen(desk, 'today', '.flip');
+    await setClocks(desk, DAY);
     await putRows(desk, [
       ['b=B', 'a=AE', 't=T'],
       ['s=S', 'a=AE', 't=T'],

@@ -25,7 +25,7 @@ export async function openScreen(page: Page, screen: string, shows: string): Pro
   await page.locator(shows).first().waitFor();
 }
 
-/** Today's plan as this device remembers it, changed by hand, and the page loaded anew. */
+/** Today's plan as this device remembers it, changed by hand to one that was never run, and the page loaded anew. */
 export async function putRows(page: Page, rows: readonly (readonly string[])[]): Promise<void> {
   await page.locator('.flip').first().waitFor();
   await page.evaluate((all) => {
@@ -36,6 +36,7 @@ export async function putRows(page: Page, rows: readonly (readonly string[])[]):
       sounds: [],
       kind: 'nonsense',
     }));
+    plan.made.drill.seed += 1;
     plan.made.drill.visual = [];
     plan.made.drill.auditory = [];
     localStorage.setItem('sweepline.plan', JSON.stringify(plan));
