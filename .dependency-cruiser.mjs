@@ -25,6 +25,7 @@ const rooms = [
   'learners',
   'facts',
   'story',
+  'groups',
 ];
 
 /** @type {Rule[]} */

@@ -1,8 +1,8 @@
+import { suggestGroups } from '../core/groups/suggest-groups.ts';
 import { observationsOf } from '../core/learners/evidence-from-log.ts';
 import { knowledgeFrom } from '../core/learners/knowledge.ts';
 import type { Observation } from '../core/learners/observation.ts';
 import { planReview } from '../core/learners/review.ts';
-import { suggestGroups } from '../core/learners/suggest-groups.ts';
 import { replay } from '../core/log/replay.ts';
 import { makeRandom } from '../core/random.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';

@@ -17,17 +17,21 @@ function cardSaid(id: string, style: SoundStyle): string {
 }
 
 /** Things in a row, as they are said: `st`, `st and bl`, `st, bl and fl`. */
-export function listSaid(things: readonly string[]): string {
+export function listSaid(things: readonly string[], joined: 'and' | 'or' = 'and'): string {
   if (things.length < 2) return things.join('');
-  return `${things.slice(0, -1).join(', ')} and ${things.at(-1)}`;
+  return `${things.slice(0, -1).join(', ')} ${joined} ${things.at(-1)}`;
 }
 
 /** Cards in a row, four at most by name: `st, bl, fl and 2 more`. */
-export function cardsSaid(ids: readonly string[], style: SoundStyle): string {
+export function cardsSaid(
+  ids: readonly string[],
+  style: SoundStyle,
+  joined: 'and' | 'or' = 'and',
+): string {
   const named = ids.length > MOST_NAMED ? ids.slice(0, MOST_NAMED - 1) : ids;
   const rest = ids.length - named.length;
   const said = named.map((id) => cardSaid(id, style));
-  return listSaid(rest > 0 ? [...said, `${rest} more`] : said);
+  return listSaid(rest > 0 ? [...said, `${rest} more`] : said, joined);
 }
 
 const MOST_NAMED = 4;

@@ -51,8 +51,8 @@ export function childStory(
   beyond: readonly MapCell[] = [],
 ): ChildStory {
   const read = taught.filter((cell) => askedOf(cell) > 0);
-  const open = read.filter(({ seen }) => missedLast(seen) > 0);
-  const troubles = troublesOf(open).slice(0, MOST_CLAUSES);
+  const open = openOf(read);
+  const troubles = troublesOf(taught).slice(0, MOST_CLAUSES);
   const told = new Set(troubles.flatMap(({ cards }) => cards));
   return {
     cards: read.length,
@@ -124,7 +124,9 @@ function isReadWell(cells: readonly MapCell[], { right, asked, read, taught }: S
   );
 }
 
-function troublesOf(open: readonly MapCell[]): readonly Trouble[] {
+/** Every trouble in these cells, the most pressing first; a child's sentence tells of the first ones. */
+export function troublesOf(cells: readonly MapCell[]): readonly Trouble[] {
+  const open = openOf(cells);
   const byPattern = gatherPatterns(open);
   mergeDrops(byPattern);
   const patterns = [...byPattern.values()]
@@ -145,6 +147,11 @@ function troublesOf(open: readonly MapCell[]): readonly Trouble[] {
   return [...patterns, ...plain].sort(
     (one, other) => pressing(other) - pressing(one) || other.times - one.times,
   );
+}
+
+/** What was missed in one of its last three readings. */
+function openOf(cells: readonly MapCell[]): readonly MapCell[] {
+  return cells.filter(({ seen }) => missedLast(seen) > 0);
 }
 
 /** So many cards that go wrong in no way with a name are told of together. */

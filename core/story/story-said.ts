@@ -1,8 +1,8 @@
-import { isPhoneme, type Phoneme, type SoundStyle, soundLabel } from '../language/phonemes.ts';
+import type { SoundStyle } from '../language/phonemes.ts';
 import { cardsSaid, listSaid } from './card-said.ts';
 import type { ChildStory, Strength, Trouble } from './child-story.ts';
 import { familyName } from './families.ts';
-import type { SlipWay } from './slip-pattern.ts';
+import { waySaid } from './way-said.ts';
 
 /**
  * The one sentence on a child, without its name, as a careful colleague would
@@ -43,23 +43,9 @@ function strengthsSaid(strengths: readonly Strength[]): readonly string[] {
   });
 }
 
-function troubleSaid({ way, sound, cards, times, asked }: Trouble, style: SoundStyle): string {
-  const said = cardsSaid(cards, style);
-  const what = way === 'says' ? `says ${soundSaid(sound, style)} for ${said}` : ways[way](said);
-  return `${what}: ${times} of ${asked}`;
+function troubleSaid(trouble: Trouble, style: SoundStyle): string {
+  return `${waySaid(trouble, cardsSaid(trouble.cards, style), 'one', style)}: ${trouble.times} of ${trouble.asked}`;
 }
-
-const ways: Readonly<Record<Exclude<SlipWay, 'says'>, (cards: string) => string>> = {
-  'drops-second': (cards) => `drops the second consonant in ${cards}`,
-  'drops-first': (cards) => `drops the first consonant in ${cards}`,
-  'drops-one': (cards) => `leaves a sound out of ${cards}`,
-  'leaves-out-after': (cards) => `leaves out ${cards} after another consonant`,
-  'leaves-out': (cards) => `leaves out ${cards}`,
-  'letter-name': (cards) => `says the letter’s name for ${cards}`,
-  'added-vowel': (cards) => `adds a vowel to ${cards}`,
-  swapped: (cards) => `swaps the sounds around ${cards}`,
-  misses: (cards) => `misses ${cards}`,
-};
 
 /** Of a child that neither shines nor stumbles. */
 function plainSaid({ right, asked, cards }: ChildStory): string {
@@ -67,11 +53,6 @@ function plainSaid({ right, asked, cards }: ChildStory): string {
   return right === asked
     ? `read ${count} alone so far, right each time; too few readings to say more`
     : `read ${count} alone, right ${right} of ${asked} times; missed nothing lately`;
-}
-
-function soundSaid(sound: string | null, style: SoundStyle): string {
-  const sounds = (sound ?? '').split(' ').filter(isPhoneme) as readonly Phoneme[];
-  return soundLabel(sounds, style);
 }
 
 function capital(text: string): string {

@@ -1,16 +1,14 @@
 import './group.css';
 import type { MapRow } from '../../../core/facts/class-map.ts';
 import { countConfusions } from '../../../core/learners/confusions.ts';
-import { needsOf } from '../../../core/learners/suggest-groups.ts';
 import { Card } from '../../controls/card.tsx';
 import { ConfusionTable } from '../../controls/confusion-table.tsx';
 import { members, rowsFor, task, taughtCards } from '../../state/class-now.ts';
 import { observations } from '../../state/knowledge.ts';
 import { group, groupName } from '../../state/open-class.ts';
-import { thresholds } from '../../state/thresholds.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
-import { chancesOf } from './chances.ts';
+import { needsFor, rowsOf } from './group-rows.ts';
 import { Needs } from './needs.tsx';
 import { Skill } from './skill.tsx';
 import { WideTable } from './wide-table.tsx';
@@ -48,7 +46,7 @@ export function GroupView() {
       <div class="group-columns">
         <section class="part" aria-labelledby="group-needs">
           <h3 id="group-needs">What they need next</h3>
-          <Needs needs={needsOf(chancesOf(all), thresholds.value.secure)} size={all.length} />
+          <Needs needs={needsFor(rowsOf(all))} />
         </section>
         <section class="part" aria-labelledby="group-common">
           <h3 id="group-common">What they have in common</h3>

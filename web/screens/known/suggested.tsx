@@ -1,20 +1,25 @@
 import './suggested.css';
 import { useMemo, useState } from 'preact/hooks';
+import type { KeptGroups } from '../../../core/groups/keep-groups.ts';
+import { togetherSaid, whyTogether } from '../../../core/groups/why-together.ts';
 import type { Group } from '../../../core/log/class-state.ts';
 import { regroup } from '../../../core/log/regroup.ts';
 import { groupOf } from '../../../core/log/roster-changes.ts';
 import { useDrag } from '../../controls/drag.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { nameOf } from '../../state/class-now.ts';
+import { everyone } from '../../state/everyone.ts';
 import { observations } from '../../state/knowledge.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
+import { settings } from '../../state/settings.ts';
 import { counted } from '../../wording/counted.ts';
 import { namesSaid } from '../../wording/said.ts';
 import { Earlier } from './earlier.tsx';
+import { needsFor, rowsOf } from './group-rows.ts';
 import { Needs } from './needs.tsx';
 import { Sizes } from './sizes.tsx';
-import { makeGroups, moved, moveTo, needsFor, suggestion } from './suggestion.ts';
+import { makeGroups, moved, moveTo, suggestion } from './suggestion.ts';
 
 /** Small groups for what each needs next: of sizes she sets, moved by hand, made with one act. */
 export function Suggested() {
@@ -24,17 +29,13 @@ export function Suggested() {
       <h2 id="suggested-title" class="for-ears">
         Suggested groups
       </h2>
-      <p class="suggested-why">
-        Children who need the same next are put together: as alike as can be in what still goes
-        wrong. Move anyone; you know more than these few notes.
-      </p>
       <Sizes />
       {'problem' in found ? (
         <p class="known-hint" role="status">
           {found.problem}
         </p>
       ) : (
-        <Draft groups={found.groups} />
+        <Draft groups={found.groups} kept={found.kept} />
       )}
       <Earlier />
     </section>
@@ -43,7 +44,7 @@ export function Suggested() {
 
 type Ids = readonly (readonly string[])[];
 
-function Draft({ groups }: { readonly groups: Ids }) {
+function Draft({ groups, kept }: { readonly groups: Ids; readonly kept: KeptGroups | null }) {
   const state = classState.value;
   const root = useDrag((child, to) => {
     if (!groups[Number(to)]?.includes(child)) moveTo(child, Number(to), groups);
@@ -55,6 +56,7 @@ function Draft({ groups }: { readonly groups: Ids }) {
     .map((id) => nameOf({ of: 'child', id }));
   return (
     <>
+      <Changes kept={kept} />
       {unseen.length > 0 && (
         <p class="quiet">
           Nothing was noted of {namesSaid(unseen)} alone yet: placed as the class goes, for you to
@@ -100,6 +102,46 @@ function Draft({ groups }: { readonly groups: Ids }) {
   );
 }
 
+/** What changes, and why no more does. */
+function Changes({ kept }: { readonly kept: KeptGroups | null }) {
+  if (kept === null) {
+    return <p class="suggested-lead">As you moved them.</p>;
+  }
+  const share = (part: number) => `${Math.round(part * 100)}%`;
+  return (
+    <>
+      <p class="suggested-lead">
+        {kept.from === 'anew' ? (
+          'New groups: children who need the same next are put together.'
+        ) : kept.changes.length === 0 ? (
+          <>
+            <b>Keep the groups as they are.</b> No change is a clear gain by what was noted.
+          </>
+        ) : (
+          <>
+            <b>{changesSaid(kept.changes)}</b> Everyone else stays: no other change is a clear gain.
+          </>
+        )}
+      </p>
+      <p class="quiet small">
+        {share(kept.covered)} of the differences between the children lie between these groups; a
+        plain cut by level has {share(kept.coveredByLevel)}. Move anyone; you know more than these
+        notes.
+      </p>
+    </>
+  );
+}
+
+function changesSaid(changes: KeptGroups['changes']): string {
+  return changes
+    .map((change) => {
+      if (change.kind === 'place') return `${said(change.child)} joins group ${change.group + 1}.`;
+      const [one, other] = change.children;
+      return `${said(one)} and ${said(other)} change places.`;
+    })
+    .join(' ');
+}
+
 function Panel({
   groups,
   at,
@@ -112,13 +154,19 @@ function Panel({
   const state = classState.value;
   const members = groups[at] ?? [];
   const name = home ? nameOfGroup(home, state) : 'A new group';
-  const needs = useMemo(() => needsFor(members), [members, state]);
+  const { needs, why } = useMemo(() => {
+    const rows = rowsOf(everyone.value.filter(({ id }) => members.includes(id)));
+    return { needs: needsFor(rows), why: whyTogether(rows) };
+  }, [members, state]);
   return (
     <section class="part" aria-label={`Group ${at + 1}: ${name}`} data-drop={at}>
       <h3>
         {at + 1}. {name}{' '}
         <span class="quiet small">{counted(members.length, 'child', 'children')}</span>
       </h3>
+      {members.length > 0 && (
+        <p class="suggested-why">{togetherSaid(why, settings.value.notation)}</p>
+      )}
       <ul class="suggested-children">
         {members
           .toSorted((one, other) => said(one).localeCompare(said(other)))
@@ -129,11 +177,7 @@ function Panel({
           ))}
       </ul>
       <h4>Needs next</h4>
-      {members.length === 0 ? (
-        <p class="quiet">Nobody is in it.</p>
-      ) : (
-        <Needs needs={needs} size={members.length} />
-      )}
+      {members.length === 0 ? <p class="quiet">Nobody is in it.</p> : <Needs needs={needs} />}
     </section>
   );
 }

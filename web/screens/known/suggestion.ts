@@ -1,14 +1,16 @@
 /** Groups that are suggested, and moved by hand before they are made. */
 import { signal } from '@preact/signals';
 import { array, maxLength, maxValue, minLength, minValue, number, pipe } from 'valibot';
-import { needsOf, suggestGroups } from '../../../core/learners/suggest-groups.ts';
+import { type KeptGroups, keepGroups } from '../../../core/groups/keep-groups.ts';
 import { regroup } from '../../../core/log/regroup.ts';
+import { childrenOf, smallGroups } from '../../../core/log/roster.ts';
+import { makeRandom } from '../../../core/random.ts';
 import { newId } from '../../device/log/ids.ts';
 import { remembered } from '../../device/remembered.ts';
 import { everyone } from '../../state/everyone.ts';
+import { modelDay } from '../../state/knowledge.ts';
 import { classState, recordUndoable } from '../../state/open-class.ts';
-import { thresholds } from '../../state/thresholds.ts';
-import { chancesOf } from './chances.ts';
+import { beliefsOf } from './group-rows.ts';
 
 /** The most children of a group and the most groups. */
 export const MOST_CHILDREN = 40;
@@ -40,25 +42,25 @@ export function setSizes(next: readonly number[]): void {
 /** The groups as she has changed them by hand, by child id; null while they are as suggested. */
 export const moved = signal<readonly (readonly string[])[] | null>(null);
 
-/** The groups to be made, by child id, or why there can be none. */
+/** The groups to be made, by child id, with what changes while they are as suggested; or why there can be none. */
 export function suggestion():
-  | { readonly groups: readonly (readonly string[])[] }
+  | { readonly groups: readonly (readonly string[])[]; readonly kept: KeptGroups | null }
   | { readonly problem: string } {
   const there = new Set(everyone.value.map(({ id }) => id));
   const hand = moved.value;
   // Someone may have come or gone since she moved them.
   if (hand && hand.flat().length === there.size && hand.flat().every((id) => there.has(id))) {
-    return { groups: hand };
+    return { groups: hand, kept: null };
   }
-  const found = suggestGroups(chancesOf(everyone.value), sizes(), thresholds.value.secure);
-  if ('error' in found) return { problem: found.error.message };
-  return { groups: found.groups.map(({ children }) => children) };
-}
-
-/** What a group of these children would need next. */
-export function needsFor(ids: readonly string[]) {
-  const all = everyone.value.filter(({ id }) => ids.includes(id));
-  return needsOf(chancesOf(all), thresholds.value.secure);
+  const state = classState.value;
+  const kept = keepGroups({
+    children: beliefsOf(everyone.value),
+    today: smallGroups(state).map(({ id }) => childrenOf(state, id).map((child) => child.id)),
+    sizes: sizes(),
+    // The same all day, so that what she looks at does not change under her hand.
+    random: makeRandom(modelDay()),
+  });
+  return 'error' in kept ? { problem: kept.error.message } : { groups: kept.groups, kept };
 }
 
 /** Moves a child to another of the groups. */

@@ -49,11 +49,11 @@ describe('suggested groups', () => {
           expect(places).toBeLessThan(children.length);
           return;
         }
-        const placed = suggested.groups.flatMap((group) => group.children);
+        const placed = suggested.groups.flat();
         expect(placed.toSorted()).toEqual(children.map(({ id }) => id).toSorted());
         expect(suggested.groups).toHaveLength(wanted.length);
         for (const [at, group] of suggested.groups.entries()) {
-          expect(group.children.length).toBeLessThanOrEqual(wanted[at] ?? 0);
+          expect(group.length).toBeLessThanOrEqual(wanted[at] ?? 0);
         }
       }),
     );
@@ -72,8 +72,8 @@ describe('suggested groups', () => {
 
   it('are filled in proportion when there is room to spare', () => {
     const children = Array.from({ length: 9 }, (_, n) => child(`c${n}`, { 'a=AE': n / 10 }));
-    expect(groupsOf(children, [6, 6, 6]).map((group) => group.children.length)).toEqual([3, 3, 3]);
-    expect(groupsOf(children, [12, 6]).map((group) => group.children.length)).toEqual([6, 3]);
+    expect(groupsOf(children, [6, 6, 6]).map((group) => group.length)).toEqual([3, 3, 3]);
+    expect(groupsOf(children, [12, 6]).map((group) => group.length)).toEqual([6, 3]);
   });
 
   it('bring together those who need the same, though they need as much', () => {
@@ -81,11 +81,8 @@ describe('suggested groups', () => {
     const digraphs = { 'a=AE': 1, 'e=EH': 1, 'sh=SH': 0.3, 'th=TH': 0.3 };
     const children = [0, 1, 2, 3, 4, 5].map((n) => child(`c${n}`, n % 2 === 0 ? vowels : digraphs));
     const groups = groupsOf(children, [3, 3]);
-    const members = groups.map((group) => group.children.join(' ')).sort();
+    const members = groups.map((group) => group.join(' ')).sort();
     expect(members).toEqual(['c0 c2 c4', 'c1 c3 c5']);
-    const needs = groups.map((group) => group.needs.map(({ card }) => card).join(' ')).sort();
-    expect(needs).toEqual(['a=AE e=EH', 'sh=SH th=TH']);
-    expect(groups[0]?.needs[0]?.children).toHaveLength(3);
   });
 
   it('cannot be bettered by two children changing places', () => {
@@ -93,7 +90,7 @@ describe('suggested groups', () => {
       fc.property(classes, (children) => {
         const byId = new Map(children.map((one) => [one.id, one]));
         const groups = groupsOf(children, [10, 7, 7])
-          .map((group) => group.children.map((id) => byId.get(id) as ChildChances))
+          .map((group) => group.map((id) => byId.get(id) as ChildChances))
           .filter((group) => group.length > 0);
         const least = spreadOf(groups);
         const [left = [], right = []] = groups;

@@ -15,26 +15,10 @@
  * and nothing alike.
  */
 
-import { PUBLISHED_THRESHOLDS } from './thresholds.ts';
-
 /** A child, and its chance of reading each card rightly, 0 to 1; a card that is absent is not needed. */
 export interface ChildChances {
   readonly id: string;
   readonly chances: ReadonlyMap<string, number>;
-}
-
-/** A card that a group needs next: for whom, and how often the group would go wrong, 0 to 1. */
-export interface GroupNeed {
-  readonly card: string;
-  /** Those of the group whose chance is below what is asked, by id. */
-  readonly children: readonly string[];
-  readonly gap: number;
-}
-
-/** A suggested group, most needed first. */
-export interface SuggestedGroup {
-  readonly children: readonly string[];
-  readonly needs: readonly GroupNeed[];
 }
 
 /** Why no groups can be suggested. */
@@ -43,20 +27,16 @@ export interface GroupsError {
   readonly message: string;
 }
 
-/** How many cards a group is told at most. */
-const MOST_NEEDS = 6;
-
 /**
  * Groups of at most the given sizes, filled in proportion; every child is in
  * exactly one. The same children, in any order, give the same groups. Groups
- * stand in the order of `sizes`, those who need most first. A card is needed
- * where the chance lies below `enough`: by default the published 80%.
+ * stand in the order of `sizes`, those who need most first; the children of a
+ * group by id.
  */
 export function suggestGroups(
   children: readonly ChildChances[],
   sizes: readonly number[],
-  enough: number = PUBLISHED_THRESHOLDS.secure,
-): { readonly groups: readonly SuggestedGroup[] } | { readonly error: GroupsError } {
+): { readonly groups: readonly (readonly string[])[] } | { readonly error: GroupsError } {
   const places = sizes.reduce((sum, size) => sum + Math.max(0, Math.floor(size)), 0);
   if (new Set(children.map(({ id }) => id)).size < children.length) {
     return failure('twice', 'One child is there twice. Take one out and try again.');
@@ -79,32 +59,7 @@ export function suggestGroups(
     from += size;
   }
   exchange(groups);
-  return {
-    groups: groups.map((group) => ({
-      children: group.map(({ child }) => child.id).sort(),
-      needs: needsOf(
-        group.map(({ child }) => child),
-        enough,
-      ),
-    })),
-  };
-}
-
-/** What these children need next as a group: what goes wrong most often first, six cards at most. */
-export function needsOf(
-  children: readonly ChildChances[],
-  enough: number = PUBLISHED_THRESHOLDS.secure,
-): readonly GroupNeed[] {
-  const chanceOf = ({ chances }: ChildChances, card: string): number => chances.get(card) ?? 1;
-  return cardsOf(children)
-    .map((card): GroupNeed => {
-      const lacking = children.filter((child) => chanceOf(child, card) < enough);
-      const gap = children.reduce((sum, child) => sum + 1 - chanceOf(child, card), 0);
-      return { card, children: lacking.map(({ id }) => id).sort(), gap: gap / children.length };
-    })
-    .filter((need) => need.children.length > 0)
-    .sort((one, other) => other.gap - one.gap || (one.card < other.card ? -1 : 1))
-    .slice(0, MOST_NEEDS);
+  return { groups: groups.map((group) => group.map(({ child }) => child.id).sort()) };
 }
 
 /** Every card that one of them has a chance for, in the order of their ids. */
@@ -119,8 +74,8 @@ interface Member {
   readonly total: number;
 }
 
-/** How many go into each group: sizes in proportion, by largest remainder, none above its size. */
-function filled(sizes: readonly number[], count: number): readonly number[] {
+/** How many of `count` go into each group: sizes in proportion, by largest remainder, none above its size. */
+export function filled(sizes: readonly number[], count: number): readonly number[] {
   const whole = sizes.map((size) => Math.max(0, Math.floor(size)));
   const places = whole.reduce((sum, size) => sum + size, 0);
   const exact = whole.map((size) => (places === 0 ? 0 : (size * count) / places));
