@@ -1,0 +1,103 @@
+import fc from 'fast-check';
+import { describe, expect, it, test } from 'vitest';
+import { builtLexicon as lexicon } from '../../test/built-lexicon.ts';
+import { tryForms } from '../../test/form-trial.ts';
+import { SEQUENCE } from '../sequence/built-in.ts';
+import { taughtUpTo } from '../sequence/teach.ts';
+import { SCREEN_DATA } from '../words/screen-data.ts';
+import { createWordScreen } from '../words/word-screen.ts';
+import { compareScores, comparisonSaid, leastDifference, reliabilityOf } from './difference.ts';
+import { makeLetterForm } from './letter-form.ts';
+import { makeNonsenseForm } from './nonsense-form.ts';
+
+const context = {
+  taught: taughtUpTo(SEQUENCE, 60),
+  lexicon,
+  screen: createWordScreen(SCREEN_DATA),
+};
+const COUNT = 30;
+const seeds = [1, 2, 3, 4];
+const forms = {
+  'nonsense-words': seeds.map((seed) => makeNonsenseForm(context, seed, COUNT).form),
+  'letter-sounds': seeds.map((seed) => makeLetterForm(context.taught, seed, COUNT).form),
+};
+
+/** A class in the middle of what checks are for: some 12 to 25 of 30 right. */
+const MIDDLES = [1, 2, 3];
+
+describe('what a difference of two checks means', () => {
+  test.each(['nonsense-words', 'letter-sounds'] as const)(
+    'of %s is at most as wide as stated: nine of ten of those by chance are smaller',
+    (kind) => {
+      const trials = MIDDLES.flatMap((middle) =>
+        [11, 12].map((seed) => tryForms({ forms: forms[kind], seed, middle })),
+      );
+      const stated = leastDifference(kind, COUNT);
+      for (const { nineOfTen } of trials) expect(nineOfTen).toBeLessThanOrEqual(stated);
+      const reliability = trials.reduce((sum, trial) => sum + trial.reliability, 0) / trials.length;
+      expect(Math.abs(reliability - reliabilityOf(kind))).toBeLessThan(0.05);
+    },
+  );
+
+  it('is six of thirty nonsense words, and five of thirty letters', () => {
+    expect(leastDifference('nonsense-words', 30)).toBe(6);
+    expect(leastDifference('letter-sounds', 30)).toBe(5);
+  });
+
+  it.each([
+    [
+      24,
+      30,
+      21,
+      30,
+      '3 of 30 more right than before, which may be chance. Two forms differ by chance: it means something from 6 of 30 on.',
+    ],
+    [
+      27,
+      30,
+      20,
+      30,
+      '7 of 30 more right than before, more than chance. Two forms differ by chance: it means something from 6 of 30 on.',
+    ],
+    [
+      12,
+      30,
+      21,
+      30,
+      '9 of 30 fewer right than before, more than chance. Two forms differ by chance: it means something from 6 of 30 on.',
+    ],
+    [
+      20,
+      30,
+      20,
+      30,
+      'As many right as before. Two forms differ by chance: it means something from 6 of 30 on.',
+    ],
+  ])('%i of %i after %i of %i', (right, asked, rightBefore, askedBefore, said) => {
+    const compared = compareScores(
+      'nonsense-words',
+      { right, asked },
+      { right: rightBefore, asked: askedBefore },
+    );
+    expect(compared && comparisonSaid(compared)).toBe(said);
+  });
+
+  it('asks for more where one of the two was short, and says nothing of nothing', () => {
+    const now = { right: 24, asked: 30 };
+    const short = compareScores('nonsense-words', now, { right: 6, asked: 10 });
+    expect(short?.least).toBeGreaterThan(leastDifference('nonsense-words', 30));
+    expect(compareScores('nonsense-words', now, { right: 0, asked: 0 })).toBeNull();
+  });
+
+  it('is the same either way round for checks of one length', () => {
+    const score = fc.nat(30).map((right) => ({ right, asked: 30 }));
+    fc.assert(
+      fc.property(score, score, (one, other) => {
+        const there = compareScores('letter-sounds', one, other);
+        const back = compareScores('letter-sounds', other, one);
+        expect(there?.by).toBe(-(back?.by ?? Number.NaN) || 0);
+        expect(there?.code === 'alike').toBe(back?.code === 'alike');
+      }),
+    );
+  });
+});
