@@ -75,6 +75,24 @@ describe('check', () => {
     expect(check(['score', file])).toContain('not a diagnosis');
   });
 
+  it('says what two checks mean beside each other', () => {
+    const before = join(folder, 'before.json');
+    const marks = made.items.map((_: unknown, at: number) => ({ at, kind: 'wrong' }));
+    writeFileSync(before, JSON.stringify({ ...made, marks }));
+    const now = fileOf({ ...made, marks: [] });
+    const args = ['score', now, '--before', before];
+    expect(JSON.parse(check([...args, '--json'])).comparison).toEqual({
+      code: 'more',
+      by: 12,
+      asked: 12,
+      least: 4,
+    });
+    expect(check(args)).toContain('12 of 12 more right than before, more than chance.');
+    const letters = ['make', '--taught', 'a,m', '--seed', '1', '--kind', 'letter-sounds', '--json'];
+    writeFileSync(before, check(letters));
+    expect(() => check(args)).toThrow('both are of letter sounds');
+  });
+
   it.each([
     ['no command', ['mark'], 'check make'],
     ['no seed', ['make', '--taught', 'step:24'], '--seed'],

@@ -1,8 +1,21 @@
-import { CHECK_KINDS, type CheckItem, type MadeForm, rowsOf } from '../core/checks/check-form.ts';
+import {
+  CHECK_KINDS,
+  type CheckItem,
+  type CheckKind,
+  type MadeForm,
+  rowsOf,
+} from '../core/checks/check-form.ts';
+import { type Comparison, compareScores, comparisonSaid } from '../core/checks/difference.ts';
 import { makeLetterForm } from '../core/checks/letter-form.ts';
 import { makeNonsenseForm } from '../core/checks/nonsense-form.ts';
 import { parseReading } from '../core/checks/parse-reading.ts';
-import { type CheckScore, ROW_RULES, scoreCheck } from '../core/checks/score-check.ts';
+import {
+  type CheckReading,
+  type CheckScore,
+  ROW_RULES,
+  type RowRule,
+  scoreCheck,
+} from '../core/checks/score-check.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
 import { loadLexicon, loadScreen, readTaught, readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
@@ -66,20 +79,48 @@ function formText({ form, shortfall }: MadeForm): string {
 }
 
 function score(args: readonly string[]): string {
-  const typed = readOptions(args, { rows: 'text' });
+  const typed = readOptions(args, { rows: 'text', before: 'text' });
   const [file, ...more] = typed.words;
   if (file === undefined || more.length > 0) {
     return fail('Name one file: sweepline check score reading.json');
   }
-  const parsed = parseReading(readJson(file));
-  if ('error' in parsed) return fail(parsed.error);
-  const scored = scoreCheck(parsed.reading, oneOf(typed, 'rows', ROW_RULES, 'each'));
-  return typed.flag('json') ? JSON.stringify(scoreJson(scored)) : scoreText(scored);
+  const rows = oneOf(typed, 'rows', ROW_RULES, 'each');
+  const reading = readReading(file);
+  const scored = scoreCheck(reading, rows);
+  const earlier = typed.text('before');
+  const compared = earlier === null ? null : compare(reading, scored, readReading(earlier), rows);
+  return typed.flag('json')
+    ? JSON.stringify(scoreJson(scored, compared))
+    : scoreText(scored, compared);
 }
 
-function scoreJson({ missed, ...score }: CheckScore) {
+function readReading(file: string): CheckReading {
+  const parsed = parseReading(readJson(file));
+  return 'error' in parsed ? fail(parsed.error) : parsed.reading;
+}
+
+/** Two checks beside each other; both must be of one kind. */
+function compare(
+  reading: CheckReading,
+  now: CheckScore,
+  earlier: CheckReading,
+  rows: RowRule,
+): Comparison | null {
+  const kind = kindOf(reading);
+  if (kindOf(earlier) !== kind) {
+    return fail('Two checks are compared when both are of letter sounds, or both of words.');
+  }
+  return compareScores(kind, now, scoreCheck(earlier, rows));
+}
+
+function kindOf({ items }: CheckReading): CheckKind {
+  return items.every(({ cards }) => cards.length === 1) ? 'letter-sounds' : 'nonsense-words';
+}
+
+function scoreJson({ missed, ...score }: CheckScore, compared: Comparison | null) {
   return {
     ...score,
+    ...(compared === null ? {} : { comparison: compared }),
     missed: missed.map(({ item, at, kind, cards, said }) => ({
       at,
       text: item.text,
@@ -91,7 +132,7 @@ function scoreJson({ missed, ...score }: CheckScore) {
   };
 }
 
-function scoreText(score: CheckScore): string {
+function scoreText(score: CheckScore, compared: Comparison | null): string {
   const { asked, right, accuracy, soundsAsked, soundsRight, rightPerMinute, soundsPerMinute } =
     score;
   const share = accuracy === null ? '' : ` (${Math.round(accuracy * 100)}%)`;
@@ -100,6 +141,7 @@ function scoreText(score: CheckScore): string {
     ...(rightPerMinute === null || soundsPerMinute === null
       ? []
       : [`${rightPerMinute.toFixed(1)} a minute, ${soundsPerMinute.toFixed(1)} sounds a minute.`]),
+    ...(compared === null ? [] : [comparisonSaid(compared)]),
     ...score.missed.map(
       ({ item, kind, said }) => `  ${item.text}  ${kind}${said === undefined ? '' : `: ${said}`}`,
     ),

@@ -2,6 +2,7 @@ import './score.css';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { PER_ROW } from '../../../core/checks/check-form.ts';
+import { compareScores, comparisonSaid } from '../../../core/checks/difference.ts';
 import type { CheckScore } from '../../../core/checks/score-check.ts';
 import { checksOf, readingOf } from '../../../core/log/check-record.ts';
 import type { CheckRecord } from '../../../core/log/class-state.ts';
@@ -11,7 +12,7 @@ import { openCheck } from '../../state/check-choice.ts';
 import { today } from '../../state/day.ts';
 import { classState } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
-import { scoreOf } from '../../state/scored.ts';
+import { checkBefore, scoreOf } from '../../state/scored.ts';
 import { setSettings, settings } from '../../state/settings.ts';
 import {
   formName,
@@ -22,7 +23,7 @@ import {
   shownPieces,
 } from '../../wording/check-names.ts';
 import { ratesOf } from '../../wording/check-rates.ts';
-import { dayName } from '../../wording/day-name.ts';
+import { dayName, whenSaid } from '../../wording/day-name.ts';
 import { slipSaid } from '../../wording/slip-said.ts';
 import { takeOut } from './check-acts.ts';
 import { EarlierChecks } from './earlier.tsx';
@@ -50,6 +51,7 @@ export function ScorePage({ record }: { readonly record: CheckRecord }) {
         </button>
       </div>
       <Figures record={record} score={score} />
+      <Compared record={record} score={score} />
       <SkippedRows record={record} />
       <PracticeNote />
       <div class="check-columns">
@@ -106,6 +108,18 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
         {ended?.seconds == null ? 'no clock' : `${Math.round(ended.seconds)} s`}
       </Figure>
     </dl>
+  );
+}
+
+/** The check beside the child's one before it of this kind, and what such a difference means. */
+function Compared({ record, score }: { readonly record: CheckRecord; readonly score: CheckScore }) {
+  const before = checkBefore(record);
+  const compared = before && compareScores(record.form.kind, score, scoreOf(before));
+  if (!before || !compared) return null;
+  return (
+    <p class="check-compared">
+      <b>Beside {whenSaid(before.day, today()).replace(/^on /, '')}:</b> {comparisonSaid(compared)}
+    </p>
   );
 }
 
