@@ -1,8 +1,9 @@
+import { keepApart } from '../drills/keep-apart.ts';
 import { lookAlike, visualPool } from '../drills/visual.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import type { Taught } from '../language/taught.ts';
-import { makeRandom, type Random, shuffled } from '../random.ts';
+import { makeRandom, shuffled } from '../random.ts';
 import type { CheckItem, MadeForm } from './check-form.ts';
 
 /**
@@ -15,7 +16,7 @@ export function makeLetterForm(taught: Taught, seed: number, count: number): Mad
   const all = itemsOf(taught);
   const items: CheckItem[] = [];
   while (all.length > 0 && items.length < count) {
-    const round = apart(shuffled(all, random), items.at(-1), random);
+    const round = keepApart(shuffled(all, random), isNear, items.at(-1));
     items.push(...round.slice(0, count - items.length));
   }
   return {
@@ -46,23 +47,6 @@ function itemsOf({ correspondences }: Taught): readonly CheckItem[] {
     cards: cards.slice(0, 1).map(({ id }) => id),
     answers: cards.map(({ phonemes }) => phonemes),
   }));
-}
-
-/** The same items, none beside one that looks like it, as far as they allow. */
-function apart(
-  items: readonly CheckItem[],
-  before: CheckItem | undefined,
-  random: Random,
-): readonly CheckItem[] {
-  const left = [...items];
-  const ordered: CheckItem[] = [];
-  while (left.length > 0) {
-    const last = ordered.at(-1) ?? before;
-    const fits = left.flatMap((item, at) => (last && isNear(last, item) ? [] : [at]));
-    const at = fits[random.below(Math.max(1, fits.length))] ?? 0;
-    ordered.push(...left.splice(at, 1));
-  }
-  return ordered;
 }
 
 function isNear(one: CheckItem, other: CheckItem): boolean {

@@ -3,6 +3,7 @@ import { correspondenceById } from '../language/correspondences.ts';
 import { type Random, shuffled } from '../random.ts';
 import { APART } from '../sequence/apart.ts';
 import type { Practice } from './drill-spec.ts';
+import { keepApart } from './keep-apart.ts';
 
 /** About how many of the cards are vowels: they are the hardest and wear out first. */
 const VOWEL_SHARE = 0.4;
@@ -38,7 +39,7 @@ export function chooseVisual(
     [...wished, ...vowels.slice(0, taken), ...consonants.slice(0, room - taken)],
     random,
   );
-  return [...fresh, ...keepApart(rest, fresh.at(-1))].map(({ id }) => id);
+  return [...fresh, ...keepApart(rest, cardsLookAlike, fresh.at(-1))].map(({ id }) => id);
 }
 
 /** The taught cards that the visual drill may show; clusters and silent letters only when new. */
@@ -54,42 +55,15 @@ export function lookAlike(one: string, other: string): boolean {
   return LOOK_ALIKE.has(`${one} ${other}`);
 }
 
+const cardsLookAlike = (one: Correspondence, other: Correspondence): boolean =>
+  lookAlike(one.id, other.id);
+
 const LOOK_ALIKE: ReadonlySet<string> = new Set(
   APART.filter(({ because }) => because.includes('look')).flatMap(({ cards: [one, other] }) => [
     `${one} ${other}`,
     `${other} ${one}`,
   ]),
 );
-
-/** The same cards in an order that parts look-alikes, as far as the cards allow. */
-function keepApart(
-  cards: readonly Correspondence[],
-  before: Correspondence | undefined,
-): readonly Correspondence[] {
-  const left = [...cards];
-  const ordered: Correspondence[] = [];
-  while (left.length > 0) {
-    const last = ordered.at(-1) ?? before;
-    const fits = left.findIndex((card) => !last || !lookAlike(last.id, card.id));
-    if (fits >= 0) ordered.push(...left.splice(fits, 1));
-    else if (!squeezeIn(ordered, left[0] as Correspondence))
-      ordered.push(left.shift() as Correspondence);
-    else left.shift();
-  }
-  return ordered;
-}
-
-/** Puts a card between two others that it does not look like; false if there is no such place. */
-function squeezeIn(ordered: Correspondence[], card: Correspondence): boolean {
-  for (let at = 1; at < ordered.length; at++) {
-    const left = ordered[at - 1] as Correspondence;
-    const right = ordered[at] as Correspondence;
-    if (lookAlike(left.id, card.id) || lookAlike(card.id, right.id)) continue;
-    ordered.splice(at, 0, card);
-    return true;
-  }
-  return false;
-}
 
 function onePerGrapheme(cards: readonly Correspondence[]): readonly Correspondence[] {
   const seen = new Set<string>();
