@@ -72,9 +72,9 @@ function isPlainLetter(code: number): boolean {
   return (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
 }
 
-/** A trailing apostrophe belongs to the word only after s (the boys' dog); else it closes a quote. */
+/** A trailing apostrophe belongs to the word only after s, and only as its first (the boys' dog); else it closes a quote. */
 function wordTokens(piece: string, inside: boolean): Token[] {
-  const quote = /['’]$/.test(piece) && !/s['’]$/i.test(piece);
+  const quote = /['’]$/.test(piece) && !/^[^'’ʼ]*s['’]$/i.test(piece);
   const text = quote ? piece.slice(0, -1) : piece;
   const word = text.normalize('NFC').toLowerCase().replace(/[’ʼ]/g, "'");
   const token: Token = { kind: 'word', text, word, capital: inside && /^\p{Lu}/u.test(text) };
