@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 /**
@@ -11,7 +12,7 @@ export default defineConfig({
     include: ['**/*.test.{ts,tsx}'],
     setupFiles: ['test/property-seed.ts'],
     isolate: false,
-    maxWorkers: 2,
+    maxWorkers: availableParallelism(),
     testTimeout: 300_000,
     hookTimeout: 300_000,
     exclude: ['**/node_modules/**', '**/dist/**', 'test/fixtures/**'],

@@ -3,17 +3,24 @@ import { relative } from 'node:path';
 import { ensureApp } from './app.mjs';
 import { ensureLexicon } from './lexicon.mjs';
 import { fromRoot } from './root.mjs';
-import { run } from './run.mjs';
+import { runApart } from './run.mjs';
 
 /**
- * `npm test`: every check there is, one after the other and all of them even when one fails. Each
- * reading of the code (types, lint, boundaries, unused) counts as one test; the unit tests and the
- * browser journeys count as many as ran; what must be built first counts only when it fails. At the
- * end stand the tests that failed, by name, and in the last line the true totals.
+ * `npm test`: every check there is, and all of them even when one fails. Each reading of the code (types,
+ * lint, boundaries, unused) counts as one test; the unit tests and the browser journeys count as many as
+ * ran; what must be built first counts only when it fails. At the end stand the tests that failed, by
+ * name, and in the last line the true totals.
+ *
+ * `npm run quick`: the readings and the unit tests that take no longer than it takes to think, for the
+ * inner loop.
+ *
+ * Checks that do not wait for each other run at the same time, in lanes: what a check prints is kept
+ * until it ends.
  */
 interface Outcome {
   readonly passed: number;
   readonly failed: number;
+  readonly output?: string;
   /** The tests that failed, each with the first line of why. */
   readonly failures?: readonly string[];
 }
@@ -23,13 +30,25 @@ interface Phase {
   readonly check: () => Promise<Outcome>;
 }
 
-const phases: readonly Phase[] = [
-  { name: 'word list', check: () => made(ensureLexicon) },
-  { name: 'types', check: () => reading([tool('tsc', '-p', '.'), tool('tsc', '-p', 'core')]) },
+/** Phases that run one after the other. */
+type Lane = readonly Phase[];
+
+const lexicon: Phase = { name: 'word list', check: () => made(ensureLexicon) };
+const types: Phase = {
+  name: 'types',
+  check: () => reading([tool('tsc', '-p', '.'), tool('tsc', '-p', 'core')]),
+};
+const readings: Lane = [
   { name: 'lint', check: () => reading([tool('biome', 'check', '--error-on-warnings')]) },
   { name: 'boundaries', check: () => reading([tool('tsx', 'house/check-boundaries.ts')]) },
   { name: 'unused code', check: () => reading([tool('knip')]) },
-  { name: 'unit tests', check: () => tests('unit', []) },
+];
+const unit: Phase = { name: 'unit tests', check: () => tests('unit', []) };
+const quickUnit: Phase = {
+  name: 'quick unit tests',
+  check: () => tests('quick', ['--config', 'house/quick.vitest.config.ts']),
+};
+const journeys: Lane = [
   { name: 'app', check: () => made(ensureApp) },
   {
     name: 'browser journeys',
@@ -37,26 +56,35 @@ const phases: readonly Phase[] = [
   },
 ];
 
+const isQuick = process.argv.includes('quick');
+const lanes: readonly Lane[] = isQuick
+  ? [[types, ...readings], [quickUnit]]
+  : [journeys, [types, ...readings, unit]];
+
 const lines: string[] = [];
 const failures: string[] = [];
 let passed = 0;
 let failed = 0;
-for (const { name, check } of phases) {
-  process.stdout.write(`\n── ${name} ──\n`);
-  const started = performance.now();
-  const outcome = await check();
-  passed += outcome.passed;
-  failed += outcome.failed;
-  failures.push(...(outcome.failures ?? []));
-  const seconds = ((performance.now() - started) / 1000).toFixed(1);
-  const word = outcome.failed > 0 ? 'FAILED' : 'ok';
-  lines.push(
-    `${name.padEnd(18)}${word.padEnd(8)}${outcome.passed} passed, ${outcome.failed} failed (${seconds} s)`,
-  );
-}
+await follow([lexicon]);
+await Promise.all(lanes.map(follow));
 if (failures.length > 0) process.stdout.write(`\n── failed ──\n${failures.join('\n')}\n`);
 process.stdout.write(`\n${lines.join('\n')}\n\n${passed} passed, ${failed} failed\n`);
 process.exitCode = failed > 0 ? 1 : 0;
+
+async function follow(lane: Lane): Promise<void> {
+  for (const { name, check } of lane) {
+    const started = performance.now();
+    const outcome = await check();
+    passed += outcome.passed;
+    failed += outcome.failed;
+    failures.push(...(outcome.failures ?? []));
+    const seconds = ((performance.now() - started) / 1000).toFixed(1);
+    const word = outcome.failed > 0 ? 'FAILED' : 'ok';
+    const line = `${name.padEnd(18)}${word.padEnd(8)}${outcome.passed} passed, ${outcome.failed} failed (${seconds} s)`;
+    lines.push(line);
+    process.stdout.write(`\n── ${line} ──\n${outcome.output ?? ''}`);
+  }
+}
 
 /** A command as its program and arguments. */
 type Command = readonly [program: string, ...args: string[]];
@@ -68,10 +96,13 @@ function tool(name: string, ...args: string[]): Command {
 /** Runs all the commands; together they are one test. */
 async function reading(commands: readonly Command[]): Promise<Outcome> {
   let failed = 0;
+  let output = '';
   for (const [program, ...args] of commands) {
-    if ((await run(program, args)) !== 0) failed = 1;
+    const ran = await runApart(program, args);
+    output += ran.output;
+    if (ran.code !== 0) failed = 1;
   }
-  return { passed: 1 - failed, failed };
+  return { passed: 1 - failed, failed, output };
 }
 
 async function made(ensure: () => Promise<void>): Promise<Outcome> {
@@ -79,8 +110,7 @@ async function made(ensure: () => Promise<void>): Promise<Outcome> {
     await ensure();
     return { passed: 0, failed: 0 };
   } catch (error) {
-    process.stdout.write(`${error instanceof Error ? error.message : error}\n`);
-    return { passed: 0, failed: 1 };
+    return { passed: 0, failed: 1, output: `${error instanceof Error ? error.message : error}\n` };
   }
 }
 
@@ -92,8 +122,12 @@ async function tests(name: string, args: readonly string[]): Promise<Outcome> {
   const report = fromRoot('node_modules/.cache/sweepline', `${name}.json`);
   rmSync(report, { force: true });
   const [vitest, ...first] = tool('vitest', 'run', '--reporter=default', '--reporter=json');
-  const code = await run(vitest, [...first, `--outputFile.json=${report}`, ...args]);
-  const counts = counted(report);
+  const { code, output } = await runApart(vitest, [
+    ...first,
+    `--outputFile.json=${report}`,
+    ...args,
+  ]);
+  const counts = { ...counted(report), output };
   const wrong = counts.failed === 0 && (code !== 0 || counts.passed === 0);
   return wrong ? { ...counts, failed: 1 } : counts;
 }

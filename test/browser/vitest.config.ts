@@ -1,8 +1,9 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 /**
- * Browser journeys: the built app in a real Chromium, two journey files at a time; files run by one worker
+ * Browser journeys: the built app in a real Chromium, as many journey files at a time as there are cores; files run by one worker
  * share its modules.
  */
 export default defineConfig({
@@ -11,7 +12,7 @@ export default defineConfig({
     include: ['test/browser/**/*.journey.ts'],
     setupFiles: ['test/browser/close-browser.ts'],
     isolate: false,
-    maxWorkers: 2,
+    maxWorkers: availableParallelism(),
     testTimeout: 240_000,
     hookTimeout: 120_000,
   },

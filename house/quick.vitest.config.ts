@@ -1,0 +1,35 @@
+import { existsSync } from 'node:fs';
+import every from '../vitest.config.ts';
+import { fromRoot } from './root.mjs';
+
+/**
+ * The unit tests for the inner loop: all but the slowest, which take four fifths of the time: they search
+ * boards to the end, try every board on every group, make drills by the hundred, print pages or wait for a
+ * lock. `npm test` runs them all.
+ */
+const slow: readonly string[] = [
+  'cli/board.test.ts',
+  'cli/main.test.ts',
+  'cli/sheet.test.ts',
+  'core/boards/runs/run.test.ts',
+  'core/boards/search/best-board.test.ts',
+  'core/boards/search/search.test.ts',
+  'core/checks/forms.test.ts',
+  'core/dictation/dictation.test.ts',
+  'core/drills/build-drill.test.ts',
+  'lexicon/build-list.test.ts',
+  'print/cards/cards-on-paper.test.ts',
+  'print/sheets/sheets.test.ts',
+  'test/nothing-bypasses-on-paper.test.ts',
+  'test/nothing-bypasses.test.ts',
+  'test/what-is-known.test.ts',
+  'web/device/log/lock.test.ts',
+];
+
+const gone = slow.filter((file) => !existsSync(fromRoot(file)));
+if (gone.length > 0)
+  throw new Error(`The quick tests leave out what is not there: ${gone.join(', ')}`);
+
+export default {
+  test: { ...every.test, exclude: [...(every.test?.exclude ?? []), ...slow] },
+};
