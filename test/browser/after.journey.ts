@@ -4,6 +4,7 @@ import { DAY, setClocks } from './clock.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { allKept } from './recorded.ts';
 import { openScreen } from './standing.ts';
+import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 /** One class on one day and the next, so the tests follow each other. */
@@ -16,7 +17,7 @@ beforeAll(async () => {
   await openScreen(page, 'class', '.class-page');
   await page.getByLabel('Add children').fill(`Wren\n${long}`);
   await page.getByRole('button', { name: 'Add 2 children' }).click();
-  await openScreen(page, 'today', '.flip');
+  await openScreen(page, 'today', flips(page));
 });
 afterAll(() => current?.end());
 
@@ -117,7 +118,7 @@ describe('how it went', () => {
     await openScreen(page, 'after', '.back-one');
     const [card] = await page.locator('.back-one .card').allTextContents();
     await setClocks(page, DAY);
-    await openScreen(page, 'today', '.flip');
+    await openScreen(page, 'today', flips(page));
     await page.reload();
     const broke = page.locator('.visual-cards li', { hasText: /missed \d of \d yesterday/ });
     await broke.first().waitFor();

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parseBoardLink } from '../../core/boards/shapes/board-link.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { openScreen } from './standing.ts';
+import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit;
@@ -297,8 +298,8 @@ describe('boards kept and handed on', () => {
     const { page } = await atBoard();
     await page.getByRole('button', { name: 'Use for today’s blending' }).click();
     await page.getByText('Today’s blending uses this board.').first().waitFor();
-    await openScreen(page, 'today', '.flip');
-    const words = await page.locator('.flip .word').allTextContents();
+    await openScreen(page, 'today', flips(page));
+    const words = await flips(page).allTextContents();
     expect(words.length).toBeGreaterThan(10);
     for (const word of words) expect(word).toMatch(/^[bdms][ai](t|n|g|ck)$/);
     await page.getByRole('link', { name: 'Open this board' }).click();

@@ -2,8 +2,11 @@ import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { barriersIn } from './looks.ts';
 import { allKept } from './recorded.ts';
+import { stageCards } from './stage-page.ts';
 import { openScreen, putRows } from './standing.ts';
+import { flips, words } from './today-page.ts';
 import { type Visit, type VisitSpec, visit } from './visit.ts';
+import { entries } from './words-page.ts';
 
 let current: Visit | undefined;
 
@@ -19,47 +22,45 @@ async function atSettings(upTo: number, spec: VisitSpec = {}): Promise<Page> {
   return page;
 }
 
-const flips = (page: Page) => page.locator('.flip .word').allTextContents();
-
 describe('the teacher’s word about words', () => {
   it('hides a word of today’s run for good, says so, and undo brings the same run back', async () => {
     const page = await atSettings(30);
-    await openScreen(page, 'today', '.flip');
-    const before = await flips(page);
-    await page.locator('.flip').nth(7).click();
+    await openScreen(page, 'today', flips(page));
+    const before = await words(page);
+    await flips(page).nth(7).click();
     await page.getByRole('button', { name: 'Never in my class' }).click();
     const blocked = before[7] as string;
     await page.getByText(`${blocked} stays hidden.`).waitFor();
-    expect(await flips(page)).not.toContain(blocked);
+    expect(await words(page)).not.toContain(blocked);
     await page.getByText(/stay hidden, and why/).click();
     await page.getByText('you blocked it').first().waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => flips(page)).toEqual(before);
+    await expect.poll(() => words(page)).toEqual(before);
 
-    await page.locator('.flip').nth(7).click();
+    await flips(page).nth(7).click();
     await page.getByRole('button', { name: 'Never in my class' }).click();
     await page.locator('html:not([data-unsaved])').waitFor();
     await page.reload();
-    await page.locator('.flip').first().waitFor();
-    expect(await flips(page)).not.toContain(blocked);
+    await flips(page).first().waitFor();
+    expect(await words(page)).not.toContain(blocked);
     for (let again = 0; again < 3; again++) {
       await page.getByRole('button', { name: 'Reshuffle' }).click();
-      expect(await flips(page)).not.toContain(blocked);
+      expect(await words(page)).not.toContain(blocked);
     }
   });
 
   it('never lets the stage show a word that was blocked since, and keeps its place', async () => {
     const page = await atSettings(30);
-    await openScreen(page, 'today', '.flip');
+    await openScreen(page, 'today', flips(page));
     const planned = await page.evaluate(() => {
       const plan = JSON.parse(localStorage.getItem('sweepline.plan') ?? '{}');
       return plan.made.drill.run.slice(0, 3).map(({ cards }: { cards: string[] }) => cards);
     });
     await putRows(page, planned);
-    await page.locator('.flip .word').first().waitFor();
-    const [first, second, third] = await flips(page);
-    const onStage = async () => (await page.locator('.row .card').allTextContents()).join('');
-    await openScreen(page, 'stage', '.row .card');
+    await flips(page).first().waitFor();
+    const [first, second, third] = await words(page);
+    const onStage = async () => (await stageCards(page).allTextContents()).join('');
+    await openScreen(page, 'stage', stageCards(page));
     await expect.poll(onStage, { timeout: 10_000 }).toBe(first);
     await page.keyboard.press('Space');
     await expect.poll(onStage).toBe(second);
@@ -67,7 +68,7 @@ describe('the teacher’s word about words', () => {
     await page.getByLabel('A word', { exact: true }).fill(second as string);
     await page.keyboard.press('Enter');
     await page.locator('.decisions').waitFor();
-    await openScreen(page, 'stage', '.row .card');
+    await openScreen(page, 'stage', stageCards(page));
     await expect.poll(onStage, { timeout: 10_000 }).not.toBe(second);
     expect(await onStage()).not.toBe(first);
     await page.keyboard.press('Space');
@@ -76,13 +77,13 @@ describe('the teacher’s word about words', () => {
 
   it('leaves the warm-up one, with the marks from before a word was blocked', async () => {
     const page = await atSettings(30);
-    await openScreen(page, 'today', '.flip');
+    await openScreen(page, 'today', flips(page));
     await openScreen(page, 'desk', '.mark-card');
     await page.keyboard.press('Digit1');
     await page.keyboard.press('Space');
     await allKept(page);
-    await openScreen(page, 'today', '.flip');
-    const [word] = await flips(page);
+    await openScreen(page, 'today', flips(page));
+    const [word] = await words(page);
     await openScreen(page, 'settings', '.decide');
     await page.getByLabel('A word', { exact: true }).fill(word as string);
     await page.keyboard.press('Enter');
@@ -109,12 +110,12 @@ describe('the teacher’s word about words', () => {
     await page.getByLabel('and whatever else sounds like it').check();
     await page.getByRole('button', { name: 'Keep it hidden' }).click();
     await page.getByText('whatever says /māk/').waitFor();
-    await openScreen(page, 'words', '.entry');
-    const words = () => page.locator('.entry').allTextContents();
+    await openScreen(page, 'words', entries(page));
+    const words = () => entries(page).allTextContents();
     await expect.poll(words).not.toContain('make');
     await openScreen(page, 'settings', '.decisions');
     await page.getByRole('button', { name: 'Take back: whatever says /māk/' }).click();
-    await openScreen(page, 'words', '.entry');
+    await openScreen(page, 'words', entries(page));
     await expect.poll(words).toContain('make');
     await openScreen(page, 'settings', '.decide');
     await field.fill('two words');

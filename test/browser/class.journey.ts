@@ -6,7 +6,9 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { fromRoot } from '../../house/root.mjs';
 import { type Serving, serve } from '../../house/serve.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
+import { stageCards } from './stage-page.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
+import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 let browser: Visit;
@@ -110,8 +112,8 @@ describe('the class', () => {
     await page.keyboard.press('PageUp');
     const upTo = await line.getAttribute('aria-valuenow');
     expect(Number(upTo)).toBeLessThan(30);
-    await openScreen(page, 'today', '.flip');
-    const run = () => page.locator('.flip').allTextContents();
+    await openScreen(page, 'today', flips(page));
+    const run = () => flips(page).allTextContents();
     const ofWillow = await run();
 
     const atWork = page.getByRole('button', { name: /^At work/ });
@@ -124,7 +126,7 @@ describe('the class', () => {
     await expect.poll(() => atWork.textContent()).toContain('Whole class· step 30 of');
     await expect.poll(run).not.toEqual(ofWillow);
     await page.reload();
-    await page.locator('.flip').first().waitFor();
+    await flips(page).first().waitFor();
     await atWork.click();
     await page
       .getByRole('dialog')
@@ -289,8 +291,8 @@ describe('when this browser keeps nothing', () => {
     await openScreen(refusing, 'learned', '.stage-row');
     await refusing.getByRole('slider', { name: 'Taught up to here' }).focus();
     for (let stages = 0; stages < 3; stages++) await refusing.keyboard.press('PageDown');
-    await openScreen(refusing, 'today', '.flip');
-    await openScreen(refusing, 'stage', '.row .card');
+    await openScreen(refusing, 'today', flips(refusing));
+    await openScreen(refusing, 'stage', stageCards(refusing));
     await openScreen(refusing, 'class', '.group-panel');
     const copy = await saved(refusing, () =>
       refusing.locator('.banner').getByRole('button', { name: 'Save a copy' }).click(),

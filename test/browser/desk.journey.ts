@@ -4,7 +4,9 @@ import type { EventBodies, EventKind, LogEvent } from '../../core/log/event.ts';
 import { DAY, setClocks } from './clock.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { allKept, recorded } from './recorded.ts';
+import { stageCards } from './stage-page.ts';
 import { openScreen, putRows } from './standing.ts';
+import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 const CHILDREN = ['Odalys', 'Bram', 'Tova', 'Wren'];
@@ -19,12 +21,12 @@ beforeAll(async () => {
   desk = current.page;
   await desk.getByLabel('Add children').fill(CHILDREN.join('\n'));
   await desk.getByRole('button', { name: 'Add 4 children' }).click();
-  await openScreen(desk, 'today', '.flip');
+  await openScreen(desk, 'today', flips(desk));
   const opened = desk.context().waitForEvent('page');
   await desk.getByRole('button', { name: 'Open the desk' }).click();
   stage = await opened;
   await stage.setViewportSize({ width: 1280, height: 720 });
-  await stage.locator('.row .card').first().waitFor();
+  await stageCards(stage).first().waitFor();
   await desk.locator('.mark-card').first().waitFor();
 });
 
@@ -76,7 +78,7 @@ describe('desk and stage', () => {
     expect(await stage.locator('.row').count()).toBe(0);
     expect(await desk.locator('.of-now .card').count()).toBeGreaterThan(0);
     await desk.getByRole('button', { name: 'Reveal on the stage' }).click();
-    await stage.locator('.row .card').first().waitFor();
+    await stageCards(stage).first().waitFor();
     await inStep();
 
     await desk.keyboard.press('d');
@@ -213,7 +215,7 @@ describe('desk and stage', () => {
     for (const page of [desk, stage]) {
       await page.reload({ waitUntil: 'load' });
       await desk.locator('.mark-card').first().waitFor();
-      await stage.locator('.row .card').first().waitFor();
+      await stageCards(stage).first().waitFor();
       expect(await desk.locator('.desk-count').textContent()).toBe(count);
       expect(await letters(desk, '.of-now')).toBe(row);
       await inStep();
@@ -225,7 +227,7 @@ describe('desk and stage', () => {
     const link = desk.context().waitForEvent('page');
     await desk.getByRole('button', { name: 'Open the stage' }).click();
     stage = await link;
-    await stage.locator('.row .card').first().waitFor();
+    await stageCards(stage).first().waitFor();
     await inStep();
     expect(current.errors).toEqual([]);
   });
@@ -282,7 +284,7 @@ describe('the stage alone', () => {
   it('has a narrow edge for her: a mark by touch, what was heard, and a correction', async () => {
     await stage.close();
     await desk.setViewportSize({ width: 1366, height: 768 });
-    await openScreen(desk, 'today', '.flip');
+    await openScreen(desk, 'today', flips(desk));
     await setClocks(desk, DAY);
     await putRows(desk, [
       ['b=B', 'a=AE', 't=T'],
@@ -290,7 +292,7 @@ describe('the stage alone', () => {
       ['b=B', 'i=IH', 't=T'],
     ]);
     await desk.getByRole('button', { name: 'Start on the stage' }).click();
-    await desk.locator('.row .card').first().waitFor();
+    await stageCards(desk).first().waitFor();
     await desk.getByRole('button', { name: 'Card 2 broke' }).click();
     await desk.getByRole('button', { name: 'Heard instead: left out' }).click();
     await allKept(desk);

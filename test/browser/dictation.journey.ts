@@ -4,7 +4,9 @@ import { isWritable, sentenceWords } from '../../core/dictation/needs.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo as taughtAt } from '../../core/sequence/teach.ts';
 import { builtLexicon } from '../built-lexicon.ts';
+import { dictated, said, writingLines } from './dictation-page.ts';
 import { barriersIn, fitsAcross, isEnd, SIZES } from './looks.ts';
+import { choices, swapSheet } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -19,12 +21,10 @@ async function atDictation(upTo: number): Promise<Page> {
   return current.page;
 }
 
-const said = (page: Page) => page.locator('.said').allTextContents();
-
 describe('a dictation', () => {
   it('asks only for what was taught, and is the same after a reload', async () => {
     const page = await atDictation(45);
-    await page.locator('.say').first().waitFor();
+    await dictated(page).first().waitFor();
     const before = await said(page);
     expect(before).toHaveLength(8);
     const taught = taughtAt(SEQUENCE, 45);
@@ -32,24 +32,24 @@ describe('a dictation', () => {
       expect(isWritable(word, taught), word.word).toBe(true);
     }
     await page.reload({ waitUntil: 'load' });
-    await page.locator('.say').first().waitFor();
+    await dictated(page).first().waitFor();
     expect(await said(page)).toEqual(before);
   });
 
   it('lets her swap one by the keyboard, take one out, and undo it', async () => {
     const page = await atDictation(45);
-    await page.locator('.say').first().waitFor();
+    await dictated(page).first().waitFor();
     const before = await said(page);
-    await page.locator('.say').nth(1).focus();
+    await dictated(page).nth(1).focus();
     await page.keyboard.press('Enter');
-    await page.locator('.popover .choice').first().waitFor();
+    await choices(page).first().waitFor();
     await page.keyboard.press('Enter');
     const after = await said(page);
     expect(after[1]).not.toBe(before[1]);
     expect(after.toSpliced(1, 1)).toEqual(before.toSpliced(1, 1));
     await page.keyboard.press('Control+z');
     expect(await said(page)).toEqual(before);
-    await page.locator('.of-sentences .say').first().click();
+    await dictated(page, 'Sentences').first().click();
     await page.getByRole('button', { name: 'Leave it out today' }).click();
     expect(await said(page)).toEqual(before.toSpliced(6, 1));
   });
@@ -58,8 +58,8 @@ describe('a dictation', () => {
     const page = await atDictation(60);
     await page.getByLabel('How many words').selectOption('10');
     await page.getByLabel('How many sentences').selectOption('4');
-    expect(await page.locator('.of-words .say').count()).toBe(10);
-    expect(await page.locator('.of-sentences .say').count()).toBe(4);
+    expect(await dictated(page, 'Words').count()).toBe(10);
+    expect(await dictated(page, 'Sentences').count()).toBe(4);
     const before = await said(page);
     await page.getByRole('button', { name: 'Reshuffle' }).click();
     expect(await said(page)).not.toEqual(before);
@@ -68,36 +68,37 @@ describe('a dictation', () => {
   it('says kindly that too little was taught', async () => {
     const page = await atDictation(1);
     await page.getByText('Too little was taught for a dictation yet').waitFor();
-    expect(await page.locator('.say').count()).toBe(0);
+    expect(await dictated(page).count()).toBe(0);
   });
 
   it('prints a teacher’s list and a line to write on for each word and sentence', async () => {
     const page = await atDictation(45);
-    await page.locator('.say').first().waitFor();
-    expect(await page.locator('.writing-sheet').isVisible()).toBe(false);
+    await dictated(page).first().waitFor();
+    expect(await writingLines(page, 'words').count()).toBe(0);
+    expect(await page.getByRole('banner').count()).toBe(1);
     await page.emulateMedia({ media: 'print' });
-    expect(await page.locator('.word-lines li:visible').count()).toBe(6);
-    expect(await page.locator('.sentence-lines li:visible').count()).toBe(2);
-    expect(await page.locator('.header').isVisible()).toBe(false);
+    expect(await writingLines(page, 'words').count()).toBe(6);
+    expect(await writingLines(page, 'sentences').count()).toBe(2);
+    expect(await page.getByRole('banner').count()).toBe(0);
   });
 
   it('is reached from the auditory part of today’s warm-up', async () => {
     const page = await atDictation(45);
     await page.getByRole('link', { name: 'Today', exact: true }).click();
     await page.getByRole('link', { name: 'Words and sentences to dictate' }).click();
-    await page.locator('.say').first().waitFor();
+    await dictated(page).first().waitFor();
   });
 
   it('passes the accessibility checks and fits, from a desk to a small phone', async () => {
     const page = await atDictation(60);
-    await page.locator('.say').first().waitFor();
+    await dictated(page).first().waitFor();
     for (const [width, height] of SIZES) {
       await fitsAcross(page, width, height);
-      await page.locator('.of-sentences .say').first().click();
-      await page.locator('.popover .choice').first().waitFor();
+      await dictated(page, 'Sentences').first().click();
+      await choices(page).first().waitFor();
       if (isEnd(width)) expect(await barriersIn(page, 'all'), `${width} wide`).toEqual([]);
       await page.keyboard.press('Escape');
-      await page.locator('.popover').waitFor({ state: 'detached' });
+      await swapSheet(page).waitFor({ state: 'detached' });
     }
     expect(current?.errors).toEqual([]);
   });

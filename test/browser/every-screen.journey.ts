@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { barriersIn, fitsAcross } from './looks.ts';
+import { stageCards, stageEnd } from './stage-page.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
@@ -53,11 +54,11 @@ describe('without a network', () => {
     });
     await stopServer();
     await taughtUpTo(page, 33);
-    await openScreen(page, 'stage', '.row .card');
+    await openScreen(page, 'stage', stageCards(page));
     for (let presses = 0; presses < 60; presses += 1) {
-      if ((await page.locator('.end').count()) > 0) break;
+      if ((await stageEnd(page).count()) > 0) break;
       await page.keyboard.press('Space');
     }
-    expect(await page.locator('.end p').textContent()).toBe('That was 30.');
+    expect(await stageEnd(page).textContent()).toBe('That was 30.');
   });
 });

@@ -2,6 +2,8 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo } from '../../core/sequence/teach.ts';
+import { stageCards, stageEnd } from './stage-page.ts';
+import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -50,11 +52,11 @@ describe('a teacher who has never been here', () => {
     await tabTo('Plan today’s warm-up', 'Shift+Tab');
     await press('Enter');
     await page.getByRole('heading', { name: /^Whole class · / }).waitFor();
-    await page.locator('.flip').first().waitFor();
+    await flips(page).first().waitFor();
 
     await tabTo('Start on the stage');
     await press('Enter');
-    await page.locator('.row .card').first().waitFor();
+    await stageCards(page).first().waitFor();
     expect(acts).toBeLessThanOrEqual(6);
 
     const taught = taughtUpTo(SEQUENCE, upTo);
@@ -64,10 +66,10 @@ describe('a teacher who has never been here', () => {
     const shown = new Set<string>();
     for (let presses = 0; presses < 60; presses += 1) {
       for (const letters of await rowLetters(current)) shown.add(letters);
-      if ((await page.locator('.end').count()) > 0) break;
+      if ((await stageEnd(page).count()) > 0) break;
       await page.keyboard.press('Space');
     }
-    expect(await page.locator('.end p').textContent()).toBe('That was 30.');
+    expect(await stageEnd(page).textContent()).toBe('That was 30.');
     expect(shown.size).toBeGreaterThan(12);
     for (const letters of shown) expect([...graphemes, 'e']).toContain(letters);
 

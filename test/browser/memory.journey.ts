@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
+import { stageCards } from './stage-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -70,6 +71,6 @@ describe('what this device remembers', () => {
     await page.keyboard.press('PageDown');
     await page.getByRole('link', { name: 'Plan today’s warm-up' }).click();
     await page.getByRole('button', { name: 'Start on the stage' }).click();
-    await page.locator('.row .card').first().waitFor();
+    await stageCards(page).first().waitFor();
   });
 });

@@ -9,7 +9,9 @@ import { fromRoot } from '../../house/root.mjs';
 import { type Serving, serve } from '../../house/serve.ts';
 import { type Killable, startKillable } from './killable.ts';
 import { allKept, recorded } from './recorded.ts';
+import { stageCards } from './stage-page.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
+import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 /**
@@ -138,7 +140,7 @@ describe('a browser that is killed in the middle of a run', () => {
   async function settle(page: Page, url: string): Promise<void> {
     await page.goto(url);
     await taughtUpTo(page, 40);
-    await openScreen(page, 'today', '.flip');
+    await openScreen(page, 'today', flips(page));
   }
 
   interface Life {
@@ -215,7 +217,7 @@ describe('a class at work', () => {
     await markFirst(desk);
     const stage = await browser.page.context().newPage();
     await stage.goto(new URL('#/stage', desk.url()).href);
-    await stage.locator('.row .card').first().waitFor();
+    await stageCards(stage).first().waitFor();
     // What comes up is noted after it was painted; nobody changes windows within a frame.
     for (const [turn, window] of [stage, desk, stage].entries()) {
       await markFirst(window);

@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import type { Locator, Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { type Visit, visit } from './visit.ts';
@@ -10,9 +11,18 @@ afterEach(async () => {
   current = undefined;
 });
 
+const steps = (page: Page): Locator =>
+  page.getByRole('list', { name: 'Steps', exact: true }).getByRole('listitem');
+
+/** What a step is called, as the button that moves it says. */
+async function titleOf(step: Locator): Promise<string | undefined> {
+  const name = await step.getByRole('button', { name: /, up$/ }).getAttribute('aria-label');
+  return /^Move step \d+, (.+), up$/.exec(name ?? '')?.[1];
+}
+
 async function atOrder(): Promise<Visit> {
   current = await visit({ path: '#/order', upTo: 12 });
-  await current.page.locator('.step-list li').first().waitFor();
+  await steps(current.page).first().waitFor();
   return current;
 }
 
@@ -30,7 +40,10 @@ describe('her own order', () => {
     const { page, errors } = await atOrder();
     await page.getByText('Bring your own order').click();
     await page.getByLabel('Your order, one step a line').fill(ownOrder);
-    const problems = await page.locator('.problems li').allTextContents();
+    const problems = await page
+      .getByRole('list', { name: 'To look at' })
+      .getByRole('listitem')
+      .allTextContents();
     expect(problems).toHaveLength(3);
     expect(problems[0]).toContain('Line 3');
     expect(problems[0]).toContain('qqx');
@@ -39,9 +52,9 @@ describe('her own order', () => {
     expect(problems[2]).toContain('Line 5');
 
     await page.getByRole('button', { name: 'Use these 4 steps' }).click();
-    expect(await page.locator('.step-list li').count()).toBe(4);
+    expect(await steps(page).count()).toBe(4);
     await page.getByRole('button', { name: 'Undo' }).click();
-    expect(await page.locator('.step-list li').count()).toBe(SEQUENCE.steps.length);
+    expect(await steps(page).count()).toBe(SEQUENCE.steps.length);
     await page.reload();
     await page.getByText('Use these 4 steps').waitFor();
     expect(await page.getByLabel('Your order, one step a line').inputValue()).toBe(ownOrder);
@@ -51,7 +64,7 @@ describe('her own order', () => {
   it('can be a file, is kept when another takes its place, and can be taken up again', async () => {
     const { page } = await atOrder();
     await page.getByText('Bring your own order').click();
-    await page.locator('input[type=file]').setInputFiles({
+    await page.getByLabel('Choose a file').setInputFiles({
       name: 'our year.csv',
       mimeType: 'text/csv',
       buffer: Buffer.from(ownOrder),
@@ -59,10 +72,10 @@ describe('her own order', () => {
     await page.getByRole('button', { name: 'Use these 4 steps' }).click();
     await page.getByText('our year, 4 steps').first().waitFor();
     await page.getByRole('button', { name: 'Back to the built-in order' }).click();
-    expect(await page.locator('.step-list li').count()).toBe(SEQUENCE.steps.length);
+    expect(await steps(page).count()).toBe(SEQUENCE.steps.length);
     await page.getByText('Orders you had before (1)').click();
     await page.getByRole('button', { name: 'Take it up again' }).click();
-    expect(await page.locator('.step-list li').count()).toBe(4);
+    expect(await steps(page).count()).toBe(4);
   });
 
   it('is saved as a file that can be brought back', async () => {
@@ -80,11 +93,11 @@ describe('her own order', () => {
 
   it('is rearranged by the keyboard, and the focus goes with the step', async () => {
     const { page } = await atOrder();
-    const letters = () => page.locator('.step-list li').nth(3).locator('.step-items').textContent();
+    const letters = () => titleOf(steps(page).nth(3));
     const before = await letters();
     await page.getByRole('button', { name: /^Move step 3, .* down$/ }).focus();
     await page.keyboard.press('Enter');
-    const after = await page.locator('.step-list li').nth(2).locator('.step-items').textContent();
+    const after = await titleOf(steps(page).nth(2));
     expect(after).toBe(before);
     const focused = await page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
     expect(focused).toMatch(/^Move step 4, .* down$/);

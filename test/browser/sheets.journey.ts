@@ -3,9 +3,11 @@ import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { renderPdf } from '../pdf-pixels.ts';
+import { dictated } from './dictation-page.ts';
 import { barriersIn, fitsAcross, SIZES } from './looks.ts';
 import { openScreen } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
+import { entries } from './words-page.ts';
 
 let current: Visit | undefined;
 
@@ -36,9 +38,9 @@ describe('sheets and slides from their screens', () => {
     expect((await renderPdf(plan.bytes, 20)).length).toBeLessThanOrEqual(2);
     for (const [width, height] of SIZES) await fitsAcross(page, width, height);
     expect(await barriersIn(page)).toEqual([]);
-    await openScreen(page, 'words', '.entries li');
+    await openScreen(page, 'words', entries(page));
     expect((await saved(page, 'Print sheet')).name).toBe('words.pdf');
-    await openScreen(page, 'dictation', '.dictated');
+    await openScreen(page, 'dictation', dictated(page));
     const outside = requests.filter((address) => !address.startsWith(url));
     expect(outside.filter((address) => !address.startsWith('blob:'))).toEqual([]);
     await current.stopServer();

@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { recorded } from './recorded.ts';
+import { stageCards } from './stage-page.ts';
 import { openScreen, putRows } from './standing.ts';
+import { flips } from './today-page.ts';
 import { type Visit, type VisitSpec, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -36,8 +38,8 @@ async function onStage(spec: VisitSpec, rows: readonly (readonly string[])[]): P
   current = await visit({ ...spec, path: '#/today', upTo: 60 });
   const { page } = current;
   await putRows(page, rows);
-  await page.locator('.flip').first().waitFor();
-  await openScreen(page, 'stage', '.row .card');
+  await flips(page).first().waitFor();
+  await openScreen(page, 'stage', stageCards(page));
   return page;
 }
 
@@ -138,7 +140,7 @@ describe.each([
 describe('the stage', () => {
   it('puts the silent e as a half-arch behind the ending', async () => {
     const page = await onStage({}, [['m=M', 'a_e=EY', 'k=K']]);
-    const cards = page.locator('.row .card');
+    const cards = stageCards(page);
     expect(await cards.allTextContents()).toEqual(['m', 'a', 'k', 'e']);
     expect(await cards.nth(1).getAttribute('class')).toContain('arch');
     expect(await cards.nth(3).getAttribute('class')).toContain('half');
@@ -155,9 +157,9 @@ describe('the stage', () => {
         card.setAttribute('data-seen', '');
     });
     await page.keyboard.press('Space');
-    const kept = await page
-      .locator('.row .card')
-      .evaluateAll((cards) => cards.map((card) => card.hasAttribute('data-seen')));
+    const kept = await stageCards(page).evaluateAll((cards) =>
+      cards.map((card) => card.hasAttribute('data-seen')),
+    );
     expect(kept).toEqual([false, true, true]);
   });
 
@@ -175,7 +177,7 @@ describe('the stage', () => {
     await page.keyboard.press('b');
     expect(await page.locator('.row').count()).toBe(0);
     await page.keyboard.press('b');
-    expect(await page.locator('.row .card').allTextContents()).toEqual(['b', 'a', 't']);
+    expect(await stageCards(page).allTextContents()).toEqual(['b', 'a', 't']);
     await page.keyboard.press('o');
     await page.keyboard.press('PageDown');
     await page.keyboard.press('PageDown');
@@ -201,9 +203,9 @@ describe('the stage', () => {
     await page.mouse.click(700, 640);
     await page.locator('.sweep .gliding').waitFor();
     await page.mouse.click(1200, 60);
-    expect(await page.locator('.row .card').first().textContent()).toBe('sh');
+    expect(await stageCards(page).first().textContent()).toBe('sh');
     await page.mouse.click(100, 60);
-    expect(await page.locator('.row .card').first().textContent()).toBe('b');
+    expect(await stageCards(page).first().textContent()).toBe('b');
   });
 
   it('draws the line after a finger under the row', async () => {
@@ -222,7 +224,7 @@ describe('the stage', () => {
       await page.locator('.sweep path').evaluate((path) => getComputedStyle(path).strokeDashoffset),
     ).toBe('0px');
     expect(await page.locator('.sweep .gliding').count()).toBe(0);
-    expect(await page.locator('.row .card').first().textContent()).toBe('b');
+    expect(await stageCards(page).first().textContent()).toBe('b');
   });
 
   it('moves nothing for those who asked for reduced motion: the card and the line are simply there', async () => {
@@ -250,7 +252,7 @@ describe('the stage', () => {
       .poll(async () => (await recorded(page)).filter(({ kind }) => kind === 'shown').length)
       .toBe(2);
     await page.reload({ waitUntil: 'load' });
-    await page.locator('.row .card').first().waitFor();
-    expect(await page.locator('.row .card').allTextContents()).toEqual(['sh', 'a', 't']);
+    await stageCards(page).first().waitFor();
+    expect(await stageCards(page).allTextContents()).toEqual(['sh', 'a', 't']);
   });
 });

@@ -1,4 +1,5 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
+import { flips } from './today-page.ts';
 
 /** Where the app keeps how far its first class has come. */
 export const STANDING = 'sweepline.standing';
@@ -18,16 +19,21 @@ export async function taughtUpTo(page: Page, upTo: number): Promise<void> {
 }
 
 /** Goes to a screen by its address and waits until something of it is there. */
-export async function openScreen(page: Page, screen: string, shows: string): Promise<void> {
+export async function openScreen(
+  page: Page,
+  screen: string,
+  shows: Locator | string,
+): Promise<void> {
   await page.evaluate((hash) => {
     location.hash = hash;
   }, `#/${screen}`);
-  await page.locator(shows).first().waitFor();
+  const there = typeof shows === 'string' ? page.locator(shows) : shows;
+  await there.first().waitFor();
 }
 
 /** Today's plan as this device remembers it, changed by hand to one that was never run, and the page loaded anew. */
 export async function putRows(page: Page, rows: readonly (readonly string[])[]): Promise<void> {
-  await page.locator('.flip').first().waitFor();
+  await flips(page).first().waitFor();
   await page.evaluate((all) => {
     const plan = JSON.parse(localStorage.getItem('sweepline.plan') ?? '{}');
     plan.made.drill.run = all.map((cards) => ({

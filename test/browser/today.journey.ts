@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
-import { openScreen } from './standing.ts';
+import { stageCards } from './stage-page.ts';
+import { choices, flips, partOf, realFlips, swappable, swapSheet, words } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -12,24 +13,21 @@ afterEach(async () => {
 
 async function atToday(upTo: number): Promise<Page> {
   current = await visit({ path: '#/today', upTo });
-  await openScreen(current.page, 'today', '.part');
+  await partOf(current.page, 'Visual').waitFor();
   return current.page;
 }
-
-const words = (page: Page) => page.locator('.flip').allTextContents();
 
 describe('today’s warm-up', () => {
   it('lets her swap a flip by the keyboard, one card still turning at a time, and undo it', async () => {
     const page = await atToday(40);
     const before = await words(page);
     expect(before).toHaveLength(30);
-    const flips = page.locator('.flip');
     for (let place = 3; place < 27; place += 1) {
-      await flips.nth(place).focus();
+      await flips(page).nth(place).focus();
       await page.keyboard.press('Enter');
-      await page.locator('.popover').waitFor();
-      if ((await page.locator('.popover .choice').count()) > 0) {
-        const chosen = await page.locator('.popover .choice').first().textContent();
+      await swapSheet(page).waitFor();
+      if ((await choices(page).count()) > 0) {
+        const chosen = await choices(page).first().textContent();
         await page.keyboard.press('Enter');
         const after = await words(page);
         expect(after[place]).toBe(chosen);
@@ -46,32 +44,30 @@ describe('today’s warm-up', () => {
 
   it('says what a real word means when its flip is reached', async () => {
     const page = await atToday(40);
-    const real = page.locator('.flip:has(.word.real)').first();
+    const real = realFlips(page).first();
     await real.focus();
     const word = (await real.textContent()) ?? '';
-    await page.locator('.meaning b', { hasText: word }).waitFor();
+    await partOf(page, 'Blending').getByRole('status').getByText(word, { exact: true }).waitFor();
   });
 
   it('swaps a card and a sound, none of them twice', async () => {
     const page = await atToday(40);
-    await page.locator('.visual-cards .swap').nth(2).click();
-    await page.locator('.popover .choice').first().click();
-    const cards = await page
-      .locator('.visual-cards .swap')
-      .evaluateAll((all) => all.map((card) => card.textContent));
+    await swappable(page, 'Visual').nth(2).click();
+    await choices(page).first().click();
+    const cards = await swappable(page, 'Visual').allTextContents();
     expect(new Set(cards).size).toBe(cards.length);
-    await page.locator('.sounds .sound').nth(1).click();
-    const sound = await page.locator('.popover .choice').first().textContent();
-    await page.locator('.popover .choice').first().click();
-    expect(await page.locator('.sounds .sound').nth(1).textContent()).toBe(sound);
+    await swappable(page, 'Auditory').nth(1).click();
+    const sound = await choices(page).first().textContent();
+    await choices(page).first().click();
+    expect(await swappable(page, 'Auditory').nth(1).textContent()).toBe(sound);
   });
 
   it('keeps to the number of flips and the share of real words that she sets', async () => {
     const page = await atToday(40);
     await page.getByLabel('Flips').selectOption('20');
-    expect(await page.locator('.flip').count()).toBe(20);
+    expect(await flips(page).count()).toBe(20);
     await page.getByLabel('Real words').selectOption('0.75');
-    expect(await page.locator('.flip .word.real').count()).toBe(15);
+    expect(await realFlips(page).count()).toBe(15);
     await page.getByText('More wishes').click();
     await page.getByLabel('Side by side').selectOption({ label: 'b and d' });
     const run = (await words(page)).map((word) => word.replaceAll(/[bd]/g, '•'));
@@ -87,7 +83,7 @@ describe('today’s warm-up', () => {
     const page = await atToday(40);
     const first = await words(page);
     await page.reload({ waitUntil: 'load' });
-    await page.locator('.flip').first().waitFor();
+    await flips(page).first().waitFor();
     expect(await words(page)).toEqual(first);
     await page.getByRole('button', { name: 'Reshuffle' }).click();
     expect(await words(page)).not.toEqual(first);
@@ -95,17 +91,21 @@ describe('today’s warm-up', () => {
 
   it('says kindly what can be had when too little was taught, and still goes on', async () => {
     const page = await atToday(1);
-    const note = page.locator('.shortfall');
+    const note = page.getByRole('note');
     await note.waitFor();
     expect((await note.textContent())?.length).toBeGreaterThan(40);
     await page.getByRole('button', { name: 'Start on the stage' }).click();
-    await page.locator('.row .card').first().waitFor();
+    await stageCards(page).first().waitFor();
   });
 
   it('tells what stays hidden only in general words', async () => {
     const page = await atToday(40);
     await page.getByText(/stay hidden, and why/).click();
-    const reasons = await page.locator('.hidden li').allTextContents();
+    const reasons = await page
+      .getByRole('group')
+      .filter({ has: page.getByText(/stay hidden, and why/) })
+      .getByRole('listitem')
+      .allTextContents();
     expect(reasons.length).toBeGreaterThan(0);
     for (const reason of reasons) expect(reason).toMatch(/^\d+ (would break|sound like|are)/);
   });

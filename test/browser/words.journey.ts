@@ -5,6 +5,7 @@ import { createWordScreen } from '../../core/words/word-screen.ts';
 import { builtLexicon } from '../built-lexicon.ts';
 import { barriersIn, fitsAcross, isEnd, SIZES } from './looks.ts';
 import { type Visit, visit } from './visit.ts';
+import { cardsOf, entries, lines, wordSheet, words } from './words-page.ts';
 
 let current: Visit | undefined;
 
@@ -16,11 +17,12 @@ afterEach(async () => {
 async function atWords(upTo: number): Promise<Page> {
   current = await visit({ path: '#/words', upTo });
   const { page } = current;
-  await page.locator('.entry, .nothing').first().waitFor();
+  await page
+    .getByRole('region', { name: 'Words found' })
+    .or(page.getByRole('button', { name: 'Look among all words' }))
+    .waitFor();
   return page;
 }
-
-const words = (page: Page) => page.locator('.entry').allTextContents();
 
 describe('the word finder', () => {
   it('shows only words that the class can read and that are fit for it', async () => {
@@ -58,12 +60,12 @@ describe('the word finder', () => {
       await page.getByLabel('Letters of the card').fill(letter as string);
       await page.keyboard.press('Enter');
     }
-    await page.locator('.entries.pairs li').first().waitFor();
-    const pairs = await page.locator('.entries li').allTextContents();
+    await lines(page, 'Pairs').first().waitFor();
+    const pairs = await lines(page, 'Pairs').allTextContents();
     expect(pairs).toContain('pin/pen');
     await page.reload({ waitUntil: 'load' });
-    await page.locator('.entries.pairs li').first().waitFor();
-    expect(await page.locator('.entries li').allTextContents()).toEqual(pairs);
+    await lines(page, 'Pairs').first().waitFor();
+    expect(await lines(page, 'Pairs').allTextContents()).toEqual(pairs);
   });
 
   it('opens a word to its cards, syllables and meaning by the keyboard', async () => {
@@ -75,12 +77,12 @@ describe('the word finder', () => {
     const rabbit = page.getByRole('button', { name: 'rabbit', exact: true });
     await rabbit.focus();
     await page.keyboard.press('Enter');
-    const sheet = page.locator('.word-sheet');
+    const sheet = wordSheet(page, 'rabbit');
     await sheet.getByText('rab·bit').waitFor();
-    expect(await sheet.locator('.card').allTextContents()).toEqual(['r', 'a', 'bb', 'i', 't']);
+    expect(await cardsOf(sheet)).toEqual(['r', 'a', 'bb', 'i', 't']);
     await sheet.getByText('rab closed, bit closed').waitFor();
     await page.keyboard.press('Escape');
-    await page.locator('.popover').waitFor({ state: 'detached' });
+    await wordSheet(page).waitFor({ state: 'detached' });
     expect(await rabbit.evaluate((button) => button === document.activeElement)).toBe(true);
   });
 
@@ -89,7 +91,7 @@ describe('the word finder', () => {
     await page.getByLabel('Irregular words too').check();
     await page.getByRole('button', { name: 'was', exact: true }).click();
     await page.getByText('Irregular: a says /ŭ/.').waitFor();
-    expect(await page.locator('.word-sheet .irregular .card').allTextContents()).toEqual(['a']);
+    expect(await cardsOf(wordSheet(page, 'was'), /, irregular/)).toEqual(['a']);
   });
 
   it('copies the list, one word a line', async () => {
@@ -104,23 +106,23 @@ describe('the word finder', () => {
   it('says what to do where nothing was taught, and where nothing is found', async () => {
     const page = await atWords(0);
     await page.getByRole('button', { name: 'Look among all words' }).click();
-    await page.locator('.entry').first().waitFor();
+    await entries(page).first().waitFor();
     await page.getByLabel('Shape').selectOption('vc');
     await page.getByLabel('Syllables').selectOption('5');
     await page.getByText('There is no such word.').waitFor();
     await page.getByRole('button', { name: 'Begin again' }).last().click();
-    await page.locator('.entry').first().waitFor();
+    await entries(page).first().waitFor();
   });
 
   it('passes the accessibility checks and fits, from a desk to a small phone', async () => {
     const page = await atWords(10);
     for (const [width, height] of SIZES) {
       await fitsAcross(page, width, height);
-      await page.locator('.entry').first().click();
-      await page.locator('.word-sheet').waitFor();
+      await entries(page).first().click();
+      await wordSheet(page).waitFor();
       if (isEnd(width)) expect(await barriersIn(page, 'all'), `${width} wide`).toEqual([]);
       await page.keyboard.press('Escape');
-      await page.locator('.word-sheet').waitFor({ state: 'detached' });
+      await wordSheet(page).waitFor({ state: 'detached' });
     }
     expect(current?.errors).toEqual([]);
   });

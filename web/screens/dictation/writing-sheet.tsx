@@ -15,7 +15,7 @@ export function WritingSheet({
         <span>Date</span>
         <span class="blank short" />
       </p>
-      <ol class="word-lines">
+      <ol class="word-lines" aria-label="Lines for words">
         {Array.from({ length: words }, (_, place) => (
           <li key={place}>
             <span class="number">{place + 1}</span>
@@ -23,7 +23,7 @@ export function WritingSheet({
           </li>
         ))}
       </ol>
-      <ol class="sentence-lines">
+      <ol class="sentence-lines" aria-label="Lines for sentences">
         {Array.from({ length: sentences }, (_, place) => (
           <li key={place}>
             <span class="number">{place + 1}</span>

@@ -100,7 +100,7 @@ function Understood({
           ? '.'
           : `; ${problems.length === 1 ? 'one thing' : `${problems.length} things`} to look at. Mend it above, or go on with the good lines.`}
       </p>
-      <ol class="problems">
+      <ol class="problems" aria-label="To look at">
         {problems.map(({ line, text, code, message, mend }, place) => (
           <li key={`${line} ${code} ${place}`}>
             <b>Line {line}</b> <q>{text.trim()}</q>

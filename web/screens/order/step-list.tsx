@@ -36,7 +36,7 @@ export function StepList() {
   };
 
   return (
-    <ol class="step-list" ref={list}>
+    <ol class="step-list" aria-label="Steps" ref={list}>
       {sequence.steps.map((step) => (
         <li key={keyOf(step)} class={step.number <= upTo ? '' : 'untaught'}>
           <span class="quiet step-number">{step.number}</span>

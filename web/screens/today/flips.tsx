@@ -23,7 +23,7 @@ export function Flips({ drill }: { readonly drill: Drill }) {
   const hereAt = (place: number) => came.get(placeKey('blending', place));
   return (
     <>
-      <ol class="flips">
+      <ol class="flips" aria-label="Words to blend">
         {drill.run.map((each, place) => (
           <li key={place} class={hereAt(place)?.state}>
             <span class="quiet flip-number" aria-hidden="true">
@@ -45,7 +45,7 @@ export function Flips({ drill }: { readonly drill: Drill }) {
           </li>
         ))}
       </ol>
-      <p class="meaning" aria-live="polite">
+      <p class="meaning" role="status">
         {told && (
           <>
             <b>{told.word}</b> <span class="quiet">{meaning(told) ?? kindSaid(told)}</span>

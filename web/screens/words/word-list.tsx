@@ -54,7 +54,7 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
         </p>
       </div>
       <p class="only-printed list-title">{title}</p>
-      <ul class={paired ? 'entries pairs' : 'entries'}>
+      <ul class={paired ? 'entries pairs' : 'entries'} aria-label={paired ? 'Pairs' : 'Words'}>
         {shown.map((entry) => (
           <li key={entry.join(' ')}>
             {entry.map((index, side) => (
