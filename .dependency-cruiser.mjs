@@ -21,6 +21,7 @@ const rooms = [
   'dictation',
   'checks',
   'log',
+  'sharing',
   'warm-up',
   'learners',
   'facts',

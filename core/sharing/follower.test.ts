@@ -1,0 +1,60 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Followed, goOn, NOTHING, takeBatch } from './follower.ts';
+import type { KeptRecord } from './record.ts';
+
+const kept = (seq: number): KeptRecord => ({
+  id: `r${seq}`,
+  writer: 'w',
+  count: seq,
+  epoch: 1,
+  lane: 'run',
+  body: 'A',
+  signature: 'A',
+  seq,
+  at: seq,
+});
+const batch = (from: number, to: number) => ({
+  from,
+  to,
+  records: Array.from({ length: to - from }, (_, n) => kept(from + 1 + n)),
+});
+
+describe('following a class', () => {
+  it('has every record once and in order, however batches repeat and overlap', () => {
+    const spans = fc.array(fc.tuple(fc.nat(30), fc.integer({ min: 0, max: 9 })), { maxLength: 40 });
+    fc.assert(
+      fc.property(spans, (list) => {
+        let followed: Followed = NOTHING;
+        const seen: number[] = [];
+        for (const [from, length] of list) {
+          const taken = takeBatch(followed, batch(from, from + length));
+          expect(taken === null).toBe(from > followed.cursor);
+          if (taken === null) continue;
+          followed = taken.followed;
+          seen.push(...taken.fresh.map(({ seq }) => seq));
+        }
+        expect(seen).toEqual(Array.from({ length: followed.cursor }, (_, n) => n + 1));
+      }),
+    );
+  });
+
+  it.each([
+    ['a hole before it', batch(6, 8)],
+    ['a hole in it', { from: 5, to: 8, records: [kept(6), kept(8)] }],
+    ['too few', { from: 5, to: 8, records: [kept(6), kept(7)] }],
+    ['another order', { from: 5, to: 7, records: [kept(7), kept(6)] }],
+    ['a turn back', { from: 5, to: 3, records: [] }],
+  ])('gives up the connection on %s', (_, given) => {
+    expect(takeBatch({ born: 'b', cursor: 5 }, given)).toBeNull();
+  });
+
+  it.each([
+    [NOTHING, { born: 'b', head: 7 }, { born: 'b', cursor: 0 }, false],
+    [{ born: 'b', cursor: 5 }, { born: 'b', head: 7 }, { born: 'b', cursor: 5 }, false],
+    [{ born: 'b', cursor: 5 }, { born: 'b', head: 4 }, { born: 'b', cursor: 0 }, true],
+    [{ born: 'b', cursor: 5 }, { born: 'other', head: 9 }, { born: 'other', cursor: 0 }, true],
+  ])('from %j with %j goes on at %j, anew: %s', (before, answer, followed, anew) => {
+    expect(goOn(before, answer)).toEqual({ followed, anew });
+  });
+});

@@ -1,0 +1,112 @@
+import { type Check, isNullOr, isObject, isOneOf, isShape, isText } from '../log/is-value.ts';
+import { ROLES, type Role } from './role.ts';
+import { isBytes, isCount, isId, isKey } from './wire.ts';
+
+/** A device as it is known to a class. */
+export interface DeviceKeys {
+  /** With which it signs: the public half. Its id is the beginning of this key's hash. */
+  readonly sign: string;
+  /** With which secrets are sealed to it: the public half. */
+  readonly box: string;
+  /** What events written on it say in `by`. */
+  readonly by: string;
+}
+
+/** The secrets of an epoch, sealed to one device or invitation; `private` is null for who does not read it. */
+export interface SealedSecrets {
+  readonly run: string;
+  readonly private: string | null;
+}
+
+/** What a record on the lane of rights says. */
+export type RightsSaid =
+  /** The class is shared from here on; who says so owns it. The first epoch begins. */
+  | { readonly says: 'found'; readonly device: DeviceKeys; readonly sealed: SealedSecrets }
+  /** Whoever holds the invitation's keys may come in once, in this role, until then (milliseconds). */
+  | {
+      readonly says: 'invite';
+      readonly invite: string;
+      readonly sign: string;
+      readonly box: string;
+      readonly role: Role;
+      readonly until: number;
+      readonly sealed: SealedSecrets;
+    }
+  /** A device has come in; signed by the invitation's key. */
+  | { readonly says: 'member'; readonly invite: string; readonly device: DeviceKeys }
+  /** A device or an invitation counts no more. */
+  | { readonly says: 'revoke'; readonly device: string }
+  /**
+   * A new epoch begins, its secrets sealed to every device and invitation that stays; `chain` holds those
+   * of the epoch before, sealed under the new ones, so that who comes later reads all.
+   */
+  | {
+      readonly says: 'epoch';
+      readonly epoch: number;
+      readonly sealed: Readonly<Record<string, SealedSecrets>>;
+      readonly chain: { readonly run: string; readonly private: string };
+    }
+  /** The class is deleted, everywhere. */
+  | { readonly says: 'gone' };
+
+/** Reads the body of a record on the lane of rights; null when it says nothing that we know. */
+export function parseRightsSaid(body: string): RightsSaid | null {
+  let value: unknown;
+  try {
+    value = JSON.parse(body);
+  } catch {
+    return null;
+  }
+  if (!isObject(value) || typeof value.says !== 'string') return null;
+  const check = checks.get(value.says);
+  return check?.(value) ? (value as unknown as RightsSaid) : null;
+}
+
+/** The body of a record that says this. */
+export function makeRightsSaid(said: RightsSaid): string {
+  return JSON.stringify(said);
+}
+
+const isDevice = isShape<DeviceKeys>({ sign: isKey, box: isKey, by: isId });
+const isBox = isBytes(400);
+const isSealed = isShape<SealedSecrets>({ run: isBox, private: isNullOr(isBox) });
+
+/** No class has so many devices. */
+const MOST_DEVICES = 200;
+
+const isSealedToAll: Check<Readonly<Record<string, SealedSecrets>>> = (
+  value,
+): value is Readonly<Record<string, SealedSecrets>> => {
+  if (!isObject(value)) return false;
+  const entries = Object.entries(value);
+  return entries.length <= MOST_DEVICES && entries.every(([id, one]) => isId(id) && isSealed(one));
+};
+
+const says = { says: isText };
+const checks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknown>>([
+  ['found', isShape({ ...says, device: isDevice, sealed: isSealed })],
+  [
+    'invite',
+    isShape({
+      ...says,
+      invite: isId,
+      sign: isKey,
+      box: isKey,
+      role: isOneOf(ROLES),
+      until: isCount,
+      sealed: isSealed,
+    }),
+  ],
+  ['member', isShape({ ...says, invite: isId, device: isDevice })],
+  ['revoke', isShape({ ...says, device: isId })],
+  [
+    'epoch',
+    isShape({
+      ...says,
+      epoch: isCount,
+      sealed: isSealedToAll,
+      chain: isShape({ run: isBox, private: isBox }),
+    }),
+  ],
+  ['gone', isShape(says)],
+]);
