@@ -51,7 +51,7 @@ const floorRules = floors.slice(1).map((floor, place) => ({
 }));
 
 /** The shells around the core: none needs another. */
-const shells = ['web', 'cli', 'lexicon', 'ordering', 'bench'];
+const shells = ['web', 'cli', 'lexicon', 'ordering', 'bench', 'server'];
 
 /** @type {Rule[]} */
 const shellRules = shells.map((shell) => ({
@@ -100,6 +100,18 @@ const forbidden = [
     severity: 'error',
     from: { path: '^lexicon/', pathNot: tests },
     to: { path: '^core/', pathNot: '^core/(language|words)/' },
+  },
+  {
+    name: 'server-from-core',
+    comment:
+      'The server judges by the same rules as every device, and gives out files with the same headers as ' +
+      'the app does alone; it needs nothing else of the house, and no screen.',
+    severity: 'error',
+    from: { path: '^server/', pathNot: tests },
+    to: {
+      path: '^(web|print|cli|lexicon|ordering|bench|house)/',
+      pathNot: '^house/(serve|headers)[.]ts$',
+    },
   },
   {
     name: 'print-from-core',

@@ -18,6 +18,7 @@ const folders = [
   'cli',
   'print',
   'ordering',
+  'server',
   'bench',
   'house',
   'test',

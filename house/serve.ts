@@ -24,7 +24,7 @@ export interface ServingSpec {
  * Rejects when the port is taken (`EADDRINUSE`).
  */
 export async function serve({ folder, port }: ServingSpec): Promise<Serving> {
-  const server = createServer((request, response) => answer(folder, request, response));
+  const server = createServer((request, response) => answerWithFile(folder, request, response));
   await listening(server, port);
   const address = server.address() as AddressInfo;
   return {
@@ -44,7 +44,12 @@ function listening(server: Server, port: number): Promise<void> {
   });
 }
 
-function answer(folder: string, request: IncomingMessage, response: ServerResponse): void {
+/** Answers a request with a file of the folder, with the app's security headers; 404 when there is none. */
+export function answerWithFile(
+  folder: string,
+  request: IncomingMessage,
+  response: ServerResponse,
+): void {
   for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     response.setHeader('Allow', 'GET, HEAD');

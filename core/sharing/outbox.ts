@@ -2,6 +2,8 @@
 export interface Outbox {
   /** Oldest first. */
   readonly waiting: readonly string[];
+  /** So many of the first flew together and are sent again as they were, so that they are known again. */
+  readonly together: number;
   /** What was sent and is not answered yet; null for nothing. */
   readonly flying: { readonly k: number; readonly ids: readonly string[] } | null;
   /** What the server did not take, and why: shown to her, and never in the way of the rest. */
@@ -11,7 +13,13 @@ export interface Outbox {
 }
 
 /** Nothing to send. */
-export const EMPTY: Outbox = { waiting: [], flying: null, aside: new Map(), notBefore: 0 };
+export const EMPTY: Outbox = {
+  waiting: [],
+  together: 0,
+  flying: null,
+  aside: new Map(),
+  notBefore: 0,
+};
 
 /** More to send; what is there already, on its way or set aside is not sent twice. */
 export function addTo(outbox: Outbox, ids: readonly string[]): Outbox {
@@ -23,10 +31,12 @@ export function addTo(outbox: Outbox, ids: readonly string[]): Outbox {
 /** What goes next, at most so many, under the number `k`; null while something flies or has to wait. */
 export function sendNext(outbox: Outbox, most: number, k: number, now: number): Outbox | null {
   if (outbox.flying !== null || outbox.waiting.length === 0 || now < outbox.notBefore) return null;
+  const count = outbox.together || most;
   return {
     ...outbox,
-    waiting: outbox.waiting.slice(most),
-    flying: { k, ids: outbox.waiting.slice(0, most) },
+    waiting: outbox.waiting.slice(count),
+    together: 0,
+    flying: { k, ids: outbox.waiting.slice(0, count) },
   };
 }
 
@@ -65,12 +75,13 @@ export function whenLater(outbox: Outbox, k: number, until: number): Outbox {
 /** The connection is gone: what flew may or may not be kept, and goes again. */
 export function whenLost(outbox: Outbox): Outbox {
   if (outbox.flying === null) return outbox;
-  return { ...outbox, waiting: [...outbox.flying.ids, ...outbox.waiting], flying: null };
+  const { ids } = outbox.flying;
+  return { ...outbox, waiting: [...ids, ...outbox.waiting], together: ids.length, flying: null };
 }
 
 /** They came back from the server, so that they need not be sent. */
 export function whenSeen(outbox: Outbox, ids: readonly string[]): Outbox {
   const seen = new Set(ids);
   const waiting = outbox.waiting.filter((id) => !seen.has(id));
-  return waiting.length === outbox.waiting.length ? outbox : { ...outbox, waiting };
+  return waiting.length === outbox.waiting.length ? outbox : { ...outbox, waiting, together: 0 };
 }

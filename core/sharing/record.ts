@@ -59,9 +59,10 @@ const fields = {
 /** Whether something that came over the wire is a record. */
 export const isRecord: Check<ClassRecord> = isShape<ClassRecord>(fields);
 
-/** Whether it is one as the server keeps it. */
+/** Whether it is one as the server keeps it; of a deleted class body and signature are empty. */
 export const isKept: Check<KeptRecord> = isShape<KeptRecord>({
   ...fields,
+  signature: (value): value is string => value === '' || isSignature(value),
   seq: isCount,
   at: isCount,
 });

@@ -1,0 +1,62 @@
+import type { Append, Appended, ClassStore } from './class-store.ts';
+
+/** Takes appends one by one and has them kept together. */
+export interface AppendQueue {
+  /** Resolves after the commit; null when the database could not be reached, to be asked again later. */
+  append(append: Append): Promise<Appended | null>;
+}
+
+/** So many appends go into one commit at most. */
+const MOST_TOGETHER = 100;
+
+/**
+ * Appends that come while a commit is under way go into the next one together: a disk that takes
+ * milliseconds for each commit then keeps thousands of appends a second. `onGrown` is told after the
+ * commit, never before.
+ */
+export function createAppendQueue(
+  store: ClassStore,
+  now: () => number,
+  onGrown: (classIds: readonly string[]) => void,
+): AppendQueue {
+  let waiting: { readonly append: Append; readonly answer: (value: Appended | null) => void }[] =
+    [];
+  let isBusy = false;
+  return {
+    append(append) {
+      return new Promise((answer) => {
+        waiting.push({ append, answer });
+        if (!isBusy) void work();
+      });
+    },
+  };
+
+  async function work(): Promise<void> {
+    isBusy = true;
+    while (waiting.length > 0) {
+      const batch = waiting.slice(0, MOST_TOGETHER);
+      waiting = waiting.slice(MOST_TOGETHER);
+      const done = await keep(batch.map(({ append }) => append));
+      for (const [place, { answer }] of batch.entries()) answer(done?.outcomes[place] ?? null);
+      if (done && done.grown.length > 0) onGrown(done.grown);
+    }
+    isBusy = false;
+  }
+
+  async function keep(appends: readonly Append[]) {
+    try {
+      return await store.appendAll(appends, now());
+    } catch {
+      if (appends.length === 1) return null;
+    }
+    // One of them may be what failed: each for itself.
+    const outcomes: (Appended | null)[] = [];
+    const grown: string[] = [];
+    for (const append of appends) {
+      const done = await store.appendAll([append], now()).catch(() => null);
+      outcomes.push(done?.outcomes[0] ?? null);
+      grown.push(...(done?.grown ?? []));
+    }
+    return { outcomes, grown };
+  }
+}

@@ -1,0 +1,325 @@
+import type { Kysely, Transaction } from 'kysely';
+import type { ClassRecord, KeptRecord } from '../core/sharing/record.ts';
+import { judge, type Refusal, type Rights, rightsAfter } from '../core/sharing/rights.ts';
+import { parseRightsSaid } from '../core/sharing/rights-said.ts';
+import { checking } from './checking.ts';
+import type { Tables } from './database/schema.ts';
+import { hashOf } from './identity.ts';
+
+/** What is to be kept: all of it or none. */
+export interface Append {
+  readonly classId: string;
+  readonly records: readonly ClassRecord[];
+  /** Lets a class begin; null when it goes on. */
+  readonly pass: string | null;
+}
+
+/** What became of it. */
+export type Appended =
+  | { readonly seqs: readonly number[] }
+  | { readonly refused: Refusal | 'full' | 'pass'; readonly id: string | null };
+
+/** The shared classes of a database. Whatever fails otherwise rejects. */
+export interface ClassStore {
+  /**
+   * Keeps several appends in one commit and resolves after it; what is refused takes nothing of the
+   * others with it. `grown` are the classes that have more records than before.
+   */
+  appendAll(
+    appends: readonly Append[],
+    now: number,
+  ): Promise<{ readonly outcomes: readonly Appended[]; readonly grown: readonly string[] }>;
+  /** So many records after a place, in order, and how far the class has come; null for none. */
+  read(
+    classId: string,
+    after: number,
+  ): Promise<{ readonly head: number; readonly records: readonly KeptRecord[] } | null>;
+  /** Who may do what now; null for a class never heard of. */
+  rightsOf(classId: string): Promise<Rights | null>;
+  /** How far each of these classes has come. */
+  heads(classIds: readonly string[]): Promise<ReadonlyMap<string, number>>;
+  /** Leaves what opens an invitation; false when there is no such invitation of the class. */
+  deposit(classId: string, invite: string, box: string): Promise<boolean>;
+  /** What was left for an invitation; null when it is not there, used or too late. */
+  fetch(invite: string, now: number): Promise<string | null>;
+}
+
+/** What a store needs to know. */
+export interface ClassStoreSpec {
+  readonly db: Kysely<Tables>;
+  /** Whether rows are locked one by one; a database of one process needs it not. */
+  readonly locksRows: boolean;
+  /** A class takes at most so many bytes. */
+  readonly mostBytes: number;
+}
+
+/** So many records are read at once. */
+const BATCH = 200;
+
+/** So many signs at once; one record is always read. */
+const BATCH_SIGNS = 256 * 1024;
+
+/**
+ * Classes kept in a database.
+ *
+ * Problem: who follows a class asks for what came after a place, so places must appear in order; a
+ * sequence of the database does not do, since a later one can be seen before an earlier one is committed.
+ * Method: every append locks the row of its class, takes the next places from it and commits; classes are
+ * locked in the order of their ids, so that no two commits wait for each other. What a record may do is
+ * judged by core/sharing, as every device judges it again.
+ */
+export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): ClassStore {
+  const known = new Map<string, { readonly seq: number; readonly rights: Rights | null }>();
+  return {
+    async appendAll(appends, now) {
+      const news = new Map<string, { seq: number; rights: Rights | null }>();
+      const done = await db.transaction().execute(async (tx) => {
+        const outcomes: Appended[] = [];
+        const grown = new Set<string>();
+        const rows = await lockRows(tx, [...new Set(appends.map(({ classId }) => classId))].sort());
+        for (const append of appends) {
+          outcomes.push(await appendOne(tx, append, now, rows, news, grown));
+        }
+        return { outcomes, grown: [...grown] };
+      });
+      for (const [classId, one] of news) remember(classId, one);
+      return done;
+    },
+    async read(classId, after) {
+      const row = await db
+        .selectFrom('class')
+        .select('seq')
+        .where('id', '=', classId)
+        .executeTakeFirst();
+      if (!row) return null;
+      const found = await db
+        .selectFrom('record')
+        .selectAll()
+        .where('class_id', '=', classId)
+        .where('seq', '>', after)
+        .where('seq', '<=', row.seq)
+        .orderBy('seq')
+        .limit(BATCH)
+        .execute();
+      let signs = 0;
+      const records = found
+        .filter(({ body }, place) => {
+          signs += body.length;
+          return place === 0 || signs <= BATCH_SIGNS;
+        })
+        .map(keptOf);
+      return { head: row.seq, records };
+    },
+    rightsOf: (classId) => readRights(db, classId),
+    async heads(classIds) {
+      const heads = new Map<string, number>();
+      for (let from = 0; from < classIds.length; from += 500) {
+        const rows = await db
+          .selectFrom('class')
+          .select(['id', 'seq'])
+          .where('id', 'in', classIds.slice(from, from + 500))
+          .execute();
+        for (const { id, seq } of rows) heads.set(id, seq);
+      }
+      return heads;
+    },
+    async deposit(classId, invite, box) {
+      const rights = await readRights(db, classId);
+      const invitation = rights?.invitations.get(invite);
+      if (!invitation || invitation.spent) return false;
+      await db
+        .insertInto('invite')
+        .values({ id: invite, class_id: classId, box, until: invitation.until })
+        .onConflict((conflict) => conflict.doNothing())
+        .execute();
+      return true;
+    },
+    async fetch(invite, now) {
+      await db.deleteFrom('invite').where('until', '<=', now).execute();
+      const row = await db
+        .selectFrom('invite')
+        .select('box')
+        .where('id', '=', invite)
+        .executeTakeFirst();
+      return row?.box ?? null;
+    },
+  };
+
+  function remember(
+    classId: string,
+    one: { readonly seq: number; readonly rights: Rights | null },
+  ) {
+    known.delete(classId);
+    known.set(classId, one);
+    const [oldest] = known.keys();
+    if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);
+  }
+
+  async function lockRows(tx: Transaction<Tables>, ids: readonly string[]) {
+    const query = tx.selectFrom('class').selectAll().where('id', 'in', ids).orderBy('id');
+    const rows = await (locksRows ? query.forUpdate() : query).execute();
+    return new Map(rows.map((row) => [row.id, { ...row }]));
+  }
+
+  async function appendOne(
+    tx: Transaction<Tables>,
+    { classId, records, pass }: Append,
+    now: number,
+    rows: Map<string, ClassRow>,
+    news: Map<string, { seq: number; rights: Rights | null }>,
+    grown: Set<string>,
+  ): Promise<Appended> {
+    const row = rows.get(classId) ?? { id: classId, seq: 0, rights_seq: 0, bytes: 0, gone: 0 };
+    const isNew = !rows.has(classId);
+    if (isNew && !(await hasRoom(tx, pass))) return { refused: 'pass', id: null };
+    const there = await placesOf(
+      tx,
+      classId,
+      records.map(({ id }) => id),
+    );
+    let rights = news.get(classId)?.rights ?? (await readRights(tx, classId, row.rights_seq));
+    let { seq, rights_seq, bytes } = row;
+    const fresh: KeptRecord[] = [];
+    const seqs: number[] = [];
+    for (const record of records) {
+      const known = there.get(record.id) ?? fresh.find(({ id }) => id === record.id)?.seq;
+      if (known !== undefined) {
+        seqs.push(known);
+        continue;
+      }
+      const outcome = await judge(classId, rights, record, now, checking);
+      if ('refused' in outcome) return { refused: outcome.refused, id: record.id };
+      bytes += record.body.length + 200;
+      if (bytes > mostBytes) return { refused: 'full', id: null };
+      ({ rights } = outcome);
+      seq += 1;
+      if (record.lane === 'rights') rights_seq = seq;
+      fresh.push({ ...record, seq, at: now });
+      seqs.push(seq);
+    }
+    if (fresh.length === 0) return { seqs };
+    const gone = rights?.gone ? 1 : 0;
+    const after = { id: classId, seq, rights_seq, bytes, gone };
+    if (isNew) {
+      const made = await tx
+        .insertInto('class')
+        .values(after)
+        .onConflict((conflict) => conflict.doNothing())
+        .returning('id')
+        .execute();
+      // Another server has just begun it: that one's commit counts, and this is asked again.
+      if (made.length === 0) throw new Error('The class was begun elsewhere at the same time.');
+      await usePass(tx, pass);
+    } else {
+      await tx.updateTable('class').set(after).where('id', '=', classId).execute();
+    }
+    await tx
+      .insertInto('record')
+      .values(fresh.map((record) => ({ class_id: classId, ...record })))
+      .execute();
+    await forgetInvitations(tx, fresh);
+    if (gone === 1) await empty(tx, classId);
+    rows.set(classId, after);
+    news.set(classId, { seq: rights_seq, rights });
+    grown.add(classId);
+    return { seqs };
+  }
+
+  /** Who may do what, from what is known and what came since. */
+  async function readRights(
+    from: Kysely<Tables>,
+    classId: string,
+    at?: number,
+  ): Promise<Rights | null> {
+    const last =
+      at ??
+      (
+        await from
+          .selectFrom('class')
+          .select('rights_seq')
+          .where('id', '=', classId)
+          .executeTakeFirst()
+      )?.rights_seq ??
+      0;
+    const held = known.get(classId);
+    if (held?.seq === last) return held.rights;
+    const rows = await from
+      .selectFrom('record')
+      .selectAll()
+      .where('class_id', '=', classId)
+      .where('lane', '=', 'rights')
+      .where('seq', '>', held?.seq ?? 0)
+      .where('seq', '<=', last)
+      .orderBy('seq')
+      .execute();
+    return rightsAfter(held?.rights ?? null, rows.map(keptOf));
+  }
+}
+
+type ClassRow = { id: string; seq: number; rights_seq: number; bytes: number; gone: number };
+
+/** The rights of so many classes are held in memory. */
+const MOST_KNOWN = 2000;
+
+function keptOf({ class_id: _, lane, ...row }: Tables['record']): KeptRecord {
+  return { ...row, lane: lane as KeptRecord['lane'] };
+}
+
+async function placesOf(
+  tx: Transaction<Tables>,
+  classId: string,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, number>> {
+  const rows = await tx
+    .selectFrom('record')
+    .select(['id', 'seq'])
+    .where('class_id', '=', classId)
+    .where('id', 'in', ids)
+    .execute();
+  return new Map(rows.map(({ id, seq }) => [id, seq]));
+}
+
+async function hasRoom(tx: Transaction<Tables>, pass: string | null): Promise<boolean> {
+  if (pass === null) return false;
+  const row = await tx
+    .selectFrom('pass')
+    .select('classes_left')
+    .where('hash', '=', hashOf(pass))
+    .executeTakeFirst();
+  return (row?.classes_left ?? 0) > 0;
+}
+
+async function usePass(tx: Transaction<Tables>, pass: string | null): Promise<void> {
+  const used = await tx
+    .updateTable('pass')
+    .set((eb) => ({ classes_left: eb('classes_left', '-', 1) }))
+    .where('hash', '=', hashOf(pass ?? ''))
+    .where('classes_left', '>', 0)
+    .returning('hash')
+    .execute();
+  if (used.length === 0) throw new Error('The pass was used up at the same time.');
+}
+
+/** What opened an invitation goes as soon as it was used or taken back. */
+async function forgetInvitations(
+  tx: Transaction<Tables>,
+  records: readonly KeptRecord[],
+): Promise<void> {
+  const used = records.flatMap(({ lane, body }) => {
+    const said = lane === 'rights' ? parseRightsSaid(body) : null;
+    if (said?.says === 'member') return [said.invite];
+    return said?.says === 'revoke' ? [said.device] : [];
+  });
+  if (used.length > 0) await tx.deleteFrom('invite').where('id', 'in', used).execute();
+}
+
+/** Nothing of a deleted class stays but who said so: places and rights, without names. */
+async function empty(tx: Transaction<Tables>, classId: string): Promise<void> {
+  await tx
+    .updateTable('record')
+    .set({ body: '', signature: '' })
+    .where('class_id', '=', classId)
+    .where('lane', '<>', 'rights')
+    .execute();
+  await tx.deleteFrom('invite').where('class_id', '=', classId).execute();
+}

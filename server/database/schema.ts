@@ -1,0 +1,40 @@
+import type { ColumnType, Generated } from 'kysely';
+
+/** A whole number: PostgreSQL's bigint comes as text unless it is read (open-postgres.ts). */
+type Whole = ColumnType<number, number, number>;
+
+/** The tables, the same in SQLite and PostgreSQL. What the bodies of records say is sealed. */
+export interface Tables {
+  /** One row: who this database is, and with what it signs its challenges. */
+  readonly server: { readonly one: number; readonly born: string; readonly secret: string };
+  /** Passes with which classes can be begun, by the hash of the pass. */
+  readonly pass: { readonly hash: string; readonly classes_left: Whole };
+  /** A shared class: how far it has come, and how far when its rights changed last. */
+  readonly class: {
+    readonly id: string;
+    readonly seq: Whole;
+    readonly rights_seq: Whole;
+    readonly bytes: Whole;
+    readonly gone: Whole;
+  };
+  readonly record: {
+    readonly class_id: string;
+    readonly seq: number;
+    readonly id: string;
+    readonly writer: string;
+    readonly count: number;
+    readonly epoch: number;
+    readonly lane: string;
+    readonly body: string;
+    readonly signature: string;
+    readonly at: number;
+  };
+  /** What opens an invitation, until it is used or too late. */
+  readonly invite: {
+    readonly id: string;
+    readonly class_id: string;
+    readonly box: string;
+    readonly until: number;
+  };
+  readonly migration: { readonly version: Generated<number> };
+}

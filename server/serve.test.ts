@@ -1,0 +1,395 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { makeMessage } from '../core/sharing/message.ts';
+import type { ClassRecord } from '../core/sharing/record.ts';
+import type { Role } from '../core/sharing/role.ts';
+import { postgresForTest, sqliteForTest, type TestDatabase } from '../test/sharing/databases.ts';
+import { RawDevice } from '../test/sharing/raw-device.ts';
+import { openInvitation } from '../web/device/far/invitation.ts';
+import { createSharedClass, type SharedClass } from '../web/device/far/shared-class.ts';
+import { makePass } from './identity.ts';
+import { type Served, serveClasses } from './serve.ts';
+
+let lastId = 0;
+const newId = () => `id-${process.pid}-${lastId++}`;
+const postgres = postgresForTest();
+
+describe.each([
+  ['SQLite', sqliteForTest()],
+  ['PostgreSQL', postgres],
+] as const)('a server on %s', (name, given) => {
+  if ('missing' in given) {
+    it.skip(`cannot be tried here: ${given.missing}`, () => {});
+    return;
+  }
+  const database: TestDatabase = given;
+  let served: Served;
+  let pass: string;
+  let now = Date.UTC(2026, 10, 30);
+
+  const start = async () => {
+    const { db, word } = database.open();
+    const spec = { db, word, folder: null, host: '127.0.0.1', port: 0, tls: null };
+    served = await serveClasses({ ...spec, now: () => now, appendsPerSecond: 100_000 });
+    return db;
+  };
+  beforeAll(async () => {
+    pass = await makePass(await start(), 1000);
+  });
+  afterAll(async () => {
+    await served.stop();
+    database.remove();
+  });
+
+  /** A class of its own with its owner, shared and followed. */
+  async function begin(classId = newId()) {
+    const device = await RawDevice.connect(served.port, undefined, newId());
+    const { own } = device;
+    const shared = createSharedClass({ classId, own, founder: own.id, invitation: null, newId });
+    expect(await device.append(classId, [await shared.found()], pass)).toMatchObject({ seqs: [1] });
+    device.follow(classId);
+    const owner = { device, shared, classId };
+    await readAll(owner, 1);
+    return owner;
+  }
+
+  type Party = {
+    readonly device: RawDevice;
+    readonly shared: SharedClass;
+    readonly classId: string;
+  };
+
+  /** Reads until a device has so many records. */
+  async function readAll({ device, shared }: Party, count: number): Promise<void> {
+    await device.until(() => device.records.length >= count);
+    for (const record of device.records.slice(0, count)) {
+      if (record.seq > (taken.get(shared) ?? 0)) {
+        await shared.take(record, () => undefined);
+        taken.set(shared, record.seq);
+      }
+    }
+  }
+  const taken = new Map<SharedClass, number>();
+
+  async function letIn(owner: Party, role: Role): Promise<Party> {
+    const { classId } = owner;
+    const { record, id, box, secret } = await owner.shared.invite(role, now + 600_000);
+    await owner.device.append(classId, [record]);
+    expect(await owner.device.deposit(classId, id, box)).toMatchObject({ t: 'deposited' });
+    const device = await RawDevice.connect(served.port, undefined, newId());
+    const opened = await openInvitation(secret, (await device.fetch(id)) ?? '');
+    if (!opened) throw new Error('The invitation does not open.');
+    const { founder } = opened;
+    const shared = createSharedClass({
+      classId,
+      own: device.own,
+      founder,
+      invitation: opened,
+      newId,
+    });
+    const answer = await device.append(classId, [await shared.comeIn(opened)]);
+    if (answer.t !== 'kept') throw new Error(`Not let in: ${JSON.stringify(answer)}`);
+    device.follow(classId);
+    const party = { device, shared, classId };
+    await readAll(party, answer.seqs[0] as number);
+    return party;
+  }
+
+  async function said({ shared, classId }: Party, value: string, lane: 'run' | 'private' = 'run') {
+    const stamp = { id: newId(), classId, at: now, by: 'desk' };
+    const event =
+      lane === 'run'
+        ? { ...stamp, kind: 'set', body: { of: 'child', id: 'c', field: 'name', value } }
+        : { ...stamp, kind: 'noted', body: { drillId: null, groupId: 'g', text: value } };
+    return (await shared.sealed(lane, newId(), 1, [event])) as ClassRecord;
+  }
+
+  const end = (...parties: readonly Party[]) => {
+    for (const { device } of parties) device.close();
+  };
+
+  it('keeps, answers after that, and sends on to who follows', async () => {
+    const owner = await begin();
+    const phone = await letIn(owner, 'teacher');
+    const record = await said(phone, 'Robin');
+    expect(await phone.device.append(owner.classId, [record])).toMatchObject({ seqs: [4] });
+    await owner.device.until(() => owner.device.records.length >= 4);
+    expect(owner.device.records.map(({ seq }) => seq)).toEqual([1, 2, 3, 4]);
+    expect(owner.device.records.at(-1)).toMatchObject(record);
+    end(owner, phone);
+  });
+
+  it('takes a record once, however often it comes', async () => {
+    const owner = await begin();
+    const [one, two] = [await said(owner, 'one'), await said(owner, 'two')];
+    const { classId, device } = owner;
+    expect(await device.append(classId, [one])).toMatchObject({ seqs: [2] });
+    expect(await device.append(classId, [one, two, one])).toMatchObject({ seqs: [2, 3, 2] });
+    await device.until(() => device.records.length >= 3);
+    expect(device.records).toHaveLength(3);
+    end(owner);
+  });
+
+  it('keeps all of an append or none', async () => {
+    const owner = await begin();
+    const { classId, device } = owner;
+    const good = await said(owner, 'good');
+    const bad = { ...(await said(owner, 'bad')), signature: 'A'.repeat(86) };
+    expect(await device.append(classId, [good, bad])).toEqual({
+      t: 'refused',
+      k: expect.any(Number),
+      id: bad.id,
+      why: 'wrong-signature',
+    });
+    expect(await device.append(classId, [good])).toMatchObject({ seqs: [2] });
+    end(owner);
+  });
+
+  it('gives every follower every record in order and without a gap, while many write at once', async () => {
+    const owners = await Promise.all(Array.from({ length: 4 }, () => begin()));
+    const parties = await Promise.all(
+      owners.map(async (owner) => [owner, await letIn(owner, 'teacher')] as const),
+    );
+    const each = 12;
+    await Promise.all(
+      parties.flat().map(async (party) => {
+        for (let n = 0; n < each; n++) {
+          const records = [await said(party, `${n}`), await said(party, `${n} again`)];
+          expect(await party.device.append(party.classId, records)).toMatchObject({ t: 'kept' });
+        }
+      }),
+    );
+    for (const { device } of parties.flat()) {
+      const all = 3 + 2 * 2 * each;
+      await device.until(() => device.records.length >= all);
+      expect(device.records.map(({ seq }) => seq)).toEqual(
+        Array.from({ length: all }, (_, n) => n + 1),
+      );
+    }
+    end(...parties.flat());
+  });
+
+  it.each([
+    ['teacher', 'kept', 'kept'],
+    ['aide', 'kept', 'refused'],
+    ['specialist', 'refused', 'refused'],
+  ] as const)('holds a %s to the rights of one', async (role, run, inPrivate) => {
+    const owner = await begin();
+    const other = await letIn(owner, role);
+    const { device, classId, shared } = other;
+    expect((await device.append(classId, [await said(other, 'x')])).t).toBe(run);
+    const forged = (await said(owner, 'x', 'private')) as ClassRecord;
+    const own = (await shared.sealed('private', newId(), 1, [])) ?? {
+      ...forged,
+      writer: device.own.id,
+    };
+    expect((await device.append(classId, [own])).t).toBe(inPrivate);
+    const { record } = await shared.invite('owner', now + 1000).catch(() => ({ record: forged }));
+    expect((await device.append(classId, [{ ...record, id: newId() }])).t).toBe('refused');
+    end(owner, other);
+  });
+
+  it('cuts off who was removed at once, and takes nothing more from there', async () => {
+    const owner = await begin();
+    const thief = await letIn(owner, 'teacher');
+    const before = await said(thief, 'before');
+    await readAll(owner, 3);
+    await owner.device.append(owner.classId, await owner.shared.remove(thief.device.own.id, now));
+    expect(await thief.device.untilEnded()).toMatch(/^1008/);
+    const again = await RawDevice.connect(served.port, thief.device.own);
+    expect(await again.append(owner.classId, [before])).toMatchObject({ why: 'removed' });
+    again.follow(owner.classId);
+    expect(await again.next('closed')).toMatchObject({ why: 'removed' });
+    expect(again.records).toEqual([]);
+    again.close();
+    end(owner);
+  });
+
+  it('reads no class to who is not in it, and asks who one is', async () => {
+    const owner = await begin();
+    const stranger = await RawDevice.connect(served.port);
+    stranger.follow(owner.classId);
+    expect(await stranger.next('closed')).toMatchObject({ why: 'no-member' });
+    stranger.follow('never-heard-of');
+    expect(await stranger.next('closed')).toMatchObject({ why: 'no-class' });
+    expect(await stranger.append(owner.classId, [await said(owner, 'x')])).toMatchObject({
+      t: 'kept',
+    });
+    expect(await stranger.deposit(owner.classId, 'i', 'AAAA')).toMatchObject({ t: 'refused' });
+    const impostor = await RawDevice.open(served.port, stranger.own);
+    await impostor.next('challenge');
+    impostor.follow(owner.classId);
+    expect(await impostor.untilEnded()).toMatch(/^1008/);
+    const replayed = await RawDevice.open(served.port, stranger.own);
+    await replayed.next('challenge');
+    await replayed.prove('1.2.3');
+    expect(await replayed.untilEnded()).toMatch(/^1008/);
+    stranger.close();
+    end(owner);
+  });
+
+  it('lets an invitation be used once, and not when it is too late', async () => {
+    const owner = await begin();
+    const { record, id, box } = await owner.shared.invite('aide', now + 1000);
+    await owner.device.append(owner.classId, [record]);
+    await owner.device.deposit(owner.classId, id, box);
+    expect(await owner.device.fetch(id)).toBe(box);
+    now += 1000;
+    expect(await owner.device.fetch(id)).toBeNull();
+    const phone = await letIn(owner, 'aide');
+    const invite = phone.device.records.findLast(({ body }) => body.includes('"invite"'));
+    expect(await owner.device.fetch(JSON.parse(invite?.body ?? '').invite)).toBeNull();
+    end(owner, phone);
+  });
+
+  it('begins no class without a pass, and no more than the pass is for', async () => {
+    const device = await RawDevice.connect(served.port);
+    const { own } = device;
+    const { db } = database.name === 'PostgreSQL' ? database.open() : { db: null };
+    const shared = (classId: string) =>
+      createSharedClass({ classId, own, founder: own.id, invitation: null, newId });
+    const found = async (classId: string) => [await shared(classId).found()];
+    expect(await device.append('a', await found('a'))).toMatchObject({ why: 'pass' });
+    expect(await device.append('a', await found('a'), 'GUESS')).toMatchObject({ why: 'pass' });
+    if (db) {
+      const small = await makePass(db, 1);
+      const typed = small.toLowerCase().replaceAll('-', ' ');
+      expect(await device.append('one', await found('one'), typed)).toMatchObject({ t: 'kept' });
+      expect(await device.append('two', await found('two'), small)).toMatchObject({ why: 'pass' });
+      await db.destroy();
+    }
+    device.close();
+  });
+
+  it('deletes a class everywhere, and nobody brings it back', async () => {
+    const owner = await begin();
+    const phone = await letIn(owner, 'teacher');
+    const { classId, device } = owner;
+    const record = await said(phone, 'Robin');
+    await device.append(classId, [await said(owner, 'Moss')]);
+    await device.append(classId, [await owner.shared.deleted()]);
+    expect(await phone.device.append(classId, [record])).toMatchObject({ why: 'gone' });
+    const late = await RawDevice.connect(served.port, phone.device.own);
+    late.follow(classId);
+    await late.until(() => late.records.length >= 5);
+    expect(late.records.map(({ lane, body }) => lane === 'rights' || body === '')).not.toContain(
+      false,
+    );
+    expect(await late.append(classId, [await owner.shared.found()], pass)).toMatchObject({
+      why: 'gone',
+    });
+    late.close();
+    end(owner, phone);
+  });
+
+  it('answers whatever it does not understand by ending that connection, and goes on', async () => {
+    const owner = await begin();
+    const good = makeMessage({
+      t: 'append',
+      k: 9,
+      c: owner.classId,
+      records: [await said(owner, 'x')],
+    });
+    const rounds = Number(process.env.DAMAGED ?? 300);
+    const damage = fc.sample(fc.tuple(fc.nat(), fc.nat(9), fc.string({ maxLength: 3 })), rounds);
+    let device = await RawDevice.connect(served.port, owner.device.own);
+    for (const [place, length, instead] of damage) {
+      const at = place % good.length;
+      if (device.ended !== null) device = await RawDevice.connect(served.port, owner.device.own);
+      device.sendText(good.slice(0, at) + instead + good.slice(at + length));
+      if (place % 4 === 0) await new Promise((resolve) => setTimeout(resolve));
+    }
+    device.close();
+    expect(await owner.device.append(owner.classId, [await said(owner, 'y')])).toMatchObject({
+      t: 'kept',
+    });
+    await owner.device.until(() => owner.device.records.length >= 2);
+    const seqs = owner.device.records.map(({ seq }) => seq);
+    expect(seqs).toEqual(seqs.map((_, n) => n + 1));
+    end(owner);
+  });
+
+  it('lets a device that takes nothing hold nothing up', async () => {
+    const owner = await begin();
+    const stuck = await letIn(owner, 'teacher');
+    stuck.device.stop();
+    for (let n = 0; n < 30; n++) {
+      const records = await Promise.all(
+        Array.from({ length: 20 }, () => said(owner, 'word '.repeat(200))),
+      );
+      expect(await owner.device.append(owner.classId, records)).toMatchObject({ t: 'kept' });
+    }
+    await owner.device.until(() => owner.device.records.length >= 603);
+    expect(stuck.device.records.length).toBeLessThan(603);
+    end(owner, stuck);
+  });
+
+  it('has nothing of a class in its database or its log that anyone could read', async () => {
+    const owner = await begin();
+    const phone = await letIn(owner, 'teacher');
+    const names = ['Quillon', 'Zebedee', 'ploverish'];
+    for (const name of names) {
+      await owner.device.append(owner.classId, [
+        await said(owner, name),
+        await said(owner, name, 'private'),
+      ]);
+    }
+    end(owner, phone);
+    const files = readdirSync(database.folder, { recursive: true, withFileTypes: true });
+    const read = files
+      .filter((file) => file.isFile())
+      .map((file) => readFileSync(join(file.parentPath, file.name), 'latin1'));
+    const all = read.join('\n');
+    expect(all).toContain(owner.classId);
+    for (const name of names) {
+      for (const text of [name, Buffer.from(name).toString('base64').slice(0, 8)]) {
+        expect(all).not.toContain(text);
+      }
+    }
+  });
+
+  it('answers whether it is well, and carries the headers of the app', async () => {
+    const answer = await fetch(`http://127.0.0.1:${served.port}/healthz`);
+    expect([answer.status, await answer.text()]).toEqual([200, 'ok\n']);
+    expect(answer.headers.get('content-security-policy')).toContain("default-src 'none'");
+    expect(answer.headers.get('x-content-type-options')).toBe('nosniff');
+    expect((await fetch(`http://127.0.0.1:${served.port}/v1/other`)).status).toBe(404);
+  });
+
+  it('keeps all of it, and who it is, when it is started anew', async () => {
+    const owner = await begin();
+    const { classId } = owner;
+    await owner.device.append(classId, [await said(owner, 'x')]);
+    const first = await owner.device.next('following');
+    end(owner);
+    await served.stop();
+    await start();
+    const again = await RawDevice.connect(served.port, owner.device.own);
+    again.follow(classId);
+    expect(await again.next('following')).toMatchObject({ head: 2, born: first.born });
+    await again.until(() => again.records.length >= 2);
+    again.close();
+  });
+
+  if (name === 'PostgreSQL') {
+    it('sends on what another instance kept', async () => {
+      const { db, word } = database.open();
+      const spec = { db, word, folder: null, host: '127.0.0.1', port: 0, tls: null };
+      const other = await serveClasses({ ...spec, now: () => now, appendsPerSecond: 1000 });
+      const owner = await begin();
+      const elsewhere = await RawDevice.connect(other.port, owner.device.own);
+      elsewhere.follow(owner.classId);
+      await owner.device.append(owner.classId, [await said(owner, 'x')]);
+      await elsewhere.until(() => elsewhere.records.length >= 2);
+      expect(await elsewhere.append(owner.classId, [await said(owner, 'y')])).toMatchObject({
+        seqs: [3],
+      });
+      await owner.device.until(() => owner.device.records.length >= 3);
+      elsewhere.close();
+      end(owner);
+      await other.stop();
+    });
+  }
+});

@@ -1,0 +1,126 @@
+import { createServer as createPlain } from 'node:http';
+import { createServer as createSecure } from 'node:https';
+import type { AddressInfo, Server } from 'node:net';
+import { type Kysely, sql } from 'kysely';
+import { headers } from '../house/headers.ts';
+import { answerWithFile } from '../house/serve.ts';
+import { createAppendQueue } from './append-queue.ts';
+import { createClassStore } from './class-store.ts';
+import { migrate } from './database/migrations.ts';
+import type { Word } from './database/open-postgres.ts';
+import type { Tables } from './database/schema.ts';
+import { createFollowers } from './followers.ts';
+import { readIdentity } from './identity.ts';
+import { createLimit } from './limits.ts';
+import { answerPoll } from './polling.ts';
+import type { Desk } from './session.ts';
+import { createSockets } from './sockets.ts';
+
+/** What a server is made of. */
+export interface ServeSpec {
+  readonly db: Kysely<Tables>;
+  /** Word between instances, given what to do with it; null for a database of this process alone. */
+  readonly word: ((onWord: (classIds: readonly string[]) => void) => Word) | null;
+  /** The built app; null to serve none. */
+  readonly folder: string | null;
+  readonly host: string;
+  /** 0 takes any free one. */
+  readonly port: number;
+  /** A certificate and its key, as PEM; null for plain HTTP, as behind a proxy. */
+  readonly tls: { readonly cert: Buffer; readonly key: Buffer } | null;
+  readonly now: () => number;
+  /** A device may append so many records a second, and ten times as many at once. */
+  readonly appendsPerSecond: number;
+}
+
+/** A running server. */
+export interface Served {
+  readonly port: number;
+  /** Ends it: what was asked for before is still kept and answered. */
+  stop(): Promise<void>;
+}
+
+/** A class takes at most so many bytes: ten years of four warm-ups a day. */
+const MOST_CLASS_BYTES = 400 * 1024 * 1024;
+
+/** Who has not answered for so long is gone, in milliseconds. */
+const SWEEP_EVERY = 25_000;
+
+/** Serves the app and what is shared at one address. Rejects when the port is taken. */
+export async function serveClasses(spec: ServeSpec): Promise<Served> {
+  const { db, word, folder, host, port, tls, now } = spec;
+  await migrate(db);
+  const identity = await readIdentity(db);
+  const locksRows = word !== null;
+  const store = createClassStore({ db, locksRows, mostBytes: MOST_CLASS_BYTES });
+  const followers = createFollowers(store, identity.born);
+  const others = word?.((classIds) => followers.grown(classIds));
+  const queue = createAppendQueue(store, now, (classIds) => {
+    followers.grown(classIds);
+    others?.send(classIds);
+  });
+  const { appendsPerSecond } = spec;
+  const desk: Desk = {
+    store,
+    queue,
+    identity,
+    now,
+    appends: createLimit(appendsPerSecond, appendsPerSecond * 10, now),
+    fetches: createLimit(1, 20, now),
+  };
+  const sockets = createSockets(desk, followers);
+  const server: Server & ReturnType<typeof createPlain> = tls
+    ? (createSecure(tls) as unknown as ReturnType<typeof createPlain>)
+    : createPlain();
+  server.on('request', async (request, response) => {
+    const path = (request.url ?? '/').split(/[?#]/, 1)[0];
+    if (path !== '/healthz' && !path?.startsWith('/v1/')) {
+      if (folder !== null) return answerWithFile(folder, request, response);
+      response.writeHead(404).end();
+      return;
+    }
+    for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
+    try {
+      if (path === '/healthz') {
+        await withinTwoSeconds(sql`select 1`.execute(db));
+        response.writeHead(200, { 'Content-Type': 'text/plain', 'Cache-Control': 'no-store' });
+        response.end('ok\n');
+      } else if (!(await answerPoll(desk, followers, request, response))) {
+        response.writeHead(404).end();
+      }
+    } catch {
+      if (!response.headersSent) response.writeHead(503, { 'Retry-After': '2' });
+      response.end();
+    }
+  });
+  server.on('upgrade', (request, socket, head) => {
+    if (request.url === '/v1') sockets.take(request, socket, head);
+    else socket.destroy();
+  });
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, host, () => resolve());
+  });
+  const ticking = setInterval(() => void followers.tick().catch(() => {}), 1000);
+  const sweeping = setInterval(() => sockets.sweep(), SWEEP_EVERY);
+  return {
+    port: (server.address() as AddressInfo).port,
+    async stop() {
+      clearInterval(ticking);
+      clearInterval(sweeping);
+      sockets.close();
+      server.closeAllConnections();
+      await new Promise((resolve) => server.close(resolve));
+      await others?.close();
+      await db.destroy();
+    },
+  };
+}
+
+async function withinTwoSeconds(work: Promise<unknown>): Promise<void> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise((_, reject) => {
+    timer = setTimeout(() => reject(new Error('The database does not answer.')), 2000);
+  });
+  await Promise.race([work, late]).finally(() => clearTimeout(timer));
+}

@@ -1,0 +1,91 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { chownSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Kysely } from 'kysely';
+import { keepInTouch, openPostgres } from '../../server/database/open-postgres.ts';
+import { openSqlite } from '../../server/database/open-sqlite.ts';
+import type { Tables } from '../../server/database/schema.ts';
+import type { ServeSpec } from '../../server/serve.ts';
+
+/** A database for tests, which can be opened again and again. */
+export interface TestDatabase {
+  readonly name: 'SQLite' | 'PostgreSQL';
+  /** Its address for `DATABASE_URL`; null for the embedded one. */
+  readonly url: string | null;
+  /** Its folder. */
+  readonly folder: string;
+  open(): { readonly db: Kysely<Tables>; readonly word: ServeSpec['word'] };
+  remove(): void;
+}
+
+/** An embedded database in a folder of its own. */
+export function sqliteForTest(): TestDatabase {
+  const folder = mkdtempSync(join(tmpdir(), 'sweepline-sqlite-'));
+  return {
+    name: 'SQLite',
+    url: null,
+    folder,
+    open: () => ({ db: openSqlite(folder), word: null }),
+    remove: () => rmSync(folder, { recursive: true, force: true }),
+  };
+}
+
+/**
+ * A PostgreSQL of its own for this test, on a free port, or null with the reason when there is none: it
+ * comes by `apt-get install postgresql`, and does not run as root, so that its files are given to the
+ * user that the package makes.
+ */
+export function postgresForTest(): TestDatabase | { readonly missing: string } {
+  const programs = programsIn('/usr/lib/postgresql');
+  if (programs === null)
+    return { missing: 'PostgreSQL is not installed (apt-get install postgresql).' };
+  const folder = mkdtempSync(join(tmpdir(), 'sweepline-postgres-'));
+  const as = process.getuid?.() === 0 ? ['runuser', '-u', 'postgres', '--'] : [];
+  if (as.length > 0) {
+    const uid = Number(spawnSync('id', ['-u', 'postgres'], { encoding: 'utf8' }).stdout);
+    if (!(uid > 0)) return { missing: 'There is no user postgres to run PostgreSQL.' };
+    chownSync(folder, uid, uid);
+  }
+  const data = join(folder, 'data');
+  const port = 20_000 + (process.pid % 20_000);
+  const run = (...command: readonly string[]) => {
+    const [program = '', ...args] = [...as, ...command];
+    execFileSync(program, args, { stdio: 'pipe', cwd: folder });
+  };
+  try {
+    run(join(programs, 'initdb'), '-D', data, '-U', 'test', '-A', 'trust', '--no-sync');
+    const options = `-p ${port} -k ${folder} -c listen_addresses=127.0.0.1`;
+    run(
+      join(programs, 'pg_ctl'),
+      '-D',
+      data,
+      '-o',
+      options,
+      '-l',
+      join(folder, 'log'),
+      '-w',
+      'start',
+    );
+  } catch (error) {
+    return { missing: `PostgreSQL does not start: ${String(error).slice(0, 300)}` };
+  }
+  const url = `postgres://test@127.0.0.1:${port}/postgres`;
+  return {
+    name: 'PostgreSQL',
+    url,
+    folder,
+    open: () => ({ db: openPostgres(url), word: (onWord) => keepInTouch(url, onWord) }),
+    remove() {
+      run(join(programs, 'pg_ctl'), '-D', data, '-m', 'immediate', '-w', 'stop');
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+/** The folder of the newest version's programs; null when there is none. */
+function programsIn(folder: string): string | null {
+  if (!existsSync(folder)) return null;
+  const newest = readdirSync(folder).sort((left, right) => Number(right) - Number(left))[0];
+  return newest === undefined ? null : join(folder, newest, 'bin');
+}

@@ -1,0 +1,137 @@
+import { WebSocket } from 'ws';
+import {
+  type DeviceMessage,
+  makeMessage,
+  parseServerMessage,
+  type ServerMessage,
+} from '../../core/sharing/message.ts';
+import type { ClassRecord, KeptRecord } from '../../core/sharing/record.ts';
+import { makeKeys, signText } from '../../web/device/far/cipher.ts';
+import { type OwnDevice, ownDevice } from '../../web/device/far/own-device.ts';
+
+type Said = ServerMessage['t'];
+
+/** A device that speaks with a server word for word, to see what it answers. */
+export class RawDevice {
+  readonly own: OwnDevice;
+  readonly heard: ServerMessage[] = [];
+  /** Every record that came, in the order in which it came. */
+  readonly records: KeptRecord[] = [];
+  /** Why the connection was ended; null while it is open. */
+  ended: string | null = null;
+  readonly #socket: WebSocket;
+  #k = 0;
+  #wake: () => void = () => {};
+
+  private constructor(own: OwnDevice, socket: WebSocket) {
+    this.own = own;
+    this.#socket = socket;
+    socket.on('message', (data) => {
+      const message = parseServerMessage(String(data));
+      if (message === null) throw new Error(`Not understood: ${String(data).slice(0, 200)}`);
+      this.heard.push(message);
+      if (message.t === 'records') this.records.push(...message.records);
+      this.#wake();
+    });
+    socket.on('close', (code, reason) => {
+      this.ended = `${code} ${reason}`;
+      this.#wake();
+    });
+    socket.on('error', () => {});
+  }
+
+  /** Connects and says who it is. */
+  static async connect(port: number, own?: OwnDevice, by = 'desk'): Promise<RawDevice> {
+    const device = await RawDevice.open(port, own ?? (await ownDevice(await makeKeys(false), by)));
+    const { nonce } = await device.next('challenge');
+    await device.prove(nonce);
+    await device.next('welcome');
+    return device;
+  }
+
+  /** Connects and says nothing. */
+  static async open(port: number, own: OwnDevice): Promise<RawDevice> {
+    return new RawDevice(own, new WebSocket(`ws://127.0.0.1:${port}/v1`));
+  }
+
+  async prove(nonce: string): Promise<void> {
+    const { id: device, sign: key, keys } = this.own;
+    const signature = await signText(keys.sign.privateKey, `sweepline/1 proof ${nonce}`);
+    this.send({ t: 'proof', device, key, nonce, signature });
+  }
+
+  send(message: DeviceMessage): void {
+    this.sendText(makeMessage(message));
+  }
+
+  sendText(text: string): void {
+    this.#socket.send(text);
+  }
+
+  /** Asks to keep records and gives the answer. */
+  async append(c: string, records: readonly ClassRecord[], pass?: string): Promise<ServerMessage> {
+    const k = this.#k++;
+    this.send({ t: 'append', k, c, records, ...(pass === undefined ? {} : { pass }) });
+    return this.answer(k);
+  }
+
+  async deposit(c: string, invite: string, box: string): Promise<ServerMessage> {
+    const k = this.#k++;
+    this.send({ t: 'deposit', k, c, invite, box });
+    return this.answer(k);
+  }
+
+  async fetch(invite: string): Promise<string | null> {
+    const k = this.#k++;
+    this.send({ t: 'fetch', k, invite });
+    const answered = await this.answer(k);
+    return answered.t === 'fetched' ? answered.box : null;
+  }
+
+  /** Follows a class from a place on. */
+  follow(c: string, after = 0): void {
+    this.send({ t: 'follow', c, after });
+  }
+
+  async answer(k: number): Promise<ServerMessage> {
+    return this.until(() => this.heard.find((message) => 'k' in message && message.k === k));
+  }
+
+  /** The next message of a kind; those before it are forgotten. */
+  async next<Kind extends Said>(kind: Kind): Promise<Extract<ServerMessage, { t: Kind }>> {
+    const found = await this.until(() => this.heard.find(({ t }) => t === kind));
+    this.heard.splice(0, this.heard.indexOf(found) + 1);
+    return found as Extract<ServerMessage, { t: Kind }>;
+  }
+
+  /** Resolves with what is asked for as soon as it is there; rejects when the connection ends before. */
+  async until<Value>(find: () => Value | undefined | false | null): Promise<Value> {
+    for (;;) {
+      const found = find();
+      if (found) return found;
+      if (this.ended !== null) throw new Error(`The connection was ended: ${this.ended}`);
+      await new Promise<void>((resolve) => {
+        this.#wake = resolve;
+      });
+    }
+  }
+
+  /** Resolves when the server has ended the connection. */
+  async untilEnded(): Promise<string> {
+    while (this.ended === null) {
+      await new Promise<void>((resolve) => {
+        this.#wake = resolve;
+      });
+    }
+    return this.ended;
+  }
+
+  close(): void {
+    this.#socket.terminate();
+  }
+
+  /** Takes nothing more of what is sent. */
+  stop(): void {
+    this.#socket.pause();
+  }
+}

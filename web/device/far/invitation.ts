@@ -1,0 +1,62 @@
+import { fromText, toText, utf8 } from './bytes.ts';
+import {
+  bytesFrom,
+  type KeyPairs,
+  keyFrom,
+  makeSecret,
+  packKeys,
+  seal,
+  unpackKeys,
+  unseal,
+} from './cipher.ts';
+
+/** What the link of an invitation has: 128 bits, as 22 signs. */
+export type InviteSecret = string;
+
+/** What opens a class to whoever has the link. */
+export interface OpenedInvitation {
+  readonly id: string;
+  readonly classId: string;
+  /** The device that shared the class first: with it begins what the new one believes. */
+  readonly founder: string;
+  readonly keys: KeyPairs;
+}
+
+/** A secret for a link. */
+export function makeInviteSecret(): InviteSecret {
+  return toText(makeSecret(16));
+}
+
+/** The id of the invitation, which tells nothing of the secret. */
+export async function invitationId(secret: InviteSecret): Promise<string> {
+  return toText(await bytesFrom(fromText(secret), 'sweepline/1 invitation id', 16));
+}
+
+/** What is left at the server for whoever has the secret. */
+export async function sealInvitation(
+  secret: InviteSecret,
+  { classId, founder, keys }: Omit<OpenedInvitation, 'id'>,
+): Promise<string> {
+  const text = JSON.stringify([classId, founder, await packKeys(keys)]);
+  return seal(await boxKeyOf(secret), await invitationId(secret), utf8(text));
+}
+
+/** What was left; null when the secret is another, or the box damaged. */
+export async function openInvitation(
+  secret: InviteSecret,
+  box: string,
+): Promise<OpenedInvitation | null> {
+  const id = await invitationId(secret);
+  const bytes = await unseal(await boxKeyOf(secret), id, box);
+  if (bytes === null) return null;
+  try {
+    const [classId, founder, keys] = JSON.parse(new TextDecoder().decode(bytes));
+    return { id, classId, founder, keys: await unpackKeys(keys) };
+  } catch {
+    return null;
+  }
+}
+
+function boxKeyOf(secret: InviteSecret): Promise<CryptoKey> {
+  return keyFrom(fromText(secret), 'sweepline/1', 'invitation box');
+}

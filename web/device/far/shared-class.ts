@@ -1,0 +1,219 @@
+import type { LogEvent } from '../../../core/log/event.ts';
+import { type Admitted, admit } from '../../../core/sharing/admit.ts';
+import { type ClassRecord, type KeptRecord, signedText } from '../../../core/sharing/record.ts';
+import {
+  judge,
+  type Member,
+  open,
+  type Refusal,
+  type Rights,
+  staying,
+} from '../../../core/sharing/rights.ts';
+import {
+  makeRightsSaid,
+  parseRightsSaid,
+  type RightsSaid,
+  type SealedSecrets,
+} from '../../../core/sharing/rights-said.ts';
+import { type Lane, mayRead, type Role } from '../../../core/sharing/role.ts';
+import { createChecking, makeKeys, publicText, signText } from './cipher.ts';
+import { createClassKeys, makeChain, makeSecrets, openSecrets, sealSecrets } from './class-keys.ts';
+import {
+  invitationId,
+  makeInviteSecret,
+  type OpenedInvitation,
+  sealInvitation,
+} from './invitation.ts';
+import { keysOf, type OwnDevice } from './own-device.ts';
+import { sealEvents, unsealEvents } from './sealed-events.ts';
+
+/** A shared class as one device reads and writes it; without a network. */
+export interface SharedClass {
+  /** Who may do what, after all records that were taken; null before the first. */
+  rights(): Rights | null;
+  /**
+   * Takes the next record in order: judges it anew, whatever the server said, and gives what comes of it.
+   * What was sealed before this device came in waits until it has read how it came in; then all of it is
+   * given. `writtenBy` says which device wrote an event that is here.
+   */
+  take(
+    record: KeptRecord,
+    writtenBy: (event: string) => string | undefined,
+  ): Promise<readonly Taken[]>;
+  /** The place of the first record that waits; null when none does. */
+  waitingFrom(): number | null;
+  /** Events of one lane as a record, sealed by now; null when this device cannot seal on that lane. */
+  sealed(
+    lane: Lane,
+    id: string,
+    count: number,
+    events: readonly LogEvent[],
+  ): Promise<ClassRecord | null>;
+  /** The record with which the class begins to be shared. */
+  found(): Promise<ClassRecord>;
+  /** The record with which this device comes in. */
+  comeIn(invitation: OpenedInvitation): Promise<ClassRecord>;
+  /** An invitation: its record, what is to be left at the server, and the secret for the link. */
+  invite(
+    role: Role,
+    until: number,
+  ): Promise<{
+    readonly record: ClassRecord;
+    readonly id: string;
+    readonly box: string;
+    readonly secret: string;
+  }>;
+  /** The records that remove a device or an invitation and begin a new epoch without it. */
+  remove(id: string, now: number): Promise<readonly ClassRecord[]>;
+  /** The record that deletes the class everywhere. */
+  deleted(): Promise<ClassRecord>;
+}
+
+/** What a record at a place brought, or why it does not count or cannot be opened. */
+export type Taken = { readonly seq: number } & (
+  | { readonly kind: 'events'; readonly admitted: Admitted }
+  | { readonly kind: 'aside'; readonly why: Refusal | 'unreadable' | 'another-founder' }
+);
+
+/** What a shared class needs to know. */
+export interface SharedClassSpec {
+  readonly classId: string;
+  readonly own: OwnDevice;
+  /** The device that shared it first, as the invitation has it; this one's own id when it did. */
+  readonly founder: string;
+  /** With which this device came in; null for the one that shared it. */
+  readonly invitation: Pick<OpenedInvitation, 'id' | 'keys'> | null;
+  readonly newId: () => string;
+}
+
+/** A class of which nothing has been read yet. */
+export function createSharedClass(spec: SharedClassSpec): SharedClass {
+  const { classId, own, founder, invitation, newId } = spec;
+  const keys = createClassKeys(classId);
+  const checking = createChecking();
+  let rights: Rights | null = null;
+  let waiting: readonly { readonly record: KeptRecord; readonly writer: Member }[] = [];
+  return {
+    rights: () => rights,
+    async take(record, writtenBy) {
+      if (record.body === '' && record.lane !== 'rights') return [];
+      const before: Rights | null = rights;
+      const outcome = await judge(classId, before, record, record.at, checking);
+      if ('refused' in outcome) return [{ kind: 'aside', seq: record.seq, why: outcome.refused }];
+      if (record.lane === 'rights') {
+        if (before === null && record.writer !== founder) {
+          return [{ kind: 'aside', seq: record.seq, why: 'another-founder' }];
+        }
+        rights = outcome.rights;
+        await learn(parseRightsSaid(record.body));
+      } else {
+        const writer = outcome.rights.members.get(record.writer);
+        if (writer) waiting = [...waiting, { record, writer }];
+      }
+      return openWaiting(writtenBy);
+    },
+    waitingFrom: () => waiting[0]?.record.seq ?? null,
+    async sealed(lane, id, count, events) {
+      const epoch = rights?.epoch ?? 0;
+      const key = await keys.keyOf(epoch, lane);
+      if (key === null) return null;
+      const header = { id, writer: own.id, count, epoch, lane };
+      return signed({ ...header, body: await sealEvents(key, classId, header, events) });
+    },
+    async found() {
+      const secrets = makeSecrets();
+      const sealed = await sealSecrets(own.box, 'owner', classId, 1, secrets);
+      return said({ says: 'found', device: keysOf(own), sealed });
+    },
+    comeIn: (opened) =>
+      said({ says: 'member', invite: opened.id, device: keysOf(own) }, opened.keys.sign.privateKey),
+    async invite(role, until) {
+      const secret = makeInviteSecret();
+      const id = await invitationId(secret);
+      const pairs = await makeKeys(true);
+      const sign = await publicText(pairs.sign.publicKey);
+      const box = await publicText(pairs.box.publicKey);
+      const epoch = rights?.epoch ?? 0;
+      const sealed = await sealSecrets(box, role, classId, epoch, keys.secretsOf(epoch));
+      const record = await said({ says: 'invite', invite: id, sign, box, role, until, sealed });
+      return {
+        record,
+        id,
+        secret,
+        box: await sealInvitation(secret, { classId, founder, keys: pairs }),
+      };
+    },
+    async remove(id, now) {
+      if (rights === null) return [];
+      const epoch = rights.epoch + 1;
+      const next = makeSecrets();
+      const sealed: Record<string, SealedSecrets> = {};
+      for (const one of [...staying(rights), ...open(rights, now)]) {
+        if (one.id !== id)
+          sealed[one.id] = await sealSecrets(one.box, one.role, classId, epoch, next);
+      }
+      const chain = await makeChain(classId, epoch, next, keys.secretsOf(rights.epoch));
+      return [
+        await said({ says: 'revoke', device: id }),
+        await said({ says: 'epoch', epoch, sealed, chain }),
+      ];
+    },
+    deleted: () => said({ says: 'gone' }),
+  };
+
+  /** Opens what waits, as far as this device has the keys by now, in order. */
+  async function openWaiting(
+    writtenBy: (event: string) => string | undefined,
+  ): Promise<readonly Taken[]> {
+    const reader = rights?.members.get(own.id);
+    if (!reader) return [];
+    const taken: Taken[] = [];
+    const brought = new Map<string, string>();
+    for (const { record, writer } of waiting) {
+      const { lane, epoch, seq } = record;
+      if (lane === 'rights' || !mayRead(reader.role, lane)) continue;
+      const key = await keys.keyOf(epoch, lane);
+      const events = key && (await unsealEvents(key, classId, record));
+      if (!events) {
+        taken.push({ kind: 'aside', seq, why: 'unreadable' });
+        continue;
+      }
+      const byId = (event: string) => brought.get(event) ?? writtenBy(event);
+      const admitted = admit(classId, record, writer, events, byId);
+      for (const { id, by } of admitted.events) brought.set(id, by);
+      taken.push({ kind: 'events', seq, admitted });
+    }
+    waiting = [];
+    return taken;
+  }
+
+  /** What this device learns of secrets from what was said of rights. */
+  async function learn(what: RightsSaid | null): Promise<void> {
+    if (what?.says === 'found') await unlock(1, what.sealed, own.keys.box);
+    if (what?.says === 'invite' && what.invite === invitation?.id) {
+      await unlock(rights?.epoch ?? 0, what.sealed, invitation.keys.box);
+    }
+    if (what?.says !== 'epoch') return;
+    await keys.chain(what.epoch, what.chain);
+    const toMe = what.sealed[own.id];
+    const invited = invitation && what.sealed[invitation.id];
+    if (toMe) await unlock(what.epoch, toMe, own.keys.box);
+    else if (invited) await unlock(what.epoch, invited, invitation.keys.box);
+  }
+
+  async function unlock(epoch: number, sealed: SealedSecrets, pair: CryptoKeyPair): Promise<void> {
+    await keys.learn(epoch, await openSecrets(pair, classId, epoch, sealed));
+  }
+
+  function said(what: RightsSaid, key?: CryptoKey): Promise<ClassRecord> {
+    const header = { id: newId(), writer: own.id, count: 0, epoch: 0, lane: 'rights' as const };
+    return signed({ ...header, body: makeRightsSaid(what) }, key);
+  }
+
+  async function signed(
+    record: Omit<ClassRecord, 'signature'>,
+    key = own.keys.sign.privateKey,
+  ): Promise<ClassRecord> {
+    return { ...record, signature: await signText(key, signedText(classId, record)) };
+  }
+}
