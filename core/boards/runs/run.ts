@@ -7,11 +7,11 @@
  * flips allow it, and no order that could be foreseen. Paths of this kind are
  * NP-hard in general and easy on boards, which are dense.
  *
- * Method: walks that look where they go (run-walk.ts), some new, most of them
+ * Method: walks that look where they go (walk.ts), some new, most of them
  * leaving the best so far at a place by chance (ruin and recreate: Schrimpf et
  * al., Journal of Computational Physics 159, 2000); one that comes to an end too
- * soon goes on from its other end. The walk worth most points (run-score.ts) is
- * kept, and bettered flip by flip at last (run-polish.ts). The first that leaves
+ * soon goes on from its other end. The walk worth most points (score.ts) is
+ * kept, and bettered flip by flip at last (polish.ts). The first that leaves
  * no wish open ends the search. Uncommon words and awkward nonsense are left out
  * at first, then words of the last days; they are let in only for a run that is
  * worth more with them. At most 24 walks.
