@@ -11,7 +11,8 @@ function said(id: string, asked: Asked): readonly string[] {
 }
 
 function named(slip: LikelySlip): string {
-  return slip.kind === 'phoneme' ? slip.sound : slip.kind;
+  if (slip.kind === 'phoneme') return slip.sound;
+  return slip.kind === 'letter' ? slip.card : slip.kind;
 }
 
 describe('likely slips', () => {
@@ -46,7 +47,12 @@ describe('likely slips', () => {
     expect(said('d=D', 'visual')[0]).toBe('B');
     expect(said('a_e=EY', 'blending')[0]).toBe('AE');
     expect(said('ea=EH', 'blending')[0]).toBe('IY');
-    expect(said('st=S+T', 'blending')[0]).toBe('left-out');
+  });
+
+  it.each(askedEveryWay)('ask of a cluster which letter, or what was done to it: %s', (asked) => {
+    const ways = ['left-out', 'added-vowel', 'swapped', 'other'];
+    expect(said('st=S+T', asked)).toEqual(['s=S', 't=T', ...ways]);
+    expect(said('str=S+T+R', asked)).toEqual(['s=S', 't=T', 'r=R', ...ways]);
   });
 
   it('offer a letter’s name for a single letter, once, and an added vowel for consonants only', () => {

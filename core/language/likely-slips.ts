@@ -20,6 +20,8 @@ import { isVowelPhoneme, type Phoneme } from './phonemes.ts';
 /** What was heard instead of a card: another sound, or what the name says. */
 export type LikelySlip =
   | { readonly kind: 'phoneme'; readonly sound: Phoneme }
+  /** One letter of a card of several sounds, by its own card's id. */
+  | { readonly kind: 'letter'; readonly card: string }
   | { readonly kind: Exclude<(typeof WAYS)[number], 'phoneme'> };
 
 const WAYS = [
@@ -43,6 +45,10 @@ const SOUNDS = 4;
 export function likelySlips(id: string, asked: Asked): readonly LikelySlip[] {
   const card = correspondenceById.get(id);
   if (!card) return ways('left-out', 'nothing', 'other');
+  if (card.parts.length > 1) {
+    const letters = card.parts.map((part): LikelySlip => ({ kind: 'letter', card: part }));
+    return [...letters, ...ways('left-out', 'added-vowel', 'swapped', 'other')];
+  }
   const sounds = otherSounds(card, asked)
     .slice(0, SOUNDS)
     .map((sound): LikelySlip => ({ kind: 'phoneme', sound }));
@@ -50,9 +56,6 @@ export function likelySlips(id: string, asked: Asked): readonly LikelySlip[] {
   const named = hasName(card) ? ways('letter-name') : [];
   const vowelAdded = isVowelCard(card) ? [] : ways('added-vowel');
   if (asked === 'visual') return [...sounds, ...named, ...vowelAdded, ...ways('nothing', 'other')];
-  if (card.parts.length > 1) {
-    return [...ways('left-out', 'added-vowel', 'swapped'), ...sounds, ...ways('other')];
-  }
   return [...sounds, ...ways('left-out'), ...vowelAdded, ...named, ...ways('other')];
 }
 
@@ -103,7 +106,9 @@ function hasName({ grapheme, kind }: Correspondence): boolean {
   return grapheme.length === 1 && kind !== 'long-vowel';
 }
 
-function ways(...kinds: readonly Exclude<LikelySlip['kind'], 'phoneme'>[]): LikelySlip[] {
+function ways(
+  ...kinds: readonly Exclude<LikelySlip['kind'], 'phoneme' | 'letter'>[]
+): LikelySlip[] {
   return kinds.map((kind) => ({ kind }));
 }
 

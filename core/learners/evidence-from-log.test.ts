@@ -8,9 +8,10 @@ import { observationsOf } from './evidence-from-log.ts';
 import { knowledgeFrom } from './knowledge.ts';
 
 const mat = ['m=M', 'a=AE', 't=T'];
-const group = (id: string) => [id, { id, name: id, removed: false, standing: null }] as const;
+const group = (id: string) =>
+  [id, { id, name: id, removed: false, standing: null, place: null }] as const;
 const child = (id: string, of: string | null) =>
-  [id, { id, name: id, group: of, removed: false }] as const;
+  [id, { id, name: id, group: of, removed: false, place: null }] as const;
 
 const blending = { part: 'blending', place: 0 } as const;
 const shown = { ...blending, id: 's', at: 2 };

@@ -116,5 +116,6 @@ function groupsIn(state: ClassDrills): Groups {
 }
 
 function makeHeard(slip: Slip): string {
-  return slip.kind === 'phoneme' ? slip.sound : slip.kind;
+  if (slip.kind === 'phoneme') return slip.sound;
+  return slip.kind === 'letter' ? `letter ${slip.card}` : slip.kind;
 }

@@ -1,7 +1,7 @@
 import type { CheckForm } from '../checks/check-form.ts';
 import type { Drill } from '../drills/drill.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
-import type { EventBodies, ItemReading, Part, Slip } from './event.ts';
+import type { EventBodies, ItemReading, NameOrder, Part, Slip } from './event.ts';
 import type { Facts } from './facts.ts';
 import type { Standing } from './standing.ts';
 
@@ -14,6 +14,8 @@ export interface ClassState {
   /** What she calls the class; empty until she has named it. */
   readonly name: string;
   readonly archived: boolean;
+  /** How the names of the children are ordered, everywhere. */
+  readonly namesBy: NameOrder;
   /** By id: the whole class, then the small groups as they were made, removed ones included. */
   readonly groups: ReadonlyMap<string, Group>;
   /** By id, as they were entered, removed ones included. */
@@ -43,6 +45,8 @@ export interface Group {
   readonly removed: boolean;
   /** Null until it was said where the group stands. */
   readonly standing: Standing | null;
+  /** Its place among the small groups of a day, counted from 0; null when none was given. */
+  readonly place: number | null;
 }
 
 /** A child; what has been noted of it stays whichever group it is in. */
@@ -52,6 +56,8 @@ export interface Child {
   /** Its small group; null for none. */
   readonly group: string | null;
   readonly removed: boolean;
+  /** Its seat, counted from 0; null when none was given. */
+  readonly place: number | null;
 }
 
 /** A drill that was begun and what has come of it. All lists are oldest first. */

@@ -71,7 +71,7 @@ export type Part = (typeof PARTS)[number];
 /** The pages that a teacher hands on: to a meeting, to a family, to the next teacher. */
 export const PAGES = ['meeting', 'family', 'handover'] as const;
 
-/** What was heard instead; one of another sound says which. */
+/** What was heard instead; one of another sound says which, and one letter of a cluster which letter. */
 export const SLIPS = [
   'letter-name',
   'left-out',
@@ -83,7 +83,9 @@ export const SLIPS = [
 ] as const;
 export type Slip =
   | { readonly kind: (typeof SLIPS)[number] }
-  | { readonly kind: 'phoneme'; readonly sound: Phoneme };
+  | { readonly kind: 'phoneme'; readonly sound: Phoneme }
+  /** Of a card of several sounds: the letter that broke, by its own card's id. */
+  | { readonly kind: 'letter'; readonly card: string };
 
 /** One moment of a drill: `place` counts from 0 within the part (a card, a sound, a flip). */
 export interface Moment {
@@ -194,12 +196,25 @@ export interface BrokenAt {
   readonly heard: Slip | null;
 }
 
+/** How the names of children are ordered: by name, by seat, or as they were typed. */
+export const NAME_ORDERS = ['name', 'seat', 'typed'] as const;
+export type NameOrder = (typeof NAME_ORDERS)[number];
+
 /** A value that can be set. Of a removed group or child everything is kept. */
 export type Setting =
-  | SettingOf<'class', { readonly name: string; readonly archived: boolean }>
+  | SettingOf<
+      'class',
+      { readonly name: string; readonly archived: boolean; readonly namesBy: NameOrder }
+    >
   | SettingOf<
       'group',
-      { readonly name: string; readonly removed: boolean; readonly standing: Standing }
+      {
+        readonly name: string;
+        readonly removed: boolean;
+        readonly standing: Standing;
+        /** Its place among the small groups of a day, counted from 0. */
+        readonly place: number;
+      }
     >
   | SettingOf<
       'child',
@@ -209,6 +224,8 @@ export type Setting =
         /** A small group's id; null when the child is in none. */
         readonly group: string | null;
         readonly removed: boolean;
+        /** Its seat, counted from 0. */
+        readonly place: number;
       }
     >;
 

@@ -125,6 +125,6 @@ function unchanged(before: ClassState | null, facts: Facts, struck: Struck) {
     now === then && (changed.size === 0 || !now.some(({ id }) => changed.has(id)));
 }
 
-function rosterOf({ name, archived, groups, children }: ClassState) {
-  return { name, archived, groups, children };
+function rosterOf({ name, archived, namesBy, groups, children }: ClassState) {
+  return { name, archived, namesBy, groups, children };
 }

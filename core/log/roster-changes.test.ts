@@ -52,6 +52,7 @@ describe('a small group', () => {
       name: '',
       removed: false,
       standing: null,
+      place: null,
     });
   });
 
@@ -60,9 +61,9 @@ describe('a small group', () => {
     const after = replay('class', [...taught, ...removal]);
     expect(smallGroups(after)).toEqual([]);
     expect(childrenOf(after, WHOLE_CLASS).map(({ id, group }) => [id, group])).toEqual([
-      ['w', null],
       ['r', null],
       ['k', null],
+      ['w', null],
     ]);
     const undone = removal.map(({ id }): EventSpec => ({ kind: 'undone', body: { event: id } }));
     const back = replay('class', [...taught, ...removal, ...eventsOf(undone, 100)]);

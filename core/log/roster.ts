@@ -1,12 +1,13 @@
 import { type Child, type ClassState, type Group, WHOLE_CLASS } from './class-state.ts';
 import type { EventOf, Setting } from './event.ts';
+import { inDayOrder, inNameOrder } from './name-order.ts';
 
 /** The class itself, its groups and its children. */
-export type Roster = Pick<ClassState, 'name' | 'archived' | 'groups' | 'children'>;
+export type Roster = Pick<ClassState, 'name' | 'archived' | 'namesBy' | 'groups' | 'children'>;
 
 /** Reads the roster from the settings in force, in their order: of several on one field, the last holds. */
 export function readRoster(settings: readonly EventOf<'set'>[]): Roster {
-  const itself = { name: '', archived: false };
+  const itself = { name: '', archived: false, namesBy: 'name' as const };
   const groups = new Map<string, Group>([[WHOLE_CLASS, newGroup(WHOLE_CLASS)]]);
   const children = new Map<string, Child>();
   for (const { body } of settings) {
@@ -20,27 +21,30 @@ export function readRoster(settings: readonly EventOf<'set'>[]): Roster {
   return { ...itself, groups, children };
 }
 
-/** The small groups there are now, as they were made. */
+/** The small groups there are now, in the order of the day. */
 export function smallGroups({ groups }: Pick<ClassState, 'groups'>): readonly Group[] {
-  return [...groups.values()].filter(({ id, removed }) => id !== WHOLE_CLASS && !removed);
-}
-
-/** The children there are now, as they were entered: of the whole class or of one small group. */
-export function childrenOf(
-  { children }: Pick<ClassState, 'children'>,
-  groupId: string,
-): readonly Child[] {
-  return [...children.values()].filter(
-    ({ group, removed }) => !removed && (groupId === WHOLE_CLASS || group === groupId),
+  return inDayOrder(
+    [...groups.values()].filter(({ id, removed }) => id !== WHOLE_CLASS && !removed),
   );
 }
 
+/** The children there are now, in her order of names: of the whole class or of one small group. */
+export function childrenOf(
+  { children, namesBy }: Pick<ClassState, 'children'> & Partial<Pick<ClassState, 'namesBy'>>,
+  groupId: string,
+): readonly Child[] {
+  const there = [...children.values()].filter(
+    ({ group, removed }) => !removed && (groupId === WHOLE_CLASS || group === groupId),
+  );
+  return inNameOrder(there, namesBy);
+}
+
 function newGroup(id: string): Group {
-  return { id, name: '', removed: false, standing: null };
+  return { id, name: '', removed: false, standing: null, place: null };
 }
 
 function newChild(id: string): Child {
-  return { id, name: '', group: null, removed: false };
+  return { id, name: '', group: null, removed: false, place: null };
 }
 
 function fieldOf({ field, value }: Setting): Record<string, unknown> {

@@ -8,6 +8,7 @@ import {
   type KnownEvent,
   type LogEvent,
   type Moment,
+  NAME_ORDERS,
   PAGES,
   PARTS,
   type Setting,
@@ -46,7 +47,10 @@ function isKnown(event: LogEvent): event is KnownEvent {
 
 const isSlip: Check<Slip> = isEither(
   isShape({ kind: isOneOf(SLIPS) }),
-  isShape({ kind: isOneOf(['phoneme']), sound: isOneOf(PHONEMES) }),
+  isEither(
+    isShape({ kind: isOneOf(['phoneme']), sound: isOneOf(PHONEMES) }),
+    isShape({ kind: isOneOf(['letter']), card: isText }),
+  ),
 );
 
 const isDay: Check<string> = (value): value is string =>
@@ -85,12 +89,15 @@ const amendmentChecks: ReadonlyMap<unknown, Check<unknown>> = new Map<string, Ch
 const settingChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknown>>([
   ['class name', isText],
   ['class archived', isFlag],
+  ['class namesBy', isOneOf(NAME_ORDERS)],
   ['group name', isText],
   ['group removed', isFlag],
   ['group standing', isStanding],
+  ['group place', isWhole(0)],
   ['child name', isText],
   ['child group', isNullOr(isText)],
   ['child removed', isFlag],
+  ['child place', isWhole(0)],
 ]);
 
 const isSettingFields = isShape({ of: isText, id: isText, field: isText });

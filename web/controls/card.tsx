@@ -2,12 +2,34 @@ import './card.css';
 import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
 import type { Correspondence } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
+import { cardNote } from '../wording/card-short.ts';
 
 /**
- * One card, drawn at the size of the text around it. Letters only: its name for
- * screen readers belongs to the button or list that holds it (`cardName`).
+ * One card, drawn at the size of the text around it; where another taught card
+ * has the same letters, with the keyword that tells them apart beneath. Its name
+ * for screen readers belongs to the button or list that holds it (`cardName`).
  */
 export function Card({ id, class: extra = '' }: { readonly id: string; readonly class?: string }) {
+  const note = cardNote(id);
+  if (note === null) return <CardFace id={id} class={extra} />;
+  return (
+    <span class="noted-card">
+      <CardFace id={id} class={extra} />
+      <span class="card-note" aria-hidden="true">
+        {note}
+      </span>
+    </span>
+  );
+}
+
+/** The face of a card alone, as the children see it: letters, and nothing else. */
+export function CardFace({
+  id,
+  class: extra = '',
+}: {
+  readonly id: string;
+  readonly class?: string;
+}) {
   const card = correspondenceById.get(id);
   const grapheme = card?.grapheme ?? id;
   const shape = cardShape(card);

@@ -1,10 +1,10 @@
 import type { Piece } from '../../core/boards/shapes/pieces.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
-import { Card } from './card.tsx';
+import { CardFace } from './card.tsx';
 
 /** One piece of a row: a card, or the arch or the silent e of a split card. */
 export function PieceCard({ piece }: { readonly piece: Piece }) {
-  if (piece.part === 'whole') return <Card id={piece.id} />;
+  if (piece.part === 'whole') return <CardFace id={piece.id} />;
   if (piece.part === 'silent-e') {
     return (
       <span class="card half" aria-hidden="true">

@@ -5,7 +5,7 @@ import type { Who } from '../../core/learners/estimate.ts';
 import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
 import { stepOf } from '../../core/sequence/step-of.ts';
-import { byName, progressOfChild } from './everyone.ts';
+import { progressOfChild } from './everyone.ts';
 import { knowledge, modelDay, observations } from './knowledge.ts';
 import { children, classState, group, groupName } from './open-class.ts';
 import { progress, taught } from './progress.ts';
@@ -14,8 +14,8 @@ import { thresholds } from './thresholds.ts';
 /** Which skill is shown: from letters to sounds, or from sounds to letters. */
 export const task = signal<'read' | 'spell'>('read');
 
-/** The children of the group at work, by name. */
-export const members = computed<readonly Child[]>(() => children.value.toSorted(byName));
+/** The children of the group at work, in her order of names. */
+export const members = children;
 
 /** The cards that the group at work was taught, in the order of its teaching. */
 export const taughtCards = computed(() => inOrder(taught.value.correspondences, progress.value));

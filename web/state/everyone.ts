@@ -6,15 +6,8 @@ import type { Progress } from '../../core/sequence/progress.ts';
 import { classState } from './open-class.ts';
 import { progressAt } from './progress.ts';
 
-/** All children of the open class, by name. */
-export const everyone = computed<readonly Child[]>(() =>
-  childrenOf(classState.value, WHOLE_CLASS).toSorted(byName),
-);
-
-/** Orders children by name, and those of one name always alike. */
-export function byName(one: Child, other: Child): number {
-  return one.name.localeCompare(other.name) || one.id.localeCompare(other.id);
-}
+/** All children of the open class, in her order of names. */
+export const everyone = computed<readonly Child[]>(() => childrenOf(classState.value, WHOLE_CLASS));
 
 /** Where a child's own group stands; the whole class, when the child is in none. */
 export function progressOfChild(child: Child): Progress {

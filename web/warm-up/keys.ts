@@ -6,6 +6,7 @@ export type Wish =
   | 'unmark'
   | 'blending'
   | 'another'
+  | 'who'
   | 'glimpse'
   | 'keys'
   | 'leave'
@@ -57,6 +58,7 @@ export const KEYS: readonly Key[] = [
   },
   { wish: 'dictate', keys: ['d'], shown: ['D'], does: 'dictation, after the sounds', only: 'desk' },
   { wish: 'another', keys: ['n'], shown: ['N'], does: 'another child reads', only: 'desk' },
+  { wish: 'who', keys: ['w'], shown: ['W'], does: 'say who reads, by name', only: 'desk' },
   {
     wish: 'glimpse',
     keys: ['g'],

@@ -84,6 +84,16 @@ export function sayHeard(heard: LikelySlip): void {
   ask(null);
 }
 
+/** Says whose a mark is: a child's, or of all together (null). The question stays open. */
+export function giveTo(mark: string, child: string | null): void {
+  const now = running.peek();
+  if (!now) return;
+  recordNowOf(now, {
+    kind: 'amended',
+    body: { drillId: now.drillId, mark, field: 'child', value: child },
+  });
+}
+
 /** Takes the last mark back; it counts as if it had not been made. */
 export function takeBackMark(): void {
   const now = running.peek();

@@ -33,7 +33,13 @@ export function doWish(wish: Wish): boolean {
   else if (wish === 'another') callAnother();
   else if (wish === 'blending') nextBlending();
   else if (wish === 'leave') return closeWhatIsOpen();
-  else if (wish === 'glimpse' || wish === 'keys' || wish === 'full-screen' || wish === 'show') {
+  else if (
+    wish === 'glimpse' ||
+    wish === 'who' ||
+    wish === 'keys' ||
+    wish === 'full-screen' ||
+    wish === 'show'
+  ) {
     return false;
   } else perform(wish);
   return true;
@@ -61,7 +67,7 @@ function nextBlending(): void {
 
 /** Whether what has the focus does something of its own with a key. */
 function isTakenBy(target: Element, key: string): boolean {
-  if (target.closest('dialog')) return true;
+  if (target.closest('dialog, [popover]')) return true;
   const isPress = key === ' ' || key === 'Enter';
   if (target.closest('button, a, summary, input[type="checkbox"]')) return isPress;
   return target.closest('input[type="radio"]') !== null && (isPress || key.startsWith('Arrow'));

@@ -7,6 +7,9 @@ import { slipSaid } from './slip-said.ts';
 export function heardSaid(heard: string, notation: Settings['notation']): string {
   const kind = SLIPS.find((slip) => slip === heard);
   if (kind) return slipSaid({ kind } as Slip, notation);
+  if (heard.startsWith('letter ')) {
+    return slipSaid({ kind: 'letter', card: heard.slice('letter '.length) }, notation);
+  }
   const sounds = heard.split(' ');
   return sounds.every(isPhoneme) ? `said ${soundLabel(sounds, notation)}` : `said ${heard}`;
 }

@@ -1,13 +1,15 @@
 import { soundLabel } from '../../core/language/phonemes.ts';
 import type { Slip } from '../../core/log/event.ts';
 import type { Settings } from '../state/settings.ts';
+import { lettersOf } from './letters-of.ts';
 
 /** What was heard instead, in a few words: `said /ĭ/`, `left it out`. */
 export function slipSaid(slip: Slip, notation: Settings['notation']): string {
-  return slip.kind === 'phoneme' ? `said ${soundLabel([slip.sound], notation)}` : said[slip.kind];
+  if (slip.kind === 'phoneme') return `said ${soundLabel([slip.sound], notation)}`;
+  return slip.kind === 'letter' ? `missed its ${lettersOf(slip.card)}` : said[slip.kind];
 }
 
-const said: Readonly<Record<Exclude<Slip['kind'], 'phoneme'>, string>> = {
+const said: Readonly<Record<Exclude<Slip['kind'], 'phoneme' | 'letter'>, string>> = {
   'letter-name': 'said the letter’s name',
   'left-out': 'left it out',
   'added-vowel': 'added a vowel',

@@ -1,18 +1,21 @@
 import type { LikelySlip } from '../../core/language/likely-slips.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
 import type { Settings } from '../state/settings.ts';
+import { lettersOf } from './letters-of.ts';
 
 /** What was heard instead, as short as a button has room for: `/ĕ/`, `left out`. */
 export function slipShort(slip: LikelySlip, notation: Settings['notation']): string {
-  return slip.kind === 'phoneme' ? soundLabel([slip.sound], notation) : short[slip.kind];
+  if (slip.kind === 'phoneme') return soundLabel([slip.sound], notation);
+  return slip.kind === 'letter' ? `the ${lettersOf(slip.card)}` : short[slip.kind];
 }
 
 /** What can be answered of a mark, as a key for lists. */
 export function slipKey(slip: LikelySlip): string {
-  return slip.kind === 'phoneme' ? slip.sound : slip.kind;
+  if (slip.kind === 'phoneme') return slip.sound;
+  return slip.kind === 'letter' ? `letter ${slip.card}` : slip.kind;
 }
 
-const short: Readonly<Record<Exclude<LikelySlip['kind'], 'phoneme'>, string>> = {
+const short: Readonly<Record<Exclude<LikelySlip['kind'], 'phoneme' | 'letter'>, string>> = {
   'letter-name': 'letter name',
   'left-out': 'left out',
   'added-vowel': 'added vowel',

@@ -11,6 +11,7 @@ import { classState, group, nameOfGroup } from '../../state/open-class.ts';
 import { taught } from '../../state/progress.ts';
 import { asked, linkTo } from '../../state/route.ts';
 import { dayName } from '../../wording/day-name.ts';
+import { AddMark } from './add-mark.tsx';
 import { Broke } from './broke.tsx';
 import { parseDrillQuery } from './drill-query.ts';
 import { Earlier } from './earlier.tsx';
@@ -81,6 +82,7 @@ function Shown({ record }: { readonly record: DrillRecord }) {
             ) : (
               <Broke record={record} broken={broken} />
             )}
+            <AddMark record={record} />
           </section>
           <section class="part next-time" aria-labelledby="after-next">
             <h2 id="after-next">{isLast ? 'Next time brings back' : 'Came back after it'}</h2>

@@ -9,6 +9,7 @@ import { PieceCard } from '../../controls/piece-card.tsx';
 import { Popover } from '../../controls/popover.tsx';
 import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
+import { cardShort } from '../../wording/card-short.ts';
 import { slipSaid, slipsSaid } from '../../wording/slip-said.ts';
 import { childName } from './child-name.ts';
 import { MarkSheet } from './mark-sheet.tsx';
@@ -112,7 +113,7 @@ function toldOf({ mark, mended, corrected }: MarkInPlace): string {
 /** A mark in words, for ears. */
 function nameOf({ mark, mended, corrected }: MarkInPlace, record: DrillRecord): string {
   const drill = planAt(record, mark.at);
-  const letters = (id: string) => id.slice(0, id.indexOf('='));
+  const letters = cardShort;
   const broken = mark.broke === null ? undefined : mark.cards[mark.broke - 1];
   const sound = drill.auditory[mark.place];
   const where = {

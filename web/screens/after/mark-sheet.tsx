@@ -11,6 +11,7 @@ import { settings } from '../../state/settings.ts';
 import { slipsFor } from '../../warm-up/marking.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { slipSaid } from '../../wording/slip-said.ts';
+import { slipKey } from '../../wording/slip-short.ts';
 import { childName } from './child-name.ts';
 
 interface MarkSheetProps {
@@ -138,11 +139,12 @@ function soundsToHear({ cards, broke, heard }: Mark): readonly Slip[] {
 /** A slip as one short text; none is empty. */
 function makeSlip(slip: Slip | null): string {
   if (slip === null) return '';
-  return slip.kind === 'phoneme' ? slip.sound : slip.kind;
+  return slipKey(slip);
 }
 
 function parseSlip(text: string): Slip | null {
   const kind = SLIPS.find((one) => one === text);
   if (kind) return { kind };
+  if (text.startsWith('letter ')) return { kind: 'letter', card: text.slice('letter '.length) };
   return text === '' ? null : { kind: 'phoneme', sound: text as Phoneme };
 }

@@ -1,8 +1,17 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Child } from '../../../core/log/class-state.ts';
 import { Popover } from '../../controls/popover.tsx';
+import { classState } from '../../state/open-class.ts';
 import { ChildSheet } from './child-sheet.tsx';
 import { toFocus } from './roster-acts.ts';
+
+/** How a name as a place to let another one go is told from a group. */
+const SEAT = 'seat ';
+
+/** The child before whom a name was let go; null when it was let go elsewhere. */
+export function seatOf(at: string): string | null {
+  return at.startsWith(SEAT) ? at.slice(SEAT.length) : null;
+}
 
 /** A child's name: tapped, it opens what can be done; dragged, it moves to another group. */
 export function ChildChip({ child }: { readonly child: Child }) {
@@ -20,6 +29,7 @@ export function ChildChip({ child }: { readonly child: Child }) {
         type="button"
         class="child-chip"
         data-drag={child.id}
+        data-drop={classState.value.namesBy === 'seat' ? `${SEAT}${child.id}` : undefined}
         aria-haspopup="dialog"
         onClick={() => setOpen(true)}
       >

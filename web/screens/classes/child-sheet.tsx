@@ -4,7 +4,7 @@ import { groupOf } from '../../../core/log/roster-changes.ts';
 import { linkToView } from '../../state/known-view.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { NameForm } from './name-form.tsx';
-import { moveChild, removeChild, renameChild, toFocus } from './roster-acts.ts';
+import { moveChild, removeChild, renameChild, seatBefore, toFocus } from './roster-acts.ts';
 
 interface ChildSheetProps {
   readonly child: Child;
@@ -22,6 +22,9 @@ export function ChildSheet({ child, onDone }: ChildSheetProps) {
   const neighbor = childrenOf(state, WHOLE_CLASS).find(
     (other) => other.id !== child.id && groupOf(state, other) === here,
   );
+  const seats = childrenOf(state, WHOLE_CLASS);
+  const seat = seats.findIndex(({ id }) => id === child.id);
+  const [earlier, later] = [seats[seat - 1], seats[seat + 1]];
   const then = (what: () => void) => {
     toFocus.value = child.id;
     onDone();
@@ -48,6 +51,28 @@ export function ChildSheet({ child, onDone }: ChildSheetProps) {
             ))}
           </p>
         </>
+      )}
+      {state.namesBy === 'seat' && (
+        <p class="choices move-to">
+          {earlier && (
+            <button
+              type="button"
+              class="choice text"
+              onClick={() => then(() => seatBefore(child, earlier.id))}
+            >
+              one seat forward
+            </button>
+          )}
+          {later && (
+            <button
+              type="button"
+              class="choice text"
+              onClick={() => then(() => seatBefore(later, child.id))}
+            >
+              one seat back
+            </button>
+          )}
+        </p>
       )}
       <NameForm
         label="First name, nickname or initials"

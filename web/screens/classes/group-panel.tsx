@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type Child, type Group, WHOLE_CLASS } from '../../../core/log/class-state.ts';
+import { smallGroups } from '../../../core/log/roster.ts';
 import { dragged } from '../../controls/drag.ts';
 import { Popover } from '../../controls/popover.tsx';
 import {
@@ -12,7 +13,7 @@ import { placeOf } from '../../state/place-of.ts';
 import { linkTo } from '../../state/route.ts';
 import { ChildChip } from './child-chip.tsx';
 import { NameForm } from './name-form.tsx';
-import { removeGroup, renameGroup } from './roster-acts.ts';
+import { comeBefore, removeGroup, renameGroup } from './roster-acts.ts';
 
 /** What the panel of those in no group says of itself as a place to let a name go; others say their group. */
 export const NO_GROUP = '';
@@ -127,6 +128,9 @@ function Change({
   readonly count: number;
 }) {
   const [anchor, setAnchor] = useState<HTMLElement>();
+  const groups = smallGroups(classState.value);
+  const at = groups.findIndex(({ id }) => id === group.id);
+  const [earlier, later] = [groups[at - 1], groups[at + 1]];
   const close = () => setAnchor(undefined);
   return (
     <>
@@ -153,6 +157,22 @@ function Change({
               anchor.focus();
             }}
           />
+          <p class="choices move-to">
+            {earlier && (
+              <button
+                type="button"
+                class="choice text"
+                onClick={() => comeBefore(group, earlier.id)}
+              >
+                earlier in the day
+              </button>
+            )}
+            {later && (
+              <button type="button" class="choice text" onClick={() => comeBefore(later, group.id)}>
+                later in the day
+              </button>
+            )}
+          </p>
           <p class="sheet-remove">
             <button
               type="button"

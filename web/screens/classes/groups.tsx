@@ -1,12 +1,14 @@
 import { type Group, WHOLE_CLASS } from '../../../core/log/class-state.ts';
+import type { NameOrder } from '../../../core/log/event.ts';
 import { smallGroups } from '../../../core/log/roster.ts';
 import { groupOf, sharedNames } from '../../../core/log/roster-changes.ts';
 import { useDrag } from '../../controls/drag.ts';
 import { everyone } from '../../state/everyone.ts';
 import { classState } from '../../state/open-class.ts';
+import { seatOf } from './child-chip.tsx';
 import { GroupPanel, NO_GROUP } from './group-panel.tsx';
 import { NameForm } from './name-form.tsx';
-import { addGroup, moveChild } from './roster-acts.ts';
+import { addGroup, moveChild, orderNamesBy, seatBefore } from './roster-acts.ts';
 
 /** The whole class and its small groups, each with its place and its children. */
 export function Groups() {
@@ -18,6 +20,11 @@ export function Groups() {
   const whole = state.groups.get(WHOLE_CLASS) as Group;
   const root = useDrag<HTMLElement>((what, at) => {
     const child = all.find(({ id }) => id === what);
+    const neighbor = seatOf(at);
+    if (child && neighbor !== null) {
+      seatBefore(child, neighbor);
+      return;
+    }
     const group = groups.find(({ id }) => id === at);
     if (child && (group || at === NO_GROUP)) moveChild(child, group ?? null);
   });
@@ -26,6 +33,7 @@ export function Groups() {
       <h2 id="groups-title" class="for-ears">
         Groups
       </h2>
+      {all.length > 1 && <Order />}
       <SharedNames names={sharedNames(all)} />
       <GroupPanel group={whole} members={groups.length === 0 ? all : []} isWhole />
       {groups.length > 0 && (
@@ -50,6 +58,32 @@ export function Groups() {
         </p>
       </div>
     </section>
+  );
+}
+
+/** In which order the names stand, on every screen. */
+function Order() {
+  const { namesBy } = classState.value;
+  return (
+    <p class="name-order">
+      <label>
+        Names in order{' '}
+        <select
+          value={namesBy}
+          onChange={({ currentTarget }) => orderNamesBy(currentTarget.value as NameOrder)}
+        >
+          <option value="name">of the alphabet</option>
+          <option value="seat">of their seats</option>
+          <option value="typed">as they were typed</option>
+        </select>
+      </label>
+      {namesBy === 'seat' && (
+        <span class="quiet small">
+          {' '}
+          Drag a name onto the one it sits before, or tap it and say so.
+        </span>
+      )}
+    </p>
   );
 }
 

@@ -1,7 +1,8 @@
 import { signal } from '@preact/signals';
-import type { Child, Group } from '../../../core/log/class-state.ts';
-import type { EventSpec } from '../../../core/log/event.ts';
-import { smallGroups } from '../../../core/log/roster.ts';
+import { type Child, type Group, WHOLE_CLASS } from '../../../core/log/class-state.ts';
+import type { EventSpec, NameOrder } from '../../../core/log/event.ts';
+import { movedBefore } from '../../../core/log/name-order.ts';
+import { childrenOf, smallGroups } from '../../../core/log/roster.ts';
 import { groupBegun, groupRemoved } from '../../../core/log/roster-changes.ts';
 import { newId } from '../../device/log/ids.ts';
 import { classState, nameOfGroup, recordUndoable } from '../../state/open-class.ts';
@@ -42,6 +43,32 @@ export function moveChild({ id, name, group: before }: Child, group: Group | nul
     ? `${name} is in ${nameOfGroup(group, classState.peek())} now.`
     : `${name} is in no group now.`;
   recordUndoable(said, set({ of: 'child', id, field: 'group', value: group?.id ?? null }));
+}
+
+const orderNames: Readonly<Record<NameOrder, string>> = {
+  name: 'Names go by the alphabet now.',
+  seat: 'Names go by seat now.',
+  typed: 'Names go as they were typed now.',
+};
+
+/** Orders the names of the class, everywhere; can be undone. */
+export function orderNamesBy(value: NameOrder): void {
+  const { id } = classState.peek();
+  recordUndoable(orderNames[value], set({ of: 'class', id, field: 'namesBy', value }));
+}
+
+/** Seats a child before another one, or last; can be undone. */
+export function seatBefore({ id, name }: Child, before: string | null): void {
+  const specs = movedBefore('child', childrenOf(classState.peek(), WHOLE_CLASS), id, before);
+  if (specs.length > 0) recordUndoable(`${name} has another seat.`, ...specs);
+}
+
+/** Puts a group before another one in the order of the day, or last; can be undone. */
+export function comeBefore(group: Group, before: string | null): void {
+  const state = classState.peek();
+  const specs = movedBefore('group', smallGroups(state), group.id, before);
+  const said = `${nameOfGroup(group, state)} comes at another time of the day.`;
+  if (specs.length > 0) recordUndoable(said, ...specs);
 }
 
 /** Takes a child out of the class; can be undone, and what was noted is kept. */

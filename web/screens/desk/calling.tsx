@@ -6,8 +6,14 @@ import { children, classState } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
 import { callAnother, callChild, callThoseThere, setCalling } from '../../warm-up/running.ts';
 
-/** Who reads, when she calls on children: this one, then those; and who is away today. */
-export function Calling({ now: { calling, standing } }: { readonly now: Running }) {
+interface CallingProps {
+  readonly now: Running;
+  /** She wants to say who reads. */
+  readonly onWho: () => void;
+}
+
+/** Who reads, when she calls on children: this one, then those, or whom she points at; and who is away today. */
+export function Calling({ now: { calling, standing }, onWho }: CallingProps) {
   const all = children.value;
   if (all.length === 0) {
     return (
@@ -49,26 +55,29 @@ export function Calling({ now: { calling, standing } }: { readonly now: Running 
           </button>
         </>
       )}
+      <button type="button" class="button small-button" aria-haspopup="dialog" onClick={onWho}>
+        Who reads … <kbd class="key">W</kbd>
+      </button>
       {calling.on && (
         <details class="here">
           <summary>
             {present.value.length} of {all.length} here today
           </summary>
-          <p class="quiet small">Touch a name that is away today.</p>
+          <p class="quiet small">Untick who is away today. Nobody who is away is called on.</p>
           <div class="here-names">
             {all.map(({ id, name }) => (
-              <button
-                key={id}
-                type="button"
-                aria-pressed={!absent.value.has(id)}
-                aria-label={`${name} is here`}
-                onClick={() => {
-                  setAbsent(id, !absent.peek().has(id));
-                  callThoseThere();
-                }}
-              >
-                {name}
-              </button>
+              <label key={id}>
+                <input
+                  type="checkbox"
+                  aria-label={`${name} is here`}
+                  checked={!absent.value.has(id)}
+                  onChange={() => {
+                    setAbsent(id, !absent.peek().has(id));
+                    callThoseThere();
+                  }}
+                />
+                <span>{name}</span>
+              </label>
             ))}
           </div>
         </details>

@@ -1,15 +1,17 @@
 import './desk.css';
 import { useEffect, useState } from 'preact/hooks';
+import { readerAt } from '../../../core/warm-up/calling.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
 import { Banner } from '../../controls/banner.tsx';
 import { KeySheet } from '../../controls/key-sheet.tsx';
 import { useLook } from '../../controls/use-look.ts';
 import { engine, startEngine } from '../../state/engine-ready.ts';
 import { ledBy } from '../../state/led-by.ts';
+import { children } from '../../state/open-class.ts';
 import { goTo, linkTo } from '../../state/route.ts';
 import { settings } from '../../state/settings.ts';
 import type { Wish } from '../../warm-up/keys.ts';
-import { isOver, moments } from '../../warm-up/running.ts';
+import { callChild, isOver, moments } from '../../warm-up/running.ts';
 import { useWarmUp } from '../../warm-up/take-up.ts';
 import { doWish, useKeys } from '../../warm-up/use-keys.ts';
 import { useRole } from '../../warm-up/windows.ts';
@@ -21,11 +23,13 @@ import { Head } from './head.tsx';
 import { Now } from './now.tsx';
 import { Over } from './over.tsx';
 import { useDictated } from './use-dictated.ts';
+import { WhoSheet } from './who-sheet.tsx';
 
 /** The desk: all she needs while the children look at the stage. */
 export function DeskPage() {
   const now = useWarmUp();
   const [keysShown, setKeysShown] = useState(false);
+  const [asksWho, setAsksWho] = useState(false);
   useRole('desk');
   useLook();
   useDictated();
@@ -38,6 +42,7 @@ export function DeskPage() {
     if (doWish(wish)) return;
     if (wish === 'leave') goTo(now && isOver(now) && !now.rehearsed ? 'after' : 'today');
     else if (wish === 'keys') setKeysShown(true);
+    else if (wish === 'who' && children.peek().length > 0) setAsksWho(true);
   };
   useKeys(onWish);
   if (!now) return <Waiting />;
@@ -54,12 +59,20 @@ export function DeskPage() {
           <Now now={now} />
           <div class="desk-side">
             <Coming now={now} />
-            {standing.dictating === null && <Calling now={now} />}
+            {standing.dictating === null && <Calling now={now} onWho={() => setAsksWho(true)} />}
             {part === 'blending' && <Blendings now={now} />}
           </div>
         </main>
       )}
       <Bar now={now} onWish={onWish} />
+      {asksWho && (
+        <WhoSheet
+          title="Who reads now?"
+          now={readerAt(now.calling, standing.at)}
+          onWho={(child) => child !== null && callChild(child)}
+          onClose={() => setAsksWho(false)}
+        />
+      )}
       {keysShown && <KeySheet where="desk" onClose={() => setKeysShown(false)} />}
     </div>
   );

@@ -1,11 +1,13 @@
 import './heard.css';
+import { useState } from 'preact/hooks';
 import type { Mark } from '../../../core/log/class-state.ts';
 import { type Moment, stepsOf } from '../../../core/warm-up/moments.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
-import { classState, store } from '../../state/open-class.ts';
+import { children, classState, store } from '../../state/open-class.ts';
 import { settings } from '../../state/settings.ts';
 import {
   askedMark,
+  giveTo,
   mark,
   marksAt,
   sayHeard,
@@ -13,9 +15,11 @@ import {
   takeBackMark,
 } from '../../warm-up/marking.ts';
 import { ask, hiddenNow, running } from '../../warm-up/running.ts';
+import { cardShort } from '../../wording/card-short.ts';
 import { slipSaid } from '../../wording/slip-said.ts';
 import { slipKey, slipShort } from '../../wording/slip-short.ts';
 import { MarkRow } from './mark-row.tsx';
+import { WhoSheet } from './who-sheet.tsx';
 
 /** The row to mark on; then what was heard instead, or what has been marked here. */
 export function Heard({ now, moment }: { readonly now: Running; readonly moment: Moment }) {
@@ -49,7 +53,36 @@ function Answers({ asked }: { readonly asked: Mark }) {
           <kbd class="key">{place === all.length - 1 ? 0 : place + 1}</kbd>
         </button>
       ))}
+      <Whose mark={asked} />
       <TakeBack />
+    </>
+  );
+}
+
+/** Whose the mark is, and a way to give it to a child. */
+function Whose({ mark }: { readonly mark: Mark }) {
+  const [asks, setAsks] = useState(false);
+  if (children.value.length === 0) return null;
+  const name = mark.child === null ? undefined : classState.value.children.get(mark.child)?.name;
+  return (
+    <>
+      <button
+        type="button"
+        class="chip quiet-chip"
+        aria-haspopup="dialog"
+        onClick={() => setAsks(true)}
+      >
+        {name === undefined ? 'Whose? all together' : `Whose? ${name}`}
+      </button>
+      {asks && (
+        <WhoSheet
+          title="Whose was it?"
+          now={mark.child}
+          mayBeAll
+          onWho={(child) => giveTo(mark.id, child)}
+          onClose={() => setAsks(false)}
+        />
+      )}
     </>
   );
 }
@@ -106,7 +139,7 @@ function Kept({ id }: { readonly id: string }) {
 /** Which card broke, and whose it was: `e, Odalys`. */
 function markedSaid({ cards, broke, child }: Mark): string {
   const id = broke === null ? undefined : cards[broke - 1];
-  const what = id === undefined ? 'whole word' : id.slice(0, id.indexOf('=')).replace('_', '–');
+  const what = id === undefined ? 'whole word' : cardShort(id);
   const name = child === null ? undefined : classState.value.children.get(child)?.name;
   return name === undefined ? what : `${what}, ${name}`;
 }

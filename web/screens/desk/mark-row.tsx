@@ -4,6 +4,7 @@ import { cardPlaces, type Moment } from '../../../core/warm-up/moments.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
 import { mark, marksAt, type Which } from '../../warm-up/marking.ts';
 import { cardName } from '../../wording/card-name.ts';
+import { cardNote } from '../../wording/card-short.ts';
 
 interface MarkRowProps {
   readonly which: Which;
@@ -35,12 +36,19 @@ export function MarkRow({ which, moment, open, lit }: MarkRowProps) {
             onClick={() => mark(which, card + 1)}
           >
             <PieceCard piece={piece} />
+            {piece.part !== 'silent-e' && <Note id={piece.id} />}
             {which === 'now' && place === card && <kbd class="key">{card + 1}</kbd>}
           </button>
         );
       })}
     </fieldset>
   );
+}
+
+/** Which of two cards with the same letters it is. */
+function Note({ id }: { readonly id: string }) {
+  const note = cardNote(id);
+  return note === null ? null : <span class="card-note">{note}</span>;
 }
 
 const names: Readonly<Record<Which, string>> = {

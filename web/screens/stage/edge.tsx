@@ -6,9 +6,9 @@ import { settings } from '../../state/settings.ts';
 import type { Wish } from '../../warm-up/keys.ts';
 import { askedMark, lastMark, mark, marksAt, sayHeard, slipsFor } from '../../warm-up/marking.ts';
 import { running } from '../../warm-up/running.ts';
+import { glimpseOf } from '../../wording/glimpse.ts';
 import { slipKey, slipShort } from '../../wording/slip-short.ts';
 import type { Edge as Where } from './edge-space.ts';
-import { glimpseOf } from './glimpse.ts';
 
 interface EdgeProps {
   readonly where: Exclude<Where, 'none'>;

@@ -56,7 +56,7 @@ export function Performance({ now }: { readonly now: Running }) {
 
   const leave = () => leaveStage(led, isOver(now) && now.rehearsed === null);
   const onWish = (wish: Wish) => {
-    if (wish === 'dictate' || wish === 'another' || doWish(wish)) return;
+    if (wish === 'dictate' || wish === 'another' || wish === 'who' || doWish(wish)) return;
     if (wish === 'leave') leave();
     else if (wish === 'keys') setKeysShown(true);
     else if (wish === 'glimpse') setSettings({ glimpse: !settings.peek().glimpse });

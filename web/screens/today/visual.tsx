@@ -7,6 +7,7 @@ import { readyEngine } from '../../state/engine-ready.ts';
 import { setDrill } from '../../state/plan.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { cardName } from '../../wording/card-name.ts';
+import { lettersOf } from '../../wording/letters-of.ts';
 import { reasonOf, reasonSaid } from '../../wording/reason.ts';
 import { dayView } from './day-view.ts';
 import { hereSaid, Missed } from './missed.tsx';
@@ -62,11 +63,11 @@ function SwapCard({
   readonly onDone: () => void;
 }) {
   const id = drill.visual[place] ?? '';
-  const shown = new Set(drill.visual.map(graphemeOf));
+  const shown = new Set(drill.visual.map(lettersOf));
   const others = newestFirst(
     readyEngine()?.cardsFor(taught.value) ?? [],
     progress.value.sequence,
-  ).filter((other) => !shown.has(graphemeOf(other)));
+  ).filter((other) => !shown.has(lettersOf(other)));
   const put = (visual: readonly string[], said: string) => {
     setDrill({ ...drill, visual }, said);
     onDone();
@@ -100,8 +101,4 @@ function SwapCard({
       </div>
     </>
   );
-}
-
-function graphemeOf(id: string): string {
-  return id.slice(0, id.indexOf('='));
 }

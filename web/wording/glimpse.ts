@@ -1,7 +1,7 @@
-import { correspondenceById } from '../../../core/language/correspondences.ts';
-import { soundLabel } from '../../../core/language/phonemes.ts';
-import type { Moment } from '../../../core/warm-up/moments.ts';
-import { settings } from '../../state/settings.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
+import { soundLabel } from '../../core/language/phonemes.ts';
+import type { Moment } from '../../core/warm-up/moments.ts';
+import { settings } from '../state/settings.ts';
 
 /** What comes next, as short as it can be said. */
 export function glimpseOf(moment: Moment | undefined): string {

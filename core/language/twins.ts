@@ -1,0 +1,14 @@
+import { correspondenceById } from './correspondences.ts';
+
+/** Of these cards, by id, those whose letters another of them has too: the two `th`, `s` as /s/ and /z/. */
+export function twinsIn(ids: Iterable<string>): ReadonlySet<string> {
+  const byLetters = new Map<string, string[]>();
+  for (const id of new Set(ids)) {
+    const letters = correspondenceById.get(id)?.grapheme;
+    if (letters === undefined) continue;
+    const alike = byLetters.get(letters);
+    if (alike) alike.push(id);
+    else byLetters.set(letters, [id]);
+  }
+  return new Set([...byLetters.values()].filter(({ length }) => length > 1).flat());
+}
