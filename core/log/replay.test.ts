@@ -7,7 +7,7 @@ import {
   shuffledWithRepeats,
 } from '../../test/arbitrary-events.ts';
 import { eventsIn } from './class-events.ts';
-import { type ClassState, WHOLE_CLASS } from './class-state.ts';
+import { type ClassState, lineKey, WHOLE_CLASS } from './class-state.ts';
 import { LATEST } from './clock.ts';
 import { planAt } from './drill-record.ts';
 import type { EventSpec, KnownEvent, LogEvent } from './event.ts';
@@ -348,3 +348,38 @@ function struckByHand(events: readonly LogEvent[]): readonly LogEvent[] {
     );
   return events.filter((event) => event.kind !== 'undone' && counts(event));
 }
+
+describe('what a class holds, in order', () => {
+  const at = (time: number, drillId: string): LogEvent => ({
+    id: `begun ${drillId}`,
+    classId: 'class',
+    at: time,
+    by: 'desk',
+    ...begin(drillId),
+  });
+
+  it.each<[name: string, events: readonly LogEvent[], drills: readonly string[]]>([
+    ['as drills were begun, whatever their ids', [at(1000, 'z'), at(2000, 'a')], ['z', 'a']],
+    ['as they were begun, though one is heard of late', [at(2000, 'a'), at(1000, 'z')], ['z', 'a']],
+    [
+      'by their ids when begun at one time',
+      [at(1000, 'b'), at(1000, 'c'), at(1000, 'a')],
+      ['a', 'b', 'c'],
+    ],
+  ])('drills come %s', (_, events, drills) => {
+    expect([...replay('class', events).drills.keys()]).toEqual(drills);
+    const oneByOne = events.reduce(applyEvent, replay('class', []));
+    expect([...oneByOne.drills.keys()]).toEqual(drills);
+  });
+
+  it('her own line on a page is the last she wrote for it, each page and child by itself', () => {
+    const write = (about: string, text: string): EventSpec => ({
+      kind: 'wrote',
+      body: { page: 'meeting', about, text },
+    });
+    const { lines } = classOf(write('c1', 'first'), write('c2', 'other'), write('c1', 'last'));
+    expect(lines.get(lineKey({ page: 'meeting', about: 'c1' }))).toBe('last');
+    expect(lines.get(lineKey({ page: 'meeting', about: 'c2' }))).toBe('other');
+    expect(lines.size).toBe(2);
+  });
+});
