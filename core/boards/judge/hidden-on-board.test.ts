@@ -26,6 +26,16 @@ test('names every hidden word once, what is hers to decide first', () => {
   expect(hidden[0]?.sounds).toEqual(['F', 'AE', 'T']);
 });
 
+test('a board with one empty pile hides nothing', () => {
+  const screen = makePlainScreen(['sin']);
+  const [first, second] = board.piles as [string[], string[]];
+  for (const piles of [
+    [first, second, []],
+    [[], second, first],
+  ])
+    expect(hiddenOnBoard({ ...board, piles }, { taught, lexicon, screen })).toEqual([]);
+});
+
 test('a board that is none hides nothing', () => {
   const screen = makePlainScreen(['sin']);
   expect(

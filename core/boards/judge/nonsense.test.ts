@@ -7,7 +7,7 @@ import { makeRandom, shuffled } from '../../random.ts';
 import { phonotacticScore } from '../../words/phonotactics.ts';
 import { flipOf, makeRun } from '../runs/run.ts';
 import { realNeighbours } from './neighbours.ts';
-import { easeAmong, easyToHard, isAwkward } from './nonsense.ts';
+import { easeAmong, easyToHard, isAwkward, type Said } from './nonsense.ts';
 import { outcomeAt, type WordTable } from './word-table.ts';
 
 function said(text: string): { readonly word: string; readonly sounds: readonly Phoneme[] } {
@@ -35,6 +35,24 @@ describe('how easy nonsense is', () => {
         expect(one.ease).toBeGreaterThan(other.ease);
       }
     }
+  });
+
+  test('is the mean of two ranks among words of as many sounds, each counted out one by one', () => {
+    const table = tableOf([beginnings.slice(0, 6), vowels.slice(0, 3), endings.slice(0, 6)]);
+    const words = nonsenseOf(table).map((at) => flipOf(table, at));
+    const rank = (word: Said, measure: (of: Said) => number) => {
+      const alike = words.filter(({ sounds }) => sounds.length === word.sounds.length);
+      if (alike.length === 1) return 0.5;
+      const lower = alike.filter((other) => measure(other) < measure(word)).length;
+      const equal = alike.filter((other) => measure(other) === measure(word)).length;
+      return (lower + (equal - 1) / 2) / (alike.length - 1);
+    };
+    const ease = easeAmong(words, builtLexicon);
+    words.forEach((word, at) => {
+      const likely = rank(word, ({ sounds }) => phonotacticScore(sounds, builtLexicon));
+      const near = rank(word, ({ sounds }) => realNeighbours(sounds, builtLexicon));
+      expect(ease[at]).toBeCloseTo((likely + near) / 2, 10);
+    });
   });
 
   test('does not depend on the order of the words', () => {

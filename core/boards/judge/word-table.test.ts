@@ -4,6 +4,7 @@ import { builtLexicon } from '../../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../../test/plain-screen.ts';
 import { CORRESPONDENCES } from '../../language/correspondences.ts';
 import { HABITS } from '../../language/taught.ts';
+import type { WordScreen } from '../../words/screen.ts';
 import { narrow } from '../search/best-board.ts';
 import { SHAPES } from '../shapes/shape-list.ts';
 import { candidates, type Shape } from '../shapes/shapes.ts';
@@ -11,7 +12,14 @@ import { type JudgeContext, judgeWord } from './judge.ts';
 import { cardsAt, makeWordTable, mayShow, outcomeAt, type WordTable } from './word-table.ts';
 
 const all = CORRESPONDENCES.map(({ id }) => id);
-const screen = makePlainScreen(['bat', 'mip', 'shate', 'go', 'pay'], ['lin', 'sar']);
+const plain = makePlainScreen(['bat', 'mip', 'shate', 'go', 'pay'], ['lin', 'sar']);
+/** Stops words by their letters, and by their sounds: whatever ends like *pick*. */
+const screen: WordScreen = {
+  judge: (word, sounds) =>
+    sounds.join(' ').endsWith('IH K')
+      ? { verdict: 'stop', category: 'test', reason: 'Not for class.' }
+      : plain.judge(word, sounds),
+};
 
 /** A shape with some cards in each pile, and a taught set that lacks a few of them. */
 const boards = fc.constantFrom(...SHAPES).chain((shape: Shape) =>
@@ -83,4 +91,17 @@ describe('a word table', () => {
       { numRuns: 40 },
     );
   });
+});
+
+test('a rule about the word as a whole stops a row that neither beginning nor ending breaks', () => {
+  const closed = SHAPES.find(({ id }) => id === 'closed') as Shape;
+  const context = {
+    taught: { correspondences: new Set(all), habits: new Set(HABITS), irregularWords: new Set() },
+    lexicon: builtLexicon,
+    screen,
+  } as JudgeContext;
+  const table = makeWordTable(closed, [['w=W', 'v=V'], ['a=AE'], ['b=B', 'g=G']], context);
+  const told = Object.fromEntries(table.words.map((word, at) => [word, outcomeAt(table, at)]));
+  // After w, a says /ŏ/, but not before g.
+  expect(told).toMatchObject({ wab: 'rule', wag: 'familiar', vab: 'nonsense' });
 });
