@@ -1,4 +1,5 @@
 import { afterAll, expect, it } from 'vitest';
+import { children } from './class-page.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { recorded } from './recorded.ts';
 import { type Visit, visit } from './visit.ts';
@@ -22,7 +23,6 @@ it('a class list is looked over, mended and added; only first names are kept, an
   const { page, errors } = current;
   const bring = () =>
     page
-      .locator('.bring-list')
       .getByLabel('Choose a list file')
       .setInputFiles({ name: 'users.csv', mimeType: 'text/csv', buffer: Buffer.from(users) });
   await page.getByText('Bring a class list').click();
@@ -34,7 +34,7 @@ it('a class list is looked over, mended and added; only first names are kept, an
   await page.getByRole('link', { name: 'Class', exact: true }).first().click();
   await page.getByText('one person not listed as a student').waitFor();
   await page.getByText('one child marked as to be deleted').waitFor();
-  const names = page.locator('.list-preview [type="text"]');
+  const names = page.getByLabel(/^Name in line /);
   const values = () =>
     names.evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value));
   expect(await values()).toEqual(['Wren', 'Tam B', 'Tam K', '']);
@@ -43,7 +43,7 @@ it('a class list is looked over, mended and added; only first names are kept, an
   expect(await barriersIn(page)).toEqual([]);
   await page.setViewportSize({ width: 1366, height: 768 });
   await page.getByRole('button', { name: 'Add 4 children' }).click();
-  const chips = page.locator('.child-chip');
+  const chips = children(page);
   await expect.poll(() => chips.allTextContents()).toEqual(['Ola', 'Tam B', 'Tam K', 'Wren']);
 
   await bring();
@@ -51,7 +51,7 @@ it('a class list is looked over, mended and added; only first names are kept, an
   expect(await page.getByRole('button', { name: 'Add 0 children' }).isDisabled()).toBe(true);
   await page.reload();
   expect(await page.getByLabel('Add children').inputValue()).toBe('Lark');
-  expect(await page.locator('.bring-list textarea').inputValue()).toBe('');
+  expect(await page.getByLabel('Paste the list here').inputValue()).toBe('');
   const shelf = await page.evaluate(() => JSON.stringify(localStorage));
   const kept = JSON.stringify(await recorded(page)) + shelf;
   for (const more of ['Ashdown', 'Kite', 'school.example', 'Morgan']) {

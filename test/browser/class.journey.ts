@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { fromRoot } from '../../house/root.mjs';
 import { type Serving, serve } from '../../house/serve.ts';
+import { brought, children, copyOffered, panel, saveCopyButton } from './class-page.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { stageCards } from './stage-page.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
@@ -37,7 +38,7 @@ async function openAt(url: string, before: () => void = () => {}): Promise<Page>
   const page = await browser.page.context().newPage();
   await page.addInitScript(before);
   await page.goto(new URL('#/class', url).href);
-  await page.locator('.class-page').waitFor();
+  await page.getByRole('heading', { level: 1 }).waitFor();
   return page;
 }
 
@@ -56,9 +57,8 @@ async function atRoom4(): Promise<Page> {
   return page;
 }
 
-const panel = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
 const members = (page: Page, name: string) =>
-  expect.poll(() => panel(page, name).locator('.child-chip').allTextContents());
+  expect.poll(() => children(panel(page, name)).allTextContents());
 
 /** Moves a child by the keyboard alone. */
 async function move(page: Page, child: string, to: string): Promise<void> {
@@ -80,18 +80,13 @@ async function saved(page: Page, click: () => Promise<void>) {
   return { name: download.suggestedFilename(), text };
 }
 
-const saveCopy = (page: Page) =>
-  saved(page, () =>
-    page.locator('.safe-copy').getByRole('button', { name: 'Save a copy' }).click(),
-  );
+const saveCopy = (page: Page) => saved(page, () => saveCopyButton(page).click());
 
 async function bring(page: Page, text: string): Promise<void> {
   const path = join(tmpdir(), `brought-${process.pid}.jsonl`);
   writeFileSync(path, text);
   await page.getByLabel('Choose a file').setInputFiles(path);
 }
-
-const brought = (page: Page) => page.locator('.brought');
 
 describe('the class', () => {
   it('has groups at places of their own, and today’s warm-up is of the group at work', async () => {
@@ -161,7 +156,7 @@ describe('the class', () => {
 
   it('is one of several, put away and taken out again, and deleted only after a word', async () => {
     const page = await atRoom4();
-    const heading = () => page.locator('h1').textContent();
+    const heading = () => page.getByRole('heading', { level: 1 }).textContent();
     await page.getByLabel('Add another class').fill('Room 5');
     await page.keyboard.press('Enter');
     await expect.poll(heading).toBe('Room 5');
@@ -229,7 +224,7 @@ describe('a copy of the class', () => {
     await brought(page)
       .getByText(`${lines.length - 1} entries were new.`)
       .waitFor();
-    await expect.poll(() => page.locator('h1').textContent()).toBe('Room 4');
+    await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).toBe('Room 4');
     await members(page, 'Willow').toEqual(['Wren']);
     await members(page, 'No group').toEqual(['Odalys', 'Tam', 'Tam']);
     await bring(page, copy.text);
@@ -251,7 +246,7 @@ describe('a copy of the class', () => {
   it('can be locked: only its passphrase opens it', async () => {
     const first = await atRoom4();
     await first.getByLabel('Lock it with a passphrase').check();
-    const save = first.locator('.safe-copy').getByRole('button', { name: 'Save a copy' });
+    const save = saveCopyButton(first);
     await first.getByLabel('Passphrase', { exact: true }).fill('moss and fern');
     await first.getByLabel('The same again').fill('moss and');
     await first.getByText('The two are not the same yet.').waitFor();
@@ -295,7 +290,7 @@ describe('when this browser keeps nothing', () => {
     await openScreen(refusing, 'stage', stageCards(refusing));
     await openScreen(refusing, 'class', '.group-panel');
     const copy = await saved(refusing, () =>
-      refusing.locator('.banner').getByRole('button', { name: 'Save a copy' }).click(),
+      copyOffered(refusing).getByRole('button', { name: 'Save a copy' }).click(),
     );
     expect(copy.text).toContain('Tova');
 
@@ -304,7 +299,7 @@ describe('when this browser keeps nothing', () => {
     await refusing.getByText('Still not.').waitFor();
     await refusing.evaluate(() => (globalThis as unknown as { allow: () => void }).allow());
     await again.click();
-    await refusing.locator('.banner').waitFor({ state: 'detached' });
+    await copyOffered(refusing).waitFor({ state: 'detached' });
     await refusing.reload();
     await refusing.getByText('This browser lets Sweepline keep nothing').waitFor();
     await page.reload();

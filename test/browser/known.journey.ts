@@ -6,8 +6,10 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { type Day, makeDay, parseDay } from '../../core/learners/day.ts';
 import { today } from '../../web/state/day.ts';
 import { observedClass } from '../observed-class.ts';
+import { bringCopy, brought, children } from './class-page.ts';
 import { barriersIn, fitsAcross, SIZES } from './looks.ts';
 import { openScreen } from './standing.ts';
+import { flips, partOf } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -26,8 +28,8 @@ async function atRoom4(): Promise<Page> {
   const days = Array.from({ length: 10 }, (_, ago) => makeDay(now - 10 + ago));
   const path = join(tmpdir(), `observed-${process.pid}.jsonl`);
   writeFileSync(path, observedClass(days));
-  await page.locator('input[accept*=jsonl]').setInputFiles(path);
-  await page.locator('.brought').waitFor();
+  await bringCopy(page).setInputFiles(path);
+  await brought(page).waitFor();
   return page;
 }
 
@@ -47,7 +49,7 @@ describe('what they know', () => {
     const cell = (name: string, word: string) => of(name).getByRole('link', { name: word });
     expect(await cell('Bram', 'shaky').count()).toBe(2);
     expect(await cell('Tam', 'shaky').count()).toBe(2);
-    expect(await of('Zadie').locator('td').count()).toBe(
+    expect(await of('Zadie').getByRole('cell').count()).toBe(
       await cell('Zadie', 'not yet seen').count(),
     );
     await page.getByText('Practice monitoring, not a diagnosis').waitFor();
@@ -64,7 +66,7 @@ describe('what they know', () => {
 
     await sounds.selectOption('shaky');
     await looksRight(page);
-    await page.locator('.map-table td a').first().focus();
+    await page.getByRole('table').first().getByRole('link').first().focus();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('End');
     await page.keyboard.press('Home');
@@ -81,11 +83,10 @@ describe('what they know', () => {
 
   it('becomes groups for tomorrow: moved by hand, made with one act, undone, and today’s plan', async () => {
     const page = await atRoom4();
-    await openScreen(page, 'known?show=groups', '.suggested-groups');
+    await openScreen(page, 'known?show=groups', page.getByRole('combobox', { name: 'Groups' }));
     await page.getByRole('combobox', { name: 'Groups' }).selectOption('2');
     const group = (n: number) => page.getByRole('region', { name: new RegExp(`^Group ${n}:`) });
-    const names = async (n: number) =>
-      (await group(n).locator('.child-chip').allTextContents()).join(' ');
+    const names = async (n: number) => (await children(group(n)).allTextContents()).join(' ');
     const together = [await names(1), await names(2)].map((all) => all.replace(/ ?Zadie/, ''));
     expect(together.sort()).toEqual(['Bram Odalys', 'Tam Wren']);
     await page.getByText('Nothing was noted of Zadie alone yet').waitFor();
@@ -110,8 +111,11 @@ describe('what they know', () => {
     await page.getByRole('link', { name: 'This group' }).click();
     await page.getByRole('heading', { name: 'What they need next' }).waitFor();
     await looksRight(page);
-    await openScreen(page, 'today', '.visual-cards li');
-    await page.locator('.visual-cards', { hasText: /missed \d of \d/ }).waitFor();
+    await openScreen(page, 'today', flips(page));
+    await partOf(page, 'Visual')
+      .getByText(/missed \d of \d/)
+      .first()
+      .waitFor();
     await page.getByText('Laid there for practice').waitFor();
     expect(current?.errors).toEqual([]);
   });

@@ -15,7 +15,7 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
   const { added, known, classIds, damaged, notUnderstood, setRight, twofold } = outcome;
   const came = classList.value.filter(({ classId }) => classIds.includes(classId));
   return (
-    <div class="brought">
+    <section class="brought" aria-label="What was brought in">
       <p>
         <b>{added === 0 ? 'Nothing in it was new.' : `${counted(added)} new.`}</b>{' '}
         {known > 0 && `${counted(known)} here already.`}
@@ -49,7 +49,7 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
         </p>
       )}
       {damaged.length > 0 && <Damaged lines={damaged} />}
-    </div>
+    </section>
   );
 }
 

@@ -64,7 +64,7 @@ export function GroupPanel({ group, members, isWhole = false }: GroupPanelProps)
         {group && <Turn group={group} name={name} atWork={atWork} />}
       </header>
       {members.length > 0 && (
-        <ul class="child-chips">
+        <ul class="child-chips" aria-label="Children">
           {members.map((each) => (
             <li key={each.id}>
               <ChildChip child={each} />

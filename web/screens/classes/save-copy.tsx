@@ -35,6 +35,7 @@ export function SaveCopy() {
   return (
     <form
       class="safe-copy"
+      aria-label="Save a copy"
       onSubmit={(event) => {
         event.preventDefault();
         if (isReady) void save();

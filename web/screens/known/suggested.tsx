@@ -167,7 +167,7 @@ function Panel({
       {members.length > 0 && (
         <p class="suggested-why">{togetherSaid(why, settings.value.notation)}</p>
       )}
-      <ul class="suggested-children">
+      <ul class="suggested-children" aria-label="Children">
         {members
           .toSorted((one, other) => said(one).localeCompare(said(other)))
           .map((id) => (
