@@ -181,6 +181,7 @@ describe('the class', () => {
     expect(await page.getByText('Room 4').count()).toBe(0);
 
     await bring(page, copy.text);
+    await page.getByRole('button', { name: 'Bring the deleted class back' }).click();
     await brought(page).getByText('Room 4').waitFor();
     await page.getByText('Put away (1)').click();
     await page.getByRole('button', { name: 'Take Room 4 out again' }).click();
