@@ -107,6 +107,13 @@ describe('the step of a word', () => {
     expect(stepForShare(passage, 1)).toBe(step);
   });
 
+  it('is none while no step teaches a habit that it asks for', () => {
+    const letters = order(card('m=M'), card('a=AE'), card('s=S'), card('t=T'));
+    const { judged } = judgePassage('mast mat', taughtUpTo(letters, 4), builtLexicon, letters);
+    expect(judged.get('mast')?.step).toBeNull();
+    expect(judged.get('mat')?.step).toBe(4);
+  });
+
   it('is the first at which it can be read: any words, any step, each judged anew', () => {
     const word = fc.nat(builtLexicon.size - 1).map((index) => builtLexicon.word(index));
     const built = fc.constantFrom(
@@ -148,7 +155,7 @@ describe('why a word is blocked', () => {
     ["don't", "d,word:don't", []],
     ["it's", 'i', ['t=T']],
     ["it's", 'i,t', []],
-    ['colonel', 'c,o,e', ['irregular:o=-', 'irregular:l=-', 'irregular:o=?ER', 'l=L', 'n=N']],
+    ['colonel', 'c,o,e', ['irregular:o=-', 'irregular:l=-', 'irregular:o=?ER', 'habit:long-words']],
   ])('%s when %s were taught: %j', (word, known, because) => {
     // A list of cards brings the habits about length along; here, those named are the only ones.
     const habits = new Set(known.split(',').filter(isHabit));
