@@ -74,7 +74,7 @@ describe('a teacher who has never been here', () => {
     for (const letters of shown) expect([...graphemes, 'e']).toContain(letters);
 
     await page.keyboard.press('Escape');
-    await page.getByRole('heading', { name: /^Whole class · / }).waitFor();
+    await page.getByRole('heading', { name: 'How it went' }).waitFor();
     expect(await page.locator('.banner').allTextContents()).toEqual([]);
     expect(current.errors).toEqual([]);
   });
