@@ -64,7 +64,7 @@ describe('the teacher’s word about words', () => {
     await expect.poll(onStage, { timeout: 10_000 }).toBe(first);
     await page.keyboard.press('Space');
     await expect.poll(onStage).toBe(second);
-    await openScreen(page, 'settings', '.decide');
+    await openScreen(page, 'settings', page.getByLabel('A word', { exact: true }));
     await page.getByLabel('A word', { exact: true }).fill(second as string);
     await page.keyboard.press('Enter');
     await page.locator('.decisions').waitFor();
@@ -84,7 +84,7 @@ describe('the teacher’s word about words', () => {
     await allKept(page);
     await openScreen(page, 'today', flips(page));
     const [word] = await words(page);
-    await openScreen(page, 'settings', '.decide');
+    await openScreen(page, 'settings', page.getByLabel('A word', { exact: true }));
     await page.getByLabel('A word', { exact: true }).fill(word as string);
     await page.keyboard.press('Enter');
     await page.locator('.decisions').waitFor();
@@ -117,7 +117,7 @@ describe('the teacher’s word about words', () => {
     await page.getByRole('button', { name: 'Take back: whatever says /māk/' }).click();
     await openScreen(page, 'words', entries(page));
     await expect.poll(words).toContain('make');
-    await openScreen(page, 'settings', '.decide');
+    await openScreen(page, 'settings', page.getByLabel('A word', { exact: true }));
     await field.fill('two words');
     await page.getByText('One word, in letters only, please.').waitFor();
     expect(await page.getByRole('button', { name: 'Keep it hidden' }).isDisabled()).toBe(true);
@@ -125,10 +125,10 @@ describe('the teacher’s word about words', () => {
 
   it('a child’s name waits for her, by its letters and by its sounds', async () => {
     const page = await atSettings(60);
-    await page.locator('.class-words').getByRole('link', { name: 'Class' }).click();
+    await page.getByRole('main').getByRole('link', { name: 'Class', exact: true }).click();
     await page.getByLabel('Add children').fill('Kate\nTam B');
     await page.getByRole('button', { name: 'Add 2 children' }).click();
-    await openScreen(page, 'settings', '.decide');
+    await openScreen(page, 'settings', page.getByLabel('A word', { exact: true }));
     const field = page.getByLabel('A word', { exact: true });
     await field.fill('kait');
     await page.getByText('Hidden now: Kate is in this group.').waitFor();

@@ -1,7 +1,9 @@
+import type { Locator, Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { stageCards, stageEnd } from './stage-page.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
+import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -12,14 +14,14 @@ afterEach(async () => {
 });
 
 /** Every screen, and something that shows that it is there. */
-const screens = [
-  ['learned', '.stage-row'],
-  ['order', '.step-list li'],
-  ['today', '.flip'],
-  ['settings', '.option'],
-  ['about', '.about details'],
-  ['stage', '.row .card'],
-] as const;
+const screens: readonly (readonly [screen: string, shows: (page: Page) => Locator])[] = [
+  ['learned', (page) => page.getByRole('slider', { name: 'Taught up to here' })],
+  ['order', (page) => page.getByRole('list', { name: 'Steps', exact: true }).getByRole('listitem')],
+  ['today', flips],
+  ['settings', (page) => page.getByLabel('A word', { exact: true })],
+  ['about', (page) => page.getByRole('main').getByRole('group')],
+  ['stage', stageCards],
+];
 
 const phones = [
   { width: 390, height: 844 },
@@ -30,7 +32,7 @@ describe.each(screens)('the screen %s', (screen, shows) => {
   it('passes the checks of WCAG A and AA, fits phones and goes wrong nowhere', async () => {
     current = await visit({ path: `#/${screen}`, upTo: 60 });
     const { page, url, errors, requests } = current;
-    await page.locator(shows).first().waitFor();
+    await shows(page).first().waitFor();
     await page.waitForFunction(() => document.getAnimations().length === 0);
     expect(await barriersIn(page)).toEqual([]);
     for (const { width, height } of phones) await fitsAcross(page, width, height);
