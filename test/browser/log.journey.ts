@@ -171,7 +171,12 @@ describe('when storage fails', () => {
       });
       expect(found.count).toBe(3006);
       expect([...found.notes].sort()).toEqual(['five', 'four', 'one', 'six', 'three', 'two']);
-      expect(found.amiss).toEqual({ putBack, damaged: putBack === 0 ? 0 : 1, twofold: 0 });
+      expect(found.amiss).toEqual({
+        putBack,
+        copied: 0,
+        damaged: putBack === 0 ? 0 : 1,
+        twofold: 0,
+      });
     }
     await page.close();
     await site.stop();

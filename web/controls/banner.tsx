@@ -75,17 +75,22 @@ async function tryToLeaveMemory(tell: Tell): Promise<void> {
 
 type Amiss = typeof amiss.value;
 
-function isAmiss({ putBack, damaged, twofold }: Amiss): boolean {
-  return putBack + damaged + twofold > 0;
+function isAmiss({ putBack, copied, damaged, twofold }: Amiss): boolean {
+  return putBack + copied + damaged + twofold > 0;
 }
 
-function saidOfAmiss({ putBack, damaged, twofold }: Amiss): string {
+function saidOfAmiss({ putBack, copied, damaged, twofold }: Amiss): string {
   const count = (many: number, one: string, more: string) =>
     many === 1 ? one : `${many.toLocaleString('en-US')} ${more}`;
   return [
     ...(putBack > 0
       ? [
           `This browser lost part of its record of your classes. ${count(putBack, 'One entry', 'entries')} came back from the second copy on this device.`,
+        ]
+      : []),
+    ...(copied > 0
+      ? [
+          `The second copy on this device had lost ${count(copied, 'one entry', 'entries')}, which ${copied === 1 ? 'was' : 'were'} copied anew.`,
         ]
       : []),
     ...(damaged > 0

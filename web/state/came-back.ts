@@ -3,12 +3,12 @@ import { number, object } from 'valibot';
 import { remembered } from '../device/remembered.ts';
 import { store } from './open-class.ts';
 
-const nothing = { putBack: 0, damaged: 0, twofold: 0 };
+const nothing = { putBack: 0, copied: 0, damaged: 0, twofold: 0 };
 
 /** How many entries were found amiss, until she has put the notice of it away. */
 export const amiss = remembered(
   'amiss',
-  object({ putBack: number(), damaged: number(), twofold: number() }),
+  object({ putBack: number(), copied: number(), damaged: number(), twofold: number() }),
   nothing,
 );
 
@@ -20,6 +20,7 @@ effect(() => {
   if (now === counted) return;
   amiss.value = {
     putBack: before.putBack + now.putBack - counted.putBack,
+    copied: before.copied + now.copied - counted.copied,
     damaged: before.damaged + now.damaged - counted.damaged,
     twofold: before.twofold + now.twofold - counted.twofold,
   };

@@ -21,20 +21,22 @@ export type DeviceStore = SteadyStore &
 /** How many entries were amiss; see `Found`. */
 export interface Amiss {
   readonly putBack: number;
+  readonly copied: number;
   readonly damaged: number;
   readonly twofold: number;
 }
 
 /** The classes on this device. Make one of these for the whole app. */
 export function createDeviceStore(): DeviceStore {
-  const amiss = signal<Amiss>({ putBack: 0, damaged: 0, twofold: 0 });
+  const amiss = signal<Amiss>({ putBack: 0, copied: 0, damaged: 0, twofold: 0 });
   const copied = withSecondCopy(createIndexedStore(), {
     drawer: createFileDrawer(),
     session: newId(),
-    onFound({ lost, putBack, damaged, twofold }) {
+    onFound({ lost, putBack, copied, damaged, twofold }) {
       const before = amiss.peek();
       amiss.value = {
         putBack: before.putBack + putBack,
+        copied: before.copied + copied,
         damaged: before.damaged + damaged,
         twofold: before.twofold + twofold,
       };

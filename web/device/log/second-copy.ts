@@ -21,6 +21,8 @@ export interface Found {
   readonly lost: readonly LogEvent[];
   /** How many of them it must have lost; none when they were only on their way when the browser ended. */
   readonly putBack: number;
+  /** Events that the second copy had lost and that were copied anew. */
+  readonly copied: number;
   /** Records and lines that could not be read, in either copy. */
   readonly damaged: number;
   /** Events that are told of in two ways under one id; the store's counts. */
@@ -47,12 +49,12 @@ export interface Found {
 export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventStore {
   const { drawer, session, onFound } = spec;
   const sheets = createSheets(drawer, session);
-  const copied = new Map<string, Set<string>>();
+  const onSheets = new Map<string, Set<string>>();
   const underWay = new Set<Promise<unknown>>();
   const uniting = new Map<string, Promise<EventsRead | null>>();
   return {
     async append(events) {
-      const isNew = events.some(({ classId }) => !copied.has(classId));
+      const isNew = events.some(({ classId }) => !onSheets.has(classId));
       const copying = isNew ? null : copy(events);
       const outcome = await store.append(events);
       if ('kept' in outcome) await (copying ?? copy(events));
@@ -87,7 +89,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
     },
     async forget(classId) {
       await settled();
-      copied.delete(classId);
+      onSheets.delete(classId);
       if (!(await sheets.throwAway(classId))) return failureOf('busy');
       const outcome = await store.forget(classId);
       if ('error' in outcome) return outcome;
@@ -123,8 +125,8 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
   async function copy(events: readonly LogEvent[]): Promise<readonly LogEvent[]> {
     const added: LogEvent[] = [];
     await ofEachClass(events, async (classId, own) => {
-      const there = copied.get(classId) ?? new Set();
-      copied.set(classId, there);
+      const there = onSheets.get(classId) ?? new Set();
+      onSheets.set(classId, there);
       const fresh = own.filter(({ id }) => !there.has(id));
       if (fresh.length === 0) return;
       await sheets.add(classId, fresh);
@@ -140,7 +142,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
   function takeBack(events: readonly LogEvent[]): Promise<unknown> {
     return ofEachClass(events, async (classId, own) => {
       const ids = own.map(({ id }) => id);
-      for (const id of ids) copied.get(classId)?.delete(id);
+      for (const id of ids) onSheets.get(classId)?.delete(id);
       await sheets.strike(classId, ids);
     });
   }
@@ -148,7 +150,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
   /** Throws away what was added to a class that was forgotten meanwhile. */
   function drop(events: readonly LogEvent[]): Promise<unknown> {
     return ofEachClass(events, async (classId) => {
-      copied.delete(classId);
+      onSheets.delete(classId);
       await sheets.throwAway(classId);
     });
   }
@@ -210,7 +212,8 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
     const last = lastOn(there);
     const isCutShort = here.size > 0 && lost.every(({ id }) => last.has(id));
     const putBack = isCutShort ? 0 : lost.length;
-    if (lost.length > 0 || damaged > 0) onFound?.({ classId, lost, putBack, damaged, twofold: 0 });
+    if (lost.length > 0 || damaged > 0)
+      onFound?.({ classId, lost, putBack, copied: 0, damaged, twofold: 0 });
     void quietly(() => putInOrder(classId, there, here, lost));
     return null;
   }
@@ -224,8 +227,10 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
   ): Promise<void> {
     const isThere = here.size + lost.length > 0;
     if (isThere)
-      copied.set(classId, new Set([...there.events.keys(), ...(copied.get(classId) ?? [])]));
-    await copy([...here.values()]);
+      onSheets.set(classId, new Set([...there.events.keys(), ...(onSheets.get(classId) ?? [])]));
+    const fresh = [...here.values()].filter(({ id }) => !there.events.has(id));
+    const { length } = await copy(fresh);
+    const copied = length > ON_THE_WAY ? length : 0;
     await sheets.tidy(classId, there, [...here.values(), ...lost]);
     if (there.isGone) await sheets.unmarkGone(classId);
     let twofold = 0;
@@ -235,7 +240,8 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       if (other && !saySame(event, other)) twofold += 1;
       if (++looked % LOOKED_AT_ONCE === 0) await pause(0);
     }
-    if (twofold > 0) onFound?.({ classId, lost: [], putBack: 0, damaged: 0, twofold });
+    if (twofold + copied > 0)
+      onFound?.({ classId, lost: [], putBack: 0, copied, damaged: 0, twofold });
     const now = await store.classes();
     if ('forgotten' in now && now.forgotten.includes(classId)) await sheets.throwAway(classId);
   }
@@ -250,7 +256,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
 
 /** So long an opening waits for the drawer, in milliseconds. */
 const PATIENCE = 3000;
-/** So many of the last events of an open sheet may be on their way to the store when the browser is killed. */
+/** So many of the last events may be on their way to one of the copies when the browser is killed. */
 const ON_THE_WAY = 4;
 /** So many events are compared before other work has its turn. */
 const LOOKED_AT_ONCE = 1024;
