@@ -4,9 +4,7 @@
  * by that, and the short checks. The readings of single children are what
  * `parseEvidence` and the terminal's `mastery --evidence` read.
  *
- * A spreadsheet runs a cell that begins with =, +, - or @ as a formula, also
- * behind a tab or line end, and names come from files: such cells get an
- * apostrophe in front (OWASP, "CSV Injection").
+ * Names come from files, so no cell is left that a spreadsheet would run (`safeCell`).
  */
 import { type RowRule, scoreCheck } from '../checks/score-check.ts';
 import { correspondenceById } from '../language/correspondences.ts';
@@ -22,7 +20,7 @@ import { childrenOf } from '../log/roster.ts';
 import { groupOf } from '../log/roster-changes.ts';
 import { progressOf } from '../log/standing.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
-import { writeCsv } from '../sequence/csv-records.ts';
+import { safeCell, writeCsv } from '../sequence/csv-records.ts';
 import { taughtOf } from '../sequence/progress.ts';
 import { classMap } from './class-map.ts';
 import { readingsIn } from './class-readings.ts';
@@ -98,7 +96,7 @@ export interface TablesSpec {
 /** A table as CSV, its first line the names of its columns. */
 export function makeClassTable(table: ClassTable, spec: TablesSpec): string {
   const heading = Object.keys(CLASS_TABLES[table]);
-  return writeCsv([heading, ...rowsOf[table](spec)].map((cells) => cells.map(safeCell)));
+  return writeCsv([heading, ...rowsOf[table](spec)].map((cells) => cells.map(cellOf)));
 }
 
 type Rows = readonly (readonly (string | number | null)[])[];
@@ -202,8 +200,8 @@ function lettersOf(cards: readonly string[]): string {
   return graphemes.map((grapheme) => grapheme.replace('_e', '')).join('') + silent;
 }
 
-/** A cell that no spreadsheet takes for a formula. */
-function safeCell(value: string | number | null): string {
-  const text = value === null ? '' : `${value}`;
-  return typeof value === 'string' && /^[\s]*[=+\-@＝＋－＠]/u.test(text) ? `'${text}` : text;
+/** A cell as text; no spreadsheet takes it for a formula. */
+function cellOf(value: string | number | null): string {
+  if (typeof value === 'string') return safeCell(value);
+  return value === null ? '' : `${value}`;
 }

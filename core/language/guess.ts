@@ -29,8 +29,12 @@ export function guessReading(word: string): Reading | null {
   return assembleReading(word, ids, syllableBreaks(word, placed, ONE_PART));
 }
 
-/** Card ids in the order of their first letters, or null when some letter fits no row. */
+/** No word of English is longer; what is, is no word, and to guess at it takes long. */
+const LONGEST_WORD = 45;
+
+/** Card ids in the order of their first letters, or null when some letter fits no row or the word is too long. */
 export function guessCards(word: string): readonly string[] | null {
+  if (word.length > LONGEST_WORD) return null;
   const best: ({ cost: number; ids: readonly string[] } | undefined)[] = [{ cost: 0, ids: [] }];
   for (let at = 0; at < word.length; at++) {
     const here = best[at];

@@ -46,6 +46,12 @@ export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
     earlier.push({ drill, until: at });
     drill = body.drill;
   }
+  const byMark = new Map<string, Amendment[]>();
+  for (const amendment of amendments) {
+    const list = byMark.get(amendment.mark);
+    if (list) list.push(amendment);
+    else byMark.set(amendment.mark, [amendment]);
+  }
   return {
     id,
     begunBy: begun.map((event) => event.id),
@@ -56,7 +62,7 @@ export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
     at: first.at,
     shown,
     calls,
-    marks: marks.map((mark) => amended(mark, amendments)),
+    marks: marks.map((mark) => amended(mark, byMark.get(mark.id) ?? [])),
     corrections,
     ended,
   };
@@ -80,8 +86,8 @@ function happeningOf({ id, at, body }: LogEvent & { readonly body: Moment }): Ha
 
 function amended(mark: Mark, amendments: readonly Amendment[]): Mark {
   let now = mark;
-  for (const { mark: id, field, value } of amendments) {
-    if (id !== mark.id || (field === 'broke' && (value ?? 0) > mark.cards.length)) continue;
+  for (const { field, value } of amendments) {
+    if (field === 'broke' && (value ?? 0) > mark.cards.length) continue;
     now = { ...now, [field]: value };
   }
   return now;

@@ -38,7 +38,7 @@ export function evidenceOf(record: DrillRecord): readonly Evidence[] {
   for (const one of record.marks) {
     const draft = draftAt(drafts[one.part], items.of(one));
     draft.came = true;
-    draft.marks = [...draft.marks, one];
+    draft.marks.push(one);
   }
   for (const one of record.calls) draftAt(drafts[one.part], items.of(one)).child = one.child;
   for (const one of record.corrections) draftAt(drafts[one.part], items.of(one)).corrected = true;
@@ -60,18 +60,16 @@ interface Draft {
   came: boolean;
   /** When it came up last; 0 for never. */
   lastShown: number;
-  marks: readonly Mark[];
+  readonly marks: Mark[];
   child: string | null;
   corrected: boolean;
 }
-
-const NO_MARKS: readonly Mark[] = [];
 
 /** The draft of an item, which begins here. Places are few and small: a list finds them fastest, and in their order. */
 function draftAt(drafts: Draft[], item: number): Draft {
   let draft = drafts[item];
   if (draft === undefined) {
-    draft = { came: false, lastShown: 0, marks: NO_MARKS, child: null, corrected: false };
+    draft = { came: false, lastShown: 0, marks: [], child: null, corrected: false };
     drafts[item] = draft;
   }
   return draft;
@@ -88,10 +86,19 @@ function itemsIn({ earlier, drill }: DrillRecord) {
   const differs = (plan: number, { part, place }: Happening) =>
     cardsAt(plans[plan] as Drill, part, place).join() !==
     cardsAt(plans[plan + 1] as Drill, part, place).join();
+  const changesAt = new Map<string, readonly number[]>();
+  /** When something else was laid at a place; the plans are compared once for each. */
+  const changesOf = (one: Happening): readonly number[] => {
+    const key = `${one.part} ${one.place}`;
+    const known = changesAt.get(key);
+    if (known) return known;
+    const found = earlier.filter((_, plan) => differs(plan, one)).map(({ until }) => until);
+    changesAt.set(key, found);
+    return found;
+  };
   return {
     of(one: Happening): number {
-      const changes = earlier.filter(({ until }, plan) => until <= one.at && differs(plan, one));
-      return one.place * most + changes.length;
+      return one.place * most + changesOf(one).filter((until) => until <= one.at).length;
     },
     placeOf: (item: number): number => Math.floor(item / most),
   };

@@ -149,7 +149,7 @@ function readNames(records: readonly CsvRecord[]): ParsedRoster {
     }
     const read = record.cells.map(firstOf).filter(({ name }) => name !== '');
     if (read.length === 0) problems.push(problemOf(record, 'no-name'));
-    entries.push(...read.map((each) => ({ line: record.line, ...each })));
+    for (const each of read) entries.push({ line: record.line, ...each });
   }
   return {
     format: 'names',
@@ -218,12 +218,16 @@ export function tellApart(
   const same = countsOf(entries.map(({ name }) => keyOf(name)));
   const initials = countsOf(entries.map(({ name, initial }) => keyOf(`${name} ${initial}`)));
   const given = new Set<string>();
+  const numbers = new Map<string, number>();
   return entries.map(({ line, name, initial }) => {
     const isShared = (same.get(keyOf(name)) ?? 0) > 1;
     const lettered = `${name} ${initial}`;
     const isApart = initial !== '' && initials.get(keyOf(lettered)) === 1;
     let own = isShared && isApart ? lettered : name;
-    for (let number = 2; given.has(keyOf(own)); number++) own = `${name} ${number}`;
+    // Counted on from where the last of this name was left, or many of one name would ask for all before.
+    let number = numbers.get(keyOf(name)) ?? 2;
+    for (; given.has(keyOf(own)); number++) own = `${name} ${number}`;
+    numbers.set(keyOf(name), number);
     given.add(keyOf(own));
     return {
       line,

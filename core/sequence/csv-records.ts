@@ -15,7 +15,8 @@ export type Delimiter = (typeof DELIMITERS)[number];
  * may hold delimiters, line ends and doubled quotes. Also takes a byte-order
  * mark, any of the three line ends, and quotes inside an unquoted cell. A quote
  * that never closes would swallow the rest of the file: that line alone is then
- * read as plain text and marked. Blank lines are left out.
+ * read as plain text and marked, as is one whose record would go on for more than
+ * 50 lines, so that no line is looked at more than 50 times. Blank lines are left out.
  */
 export function readCsv(text: string, delimiter: Delimiter): readonly CsvRecord[] {
   const source = text.replace(/^\uFEFF/, '');
@@ -23,7 +24,10 @@ export function readCsv(text: string, delimiter: Delimiter): readonly CsvRecord[
   let at = 0;
   let line = 1;
   while (at < source.length) {
-    const read = readQuoted(source, at, delimiter) ?? readPlain(source, at, delimiter);
+    const read =
+      readBare(source, at, delimiter) ??
+      readQuoted(source, at, delimiter) ??
+      readPlain(source, at, delimiter);
     const recordText = source.slice(at, read.end);
     if (recordText.trim() !== '') {
       records.push({ line, cells: read.cells, text: recordText, openQuote: read.openQuote });
@@ -40,11 +44,31 @@ export function writeCsv(rows: readonly (readonly string[])[]): string {
 }
 
 /**
+ * A cell that no spreadsheet runs: one that begins with =, +, - or @, also behind a tab or line end, gets an
+ * apostrophe in front (OWASP, "CSV Injection").
+ */
+export function safeCell(text: string): string {
+  return LOOKS_RUN.test(text) ? `'${text}` : text;
+}
+
+/** A cell as it was before `safeCell`. */
+export function plainCell(text: string): string {
+  return text.startsWith("'") && LOOKS_RUN.test(text.slice(1)) ? text.slice(1) : text;
+}
+
+const LOOKS_RUN = /^'*\s*[=+\-@＝＋－＠]/u;
+
+/**
  * The delimiter that parts cells on the most lines; of equals the rarer sign in
  * prose (tab, then semicolon). Null when no line holds any: a single column.
  */
 export function findDelimiter(text: string): Delimiter | null {
-  const bare = text.replace(/"(?:[^"]|"")*"/g, '').split(/\r\n|\n|\r/);
+  const pieces = text.split('"');
+  // Every other piece stands in quotes; the last one only seems to, when the quote never closes.
+  const bare = pieces
+    .filter((_, place) => place % 2 === 0 || place === pieces.length - 1)
+    .join('')
+    .split(LINE_END);
   let best: Delimiter | null = null;
   let most = 0;
   for (const delimiter of DELIMITERS) {
@@ -57,6 +81,11 @@ export function findDelimiter(text: string): Delimiter | null {
   return best;
 }
 
+const LINE_END = /\r\n|\n|\r/;
+
+/** Lines that one record may take. */
+const MOST_LINES = 50;
+
 interface ReadRecord {
   readonly cells: readonly string[];
   /** Where the record's own text ends, and where the next record begins. */
@@ -65,39 +94,55 @@ interface ReadRecord {
   readonly openQuote: boolean;
 }
 
+/** A line without any quote, or null. */
+function readBare(source: string, from: number, delimiter: Delimiter): ReadRecord | null {
+  const end = lineEnd(source, from);
+  const text = source.slice(from, end);
+  if (text.includes('"')) return null;
+  const cells = text.split(delimiter);
+  return { cells, end, next: end + lineEndLength(source, end), openQuote: false };
+}
+
 function readQuoted(source: string, from: number, delimiter: Delimiter): ReadRecord | null {
+  let most = from;
+  for (let lines = 0; lines < MOST_LINES && most < source.length; lines++) {
+    const end = lineEnd(source, most);
+    most = end + lineEndLength(source, end);
+  }
+  // Only so far is looked, so that the search for a quote that never closes ends too.
+  const text = source.slice(from, most);
   const cells: string[] = [];
-  let at = from;
+  let at = 0;
   while (true) {
     const start = at;
     let cell = '';
-    if (source[at] === '"') {
+    if (text[at] === '"') {
       at += 1;
       while (true) {
-        const close = source.indexOf('"', at);
+        const close = text.indexOf('"', at);
         if (close < 0) return null;
-        cell += source.slice(at, close);
+        cell += text.slice(at, close);
         at = close + 1;
-        if (source[at] !== '"') break;
+        if (text[at] !== '"') break;
         cell += '"';
         at += 1;
       }
     }
     const quoted = at > start;
-    const stop = endOfCell(source, at, delimiter);
-    const rest = source.slice(at, stop);
+    const stop = endOfCell(text, at, delimiter);
+    const rest = text.slice(at, stop);
     if (quoted && rest.trim() !== '') return null;
     cells.push(quoted ? cell : rest);
-    if (source[stop] !== delimiter) {
-      return { cells, end: stop, next: stop + lineEndLength(source, stop), openQuote: false };
+    if (text[stop] !== delimiter) {
+      const next = from + stop + lineEndLength(text, stop);
+      return { cells, end: from + stop, next, openQuote: false };
     }
     at = stop + 1;
   }
 }
 
 function readPlain(source: string, from: number, delimiter: Delimiter): ReadRecord {
-  let end = from;
-  while (end < source.length && source[end] !== '\n' && source[end] !== '\r') end += 1;
+  const end = lineEnd(source, from);
   const cells = source
     .slice(from, end)
     .split(delimiter)
@@ -107,7 +152,16 @@ function readPlain(source: string, from: number, delimiter: Delimiter): ReadReco
 
 function endOfCell(source: string, from: number, delimiter: Delimiter): number {
   let at = from;
-  while (at < source.length && !['\n', '\r', delimiter].includes(source[at] as string)) at += 1;
+  for (; at < source.length; at += 1) {
+    const sign = source[at];
+    if (sign === delimiter || sign === '\n' || sign === '\r') break;
+  }
+  return at;
+}
+
+function lineEnd(source: string, from: number): number {
+  let at = from;
+  while (at < source.length && source[at] !== '\n' && source[at] !== '\r') at += 1;
   return at;
 }
 

@@ -1,6 +1,6 @@
 import { correspondenceById, correspondencesByGrapheme } from '../language/correspondences.ts';
 import { isHabit } from '../language/taught.ts';
-import { nearMisses } from './near-misses.ts';
+import { LONGEST_ITEM, nearMisses } from './near-misses.ts';
 import type { Item } from './sequence.ts';
 
 /** Why a text names no item: the item as it was written, what may have been meant, a sentence. */
@@ -19,6 +19,10 @@ export interface ItemError {
  */
 export function parseItem(text: string): { readonly item: Item } | { readonly error: ItemError } {
   const asked = text.trim();
+  if (asked.length > LONGEST_ITEM) {
+    const start = `${asked.slice(0, LONGEST_ITEM - 20)}…`;
+    return failure('unknown-card', start, `“${start}” is too long for an item.`, []);
+  }
   const prefixed = /^(word|habit)\s*:\s*(.*)$/i.exec(asked);
   if (prefixed) {
     const rest = (prefixed[2] as string).trim().toLowerCase();
@@ -29,6 +33,14 @@ export function parseItem(text: string): { readonly item: Item } | { readonly er
   const id = cardId(asked);
   if (id !== null) return { item: { kind: 'card', id } };
   return failure('unknown-card', asked, `We know no card “${asked}”.`);
+}
+
+/** Whether a text names an item, as `parseItem` reads it. */
+export function isItem(text: string): boolean {
+  const asked = text.trim().toLowerCase();
+  if (asked.length > LONGEST_ITEM) return false;
+  if (isHabit(asked) || cardId(asked) !== null) return true;
+  return asked.includes(':') && 'item' in parseItem(text);
 }
 
 /** The text form of an item; the shortest that `parseItem` reads back. */
@@ -50,7 +62,8 @@ export function makeItems(items: readonly Item[]): string {
  */
 export function splitItems(text: string): readonly string[] {
   return text
-    .replace(/\s*([=+:])\s*/g, '$1')
+    .replace(/\s+/g, ' ')
+    .replace(/ ?([=+:]) ?/g, '$1')
     .split(/[\s,;]+/)
     .filter((part) => part !== '');
 }
@@ -94,8 +107,8 @@ function failure(
   code: ItemError['code'],
   item: string,
   complaint: string,
+  near = nearMisses(item),
 ): { readonly error: ItemError } {
-  const near = nearMisses(item);
   return { error: { code, item, nearMisses: near, message: `${complaint}${askFor(near)}` } };
 }
 

@@ -12,6 +12,7 @@ import { HABITS } from '../language/taught.ts';
  */
 export function nearMisses(text: string, limit = 3): readonly string[] {
   const asked = text.trim();
+  if (asked.length > LONGEST_ITEM) return [];
   const sign = asked.indexOf('=');
   if (sign >= 0) return nearCards(asked.slice(0, sign).toLowerCase(), asked, limit);
   if (/^habit:/i.test(asked)) {
@@ -24,6 +25,9 @@ export function nearMisses(text: string, limit = 3): readonly string[] {
   const asWord = /^[a-z]{3,}$/.test(letters) ? [`word:${letters}`] : [];
   return [...near.slice(0, limit - asWord.length), ...asWord];
 }
+
+/** Signs that no item is longer than, a word by heart included. */
+export const LONGEST_ITEM = 60;
 
 /** How far apart two strings are in single edits; a swap of neighbours counts one. */
 export function editDistance(left: string, right: string): number {
@@ -80,7 +84,9 @@ function closest(
   furthest: number,
   limit: number,
 ): readonly string[] {
+  // Lengths that differ by more cannot be nearer, and most are told apart by that alone.
   return known
+    .filter((form) => Math.abs(form.length - asked.length) <= furthest)
     .map((form) => ({ form, distance: editDistance(asked, form) }))
     .filter(({ distance }) => distance <= furthest)
     .sort((left, right) => left.distance - right.distance)

@@ -1,5 +1,12 @@
-import { type CsvRecord, findDelimiter, readCsv, writeCsv } from './csv-records.ts';
-import { makeItem, makeItems, parseItem, sameItem, splitItems } from './item.ts';
+import {
+  type CsvRecord,
+  findDelimiter,
+  plainCell,
+  readCsv,
+  safeCell,
+  writeCsv,
+} from './csv-records.ts';
+import { isItem, itemKey, makeItem, makeItems, parseItem, splitItems } from './item.ts';
 import { parseGrade } from './parse-grade.ts';
 import { numberSteps } from './progress.ts';
 import type { Grade, Item, Sequence, Step } from './sequence.ts';
@@ -33,7 +40,7 @@ export function makeSequenceCsv(sequence: Sequence): string {
     makeItems(step.items),
     step.why,
   ]);
-  return writeCsv([SEQUENCE_COLUMNS, ...rows]);
+  return writeCsv([SEQUENCE_COLUMNS, ...rows.map((cells) => cells.map(safeCell))]);
 }
 
 /**
@@ -47,7 +54,10 @@ export function parseSequenceCsv(
   text: string,
   name = 'Our own order',
 ): { readonly sequence: Sequence; readonly problems: readonly CsvProblem[] } {
-  const records = readCsv(text, findDelimiter(text) ?? ',');
+  const records = readCsv(text, findDelimiter(text) ?? ',').map((record) => ({
+    ...record,
+    cells: record.cells.map(plainCell),
+  }));
   const header = records[0] ? headerOf(records[0]) : null;
   const problems: CsvProblem[] = [];
   if (header && !header.includes('items')) {
@@ -116,7 +126,7 @@ const columnNames: ReadonlyMap<string, Column> = new Map([
 function headerOf(record: CsvRecord): readonly (Column | null)[] | null {
   const columns = record.cells.map((cell) => columnNames.get(cell.trim().toLowerCase()) ?? null);
   const named = columns.filter((column) => column !== null).length;
-  return named > 0 && !record.cells.some((cell) => 'item' in parseItem(cell)) ? columns : null;
+  return named > 0 && !record.cells.some(isItem) ? columns : null;
 }
 
 function byHeader(record: CsvRecord, header: readonly (Column | null)[]): Row {
@@ -147,22 +157,22 @@ function byPosition(record: CsvRecord): Row {
 }
 
 function isItemList(cell: string): boolean {
-  return splitItems(cell).every((part) => 'item' in parseItem(part));
+  return splitItems(cell).every(isItem);
 }
 
 function readItems(record: CsvRecord, cell: string, problems: CsvProblem[]): readonly Item[] {
   const parts = splitItems(cell);
   if (parts.length === 0) problems.push(problem(record, 'no-items'));
-  let items: readonly Item[] = [];
+  const items: Item[] = [];
   for (const part of parts) {
     const read = parseItem(part);
-    if ('item' in read) items = union(items, [read.item]);
+    if ('item' in read) items.push(read.item);
     else {
       const { nearMisses, item } = read.error;
       problems.push(problem(record, 'unknown-item', item, nearMisses.join(', ')));
     }
   }
-  return items;
+  return union([], items);
 }
 
 function readGrade(
@@ -178,11 +188,9 @@ function readGrade(
 }
 
 function union(items: readonly Item[], more: readonly Item[]): readonly Item[] {
-  const fresh = more.filter((item, place) => {
-    const earlier = [...items, ...more.slice(0, place)];
-    return !earlier.some((other) => sameItem(other, item));
-  });
-  return [...items, ...fresh];
+  const byKey = new Map(items.map((item) => [itemKey(item), item]));
+  for (const item of more) if (!byKey.has(itemKey(item))) byKey.set(itemKey(item), item);
+  return [...byKey.values()];
 }
 
 function problem(record: CsvRecord, code: CsvProblem['code'], said = '', instead = ''): CsvProblem {

@@ -21,7 +21,7 @@ export async function saveCopy(
   for (const { classId } of classes) {
     const read = await eventsOf(classId);
     if ('error' in read) return read;
-    events.push(...read.events);
+    for (const event of read.events) events.push(event);
   }
   const [first] = classes;
   const what = classes.length === 1 && first ? first.name : 'all classes';

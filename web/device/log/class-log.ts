@@ -42,7 +42,9 @@ export interface ClassLogSpec extends Stamping {
 export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
   const { store, classId, device, now, newId } = spec;
   const early: LogEvent[] = [];
-  let take = (events: readonly LogEvent[]): void => void early.push(...events);
+  let take = (events: readonly LogEvent[]): void => {
+    for (const event of events) early.push(event);
+  };
   const stop = store.subscribe((events) => take(events));
   const read = await store.eventsOf(classId);
   const kept = 'events' in read ? read.events : [];

@@ -95,8 +95,8 @@ export async function importLog(
     }
     const { right, doubtful } = findAhead([...here.events, ...came], stamping.now());
     if (came.some(({ id }) => doubtful.has(id))) return { error: isAhead };
-    fresh.push(...came);
-    said.push(...datingsOf(right, classId, stamping));
+    for (const event of came) fresh.push(event);
+    for (const event of datingsOf(right, classId, stamping)) said.push(event);
   }
   for (const classId of deleted) {
     const recalled = await store.recall(classId);

@@ -5,6 +5,10 @@ import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { namesTyped } from './drafts.ts';
 import { addChildren } from './roster-acts.ts';
 
+const MOST_AT_ONCE = 200;
+/** So many letters are no list of that many names. */
+const LONGEST = 20_000;
+
 /** A place to write a child's name, or to paste a whole column of them. */
 export function AddChildren() {
   const text = namesTyped.value;
@@ -13,10 +17,11 @@ export function AddChildren() {
   const state = classState.value;
   const groups = smallGroups(state);
   const group = groups.some(({ id }) => id === chosen) ? chosen : '';
-  const names = parseNames(text);
-  const lines = text.split('\n').length;
+  const names = text.length > LONGEST ? [] : parseNames(text);
+  const isMany = text.length > LONGEST || names.length > MOST_AT_ONCE;
+  const lines = Math.min(8, text.slice(0, 2000).split('\n').length);
   const add = () => {
-    if (names.length === 0) return;
+    if (names.length === 0 || isMany) return;
     addChildren(names, group || null);
     namesTyped.value = '';
   };
@@ -31,7 +36,7 @@ export function AddChildren() {
       <label class="add-names">
         Add children
         <textarea
-          rows={Math.min(8, lines)}
+          rows={lines}
           value={text}
           autocomplete="off"
           autocapitalize="words"
@@ -60,9 +65,18 @@ export function AddChildren() {
           </select>
         </label>
       )}
-      <button type="submit" class={nextIf(names.length > 0)} disabled={names.length === 0}>
+      <button
+        type="submit"
+        class={nextIf(names.length > 0)}
+        disabled={names.length === 0 || isMany}
+      >
         {names.length > 1 ? `Add ${names.length} children` : 'Add'}
       </button>
+      {isMany && (
+        <p class="class-problem" role="alert">
+          These are more names than a class has. Add {MOST_AT_ONCE} at most at a time.
+        </p>
+      )}
       <p class="quiet small" id={hint}>
         First name, nickname or initials. Nothing more is asked. A pasted list is taken whole: one
         to a line, or with commas.

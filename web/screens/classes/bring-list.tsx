@@ -20,9 +20,10 @@ export function BringList() {
   const lines = useMemo(() => tellApart(parsed.entries, here.split('\n')), [parsed, here]);
 
   const read = (next: string) => {
-    setTrouble('');
+    const isLong = next.length > LONGEST;
+    setTrouble(isLong ? tooLong : '');
     setColumn(0);
-    listPasted.value = next;
+    listPasted.value = isLong ? '' : next;
   };
   const onFile = async () => {
     const chosen = file.current?.files?.[0];
@@ -111,6 +112,10 @@ export function BringList() {
   );
 }
 
+/** Longer than the list of a whole school, in signs. */
+const LONGEST = 300_000;
+const tooLong =
+  'This list is longer than a whole school’s, so it was not read. Bring the list of one class.';
 const zipped =
   'This file is packed (zip). Open it on your device first, then choose the users.csv inside.';
 const unreadable =

@@ -1,10 +1,15 @@
-import { useRef, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { object, string } from 'valibot';
 import { type CsvProblem, parseSequenceCsv } from '../../../core/sequence/sequence-csv.ts';
 import { remembered } from '../../device/remembered.ts';
 import { replaceOrder } from './replace.ts';
 
 const OWN = 'Our own order';
+
+/** Far longer than any order, in signs; a longer text is kept as it is and not read. */
+const LONGEST = 200_000;
+/** Problems shown; nobody mends more at a time. */
+const MOST_SHOWN = 40;
 
 /** What she typed or chose; remembered, since an order may take an hour to type. */
 const typed = remembered('order-typed', object({ text: string(), name: string() }), {
@@ -18,7 +23,11 @@ export function Bring() {
   const [isBegun] = useState(text !== '');
   const [unreadable, setUnreadable] = useState<string>();
   const file = useRef<HTMLInputElement>(null);
-  const read = text.trim() === '' ? null : parseSequenceCsv(text, name);
+  const isLong = text.length > LONGEST;
+  const read = useMemo(
+    () => (text.trim() === '' || isLong ? null : parseSequenceCsv(text, name)),
+    [text, name, isLong],
+  );
 
   const onFile = async () => {
     const chosen = file.current?.files?.[0];
@@ -79,6 +88,11 @@ export function Bring() {
       </p>
       <div role="status">
         {unreadable && <p class="problem">{unreadable}</p>}
+        {isLong && (
+          <p class="problem">
+            This is far longer than an order, so it was not read. Take out what is no part of it.
+          </p>
+        )}
         {read && <Understood steps={read.sequence.steps.length} problems={read.problems} />}
       </div>
     </details>
@@ -101,14 +115,21 @@ function Understood({
           : `; ${problems.length === 1 ? 'one thing' : `${problems.length} things`} to look at. Mend it above, or go on with the good lines.`}
       </p>
       <ol class="problems" aria-label="To look at">
-        {problems.map(({ line, text, code, message, mend }, place) => (
+        {problems.slice(0, MOST_SHOWN).map(({ line, text, code, message, mend }, place) => (
           <li key={`${line} ${code} ${place}`}>
-            <b>Line {line}</b> <q>{text.trim()}</q>
+            <b>Line {line}</b> <q>{shortened(text.trim())}</q>
             <p>{message}</p>
             <p class="quiet">{mend}</p>
           </li>
         ))}
       </ol>
+      {problems.length > MOST_SHOWN && (
+        <p class="quiet">and {(problems.length - MOST_SHOWN).toLocaleString('en-US')} more</p>
+      )}
     </>
   );
+}
+
+function shortened(text: string): string {
+  return text.length > 160 ? `${text.slice(0, 160)} …` : text;
 }

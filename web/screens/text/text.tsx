@@ -12,16 +12,20 @@ import { MarkedText } from './marked-text.tsx';
 import { TextField } from './text-field.tsx';
 import { Verdict } from './verdict.tsx';
 
+/** Longer than a chapter book for these grades, in signs. */
+const LONGEST = 200_000;
+
 /** Is this text decodable? A text goes in; how much of it can be read, and why not the rest, comes out. */
 export function TextPage() {
   const ready = readyEngine();
   const text = draft.value;
+  const isLong = text.length > LONGEST;
   const known = taught.value;
   const { sequence, upTo } = progress.value;
   const { notation } = settings.value;
   const passage = useMemo(
-    () => (ready ? judgePassage(text, known, ready.lexicon, sequence) : null),
-    [ready, text, known, sequence],
+    () => (ready && !isLong ? judgePassage(text, known, ready.lexicon, sequence) : null),
+    [ready, text, isLong, known, sequence],
   );
   const standing = useMemo<Standing>(
     () => ({ sequence, upTo, notation }),
@@ -37,7 +41,11 @@ export function TextPage() {
       </div>
       <div class="text-top">
         <TextField />
-        {passage && passage.words > 0 ? (
+        {isLong ? (
+          <p class="text-invites" role="status">
+            This text is longer than a chapter book, too long to judge at once. Put in a part of it.
+          </p>
+        ) : passage && passage.words > 0 ? (
           <Verdict passage={passage} standing={standing} />
         ) : (
           <Waiting isEmpty={passage !== null} />

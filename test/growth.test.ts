@@ -1,0 +1,160 @@
+import { describe, expect, it } from 'vitest';
+import { guessReading } from '../core/language/guess.ts';
+import type { LogEvent } from '../core/log/event.ts';
+import { evidenceOf } from '../core/log/evidence.ts';
+import { makeLog, parseLog } from '../core/log/log-file.ts';
+import { mergeEvents } from '../core/log/merge.ts';
+import { parseRoster, tellApart } from '../core/log/parse-roster.ts';
+import { applyEvents, replay } from '../core/log/replay.ts';
+import { SEQUENCE } from '../core/sequence/built-in.ts';
+import { parseItem } from '../core/sequence/item.ts';
+import { nearMisses } from '../core/sequence/near-misses.ts';
+import { makeProgress, taughtOf } from '../core/sequence/progress.ts';
+import { parseSequenceCsv } from '../core/sequence/sequence-csv.ts';
+import { judgePassage } from '../core/texts/passage.ts';
+import { parseNames } from '../core/words/name-sounds.ts';
+import { readPage } from '../web/device/log/page.ts';
+import { SMALL_DRILL } from './arbitrary-events.ts';
+import { builtLexicon } from './built-lexicon.ts';
+import { classYear } from './class-year.ts';
+import { stepsOf } from './steps.ts';
+
+/**
+ * Twice the input takes at most about twice the time. Steps are counted and no clock is asked; what the engine
+ * does in one call is not seen, so texts that lead such a call astray stand here as well, read whole.
+ */
+const lexicon = builtLexicon;
+const taught = taughtOf(makeProgress(SEQUENCE, 40));
+
+interface Law {
+  readonly name: string;
+  readonly size: number;
+  readonly make: (size: number) => () => unknown;
+}
+
+/** Work on a text that is a piece, again and again. */
+const onText =
+  (piece: (place: number) => string, work: (text: string) => unknown) => (size: number) => {
+    const text = Array.from({ length: size }, (_, place) => piece(place)).join('');
+    return () => work(text);
+  };
+
+const roster = (text: string) => tellApart(parseRoster(text).entries, []);
+const order = (text: string) => parseSequenceCsv(text);
+const passage = (text: string) => judgePassage(text, taught, lexicon, SEQUENCE);
+
+const laws: readonly Law[] = [
+  { name: 'a list of names', size: 800, make: onText((n) => `Wren${n}\n`, roster) },
+  { name: 'a list of one name', size: 800, make: onText(() => 'Wren Ash\n', roster) },
+  { name: 'one line of names', size: 800, make: onText((n) => `Wren${n},`, roster) },
+  { name: 'quotes that never close', size: 800, make: onText(() => 'a","', roster) },
+  { name: 'lines with such quotes', size: 800, make: onText(() => 'a","\n', roster) },
+  { name: 'lines that open a quote', size: 800, make: onText(() => '"a,b\n', order) },
+  { name: 'names typed', size: 800, make: onText(() => 'Wren, Tam\n', parseNames) },
+  { name: 'an order', size: 400, make: onText(() => 'm a s sh ea=EH\n', order) },
+  { name: 'an order on one line', size: 800, make: onText(() => 'm sh word:said ', order) },
+  { name: 'a story for an order', size: 400, make: onText((n) => `once upon${n} a tyme\n`, order) },
+  { name: 'a story on one line', size: 800, make: onText((n) => `wint${n % 9}r `, order) },
+  { name: 'one long item', size: 4000, make: onText(() => 'sh', parseItem) },
+  { name: 'near misses', size: 4000, make: onText(() => 'e', nearMisses) },
+  { name: 'near misses of a sound', size: 4000, make: onText(() => 'sh=', nearMisses) },
+  { name: 'a passage', size: 800, make: onText((n) => `The wind${n} blew. `, passage) },
+  { name: 'a word without an end', size: 4000, make: onText(() => 'ab', passage) },
+  { name: 'a guess', size: 4000, make: onText(() => 'ab', guessReading) },
+  { name: 'a number without an end', size: 4000, make: onText(() => '1,', passage) },
+  {
+    name: 'a backup read',
+    size: 800,
+    make: (size) => ofYear(size, (year) => parseLog(makeLog(year))),
+  },
+  { name: 'a backup cut off', size: 800, make: onText(() => '{"id":"', parseLog) },
+  { name: 'deep JSON in a backup', size: 4000, make: onText(() => '[', parseLog) },
+  {
+    name: 'a page of deep JSON',
+    size: 4000,
+    make: onText(
+      () => '[',
+      (text) => readPage('room', text),
+    ),
+  },
+  {
+    name: 'two logs merged',
+    size: 800,
+    make: (size) => ofYear(size, (year) => mergeEvents(year, year)),
+  },
+  {
+    name: 'a class replayed',
+    size: 800,
+    make: (size) => ofYear(size, (year) => replay('room', year)),
+  },
+  {
+    name: 'a file brought into an open class',
+    size: 800,
+    make: (size) => ofYear(size, (year) => applyEvents(replay('room', year.slice(0, 99)), year)),
+  },
+  { name: 'marks on one word', size: 400, make: marksOnOneWord },
+];
+
+describe('twice the input takes about twice the steps', () => {
+  it.each(laws)('$name', ({ size, make }) => {
+    const [once, twice] = [make(size), make(2 * size)];
+    const [few, many] = [stepsOf(once), stepsOf(twice)];
+    expect(many).toBeLessThan(2.4 * few + 2000);
+  });
+});
+
+describe('what leads a search astray is read all the same', () => {
+  const long = 300_000;
+  it.each([
+    ['spaces', ' '.repeat(long)],
+    ['dashes', `${'-'.repeat(long)}a`],
+    ['one letter', 'a'.repeat(long)],
+    ['quotes', '"'.repeat(long + 1)],
+    ['open quotes', '"a\n'.repeat(long / 3)],
+    ['signs', '='.repeat(long)],
+    ['spaces and signs', ' ='.repeat(long / 2)],
+    ['apostrophes', "a'".repeat(long / 2)],
+    ['many cells', 'a,'.repeat(long / 2)],
+    ['points', '1.'.repeat(long / 2)],
+    ['NUL', '\0'.repeat(long)],
+    ['brackets', '{"a":['.repeat(long / 6)],
+  ])('%s', (_, text) => {
+    for (const work of [roster, order, passage, parseNames, parseItem, nearMisses, guessReading]) {
+      expect(() => work(text)).not.toThrow();
+    }
+    expect(() => parseLog(text)).not.toThrow();
+    expect(readPage('room', text)).toMatchObject({ events: [] });
+  });
+});
+
+/** Work on a class of so many events. */
+function ofYear(size: number, work: (events: readonly LogEvent[]) => unknown): () => unknown {
+  const year = classYear('room', size);
+  return () => work(year);
+}
+
+/** A drill whose first word is shown and marked over and over, its plan changed now and then. */
+function marksOnOneWord(size: number): () => unknown {
+  const event = (n: number, kind: string, body: object): LogEvent => ({
+    id: `e${n}`,
+    classId: 'room',
+    at: n + 1,
+    by: 'desk',
+    kind,
+    body: { drillId: 'd', ...body },
+  });
+  const moment = { part: 'blending', place: 0 };
+  const said = { cards: ['m=M'], broke: 1, heard: null, child: null };
+  const events = [
+    event(0, 'begun', { groupId: 'g', day: '2026-03-02', drill: SMALL_DRILL }),
+    ...Array.from({ length: size }, (_, n) => {
+      if (n % 100 === 99) return event(n + 1, 'replanned', { drill: SMALL_DRILL });
+      return n % 3 === 2
+        ? event(n + 1, 'amended', { mark: `e${n}`, field: 'broke', value: null })
+        : event(n + 1, n % 3 === 0 ? 'shown' : 'marked', { ...moment, ...said });
+    }),
+  ];
+  return () => {
+    for (const record of replay('room', events).drills.values()) evidenceOf(record);
+  };
+}
