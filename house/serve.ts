@@ -1,8 +1,11 @@
-import { createReadStream, statSync } from 'node:fs';
+import { statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { extname, join, normalize, sep } from 'node:path';
+import { join } from 'node:path';
+import type { Readable } from 'node:stream';
+import sirv from 'sirv';
 import { headers } from './headers.ts';
+import { linksOut } from './links-out.ts';
 
 /** A running server. */
 export interface Serving {
@@ -18,17 +21,24 @@ export interface ServingSpec {
   readonly port: number;
 }
 
+/** The one name under which the app is had: a browser keeps what is entered by the address. */
+const HOST = '127.0.0.1';
+
 /**
- * Serves a folder of built files to this computer only (127.0.0.1), with the app's security headers,
- * and brotli copies (`x.js.br`) to browsers that take them. Nothing outside the folder can be had.
- * Rejects when the port is taken (`EADDRINUSE`).
+ * Serves a folder of built files to this computer only, with the app's security headers, and brotli copies
+ * (`x.js.br`) to browsers that take them. Nothing outside the folder can be had, no link out of it is
+ * followed, and no request ends the server. `localhost` would be another, empty app, so it is led to the one
+ * address; whoever asks for another host is refused, since a page from elsewhere may have named this
+ * computer so. Rejects when the port is taken (`EADDRINUSE`).
  */
 export async function serve({ folder, port }: ServingSpec): Promise<Serving> {
-  const server = createServer((request, response) => answerWithFile(folder, request, response));
+  const server = createServer((request, response) => {
+    if (!isElsewhere(request, response)) answerWithFile(folder, request, response);
+  });
   await listening(server, port);
   const address = server.address() as AddressInfo;
   return {
-    url: `http://127.0.0.1:${address.port}/`,
+    url: `http://${HOST}:${address.port}/`,
     stop: () =>
       new Promise((resolve) => {
         server.close(() => resolve());
@@ -37,68 +47,86 @@ export async function serve({ folder, port }: ServingSpec): Promise<Serving> {
   };
 }
 
-function listening(server: Server, port: number): Promise<void> {
-  return new Promise((resolve, reject) => {
-    server.once('error', reject);
-    server.listen(port, '127.0.0.1', () => resolve());
+type Files = ReturnType<typeof sirv>;
+
+/** The files of a folder; they are listed anew when the app was built anew. */
+function filesOf(folder: string): () => Files {
+  let listed: { readonly at: number; readonly files: Files } | null = null;
+  return () => {
+    const at = statSync(join(folder, 'index.html'), { throwIfNoEntry: false })?.mtimeMs ?? 0;
+    if (listed?.at !== at) listed = { at, files: list(folder) };
+    return listed.files;
+  };
+}
+
+function list(folder: string): Files {
+  const links = linksOut(folder);
+  return sirv(folder, {
+    brotli: true,
+    extensions: ['html'],
+    setHeaders(response, path, { dev, ino }) {
+      if (links.has(`${dev} ${ino}`)) throw new Error('A link out of the folder.');
+      response.setHeader('Cache-Control', cacheRule(path));
+    },
   });
 }
 
-/** Answers a request with a file of the folder, with the app's security headers; 404 when there is none. */
+function listening(server: Server, port: number): Promise<void> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, HOST, () => resolve());
+  });
+}
+
+/** Whether a request asks for another host than the one address; then it is answered. */
+function isElsewhere(request: IncomingMessage, response: ServerResponse): boolean {
+  const path = request.url ?? '/';
+  const asked = (request.headers.host ?? '').toLowerCase();
+  const here = `${HOST}:${request.socket.localPort}`;
+  if (asked === here) return false;
+  for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
+  if (/^(localhost|\[::1\])(:|$)/.test(asked) && path.startsWith('/')) {
+    response.setHeader('Location', `http://${here}${path}`);
+    sayStatus(response, 307, `Sweepline is at http://${here}/.`);
+  } else sayStatus(response, 421, `Sweepline is at http://${here}/ and nowhere else.`);
+  return true;
+}
+
+const filesByFolder = new Map<string, () => Files>();
+
+/**
+ * Answers a request with a file of the folder, with the app's security headers; 404 when there is none. Never
+ * throws, whatever was asked.
+ */
 export function answerWithFile(
   folder: string,
   request: IncomingMessage,
   response: ServerResponse,
 ): void {
+  const files = filesByFolder.get(folder) ?? filesOf(folder);
+  filesByFolder.set(folder, files);
+  try {
+    answer(request, response, files());
+  } catch {
+    response.destroy();
+  }
+}
+
+function answer(request: IncomingMessage, response: ServerResponse, files: Files): void {
   for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     response.setHeader('Allow', 'GET, HEAD');
     sayStatus(response, 405, 'Only reading is possible here.');
     return;
   }
-  const file = fileFor(folder, request.url ?? '/');
-  const size = file === undefined ? undefined : sizeOf(file);
-  if (file === undefined || size === undefined) {
-    sayStatus(response, 404, 'There is no such page.');
-    return;
-  }
-  const packedSize = takesBrotli(request) ? sizeOf(`${file}.br`) : undefined;
-  response.setHeader('Content-Type', types[extname(file)] ?? 'application/octet-stream');
-  response.setHeader('Cache-Control', cacheRule(file));
-  response.setHeader('Vary', 'Accept-Encoding');
-  response.setHeader('Content-Length', packedSize ?? size);
-  if (packedSize !== undefined) response.setHeader('Content-Encoding', 'br');
-  if (request.method === 'HEAD') {
-    response.end();
-    return;
-  }
-  createReadStream(packedSize === undefined ? file : `${file}.br`)
-    .on('error', () => response.destroy())
-    .pipe(response);
-}
-
-/**
- * The file that an address names, or undefined when it names none: broken escapes, hidden files, and
- * all that would lead out of the folder.
- */
-function fileFor(folder: string, url: string): string | undefined {
-  const path = decoded(url.split(/[?#]/, 1)[0] ?? '/');
-  if (path === undefined || /[\0\\]|(^|\/)\./.test(path)) return undefined;
-  const file = normalize(join(folder, path.endsWith('/') ? `${path}index.html` : path));
-  return file.startsWith(normalize(folder + sep)) ? file : undefined;
-}
-
-function decoded(path: string): string | undefined {
-  try {
-    return decodeURIComponent(path);
-  } catch {
-    return undefined;
-  }
-}
-
-function sizeOf(file: string): number | undefined {
-  const found = statSync(file, { throwIfNoEntry: false });
-  return found?.isFile() ? found.size : undefined;
+  // Parts of files are never asked for, and a wrong part could not be given.
+  delete request.headers.range;
+  if (!takesBrotli(request)) request.headers['accept-encoding'] = '';
+  response.on('pipe', (file: Readable) => {
+    file.on('error', () => response.destroy());
+    response.on('close', () => file.destroy());
+  });
+  files(request, response, () => sayStatus(response, 404, 'There is no such page.'));
 }
 
 function takesBrotli(request: IncomingMessage): boolean {
@@ -106,24 +134,11 @@ function takesBrotli(request: IncomingMessage): boolean {
 }
 
 /** Names with a hash in them never change their content; all others are asked for anew. */
-function cacheRule(file: string): string {
-  return /[/\\]assets[/\\]/.test(file) ? 'public, max-age=31536000, immutable' : 'no-cache';
+function cacheRule(path: string): string {
+  return path.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache';
 }
 
 function sayStatus(response: ServerResponse, status: number, line: string): void {
   response.writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8' });
   response.end(`${line}\n`);
 }
-
-const types: Readonly<Record<string, string>> = {
-  '.bin': 'application/octet-stream',
-  '.css': 'text/css; charset=utf-8',
-  '.html': 'text/html; charset=utf-8',
-  '.js': 'text/javascript; charset=utf-8',
-  '.json': 'application/json; charset=utf-8',
-  '.png': 'image/png',
-  '.svg': 'image/svg+xml',
-  '.webmanifest': 'application/manifest+json',
-  '.woff': 'font/woff',
-  '.woff2': 'font/woff2',
-};

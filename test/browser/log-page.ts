@@ -43,6 +43,7 @@ declare global {
 
 globalThis.log = exposed;
 if (location.pathname === '/run') void runOn();
+if (location.pathname === '/look') void look();
 
 /**
  * Runs a drill without end, as a teacher who marks every word: takes it up
@@ -71,6 +72,16 @@ async function runOn(): Promise<void> {
       void tell('kept', { ids: [...shown.events, ...marked.events].map(({ id }) => id), place });
     }
   }
+}
+
+/** Opens the class, tells what was found of it once both copies are in order, and does nothing else. */
+async function look(): Promise<void> {
+  const store = createDeviceStore();
+  await openClass(store, 'class');
+  const read = await store.eventsOf('class');
+  await store.close();
+  const ids = 'events' in read ? read.events.map(({ id }) => id) : [];
+  await tell('found', { ids, stood: Number.MAX_SAFE_INTEGER, putBack: store.amiss.value.putBack });
 }
 
 function note(text: string): EventSpec {
