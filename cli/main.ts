@@ -48,9 +48,24 @@ T is step:24, a list such as a,m,s,t,sh,ea=EH, or @file.json.
 --json prints machine-readable output; docs/cli.md describes it.`;
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit(0); // whoever read has seen enough, as `head` does
+  if (error.code === 'EPIPE') process.exit(0); // whoever read has seen enough, as `head` does
+  process.stderr.write(`The answer could not be written: ${error.code ?? error.message}.\n`);
+  process.exit(1);
 });
+process.on('uncaughtException', (error) => {
+  process.stderr.write(`${saidOf(error)}\n`);
+  process.exit(1);
+});
+
+/** What went wrong and was not foreseen, in one line; SWEEPLINE_TRACE=1 tells where. */
+function saidOf(error: unknown): string {
+  if (process.env.SWEEPLINE_TRACE && error instanceof Error) return String(error.stack);
+  const { code, path } = error as NodeJS.ErrnoException;
+  if (code === 'ENOENT') return `There is no ${path ?? 'such file or folder'} any more.`;
+  if (code === 'EISDIR') return 'This is a folder. Name a file.';
+  if (code === 'ENOSPC') return 'There is no more room on this disk.';
+  return `This could not be done: ${error instanceof Error ? error.message : String(error)}`;
+}
 
 const [name, ...args] = process.argv.slice(2);
 const command = commands.get(name ?? '');
@@ -64,8 +79,7 @@ if (name === undefined || name === 'help' || name === '--help') {
     const answer = await command(args);
     if (answer !== '') process.stdout.write(`${answer}\n`);
   } catch (error) {
-    if (!(error instanceof Failure)) throw error;
-    process.stderr.write(`${error.message}\n`);
-    process.exitCode = 2;
+    process.stderr.write(`${error instanceof Failure ? error.message : saidOf(error)}\n`);
+    process.exitCode = error instanceof Failure ? 2 : 1;
   }
 }

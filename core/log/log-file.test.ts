@@ -46,8 +46,9 @@ describe('a file of events', () => {
     const lines = whole.split('\n');
     expect(lines.pop()).toBe('');
     expect(lines.map((line) => JSON.parse(line))).toEqual([
-      { format: 'sweepline-log', version: 1 },
+      { format: 'sweepline-log', version: 1, ends: true },
       ...events,
+      { end: { events: 3, crc32: expect.any(Number) } },
     ]);
   });
 
@@ -111,6 +112,28 @@ describe('a file of events', () => {
   });
 
   it('may be empty of events', () => {
-    expect(read(makeLog([]))).toEqual({ events: [], damaged: [], notUnderstood: 0 });
+    expect(read(makeLog([]))).toEqual({
+      events: [],
+      damaged: [],
+      notUnderstood: 0,
+      isWhole: true,
+    });
+  });
+
+  it('says when it is not as it was saved: cut off, a line gone, a sign changed', () => {
+    const lines = whole.split('\n');
+    expect(read(whole).isWhole).toBe(true);
+    expect(read(lines.toSpliced(2, 1).join('\n')).isWhole).toBe(false);
+    expect(read(lines.toSpliced(4, 1).join('\n')).isWhole).toBe(false);
+    expect(read(whole.replace('line two', 'line 2')).isWhole).toBe(false);
+    for (let at = (lines[0] as string).length + 1; at < whole.length - 1; at += 1) {
+      expect(read(whole.slice(0, at)).isWhole, `cut at ${at}`).toBe(false);
+    }
+  });
+
+  it('does not say so of files of the first version, which have no last line', () => {
+    const first = [JSON.stringify({ format: 'sweepline-log', version: 1 })];
+    const text = [...first, ...events.map((event) => JSON.stringify(event))].join('\n');
+    expect(read(text)).toEqual({ events, damaged: [], notUnderstood: 0, isWhole: null });
   });
 });

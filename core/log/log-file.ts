@@ -1,3 +1,4 @@
+import { crc32 } from './crc32.ts';
 import type { LogEvent } from './event.ts';
 import { isObject } from './is-value.ts';
 import { mergeEvents } from './merge.ts';
@@ -12,6 +13,11 @@ export interface ReadLog {
   readonly damaged: readonly DamagedLine[];
   /** How many of the events are of a newer version: kept, though nothing here shows them. */
   readonly notUnderstood: number;
+  /**
+   * Whether the file is as it was saved, by the count and the check number of its last line; null for a file
+   * of a version that did not write such a line.
+   */
+  readonly isWhole: boolean | null;
 }
 
 /** A line that could not be read, numbered from 1 as an editor shows it, and why. */
@@ -31,14 +37,15 @@ export interface LogFileError {
 
 /**
  * Writes events as one text: a first line that names the format, then an event
- * a line, in their order, as JSON (JSONL; RFC 8259 for each line). Equal logs give
- * equal texts.
+ * a line, in their order, as JSON (JSONL; RFC 8259 for each line), and a last line with their count and the
+ * check number of their lines. Equal logs give equal texts.
  */
 export function makeLog(events: readonly LogEvent[]): string {
   const lines = mergeEvents(events, []).map(({ id, classId, at, by, kind, body }) =>
     JSON.stringify({ id, classId, at, by, kind, body }),
   );
-  return `${[JSON.stringify({ format, version }), ...lines].join('\n')}\n`;
+  const end = JSON.stringify({ end: endOf(lines) });
+  return `${[JSON.stringify({ format, version, ends: true }), ...lines, end].join('\n')}\n`;
 }
 
 /**
@@ -56,10 +63,13 @@ export function parseLog(text: string): ReadLog | { readonly error: LogFileError
   const [head, ...rest] = lines;
   if (head === undefined) return failure('empty');
   const header = parseHeader(head.text);
-  if (header !== null && header > version) return failure('newer-version');
+  if (header !== null && header.version > version) return failure('newer-version');
+  const body = header === null ? lines : rest;
+  const end = parseEnd(body.at(-1)?.text ?? '');
+  if (end !== null) body.pop();
   const events: LogEvent[] = [];
   const damaged: DamagedLine[] = [];
-  for (const line of header === null ? lines : rest) {
+  for (const line of body) {
     const read = parseLine(line.text);
     if ('event' in read) events.push(read.event);
     else damaged.push({ ...line, ...read });
@@ -67,17 +77,47 @@ export function parseLog(text: string): ReadLog | { readonly error: LogFileError
   if (header === null && events.length === 0) return failure('not-a-log');
   const merged = mergeEvents(events, []);
   const notUnderstood = merged.filter((event) => understand(event) === null).length;
-  return { events: merged, damaged, notUnderstood };
+  const isWhole =
+    end === null
+      ? header?.ends === true
+        ? false
+        : null
+      : makeEnd(end) === makeEnd(endOf(body.map(({ text: line }) => line)));
+  return { events: merged, damaged, notUnderstood, isWhole };
 }
 
 const format = 'sweepline-log';
 const version = 1;
 
-/** The version that the first line names, or null when it is no such line. */
-function parseHeader(line: string): number | null {
+/** What the first line says, or null when it is no such line. */
+function parseHeader(line: string): { readonly version: number; readonly ends: boolean } | null {
   const value = parseJson(line);
   return isObject(value) && value.format === format && typeof value.version === 'number'
-    ? value.version
+    ? { version: value.version, ends: value.ends === true }
+    : null;
+}
+
+/** What the last line says of those before it. */
+interface End {
+  readonly events: number;
+  readonly crc32: number;
+}
+
+function endOf(lines: readonly string[]): End {
+  return { events: lines.length, crc32: crc32(lines.join('\n')) };
+}
+
+function makeEnd({ events, crc32: sum }: End): string {
+  return `${events} ${sum}`;
+}
+
+/** What a last line says, or null when it is no such line. */
+function parseEnd(line: string): End | null {
+  if (!line.startsWith('{"end":')) return null;
+  const value = parseJson(line);
+  const end = isObject(value) ? value.end : null;
+  return isObject(end) && typeof end.events === 'number' && typeof end.crc32 === 'number'
+    ? { events: end.events, crc32: end.crc32 }
     : null;
 }
 

@@ -6,7 +6,9 @@
  * list is not looked at. What cannot be read is given back line by line with
  * what to do; nothing is left out unsaid.
  */
+
 import { type CsvRecord, findDelimiter, readCsv } from '../sequence/csv-records.ts';
+import { plainName } from '../words/name-sounds.ts';
 
 /** How a list was read. */
 export const ROSTER_FORMATS = ['names', 'table', 'oneroster'] as const;
@@ -177,7 +179,7 @@ function firstOf(text: string): Pick<RosterEntry, 'name' | 'initial'> {
 }
 
 function tidy(text: string): string {
-  return text.trim().replace(/\s+/g, ' ').slice(0, LONGEST).trim();
+  return plainName(text).slice(0, LONGEST).trim();
 }
 
 function hasLetter(text: string): boolean {

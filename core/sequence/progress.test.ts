@@ -41,6 +41,11 @@ describe('where a group stands', () => {
 });
 
 describe('single items', () => {
+  test('that a newer version knows are left out', () => {
+    const here = makeProgress(SEQUENCE, 9);
+    expect(taughtOf({ ...here, added: [card('zz=QQ')] })).toEqual(taughtOf(here));
+  });
+
   test('added are taught, dropped are not; the last word counts', () => {
     fc.assert(
       fc.property(anyStep, anyItem, (step, item) => {

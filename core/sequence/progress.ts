@@ -21,13 +21,14 @@ export function makeProgress(sequence: Sequence, upTo = 0): Progress {
   return setStep({ sequence, upTo: 0, added: [], dropped: [] }, upTo);
 }
 
-/** What the group has been taught. A cluster card one of whose parts was dropped is not shown. */
+/** What the group has been taught. A card that a newer version knows is left out; a cluster card one of whose parts was dropped is not shown. */
 export function taughtOf(progress: Progress): Taught {
   const dropped = new Set(progress.dropped.map(itemKey));
   const items = [...itemsUpTo(progress), ...progress.added].filter((item) => {
     if (dropped.has(itemKey(item))) return false;
     if (item.kind !== 'card') return true;
-    const parts = correspondenceById.get(item.id)?.parts ?? [];
+    const parts = correspondenceById.get(item.id)?.parts;
+    if (parts === undefined) return false;
     return !parts.some((id) => dropped.has(itemKey({ kind: 'card', id })));
   });
   return teach(items);

@@ -14,6 +14,7 @@ describe('children’s names', () => {
     ]);
     expect(parseNames('Tam\tNate\tJ. M.')).toEqual(['Tam', 'Nate', 'J. M.']);
     expect(parseNames('')).toEqual([]);
+    expect(parseNames('\u202eTam\u0000\u200f\nN\u0007ate')).toEqual(['Tam', 'Nate']);
     expect(parseNames('O’Ryan\nJosé')).toEqual(['O’Ryan', 'José']);
   });
 

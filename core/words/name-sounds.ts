@@ -27,6 +27,14 @@ function waysToSay(name: string, lexicon: Lexicon): readonly (readonly Phoneme[]
 /** The longest name that is kept, in letters; more than a first name is never asked. */
 const LONGEST = 40;
 
+/** A name without signs that nobody sees: control signs and marks of direction; spaces are single. */
+export function plainName(text: string): string {
+  return text.trim().replace(/\s+/g, ' ').replace(HIDDEN, '');
+}
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the signs to take out.
+const HIDDEN = /[\u0000-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]/g;
+
 /**
  * Names from what was typed or pasted: one to a line, or parted by commas,
  * semicolons or the cells of a spreadsheet. A name that stands there twice is
@@ -34,7 +42,7 @@ const LONGEST = 40;
  */
 export function parseNames(text: string): readonly string[] {
   return text.split(/[\n\r,;\t]+/).flatMap((part) => {
-    const name = part.trim().replace(/\s+/g, ' ').slice(0, LONGEST).trim();
+    const name = plainName(part).slice(0, LONGEST).trim();
     return /\p{L}/u.test(name) ? [name] : [];
   });
 }

@@ -23,10 +23,14 @@ export interface CardBack {
   readonly rule: string | null;
 }
 
-/** The printed card of a correspondence. Throws when there is no such id. */
+/** The printed card of a correspondence; of one that is not known here, its letters, and on the back that it is so. */
 export function paperCard(id: string): PaperCard {
   const card = correspondenceById.get(id);
-  if (!card) throw new Error(`There is no card ${id}.`);
+  if (!card) {
+    const letters = id.split('=')[0] ?? id;
+    const back = { letters, sound: 'not known here', keyword: null, place: '', rule: null };
+    return { shape: 'tile', parts: [letters], keyword: null, back };
+  }
   const { grapheme, phonemes, kind, keyword, places } = card;
   const shape = cardShape(card);
   const ofParts = card.parts.map((part) => correspondenceById.get(part));

@@ -336,7 +336,7 @@ async function nameTheClass() {
   return {
     name: state.value.name,
     trouble: store.trouble.value?.code,
-    exported: 'text' in saved ? saved.text.trimEnd().split('\n').length - 1 : 0,
+    exported: 'text' in saved ? saved.text.trimEnd().split('\n').length - 2 : 0,
   };
 }
 

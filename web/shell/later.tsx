@@ -21,9 +21,13 @@ export function Later({ load }: LaterProps) {
   if (screen !== 'failed') return <screen.Page />;
   return (
     <p>
-      This page did not arrive. Once it has been loaded, it works without a network.{' '}
+      This page did not arrive: the network is gone, or a newer Sweepline has taken the place of
+      this one.{' '}
       <button type="button" class="button" onClick={fetchScreen}>
         Try again
+      </button>{' '}
+      <button type="button" class="button" onClick={() => location.reload()}>
+        Reload for the new version
       </button>
     </p>
   );

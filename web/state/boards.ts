@@ -16,6 +16,7 @@ import {
   string,
 } from 'valibot';
 import type { Board } from '../../core/boards/shapes/board.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
 import { isBoard } from '../../core/log/is-drill.ts';
 import { remembered } from '../device/remembered.ts';
 import { change } from './undo.ts';
@@ -51,8 +52,21 @@ const mostEarlier = 12;
 
 const earlier = remembered('earlier-boards', array(boardSchema), []);
 
-/** The board on the table; null before the first. */
-export const boardOnTable = computed<Board | null>(() => table.value.board);
+/** The board on the table, without the cards that are not known here; null before the first. */
+export const boardOnTable = computed<Board | null>(() => {
+  const { board } = table.value;
+  if (board === null || board.piles.every((pile) => pile.every(isCard))) return board;
+  return { ...board, piles: board.piles.map((pile) => pile.filter(isCard)) };
+});
+/** Cards of the board on the table that are not known here, as a newer version may have laid. */
+export const notKnownHere = computed<readonly string[]>(() =>
+  (table.value.board?.piles.flat() ?? []).filter((id) => !isCard(id)),
+);
+
+function isCard(id: string): boolean {
+  return correspondenceById.has(id);
+}
+
 /** Room in the piles of a shape, where she has set it. */
 export const roomByShape = computed(() => table.value.room);
 /** Cards that every best board must have. */

@@ -1,5 +1,6 @@
 import { computed, effect, signal } from '@preact/signals';
 import { type ClassHead, isOfHead } from '../../core/log/event-store.ts';
+import { isText } from '../../core/log/is-value.ts';
 import { replay } from '../../core/log/replay.ts';
 import { openLink } from '../device/link.ts';
 import { classHeads, classState, openLastClass, store } from './open-class.ts';
@@ -45,7 +46,7 @@ export function tellForgotten(classId: string): void {
   link.send(classId);
 }
 
-const link = openLink<string>('sweepline.forgotten', async (classId) => {
+const link = openLink<string>('sweepline.forgotten', isText, async (classId) => {
   if (classState.peek().id === classId) await openLastClass();
   await refreshClasses();
 });

@@ -10,7 +10,11 @@ import { today } from './day.ts';
 import { classState, store } from './open-class.ts';
 
 /** What came of saving a copy: the file's name, or why there is none. */
-export type Saved = { readonly name: string } | { readonly error: StoreError | LockError };
+export type Saved =
+  | { readonly name: string }
+  | {
+      readonly error: StoreError | LockError | { readonly code: 'empty'; readonly message: string };
+    };
 
 /** Saves classes as one file, locked when there is a passphrase. */
 export async function saveCopy(
@@ -39,12 +43,20 @@ async function save(
   what: string,
   passphrase: string | null,
 ): Promise<Saved> {
+  // A file with nothing in it would be taken for a copy.
+  if (events.length === 0) return { error: nothing };
   const outcome = await exportLog(events, passphrase);
   if ('error' in outcome) return outcome;
   const name = fileName(what, passphrase !== null);
   saveText(name, outcome.text, 'application/x-ndjson');
   return { name };
 }
+
+const nothing = {
+  code: 'empty',
+  message:
+    'Nothing could be read to save, so no file was made. Load the page again and try once more.',
+} as const;
 
 /** All events of a class. Of the open one as this window has them, even when the store cannot be reached. */
 async function eventsOf(

@@ -81,6 +81,11 @@ export function ensureDictation(sources: DictationSources): void {
   if (dictation.peek() === null) kept.value = madeWith(kept.peek().counts, sources);
 }
 
+/** Throws the dictation away: its sentences may name children of a class that was deleted. */
+export function forgetDictation(): void {
+  kept.value = { counts: kept.peek().counts, made: null };
+}
+
 /** Makes the dictation anew, with other counts or by another chance; can be undone. */
 export function remakeDictation(next: Counts, sources: DictationSources, said: string): void {
   change(kept, madeWith(next, sources), said);

@@ -2,6 +2,16 @@
  * What the windows tell each other of the warm-up, on the channel: its plan once, then after each act only
  * where it stands. A window that has just come, or missed a plan, asks.
  */
+import { isDrill } from '../../core/log/is-drill.ts';
+import {
+  isFlag,
+  isListOf,
+  isNullOr,
+  isNumber,
+  isObject,
+  isShape,
+  isText,
+} from '../../core/log/is-value.ts';
 import { NOBODY, type Said } from '../../core/warm-up/lead.ts';
 import type { Running } from '../../core/warm-up/run-state.ts';
 import { type Place, type Plan, placeOf, planFor, runningAt } from '../../core/warm-up/sent.ts';
@@ -33,6 +43,34 @@ export interface InTouch {
   ask(): void;
 }
 
+/** Whether another window said something that this build understands. */
+function isMessage(value: unknown): value is Message {
+  if (!isObject(value)) return false;
+  if (value.kind === 'ask') return true;
+  if (value.kind === 'plan') return isPlan(value.plan);
+  if (value.kind === 'place') return isPlace(value.place);
+  return value.kind === 'wish';
+}
+
+const isTexts = isListOf(isText);
+
+const isPlan = isShape<Plan>({
+  key: isText,
+  classId: isText,
+  groupId: isText,
+  drillId: isText,
+  drill: isDrill,
+  dictated: isTexts,
+  who: isTexts,
+});
+
+const isPlace = isShape<Pick<Place, 'plan' | 'on' | 'readers' | 'upcoming'>>({
+  plan: isText,
+  on: isFlag,
+  readers: isListOf(isNullOr(isNumber)),
+  upcoming: isListOf(isNumber),
+});
+
 /** Begins to listen to the other windows. */
 export function getInTouch({
   name,
@@ -44,7 +82,7 @@ export function getInTouch({
 }: InTouchSpec): InTouch {
   let plan: Plan | null = null;
   let calls: readonly string[] = [];
-  const link = openLink<Message>(name, (message) => {
+  const link = openLink<Message>(name, isMessage, (message) => {
     if (message.kind === 'wish') onSaid(message);
     else if (message.kind === 'ask') tellAll();
     else if (message.kind === 'plan') {

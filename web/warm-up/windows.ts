@@ -54,6 +54,7 @@ export function useRole(mine: Role): void {
 
 if (channel) {
   channel.onmessage = ({ data }: MessageEvent<Message>) => {
+    if (!data || typeof data.from !== 'string') return;
     if (data.kind === 'who') return sayHere();
     const now = new Map(others.peek());
     if (data.kind === 'here') now.set(data.from, data.role);

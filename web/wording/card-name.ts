@@ -9,7 +9,7 @@ import { settings } from '../state/settings.ts';
 /** A card in words, for ears and tips: `sh, /sh/, as in ship`. */
 export function cardName(id: string): string {
   const card = correspondenceById.get(id);
-  if (!card) return id;
+  if (!card) return `${id}, not known here`;
   const keyword = card.keyword ? `, as in ${card.keyword}` : '';
   return `${lettersName(card)}, ${sound(card)}${keyword}`;
 }

@@ -50,9 +50,14 @@ describe('bringing a file in', () => {
 
   it('takes the good lines of a damaged file and gives back the others', async () => {
     const store = createMemoryStore();
-    const file = makeLog([note('a'), note('b')]).slice(0, -20);
+    const saved = makeLog([note('a'), note('b')]);
+    const file = saved.slice(0, saved.indexOf('\n{"end"') - 20);
     const outcome = await importLog(store, file, null, here);
-    expect(outcome).toMatchObject({ added: 1, damaged: [{ line: 3, code: 'broken-off' }] });
+    expect(outcome).toMatchObject({
+      added: 1,
+      damaged: [{ line: 3, code: 'broken-off' }],
+      isWhole: false,
+    });
     expect(await allOf(store)).toEqual([note('a')]);
   });
 
@@ -74,6 +79,27 @@ describe('bringing a file in', () => {
     expect(await importLog(store, file, null, here)).toMatchObject({ known: 1, twofold: 1 });
     expect(await allOf(store)).toEqual([note('a')]);
   });
+
+  it('makes one class on any number of devices, whatever file reaches whom, how often and in which order', () =>
+    fc.assert(
+      fc.asyncProperty(
+        arbitraryEvents(),
+        fc.integer({ min: 2, max: 5 }),
+        fc.infiniteStream(fc.nat()),
+        async (events, many, chance) => {
+          const stores = Array.from({ length: many }, createMemoryStore);
+          const any = () => stores[chance.next().value % many] as (typeof stores)[number];
+          for (const event of events) await any().append([event]);
+          const files = await Promise.all(stores.map(async (store) => makeLog(await allOf(store))));
+          for (const store of stores) {
+            const order = [...files, ...files].sort(() => (chance.next().value % 2) - 0.5);
+            for (const file of order) await importLog(store, file, null, here);
+          }
+          for (const store of stores) expect(await allOf(store)).toEqual(mergeEvents(events, []));
+        },
+      ),
+      { numRuns: 40 },
+    ));
 
   it('takes several classes from one file', async () => {
     const store = createMemoryStore();

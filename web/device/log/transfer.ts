@@ -25,6 +25,8 @@ export interface Imported {
   readonly notUnderstood: number;
   /** New events that a wrong clock had stamped; when they count was set right. */
   readonly setRight: number;
+  /** Whether the file was as it was saved; null when it does not say. */
+  readonly isWhole: boolean | null;
   /** Events that were here already by their ids and say something else; what was here stands. */
   readonly twofold: number;
 }
@@ -104,13 +106,14 @@ export async function importLog(
   }
   const outcome = fresh.length === 0 ? { kept: true } : await store.append([...fresh, ...said]);
   if ('error' in outcome) return outcome;
-  const { damaged, notUnderstood } = log;
+  const { damaged, notUnderstood, isWhole } = log;
   return {
     added: fresh.length,
     known: log.events.length - fresh.length,
     classIds,
     damaged,
     notUnderstood,
+    isWhole,
     setRight: said.length,
     twofold,
   };

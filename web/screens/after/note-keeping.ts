@@ -3,17 +3,10 @@
  * and into the log when she pauses or leaves, so that no way of closing the
  * window takes it: what is found on the shelf later goes into the log then.
  */
-import { array, object, string } from 'valibot';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import type { EventSpec } from '../../../core/log/event.ts';
-import { remembered } from '../../device/remembered.ts';
+import { noteDrafts as drafts } from '../../state/leftovers.ts';
 import { classState, recordForGood, store } from '../../state/open-class.ts';
-
-const drafts = remembered(
-  'notes',
-  array(object({ classId: string(), groupId: string(), drillId: string(), text: string() })),
-  [],
-);
 
 /** What she wrote of a drill: as typed, else as the log has it. */
 export function noteOf(drillId: string): string {

@@ -7,7 +7,7 @@ import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
 import { candidates, type Shape } from '../../../core/boards/shapes/shapes.ts';
 import { shapesFor } from '../../../core/boards/shapes/shapes-for.ts';
 import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
-import { boardOnTable, replaceBoard, roomByShape } from '../../state/boards.ts';
+import { boardOnTable, notKnownHere, replaceBoard, roomByShape } from '../../state/boards.ts';
 import type { Engine } from '../../state/engine.ts';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
 import { newestCards } from '../../state/newest-cards.ts';
@@ -30,6 +30,12 @@ export function BoardPage() {
   useEffect(takeLink, [asked.value]);
   return (
     <div class="board-screen">
+      {notKnownHere.value.length > 0 && (
+        <p class="quiet" role="status">
+          Not known here, perhaps from a newer Sweepline: {notKnownHere.value.join(', ')}. The board
+          goes on without.
+        </p>
+      )}
       {ready && shape ? (
         <Laid ready={ready} shape={shape} />
       ) : (

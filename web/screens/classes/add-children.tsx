@@ -1,8 +1,8 @@
 import { useId, useState } from 'preact/hooks';
 import { smallGroups } from '../../../core/log/roster.ts';
 import { parseNames } from '../../../core/words/name-sounds.ts';
+import { namesTyped } from '../../state/leftovers.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
-import { namesTyped } from './drafts.ts';
 import { addChildren } from './roster-acts.ts';
 
 const MOST_AT_ONCE = 200;

@@ -12,7 +12,7 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
       <p class={code === 'locked' || code === 'deleted' ? undefined : 'class-problem'}>{message}</p>
     );
   }
-  const { added, known, classIds, damaged, notUnderstood, setRight, twofold } = outcome;
+  const { added, known, classIds, damaged, notUnderstood, setRight, twofold, isWhole } = outcome;
   const came = classList.value.filter(({ classId }) => classIds.includes(classId));
   return (
     <section class="brought" aria-label="What was brought in">
@@ -41,6 +41,13 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
       {setRight > 0 && (
         <p>
           {counted(setRight)} dated far ahead by a clock that was wrong. They count as of today.
+        </p>
+      )}
+      {isWhole === true && <p class="quiet small">The copy is whole: as it was saved.</p>}
+      {isWhole === false && (
+        <p class="class-problem">
+          This copy is not whole: it was cut off or changed since it was saved. What could be read
+          was taken. If you have another copy, bring that in too.
         </p>
       )}
       {twofold > 0 && (

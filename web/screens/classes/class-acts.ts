@@ -9,6 +9,7 @@ import {
   refreshClasses,
   tellForgotten,
 } from '../../state/class-list.ts';
+import { forgetLeftovers } from '../../state/leftovers.ts';
 import { classState, openClass, record, recordUndoable, store } from '../../state/open-class.ts';
 import { noteUndo } from '../../state/undo.ts';
 
@@ -55,6 +56,7 @@ export async function forgetClass(classId: string): Promise<StoreError | null> {
   if (classId === classState.peek().id) await openAnother(classId);
   const outcome = await store.forget(classId);
   if ('error' in outcome) return outcome.error;
+  forgetLeftovers(classId);
   tellForgotten(classId);
   await refreshClasses();
   return null;

@@ -16,7 +16,7 @@ export function SaveCopy() {
   const chosen = all && list.length > 1 ? list : own;
   const differs = locked && again !== '' && again !== passphrase;
   const isReady =
-    !busy && chosen.length > 0 && (!locked || (passphrase !== '' && again === passphrase));
+    !busy && chosen.length > 0 && (!locked || (passphrase.length >= LEAST && again === passphrase));
   const save = async () => {
     setBusy(true);
     setSaid(locked ? 'Locking it …' : '');
@@ -72,6 +72,7 @@ export function SaveCopy() {
             where you will find it.
           </p>
           <Secret label="Passphrase" value={passphrase} onValue={setPassphrase} />
+          {passphrase !== '' && <p class="small">{strengthOf(passphrase)}</p>}
           <Secret label="The same again" value={again} onValue={setAgain} />
         </>
       )}
@@ -86,6 +87,17 @@ export function SaveCopy() {
       </p>
     </form>
   );
+}
+
+/** Letters that a passphrase has at least. */
+const LEAST = 10;
+
+/** How long it would hold, said by its length, which counts most (NIST SP 800-63B, 5.1.1). */
+function strengthOf(passphrase: string): string {
+  if (passphrase.length < LEAST) {
+    return `Too short yet: take ${LEAST} letters or more, best three or four words.`;
+  }
+  return passphrase.length < 16 ? 'Fair. One more word makes it strong.' : 'Strong.';
 }
 
 function Secret({

@@ -1,15 +1,8 @@
 import { useEffect } from 'preact/hooks';
-import { record as recordOf, string } from 'valibot';
 import { lineKey } from '../../../core/log/class-state.ts';
 import type { EventSpec, PAGES } from '../../../core/log/event.ts';
-import { remembered } from '../../device/remembered.ts';
+import { lineDrafts as typed } from '../../state/leftovers.ts';
 import { classState, recordForGood } from '../../state/open-class.ts';
-
-/**
- * What she types is on this device's shelf at once, and goes into the log when
- * she pauses or leaves; what is found on the shelf later goes into the log then.
- */
-const typed = remembered('page-lines', recordOf(string(), string()), {});
 
 /** How long she pauses, in milliseconds, before what she wrote goes into the log. */
 const PAUSE = 1000;
@@ -21,7 +14,11 @@ interface HerLineProps {
   readonly placeholder: string;
 }
 
-/** A line of her own on a page: written on the screen, printed as it stands. */
+/**
+ * A line of her own on a page: written on the screen, printed as it stands. What she types is on this device's
+ * shelf at once, and goes into the log when she pauses or leaves; what is found on the shelf later goes into
+ * the log then.
+ */
 export function HerLine({ page, about, placeholder }: HerLineProps) {
   const classId = classState.value.id;
   const key = `${classId} ${lineKey({ page, about })}`;

@@ -1,0 +1,27 @@
+/** What she typed or made and has not put into a log yet; it goes when its class is deleted. */
+import { array, object, record, string } from 'valibot';
+import { remembered } from '../device/remembered.ts';
+import { forgetDictation } from './dictation-made.ts';
+
+/** Names for children; remembered on this device until they are added. */
+export const namesTyped = remembered('names-typed', string(), '');
+
+/** Her lines about drills. */
+export const noteDrafts = remembered(
+  'notes',
+  array(object({ classId: string(), groupId: string(), drillId: string(), text: string() })),
+  [],
+);
+
+/** Her lines on pages, by the class, the page and whom it is about. */
+export const lineDrafts = remembered('page-lines', record(string(), string()), {});
+
+/** Leaves nothing of a class that was deleted. */
+export function forgetLeftovers(deleted: string): void {
+  namesTyped.value = '';
+  noteDrafts.value = noteDrafts.peek().filter(({ classId }) => classId !== deleted);
+  lineDrafts.value = Object.fromEntries(
+    Object.entries(lineDrafts.peek()).filter(([key]) => !key.startsWith(`${deleted} `)),
+  );
+  forgetDictation();
+}
