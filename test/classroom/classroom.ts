@@ -10,13 +10,19 @@ import type { Observation } from '../../core/learners/observation.ts';
 import { usualPlace, wordParts } from '../../core/learners/word-parts.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { type Chances, makeChances } from './chances.ts';
-import { drawPupil, type Pupil, USUAL_WORLD, type World } from './pupil.ts';
+import type { Pupil, Truth } from './pupil.ts';
+import { traces } from './truths/traces.ts';
 
 export interface ClassroomSpec {
   readonly seed: number;
-  readonly world?: Partial<World>;
+  /** How pupils are; traces that fade when left out. */
+  readonly truth?: Truth;
   readonly pupils?: number;
   readonly weeks?: number;
+  /** How often a pupil is away. */
+  readonly absent?: number;
+  /** Whether she calls on the weakest of three rather than on anyone. */
+  readonly chosen?: boolean;
   /** The share of words that one child reads alone. */
   readonly alone?: number;
   /** How often the teacher says which card broke. */
@@ -89,12 +95,12 @@ const N_CLUSTERS = ['t=T', 'd=D'];
 /** Runs a classroom. The same spec gives the same weeks. */
 export function runClassroom(spec: ClassroomSpec): Classroom {
   const draw = makeChances(spec.seed);
-  const world = { ...USUAL_WORLD, ...spec.world };
+  const truth = spec.truth ?? traces();
   const difficulties = new Map(
     CARDS.map((card) => [card, ownDifficulty(card) + draw.normal(0, 0.1)]),
   );
   const pupils = Array.from({ length: spec.pupils ?? 8 }, (_, at) =>
-    drawPupil(`p${at}`, world, difficulties, draw),
+    truth({ name: `p${at}`, difficulties, draw }),
   );
   const observations: Observation[] = [];
   const truths: (readonly number[])[] = [];
@@ -116,7 +122,8 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
   return { observations, truths, states, knownAtEnd };
 
   function teachDay({ day, taught, fresh }: Today, practice: Practice, n: number): void {
-    const present = pupils.filter(() => !draw.happens(0.05));
+    const there = pupils.filter(() => !draw.happens(spec.absent ?? 0.05));
+    const present = there.length > 0 ? there : pupils.slice(0, 1);
     for (const card of fresh) {
       for (const pupil of present) pupil.practise(card, day, PRACTICE.together);
     }
@@ -126,9 +133,19 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
     }
     for (let flip = 0; flip < FLIPS; flip++) {
       const word = makeWord(taught, practice.blending, n >= 15, draw);
-      if (draw.happens(spec.alone ?? 0.5)) readAlone(word, draw.oneOf(present), present, day);
+      if (draw.happens(spec.alone ?? 0.5))
+        readAlone(word, readerOf(present, word, day), present, day);
       else readTogether(word, present, day);
     }
+  }
+
+  /** Whom she calls on. */
+  function readerOf(present: readonly Pupil[], word: readonly string[], day: number): Pupil {
+    const parts = wordParts(word);
+    const few = spec.chosen ? [0, 1, 2].map(() => draw.oneOf(present)) : [draw.oneOf(present)];
+    const well = (pupil: Pupil) =>
+      chancesOf(pupil, word, parts, day).reduce((all, chance) => all * chance, 1);
+    return few.reduce((one, other) => (well(other) < well(one) ? other : one));
   }
 
   function readAlone(
@@ -187,7 +204,7 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
         day,
         child: pupil.name,
         card,
-        chance: pupil.chance(card, day + 1, usualPlace(card), false),
+        chance: (pupil.usually ?? pupil.chance)(card, day + 1, usualPlace(card), false),
       })),
     );
   }

@@ -1,4 +1,5 @@
 import type { Observation } from '../../core/learners/observation.ts';
+import type { Classroom } from './classroom.ts';
 
 /** Says how likely each card of a child's own reading is to be read rightly, then learns from it. */
 export interface Forecaster {
@@ -6,28 +7,32 @@ export interface Forecaster {
   readonly observe: (reading: Observation) => void;
 }
 
-/** A forecast of one card, and whether it was read rightly. */
+/** A forecast of one card, its true chance, and how likely the reading was to come as far as it. */
 export interface Forecast {
   readonly p: number;
-  readonly right: boolean;
+  readonly truth: number;
+  readonly weight: number;
 }
 
 /**
- * Every card of the children's own readings of which it is known how it went,
- * forecast from all that came before it.
+ * Every card of every reading of a child's own, forecast from all that came before it. What is compared
+ * with is the true chance and not the outcome, so that nothing hangs on which mistakes were named: a
+ * judge that leaves out mistakes whose card was not said keeps the right readings beside them, and
+ * prefers those who forecast too high.
  */
 export function forecasts(
   forecaster: Forecaster,
-  observations: readonly Observation[],
+  { observations, truths }: Pick<Classroom, 'observations' | 'truths'>,
 ): readonly Forecast[] {
   const all: Forecast[] = [];
-  for (const reading of observations) {
-    if (reading.child !== null && (reading.right || reading.broke !== null)) {
-      const chances = forecaster.expect(reading);
-      const last = reading.right ? reading.cards.length : (reading.broke ?? 0);
-      for (let at = 0; at < last; at++) {
-        const right = reading.right || at < last - 1;
-        all.push({ p: chances[at] as number, right });
+  for (const [n, reading] of observations.entries()) {
+    const chances = truths[n] ?? [];
+    if (reading.child !== null && chances.length > 0) {
+      const expected = forecaster.expect(reading);
+      let weight = 1;
+      for (const [at, truth] of chances.entries()) {
+        all.push({ p: expected[at] as number, truth, weight });
+        weight *= truth;
       }
     }
     forecaster.observe(reading);
@@ -35,31 +40,34 @@ export function forecasts(
   return all;
 }
 
-/** The mean of −ln(the chance given to what happened), in nats; lower is better. */
+/** The mean of −ln(the chance given to what happens), in nats, as it is to be expected; lower is better. */
 export function logLoss(all: readonly Forecast[]): number {
-  const losses = all.map(({ p, right }) => {
+  let sum = 0;
+  let weights = 0;
+  for (const { p, truth, weight } of all) {
     const held = Math.min(1 - 1e-6, Math.max(1e-6, p));
-    return -Math.log(right ? held : 1 - held);
-  });
-  return mean(losses);
+    sum -= weight * (truth * Math.log(held) + (1 - truth) * Math.log(1 - held));
+    weights += weight;
+  }
+  return sum / weights;
 }
 
 const BINS = 10;
 
 /**
  * Expected calibration error: in ten bins of equal width by forecast, how far
- * the mean forecast lies from the share that went right, weighted by how many
+ * the mean forecast lies from the mean true chance, weighted by how many
  * fell there (Naeini, Cooper & Hauskrecht 2015).
  */
 export function calibrationError(all: readonly Forecast[]): number {
-  let error = 0;
-  for (let bin = 0; bin < BINS; bin++) {
-    const inside = all.filter(({ p }) => Math.min(BINS - 1, Math.floor(p * BINS)) === bin);
-    if (inside.length === 0) continue;
-    const share = mean(inside.map(({ right }) => (right ? 1 : 0)));
-    error += (inside.length / all.length) * Math.abs(share - mean(inside.map(({ p }) => p)));
+  const off = new Float64Array(BINS);
+  let weights = 0;
+  for (const { p, truth, weight } of all) {
+    const bin = Math.min(BINS - 1, Math.floor(p * BINS));
+    off[bin] = (off[bin] as number) + weight * (p - truth);
+    weights += weight;
   }
-  return error;
+  return off.reduce((sum, one) => sum + Math.abs(one), 0) / weights;
 }
 
 /** The mean of some numbers; at least one is needed. */

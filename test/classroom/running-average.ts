@@ -1,15 +1,20 @@
 import type { Observation } from '../../core/learners/observation.ts';
+import { creditOf } from './credit.ts';
 import type { Forecaster } from './judge.ts';
 
 /**
- * The share of right readings of a card by a child so far. It starts from
+ * The share of right readings so far, by child and card or by card alone. It starts from
  * `share` as if `worth` readings had been seen before: without that, the first
  * forecast would be a division by zero and the second a certainty.
  */
-export function runningAverage(share: number, worth: number): Forecaster {
+export function runningAverage(
+  share: number,
+  worth: number,
+  by: 'child and card' | 'card' = 'child and card',
+): Forecaster {
   const counts = new Map<string, { right: number; all: number }>();
-  const countOf = (child: string, card: string) => {
-    const key = `${child} ${card}`;
+  const countOf = (child: string | null, card: string) => {
+    const key = by === 'card' ? card : `${child} ${card}`;
     let count = counts.get(key);
     if (!count) {
       count = { right: share * worth, all: worth };
@@ -17,19 +22,41 @@ export function runningAverage(share: number, worth: number): Forecaster {
     }
     return count;
   };
+  const expect = ({ child, cards }: Observation) =>
+    cards.map((card) => {
+      const { right, all } = countOf(child, card);
+      return right / all;
+    });
   return {
-    expect: ({ child, cards }: Observation) =>
-      cards.map((card) => {
-        const { right, all } = countOf(child ?? '', card);
-        return right / all;
-      }),
-    observe({ child, cards, right, broke }: Observation) {
-      if (child === null || (!right && broke === null)) return;
-      const last = right ? cards.length : (broke ?? 0);
-      for (let at = 0; at < last; at++) {
-        const count = countOf(child, cards[at] as string);
-        count.all += 1;
-        if (right || at < last - 1) count.right += 1;
+    expect,
+    observe(reading) {
+      if (reading.child === null) return;
+      const { well, wrong } = creditOf(reading, expect(reading));
+      for (const [at, card] of reading.cards.entries()) {
+        const count = countOf(reading.child, card);
+        count.all += (well[at] as number) + (wrong[at] as number);
+        count.right += well[at] as number;
+      }
+    },
+  };
+}
+
+/** An exponentially weighted average by child and card: each reading takes a share `rate` of it. */
+export function movingAverage(share: number, rate: number): Forecaster {
+  const averages = new Map<string, number>();
+  const expect = ({ child, cards }: Observation) =>
+    cards.map((card) => averages.get(`${child} ${card}`) ?? share);
+  return {
+    expect,
+    observe(reading) {
+      if (reading.child === null) return;
+      const before = expect(reading);
+      const { well, wrong } = creditOf(reading, before);
+      for (const [at, card] of reading.cards.entries()) {
+        const seen = (well[at] as number) + (wrong[at] as number);
+        const was = before[at] as number;
+        const now = was + rate * ((well[at] as number) - seen * was);
+        averages.set(`${reading.child} ${card}`, now);
       }
     },
   };

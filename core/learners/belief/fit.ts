@@ -183,6 +183,7 @@ function toldPairs(book: Book, marking: Marking, day: number): ToldPairs {
   const pairs: number[] = [];
   const readers: number[] = [];
   const cards: number[] = [];
+  const ofChildren: number[] = [];
   const children = new Set(book.children.values());
   for (const [at, reader] of book.all.entries()) {
     for (let card = 0; card < book.cardNumber.size; card++) {
@@ -191,12 +192,13 @@ function toldPairs(book: Book, marking: Marking, day: number): ToldPairs {
       }
       const pair = reader.pairs.at(card);
       if (pair < 0 || !isTold(book.pairs.numbers, pair)) continue;
+      if (children.has(reader)) ofChildren.push(pairs.length);
       pairs.push(pair);
       readers.push(at);
       cards.push(card);
     }
   }
-  return { pairs, readers, cards };
+  return { pairs, readers, cards, ofChildren };
 }
 
 /** Gives a child its share of what went right together, of cards too that it was never named for. */

@@ -18,7 +18,8 @@ const TEMPER = 0.7;
  * which they do not by what is usual.
  */
 export function fitSpread(fit: Fit, pairs: Float64Array, told: ToldPairs): void {
-  const step = Math.max(1, Math.floor(told.pairs.length / ENOUGH));
+  if (told.ofChildren.length === 0) return;
+  const step = Math.max(1, Math.floor(told.ofChildren.length / ENOUGH));
   const candidates = DEVIATIONS.flatMap((deviation) =>
     SHARES.map((share) => ({
       deviation,
@@ -26,14 +27,16 @@ export function fitSpread(fit: Fit, pairs: Float64Array, told: ToldPairs): void 
       evidence: -0.5 * (Math.log(deviation / USUAL.deviation) / USUAL.spread) ** 2,
     })),
   );
-  for (let at = 0; at < told.pairs.length; at += step) {
+  for (let one = 0; one < told.ofChildren.length; one += step) {
+    const at = told.ofChildren[one] as number;
     const pair = told.pairs[at] as number;
     cavityInto(cavity, fit, told.readers[at] as number, told.cards[at] as number, pair);
     const mean = cavity.reader + cavity.card;
     const variance = cavity.readerVariance + cavity.cardVariance;
-    for (const one of candidates) {
-      fillPrior(prior, STEP, mean, variance, one.deviation ** 2, one.share);
-      one.evidence += TEMPER * step * Math.log(meanLikelihood(pairs, pair));
+    for (const candidate of candidates) {
+      const { deviation, share } = candidate;
+      fillPrior(prior, STEP, mean, variance, deviation ** 2, share);
+      candidate.evidence += TEMPER * step * Math.log(meanLikelihood(pairs, pair));
     }
   }
   const best = Math.max(...candidates.map(({ evidence }) => evidence));

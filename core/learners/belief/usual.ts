@@ -24,6 +24,8 @@ export interface ToldPairs {
   readonly pairs: readonly number[];
   readonly readers: readonly number[];
   readonly cards: readonly number[];
+  /** Where those of children stand in these lists: a choir is a mean, and tells nothing of how pairs differ. */
+  readonly ofChildren: readonly number[];
 }
 
 /** Numbers in the message of a pair. */
