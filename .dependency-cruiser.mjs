@@ -70,17 +70,8 @@ const forbidden = [
       'The core is pure: no page, no files, no packages, no Node. It runs the same in a browser, a ' +
       'terminal and a server, and the same seed gives the same drill for ever.',
     severity: 'error',
-    from: { path: '^core/', pathNot: [tests, '^core/learners/schedule[.]ts$'] },
+    from: { path: '^core/', pathNot: tests },
     to: { pathNot: '^core/' },
-  },
-  {
-    name: 'schedule-by-fsrs',
-    comment:
-      'One file asks one package when a card comes back: arithmetic without clock, chance or files ' +
-      '(docs/decisions/0005-fsrs-in-the-core.md).',
-    severity: 'error',
-    from: { path: '^core/learners/schedule[.]ts$' },
-    to: { pathNot: ['^core/', '^node_modules/ts-fsrs/'] },
   },
   ...roomRules,
   ...floorRules,

@@ -57,12 +57,13 @@ describe('mastery', () => {
         'right',
         'missed',
         'lastThree',
+        'dueBecause',
       ]);
       expect(row.low <= row.p && row.p <= row.high).toBe(true);
     }
     expect(rows[0]).toMatchObject({ n: 20, last: '2026-03-20', word: 'secure' });
     expect(rows[0].due > '2026-03-21').toBe(true);
-    expect(rows[3]).toMatchObject({ n: 20, word: 'shaky', due: '2026-03-21' });
+    expect(rows[3]).toMatchObject({ n: 20, word: 'shaky', due: '2026-03-23' });
     expect(rows[4]).toMatchObject({ n: 0, word: 'not yet seen' });
     expect(rows[5].word).toBe('secure');
   });
@@ -117,11 +118,31 @@ describe('mastery', () => {
     expect(text).toContain('not a diagnosis');
   });
 
+  it('brings nothing back on days without school, and says why then', () => {
+    const args = ['--evidence', fileOf(...badlyRead, ...wellRead), '--now', '2026-03-21'];
+    const dueOf = (...off: string[]) =>
+      JSON.parse(mastery([...args, ...off, '--json'])).find(
+        ({ id }: { id: string }) => id === 'e=EH',
+      );
+    expect(dueOf()).toMatchObject({ due: '2026-03-23', dueBecause: 'weak' });
+    expect(dueOf('--off', '2026-03-23..2026-03-27,2026-03-30').due).toBe('2026-03-31');
+    expect(mastery(args)).toContain('back by 2026-03-23: it is not yet sure');
+  });
+
+  it('says where only mistakes are marked that levels cannot be known', () => {
+    const text = mastery(['--evidence', fileOf(...badlyRead), '--now', '2026-03-21']);
+    expect(text).toContain('Only mistakes are marked here.');
+    expect(mastery(['--evidence', fileOf(...wellRead), '--now', '2026-03-21'])).not.toContain(
+      'Only',
+    );
+  });
+
   it.each([
     ['no file', ['--now', '2026-03-02'], '--evidence'],
     ['no day', ['--evidence', 'x.csv'], '--now'],
     ['no such day', ['--evidence', 'x.csv', '--now', 'today'], '2026-03-02'],
     ['a file that is not there', ['--evidence', 'none.csv', '--now', '2026-03-02'], 'none.csv'],
+    ['no days off', ['--evidence', 'x.csv', '--now', '2026-03-02', '--off', 'May'], 'x.csv'],
     ['a stray word', ['--now', '2026-03-02', 'Mina'], 'Mina'],
   ])('tells what to do: %s', (_, args, hint) => {
     expect(() => mastery(args)).toThrow(Failure);

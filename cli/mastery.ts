@@ -5,6 +5,7 @@ import { PLACES } from '../core/language/correspondence.ts';
 import { HABITS } from '../core/language/taught.ts';
 import { countConfusions } from '../core/learners/confusions.ts';
 import { type Day, makeDay, parseDay } from '../core/learners/day.ts';
+import { type DueBecause, dueOf } from '../core/learners/due.ts';
 import {
   type Estimate,
   estimateHabit,
@@ -14,8 +15,10 @@ import {
 import { parseEvidence } from '../core/learners/evidence-csv.ts';
 import { historiesOf } from '../core/learners/history.ts';
 import { type Knowledge, knowledgeFrom } from '../core/learners/knowledge.ts';
+import { markingSaid } from '../core/learners/marking-said.ts';
 import type { Observation } from '../core/learners/observation.ts';
-import { scheduleOf } from '../core/learners/schedule.ts';
+import { DUE_SAID } from '../core/learners/review-reason.ts';
+import { type Holiday, type SchoolDays, schoolDaysWithout } from '../core/learners/school-days.ts';
 import { PUBLISHED_THRESHOLDS, type Thresholds } from '../core/learners/thresholds.ts';
 import { readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
@@ -32,6 +35,7 @@ export function mastery(args: readonly string[]): string {
     secure: 'text',
     shaky: 'text',
     confusions: 'flag',
+    off: 'text',
   });
   if (typed.words.length > 0) fail(`mastery takes options only; “${typed.words[0]}” is none.`);
   const file = typed.text('evidence');
@@ -54,14 +58,33 @@ export function mastery(args: readonly string[]): string {
       .map((row) => `${row.pupil}  ${row.id}  heard ${row.heard}  ${row.count}`)
       .join('\n');
   }
-  const rows = rowsOf(observations, now, thresholds, typed.text('by') ?? 'card');
+  const knowledge = knowledgeFrom(observations);
+  const isSchool = schoolDaysWithout(readHolidays(typed.text('off')));
+  const by = typed.text('by') ?? 'card';
+  const rows = rowsOf({ observations, knowledge, now, thresholds, isSchool }, by);
   if (typed.flag('json')) return JSON.stringify(rows);
-  return [...rows.map(rowText), '', NOTE].join('\n');
+  const marking = markingSaid(knowledge.read.marking);
+  return [...rows.map(rowText), '', ...(marking === null ? [] : [marking]), NOTE].join('\n');
 }
 
 function readNow(text: string | null): Day {
   if (text === null) return fail('Say for which day: --now 2026-03-02');
   return parseDay(text) ?? fail(`--now takes a date such as 2026-03-02; “${text}” is none.`);
+}
+
+/** Days without school: `2026-12-21..2027-01-01,2027-01-18`. */
+function readHolidays(text: string | null): readonly Holiday[] {
+  if (text === null) return [];
+  return text.split(',').map((span) => {
+    const [first = '', last = first, ...more] = span.split('..');
+    const days = [parseDay(first), parseDay(last)] as const;
+    if (days[0] === null || days[1] === null || days[1] < days[0] || more.length > 0) {
+      return fail(
+        `--off takes days without school such as 2026-12-21..2027-01-01,2027-01-18; “${span}” is none.`,
+      );
+    }
+    return { first: days[0], last: days[1] };
+  });
 }
 
 /** What can be read of the file, up to the day; the rest is told on standard error. */
@@ -94,15 +117,22 @@ interface MasteryRow {
   readonly right: number | null;
   readonly missed: number | null;
   readonly lastThree: readonly string[] | null;
+  readonly dueBecause: DueBecause | null;
+}
+
+/** What the rows are made from. */
+interface RowsSpec {
+  readonly observations: readonly Observation[];
+  readonly knowledge: Knowledge;
+  readonly now: Day;
+  readonly thresholds: Thresholds;
+  readonly isSchool: SchoolDays;
 }
 
 function rowsOf(
-  observations: readonly Observation[],
-  now: Day,
-  thresholds: Thresholds,
+  { observations, knowledge, now, thresholds, isSchool }: RowsSpec,
   by: string,
 ): readonly MasteryRow[] {
-  const knowledge = knowledgeFrom(observations);
   const readings = readingsIn(observations, 'read');
   const spec = { known: knowledge.read, readings, day: now, thresholds };
   const pupils = [...new Set(observations.flatMap(({ child }) => child ?? []))].sort();
@@ -116,18 +146,23 @@ function rowsOf(
         right: null,
         missed: null,
         lastThree: null,
+        dueBecause: null,
       }));
     }
     const histories = historiesOf(observations, 'read', who);
     const [row] = classMap(spec, [who], [...histories.keys()].sort());
-    return (row?.cells ?? []).map(({ card, seen, estimate, word }) => ({
-      ...figures(pupil, card, estimate),
-      due: dayOrNull(scheduleOf(histories.get(card) ?? [])?.due ?? null),
-      word,
-      right: seen.right,
-      missed: seen.missed,
-      lastThree: seen.last,
-    }));
+    return (row?.cells ?? []).map(({ card, seen, estimate, word }) => {
+      const due = dueOf(knowledge.read, who, card, isSchool);
+      return {
+        ...figures(pupil, card, estimate),
+        due: dayOrNull(due?.day ?? null),
+        word,
+        right: seen.right,
+        missed: seen.missed,
+        lastThree: seen.last,
+        dueBecause: due?.because ?? null,
+      };
+    });
   });
 }
 
@@ -149,9 +184,11 @@ function partsBy(
   return fail(`--by is one of card, place, habit; “${by}” is none.`);
 }
 
-function rowText({ pupil, id, p, low, high, n, due, word, right, missed }: MasteryRow): string {
+function rowText(row: MasteryRow): string {
+  const { pupil, id, p, low, high, n, due, dueBecause, word, right, missed } = row;
   const share = (value: number): string => `${Math.round(value * 100)}%`;
-  const back = due === null ? '' : `  back by ${due}`;
+  const back =
+    due === null || dueBecause === null ? '' : `  back by ${due}: ${DUE_SAID[dueBecause]}`;
   const seen =
     right === null || missed === null ? `${n} read` : `right ${right} of ${right + missed}`;
   return `${pupil}  ${id}  ${seen}  ${word}, about ${share(p)} (${share(low)}–${share(high)})${back}`;

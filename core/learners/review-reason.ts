@@ -1,4 +1,5 @@
 import { type Day, weekdayOf } from './day.ts';
+import type { DueBecause } from './due.ts';
 
 /** Why a card was chosen: a code and the numbers that make a sentence of it. */
 export type ReviewReason =
@@ -9,7 +10,7 @@ export type ReviewReason =
   /** Expected to be read rightly this often, 0 to 1, by the child or group. */
   | { readonly code: 'shaky'; readonly p: number }
   /** Has not come up for so many days, and should have by now. */
-  | { readonly code: 'unseen'; readonly days: number }
+  | { readonly code: 'unseen'; readonly days: number; readonly because: DueBecause }
   /** Was taught and never came up in a drill. */
   | { readonly code: 'never-seen' }
   /** Goes well: for a warm start and to keep it. */
@@ -25,13 +26,29 @@ export function makeReason(reason: ReviewReason, today: Day): string {
     case 'shaky':
       return `about ${Math.round(reason.p * 10)} of 10 right`;
     case 'unseen':
-      return `not seen for ${reason.days} ${reason.days === 1 ? 'day' : 'days'}`;
+      return `not seen for ${reason.days} ${reason.days === 1 ? 'day' : 'days'}${BY_NOW[reason.because]}`;
     case 'never-seen':
       return 'taught, not practiced yet';
     case 'goes-well':
       return `goes well, last ${ago(reason.days)}`;
   }
 }
+
+/** What days without it have done. */
+const BY_NOW: Readonly<Record<DueBecause, string>> = {
+  fading: ' and fading',
+  weak: ' and not yet sure',
+  unsure: ', so no longer sure',
+  long: '',
+};
+
+/** Why a card should come back on its day, as a teacher reads it beside that day. */
+export const DUE_SAID: Readonly<Record<DueBecause, string>> = {
+  fading: 'it will have begun to fade',
+  weak: 'it is not yet sure',
+  unsure: 'by then nobody can be sure',
+  long: 'it will have been twenty school days',
+};
 
 const WEEKDAYS = [
   'Monday',

@@ -83,10 +83,10 @@ describe('a day’s plan', () => {
   it('brings back what has not been seen for long', () => {
     const made = plan([
       ...allWell.filter(({ cards }) => cards[0] !== 'g=G'),
-      ...seen('g=G', THURSDAY - 12, 2),
+      ...seen('g=G', THURSDAY - 30, 2),
     ]);
     const why = whyOf(made.visual, 'g=G');
-    expect(makeReason(why as ReviewReason, THURSDAY)).toBe('not seen for 12 days');
+    expect(makeReason(why as ReviewReason, THURSDAY)).toBe('not seen for 30 days');
   });
 
   it('says of a card that was never in a drill that it was not', () => {
@@ -199,7 +199,9 @@ it.each<[ReviewReason, string]>([
   [{ code: 'missed', missed: 1, asked: 2, day: THURSDAY - 1 }, 'missed 1 of 2 yesterday'],
   [{ code: 'missed', missed: 1, asked: 2, day: THURSDAY - 8 }, 'missed 1 of 2 8 days ago'],
   [{ code: 'shaky', p: 0.52 }, 'about 5 of 10 right'],
-  [{ code: 'unseen', days: 12 }, 'not seen for 12 days'],
+  [{ code: 'unseen', days: 12, because: 'fading' }, 'not seen for 12 days and fading'],
+  [{ code: 'unseen', days: 12, because: 'unsure' }, 'not seen for 12 days, so no longer sure'],
+  [{ code: 'unseen', days: 30, because: 'long' }, 'not seen for 30 days'],
   [{ code: 'never-seen' }, 'taught, not practiced yet'],
   [{ code: 'goes-well', days: 4 }, 'goes well, last 4 days ago'],
 ])('%o reads as %s', (reason, sentence) => {

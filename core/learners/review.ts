@@ -2,8 +2,8 @@
  * What tomorrow's three parts should practise.
  *
  * New cards come first, for a few days, then what broke in the last drills. Then those that need it most: need is
- * the share of wrong readings to expect of the group's children tomorrow, raised
- * where the schedule says that a card is overdue. A part is never all trouble:
+ * the share of wrong readings to expect of the group's children tomorrow, and nothing else: being overdue
+ * was tried beside it and was worth nothing (docs/mastery.md). A part is never all trouble:
  * some cards that go well are in it, those unseen for longest (common practice,
  * no source), and vowels have their share, since they wear out first.
  */
@@ -12,12 +12,13 @@ import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { partsOf } from '../language/laid-syllable.ts';
 import type { Day } from './day.ts';
+import { type DueBecause, dueBy } from './due.ts';
 import { chanceOfCard } from './estimate.ts';
 import { type DayOfCard, historiesOf } from './history.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Observation } from './observation.ts';
 import type { ReviewReason } from './review-reason.ts';
-import { scheduleOf } from './schedule.ts';
+import type { SchoolDays } from './school-days.ts';
 import { PUBLISHED_THRESHOLDS, type Thresholds } from './thresholds.ts';
 
 /** What a plan is made from. */
@@ -36,6 +37,8 @@ export interface ReviewSpec {
   /** The day that is planned, not before the last observation. */
   readonly day: Day;
   readonly thresholds?: Thresholds;
+  /** Monday to Friday when left out. */
+  readonly isSchool?: SchoolDays;
   readonly counts?: ReviewCounts;
 }
 
@@ -74,8 +77,6 @@ const NEW_SHARE = 0.4;
 const WELL_SHARE = 0.2;
 /** Vowels among the cards that are not new. */
 const VOWEL_SHARE = 0.4;
-/** How much being overdue adds to need, which is a share of wrong readings. */
-const OVERDUE = 0.15;
 
 /** Plans a day. The same spec gives the same plan. */
 export function planReview(spec: ReviewSpec): ReviewPlan {
@@ -124,12 +125,11 @@ function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Can
       if (!found) return [];
       const history = histories.get(card) ?? [];
       const p = chanceOfCard(known, { of: 'group', id: group }, card, day);
-      const schedule = scheduleOf(history);
       const first = history[0]?.day ?? (newest.has(card) ? day : Number.NEGATIVE_INFINITY);
-      const late = schedule === null ? 1 : (day - schedule.due) / schedule.interval;
       const isNew = newest.has(card) && day - first <= NEW_DAYS;
       const last = history.at(-1);
-      const why = reasonOf(last, p, late >= 0, day, thresholds);
+      const due = () => dueBy(known, group, card, day, p, spec.isSchool);
+      const why = reasonOf(last, p, due, day, thresholds);
       return [
         {
           card,
@@ -137,7 +137,7 @@ function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Can
           isVowel: isVowelCard(found),
           isNew,
           isBack: back.has(card),
-          need: 1 - p + OVERDUE * Math.min(1, Math.max(0, late)),
+          need: 1 - p,
           goesWell: p >= thresholds.secure && last !== undefined && last.missed === 0,
           away: last === undefined ? Number.POSITIVE_INFINITY : day - last.day,
           why: isNew && why.code !== 'missed' ? { code: 'new', days: day - first } : why,
@@ -150,7 +150,7 @@ function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Can
 function reasonOf(
   last: DayOfCard | undefined,
   p: number,
-  isDue: boolean,
+  due: () => DueBecause | null,
   day: Day,
   thresholds: Thresholds,
 ): ReviewReason {
@@ -160,8 +160,9 @@ function reasonOf(
     return { code: 'missed', missed: last.missed, asked: last.asked, day: last.day };
   }
   if (p < thresholds.shaky) return { code: 'shaky', p };
-  if (isDue && days > 1) return { code: 'unseen', days };
-  return p < thresholds.secure ? { code: 'shaky', p } : { code: 'goes-well', days };
+  if (p < thresholds.secure) return { code: 'shaky', p };
+  const because = days > 1 ? due() : null;
+  return because === null ? { code: 'goes-well', days } : { code: 'unseen', days, because };
 }
 
 /** What was missed longer ago than this is told by how shaky it is. */

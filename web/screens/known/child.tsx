@@ -4,15 +4,15 @@ import type { MapCell } from '../../../core/facts/class-map.ts';
 import { PLACES } from '../../../core/language/correspondence.ts';
 import { HABITS } from '../../../core/language/taught.ts';
 import { countConfusions } from '../../../core/learners/confusions.ts';
-import { makeDay } from '../../../core/learners/day.ts';
+import { type Day, makeDay } from '../../../core/learners/day.ts';
+import { type Due, dueOf } from '../../../core/learners/due.ts';
 import {
   type Estimate,
   estimateHabit,
   estimatePlace,
   type Who,
 } from '../../../core/learners/estimate.ts';
-import { historiesOf } from '../../../core/learners/history.ts';
-import { scheduleOf } from '../../../core/learners/schedule.ts';
+import { DUE_SAID } from '../../../core/learners/review-reason.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { groupOf } from '../../../core/log/roster-changes.ts';
 import { Card } from '../../controls/card.tsx';
@@ -117,8 +117,13 @@ function Neighbors({ child }: { readonly child: Child }) {
 }
 
 /** Each sound that was read, what needs it most first; the others in a row. */
+/** When a card should come back; why then on pointing at it. */
+function DueCell({ due, now }: { readonly due: Due | null; readonly now: Day }) {
+  if (due === null) return <td />;
+  return <td title={`because ${DUE_SAID[due.because]}`}>{dueSaid(due.day, now)}</td>;
+}
+
 function Sounds({ who, cells }: { readonly who: Who; readonly cells: readonly MapCell[] }) {
-  const histories = historiesOf(observations.value, task.value, who);
   const now = modelDay();
   const order = ['shaky', 'growing', 'secure'];
   const seen = cells
@@ -157,7 +162,7 @@ function Sounds({ who, cells }: { readonly who: Who; readonly cells: readonly Ma
                   <td>{rangeSaid(estimate)}</td>
                   <td>{estimate.n}</td>
                   <td>{estimate.last === null ? '' : whenSaid(makeDay(estimate.last), today())}</td>
-                  <td>{dueSaid(scheduleOf(histories.get(card) ?? [])?.due ?? null, now)}</td>
+                  <DueCell due={dueOf(knowledge.value[task.value], who, card)} now={now} />
                 </tr>
               ))}
             </tbody>

@@ -1,8 +1,9 @@
 import './known.css';
+import { markingSaid } from '../../../core/learners/marking-said.ts';
 import { SignShapes } from '../../controls/sign.tsx';
-import { members, taughtCards } from '../../state/class-now.ts';
+import { members, task, taughtCards } from '../../state/class-now.ts';
 import { everyone } from '../../state/everyone.ts';
-import { observations } from '../../state/knowledge.ts';
+import { knowledge, observations } from '../../state/knowledge.ts';
 import { linkToView, parseView, type View } from '../../state/known-view.ts';
 import { asked } from '../../state/route.ts';
 import { ChildView } from './child.tsx';
@@ -23,10 +24,17 @@ export function KnownPage() {
         <h1>What do they know?</h1>
         <Ways current={view.of} />
       </div>
+      <Marking />
       <Shown view={view} />
       <Note />
     </div>
   );
+}
+
+/** What she must know of the figures where she marks only mistakes. */
+function Marking() {
+  const said = markingSaid(knowledge.value[task.value].marking);
+  return said === null ? null : <p class="quiet">{said}</p>;
 }
 
 function Shown({ view }: { readonly view: View }) {

@@ -1,0 +1,33 @@
+import { type Book, GROUP_LAST, type Reader } from './book.ts';
+import { LAST } from './pair.ts';
+
+/** The last day on which a child or group had a card, alone or together; null when never. */
+export function lastHad(
+  book: Book,
+  { of, id }: { readonly of: 'child' | 'group'; readonly id: string },
+  card: string,
+): number | null {
+  const number = book.cardNumber.get(card) ?? -1;
+  let last = Number.NEGATIVE_INFINITY;
+  if (of === 'child') {
+    const child = book.children.get(id);
+    if (child === undefined) return null;
+    last = Math.max(lastAlone(book, child, number), lastTogether(book, child.home.name, number));
+  } else {
+    last = lastTogether(book, id, number);
+    for (const child of book.children.values()) {
+      if (child.groups.includes(id)) last = Math.max(last, lastAlone(book, child, number));
+    }
+  }
+  return Number.isFinite(last) ? last : null;
+}
+
+function lastAlone(book: Book, child: Reader, card: number): number {
+  const pair = child.pairs.at(card);
+  return pair < 0 ? Number.NEGATIVE_INFINITY : (book.pairs.numbers[pair + LAST] as number);
+}
+
+function lastTogether(book: Book, group: string, card: number): number {
+  const row = book.groups.get(group)?.rows.at(card) ?? -1;
+  return row < 0 ? Number.NEGATIVE_INFINITY : (book.together.numbers[row + GROUP_LAST] as number);
+}

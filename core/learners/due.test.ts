@@ -1,0 +1,112 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { weekdayOf } from './day.ts';
+import { dueBy, dueOf } from './due.ts';
+import { chanceOfCard, estimateCard } from './estimate.ts';
+import { knowledgeFrom } from './knowledge.ts';
+import type { Observation } from './observation.ts';
+import { everyWeekday, schoolDaysWithout } from './school-days.ts';
+
+/** A Monday. */
+const MONDAY = 20_514;
+const MINA = { of: 'child', id: 'Mina' } as const;
+const GROUP = { of: 'group', id: 'g' } as const;
+
+function read(card: string, day: number, right: boolean, child: string | null = 'Mina') {
+  const broke = right ? null : 1;
+  const task = 'read' as const;
+  return { day, child, groups: ['g'], task, cards: [card], right, broke, heard: null };
+}
+
+/** On school days until a Friday, each card as often right as is said, of ten. */
+function weeks(cards: Readonly<Record<string, number>>, count = 4): readonly Observation[] {
+  return Array.from({ length: count * 7 }, (_, n) => MONDAY + n)
+    .filter(everyWeekday)
+    .flatMap((day, n) =>
+      Object.entries(cards).flatMap(([card, right]) => [
+        read(card, day, (n * 7) % 10 < right),
+        read(card, day, (n * 3 + 1) % 10 < right, 'Tariq'),
+      ]),
+    );
+}
+
+const seen = weeks({ 'm=M': 10, 'e=EH': 4, 'sh=SH': 8 });
+const { read: known } = knowledgeFrom(seen);
+const FRIDAY = MONDAY + 25;
+
+describe('when a card comes back', () => {
+  it('is never said before it was there', () => {
+    expect(dueOf(known, MINA, 'oi=OY')).toBeNull();
+    expect(dueOf(known, { of: 'child', id: 'Sol' }, 'm=M')).toBeNull();
+    expect(dueBy(known, 'g', 'oi=OY', FRIDAY + 3, 0.5)).toBeNull();
+  });
+
+  it('is the next school day for what is weak, and over the weekend that is Monday', () => {
+    expect(dueOf(known, MINA, 'e=EH')).toEqual({ day: FRIDAY + 3, because: 'weak' });
+  });
+
+  it('is later for what goes well, and is the day on which it will have faded or is not sure', () => {
+    const due = dueOf(known, MINA, 'm=M');
+    const day = due?.day ?? 0;
+    expect(day).toBeGreaterThan(FRIDAY + 3);
+    const before = estimateCard(known, MINA, 'm=M', FRIDAY + 1);
+    const then = estimateCard(known, MINA, 'm=M', day);
+    const wider = then.high - then.low - (before.high - before.low);
+    expect(
+      then.p < 0.8 || before.p - then.p >= 0.05 || wider >= 0.1 || due?.because === 'long',
+    ).toBe(true);
+  });
+
+  it('steps over holidays', () => {
+    const holiday = { first: FRIDAY + 3, last: FRIDAY + 16 };
+    expect(dueOf(known, MINA, 'e=EH', schoolDaysWithout([holiday]))).toEqual({
+      day: FRIDAY + 17,
+      because: 'weak',
+    });
+  });
+
+  it('counts from what the group did together too', () => {
+    const together = knowledgeFrom([...seen, read('m=M', FRIDAY + 10, true, null)]).read;
+    const due = dueOf(together, MINA, 'm=M')?.day ?? 0;
+    expect(due).toBeGreaterThan(FRIDAY + 10);
+  });
+
+  it('of a group follows its chance, and what is asked of one day agrees with it', () => {
+    for (const card of ['m=M', 'e=EH', 'sh=SH']) {
+      const due = dueOf(known, GROUP, card);
+      if (due === null) throw new Error('The group had every card.');
+      for (let day = FRIDAY + 1; day <= due.day; day++) {
+        const p = chanceOfCard(known, GROUP, card, day);
+        const because = dueBy(known, 'g', card, day, p);
+        if (everyWeekday(day)) expect(because !== null).toBe(day === due.day);
+      }
+    }
+  });
+
+  it('is a school day, one to twenty of them after the last, whatever was read', () => {
+    const readings = fc.array(
+      fc.record({
+        card: fc.constantFrom('m=M', 'e=EH'),
+        ago: fc.integer({ min: 0, max: 40 }),
+        right: fc.boolean(),
+      }),
+      { minLength: 1, maxLength: 40 },
+    );
+    fc.assert(
+      fc.property(readings, (all) => {
+        const observations = all.map(({ card, ago, right }) => read(card, FRIDAY - ago, right));
+        const own = knowledgeFrom(observations).read;
+        for (const card of new Set(all.map((one) => one.card))) {
+          const last = Math.max(
+            ...observations.filter((one) => one.cards[0] === card).map(({ day }) => day),
+          );
+          const due = dueOf(own, MINA, card)?.day ?? 0;
+          expect(weekdayOf(due)).toBeLessThan(5);
+          expect(due).toBeGreaterThan(last);
+          expect(due).toBeLessThanOrEqual(last + 28);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
