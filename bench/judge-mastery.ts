@@ -27,7 +27,7 @@ print(
   'after weeks off',
   'counts inside',
 );
-print(...Array.from({ length: 9 + RIVALS.length }, () => '---'));
+print(...Array.from({ length: 11 + RIVALS.length }, () => '---'));
 for (const world of WORLDS) {
   const one = judgeWorld(world, JUDGING_SEEDS);
   const counts = judgeIntervals(comparedCounts(classesOf(world, JUDGING_SEEDS)));

@@ -1,6 +1,7 @@
 import { suggestGroups } from '../core/groups/suggest-groups.ts';
+import { estimateCard } from '../core/learners/estimate.ts';
 import { observationsOf } from '../core/learners/evidence-from-log.ts';
-import { knowledgeFrom } from '../core/learners/knowledge.ts';
+import { type Knowledge, knowledgeFrom } from '../core/learners/knowledge.ts';
 import type { Observation } from '../core/learners/observation.ts';
 import { planReview } from '../core/learners/review.ts';
 import { replay } from '../core/log/replay.ts';
@@ -53,12 +54,16 @@ export async function measurements(): Promise<readonly Measurement[]> {
     await beside({
       name: `what is known from ${EVENTS} readings`,
       aim: 100,
-      run: () => knowledgeFrom(readings),
+      run: () => knowledgeFrom(readings).read.fit(),
     }),
     await beside({
       name: `what is known from a log of ${EVENTS} events`,
       aim: 100,
-      run: () => knowledgeFrom(observationsOf(state)),
+      run: () => knowledgeFrom(observationsOf(state)).read.fit(),
+    }),
+    await beside({
+      name: `all intervals of ${CHILDREN} children by ${taught.length} cards`,
+      run: () => allIntervals(knowledge, taught, day),
     }),
     await beside({
       name: `a day’s plan, ${taught.length} cards taught, ${EVENTS} readings known`,
@@ -105,6 +110,18 @@ function makeReadings(): readonly Observation[] {
       heard: null,
     };
   });
+}
+
+/** The sum of the widths of every child's interval of every card. */
+function allIntervals({ read }: Knowledge, cards: readonly string[], day: number): number {
+  let sum = 0;
+  for (let n = 0; n < CHILDREN; n++) {
+    for (const card of cards) {
+      const { low, high } = estimateCard(read, { of: 'child', id: `child ${n}` }, card, day);
+      sum += high - low;
+    }
+  }
+  return sum;
 }
 
 function chances(cards: readonly string[]) {

@@ -76,7 +76,7 @@ const NEW_SHARE = 0.4;
 /** At least so much of the visual and auditory part goes well, where there is enough that does. */
 const WELL_SHARE = 0.2;
 /** Vowels among the cards that are not new. */
-const VOWEL_SHARE = 0.4;
+const VOWEL_SHARE = 0.25;
 
 /** Plans a day. The same spec gives the same plan. */
 export function planReview(spec: ReviewSpec): ReviewPlan {

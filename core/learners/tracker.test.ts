@@ -197,3 +197,87 @@ describe('spelling', () => {
     expect(estimateCard(knowledge.spell, mina, SH, day).p).toBeLessThan(read.p - 0.2);
   });
 });
+
+describe('a card that is unlike the others of a child', () => {
+  const CARDS = ['m=M', 't=T', 'p=P', 's=S', 'n=N', 'a=AE', 'i=IH', 'd=D', 'f=F', SH];
+  const CHILDREN = ['Mina', 'Tariq', 'Ana', 'Bo', 'Cy', 'Di', 'Eli', 'Flo'];
+
+  /** Eight children who read nine of ten rightly, but for Mina and sh: so many a day as they are listed. */
+  function among(outcomes: readonly boolean[], daily: number) {
+    const days = Math.max(10, Math.ceil(outcomes.length / daily));
+    let count = 0;
+    const seen = Array.from({ length: days }, (_, n) => {
+      const day = 100 + n;
+      const others = CHILDREN.flatMap((child) =>
+        CARDS.filter((card) => child !== 'Mina' || card !== SH).map((card) => {
+          const right = ++count % 10 !== 0;
+          return reading({ day, child, cards: [card], right, broke: right ? null : 1 });
+        }),
+      );
+      const own = outcomes
+        .slice(n * daily, (n + 1) * daily)
+        .map((right) => reading({ day, right, broke: right ? null : 1 }));
+      return [...others, ...own];
+    });
+    return estimate(seen.flat(), mina, SH, 100 + days);
+  }
+  const wrong = (count: number) => Array<boolean>(count).fill(false);
+  const right = (count: number) => Array<boolean>(count).fill(true);
+
+  it('is seen for what it is: each mistake lowers it, three bring it to a half', () => {
+    const falls = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10].map((count) => among(wrong(count), 1));
+    for (let at = 1; at < falls.length; at++) {
+      expect(falls[at]?.p).toBeLessThan(falls[at - 1]?.p ?? 0);
+    }
+    expect(falls[2]?.p).toBeLessThanOrEqual(0.5);
+    expect(falls[9]?.p).toBeLessThanOrEqual(0.25);
+    expect(falls[9]?.low).toBeLessThanOrEqual(0.05);
+  });
+
+  it('can come to the ends of the scale: there is no ceiling and no floor', () => {
+    const best = among(right(50), 5);
+    const worst = among(wrong(50), 5);
+    expect(best.low).toBeGreaterThan(0.9);
+    expect(best.high).toBeGreaterThan(0.98);
+    expect(worst.low).toBeLessThanOrEqual(0.02);
+    expect(worst.high).toBeLessThanOrEqual(0.15);
+  });
+
+  it('that was lost is noticed: after twenty right, within eight wrong, and doubted within five', () => {
+    expect(among([...right(20), ...wrong(8)], 2).p).toBeLessThan(0.5);
+    expect(among([...right(20), ...wrong(5)], 2).low).toBeLessThan(0.5);
+  });
+});
+
+describe('the order and the names of readings', () => {
+  const CARDS = ['m=M', 't=T', 'p=P', SH];
+  const days = [100, 101, 102, 103, 104, 105];
+  const seen = days.flatMap((day) =>
+    ['Mina', 'Tariq', 'Ana'].flatMap((child, at) =>
+      CARDS.map((card, n) => {
+        const right = (day * 7 + at * 5 + n * 3) % 4 > 0;
+        return reading({ day, child, cards: [card], right, broke: right ? null : 1 });
+      }),
+    ),
+  );
+
+  it('of one day matter little', () => {
+    const turned = days.flatMap((day) => seen.filter((one) => one.day === day).reverse());
+    for (const card of CARDS) {
+      const [one, other] = [estimate(seen, mina, card, 106), estimate(turned, mina, card, 106)];
+      expect(Math.abs(one.p - other.p)).toBeLessThan(0.03);
+    }
+  });
+
+  it('do not matter at all where only the names are others', () => {
+    const renamed = seen.map((one) => ({
+      ...one,
+      child: one.child === 'Mina' ? 'Zoe' : one.child,
+    }));
+    for (const card of CARDS) {
+      expect(
+        estimateCard(knowledgeFrom(renamed).read, { of: 'child', id: 'Zoe' }, card, 106),
+      ).toEqual(estimate(seen, mina, card, 106));
+    }
+  });
+});
