@@ -34,7 +34,10 @@ describe('a short check', () => {
     const paper = await page.pdf({ format: 'Letter' });
     expect(paper.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(2);
 
-    await page.getByRole('button', { name: 'Begin and start the clock' }).click();
+    await page.getByRole('button', { name: 'Begin' }).click();
+    await page.evaluate(() => moveClock(60_000));
+    await page.getByRole('button', { name: /start the clock$/ }).click();
+    expect(await page.locator('.check-clock').textContent()).toMatch(/(60|59|58)$/);
     const card = (item: number, place: number) =>
       page.locator(`[data-item="${item}"][data-card="${place}"]`).first();
     const said = (item: number) => page.locator('.check-said').nth(item);
@@ -45,8 +48,14 @@ describe('a short check', () => {
     await page.keyboard.press('ArrowRight');
     await card(3, 1).focus();
     await page.keyboard.press('c');
-    await card(4, 1).focus();
+    expect(
+      await page.getByRole('button', { name: /^Corrected/ }).getAttribute('aria-pressed'),
+    ).toBe('true');
+    await page.keyboard.press('Enter');
     await page.keyboard.press('h');
+    await card(4, 1).click();
+    await page.keyboard.press('l');
+    await page.keyboard.press('l');
     await card(5, 1).click();
     await page.keyboard.press('z');
     await looksWell(page);

@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { CHECK_KINDS, type MadeForm } from '../../../core/checks/check-form.ts';
 import { checksOf } from '../../../core/log/check-record.ts';
 import type { Child } from '../../../core/log/class-state.ts';
@@ -14,12 +14,18 @@ import { kindNames } from '../../wording/check-names.ts';
 import { beginCheck } from './check-acts.ts';
 import { EarlierChecks } from './earlier.tsx';
 import { PrintedForm } from './printed.tsx';
+import { Ready } from './ready.tsx';
 
 /** Who reads what: the child, the kind of check, its length; then it begins, or goes on paper. */
 export function Setup({ child }: { readonly child: Child }) {
   const made = useForm(child);
   const { kind, timed } = chosen.value;
   const canBegin = made !== null && made.form.items.length > 0;
+  const [isReady, setReady] = useState(false);
+  const begin = () => made && beginCheck(child, made.form, timed ? MINUTE : null);
+  if (isReady && canBegin) {
+    return <Ready name={child.name} onStart={begin} onBack={() => setReady(false)} />;
+  }
   const group = groupOf(classState.value, child);
   return (
     <>
@@ -84,9 +90,9 @@ export function Setup({ child }: { readonly child: Child }) {
                 type="button"
                 class="button next"
                 disabled={!canBegin}
-                onClick={() => made && beginCheck(child, made.form, timed ? MINUTE : null)}
+                onClick={() => (timed ? setReady(true) : begin())}
               >
-                Begin{timed ? ' and start the clock' : ''}
+                Begin
               </button>
               <button type="button" class="button" disabled={!canBegin} onClick={() => print()}>
                 Print the pages
@@ -98,7 +104,8 @@ export function Setup({ child }: { readonly child: Child }) {
               <a href={linkTo('reader')} target="sweepline-reader">
                 a page of its own
               </a>{' '}
-              in a second window, where the letters appear when you begin.
+              in a second window, where the letters appear when you begin. The clock starts with
+              them.
             </p>
           </section>
           <section class="part" aria-labelledby="check-earlier">

@@ -19,7 +19,7 @@ export function Tools({
           type="button"
           class="check-tool"
           aria-pressed={tool === now}
-          onClick={() => onTool(tool === now ? 'wrong' : tool)}
+          onClick={() => onTool(tool)}
         >
           <span>
             {names[tool][0]}
@@ -41,7 +41,7 @@ export function Tools({
   );
 }
 
-/** The tool that a key stands for, at the card that has the focus. */
+/** The tool that a key stands for, as its button does; undefined for any other key. */
 export function toolByKey(key: string): Tool | undefined {
   return TOOLS.find((tool) => keys[tool] !== '' && keys[tool] === key.toUpperCase());
 }

@@ -12,7 +12,8 @@ import { CheckClock, secondsOf, useMinuteOver } from './clock.tsx';
 import { MarkedItem } from './marked-item.tsx';
 import { isBroken, type Tool, type WholeMark, withBroken, withWhole } from './marking.ts';
 import { SaidSheet } from './said-sheet.tsx';
-import { Tools, toolByKey } from './tools.tsx';
+import { Tools } from './tools.tsx';
+import { useToolKeys } from './use-tool-keys.ts';
 
 interface Asked {
   readonly anchor: HTMLElement;
@@ -66,17 +67,14 @@ export function UnderWay({
   const roving = useRoving(form.items.length, perRow);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
-    if (event.key.toUpperCase() === 'Z') return undoMark(record.id);
     const place = roving.placeOf(event.target);
-    const key = toolByKey(event.key);
     if (place && event.key.toUpperCase() === 'R') {
       event.preventDefault();
       skipRow(place.item - (place.item % perRow));
-    } else if (place && key && key !== 'wrong') {
-      event.preventDefault();
-      act(key, place.item, place.card, place.anchor);
     } else roving.onKeyDown(event);
   };
+  const choose = (next: Tool) => setTool(next === now ? 'wrong' : next);
+  useToolKeys(choose, () => undoMark(record.id));
   return (
     <div class="check-now">
       <div class="check-bar">
@@ -88,7 +86,7 @@ export function UnderWay({
         </div>
         <Tools
           now={now}
-          onTool={setTool}
+          onTool={choose}
           onUndo={record.markedLast === null ? null : () => undoMark(record.id)}
         />
         <p class="check-hint" role="status">

@@ -15,7 +15,8 @@ import {
   onFullScreenLeft,
   toggleFullScreen,
 } from '../../device/full-screen.ts';
-import { goTo } from '../../state/route.ts';
+import { knowsStage } from '../../state/knows-stage.ts';
+import { goTo, linkTo } from '../../state/route.ts';
 import { setSettings, settings } from '../../state/settings.ts';
 import type { Wish } from '../../warm-up/keys.ts';
 import { hiddenNow, isOver, moments, perform } from '../../warm-up/running.ts';
@@ -51,6 +52,10 @@ export function Performance({ now }: { readonly now: Running }) {
   const moment = momentAt(standing, all);
   const next = momentAt({ ...standing, at: standing.at + 1 }, all);
 
+  const isFirstTime = !led && !knowsStage.value;
+  useEffect(() => {
+    if (standing.at > 0) knowsStage.value = true;
+  }, [standing.at]);
   useEffect(keepAwake, []);
   useEffect(() => root.current?.focus(), []);
 
@@ -163,7 +168,20 @@ export function Performance({ now }: { readonly now: Running }) {
       {edge !== 'none' && moment && !standing.paused && (
         <Edge where={edge} moment={moment} next={next} onWish={onWish} />
       )}
-      {!moment && <End now={now} moments={all} led={led} />}
+      {all.length === 0 && (
+        <div class="end">
+          <p class="end-small">Nothing was taught yet, so there is nothing to show.</p>
+          <a class="button next" href={linkTo('learned')} onClick={leaveFullScreen}>
+            What have they learned?
+          </a>
+        </div>
+      )}
+      {isFirstTime && moment && !standing.paused && (
+        <p class="first-time">
+          A tap, the space bar or a clicker goes on; <kbd class="key">?</kbd> shows all keys.
+        </p>
+      )}
+      {!moment && all.length > 0 && <End now={now} moments={all} led={led} />}
       <Controls
         moment={moment}
         blending={blending}
