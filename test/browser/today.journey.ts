@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { stageCards } from './stage-page.ts';
+import { openScreen } from './standing.ts';
 import { choices, flips, partOf, realFlips, swappable, swapSheet, words } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
@@ -60,6 +61,37 @@ describe('today’s warm-up', () => {
     const sound = await choices(page).first().textContent();
     await choices(page).first().click();
     expect(await swappable(page, 'Auditory').nth(1).textContent()).toBe(sound);
+  });
+
+  it('keeps to her sizes for each group, and takes a card and a sound more', async () => {
+    const page = await atToday(40);
+    const cards = page.locator('.visual-cards .swap');
+    const sounds = page.locator('.sounds .sound');
+    await page.getByRole('combobox', { name: /^Cards/ }).selectOption('8');
+    await expect.poll(() => cards.count()).toBe(8);
+    await page.getByRole('combobox', { name: /^Sounds/ }).selectOption('4');
+    await expect.poll(() => sounds.count()).toBe(4);
+    await page.getByRole('button', { name: 'Add a card' }).click();
+    await page.locator('.popover .choice').first().click();
+    await page.getByRole('button', { name: 'Add a sound' }).click();
+    await page.locator('.popover .choice').first().click();
+    await page.reload({ waitUntil: 'load' });
+    await expect.poll(() => cards.count()).toBe(9);
+    expect(await sounds.count()).toBe(5);
+    await openScreen(page, 'class', '.class-page');
+    await page.getByLabel('Add a small group').fill('Maple');
+    await page.getByRole('button', { name: 'Add the group' }).click();
+    await openScreen(page, 'today', '.flip');
+    await page.getByRole('button', { name: /^Maple/ }).click();
+    await page.getByRole('heading', { name: /^Maple/ }).waitFor();
+    await page.getByRole('combobox', { name: /^Cards/ }).selectOption('6');
+    await expect.poll(() => cards.count()).toBe(6);
+    await page
+      .getByRole('button', { name: /^Whole class/ })
+      .first()
+      .click();
+    await expect.poll(() => cards.count()).toBe(9);
+    expect(await page.getByRole('combobox', { name: /^Cards/ }).inputValue()).toBe('8');
   });
 
   it('keeps to the number of flips and the share of real words that she sets', async () => {

@@ -11,10 +11,12 @@ import {
   object,
   optional,
   pipe,
+  record,
   string,
   tuple,
 } from 'valibot';
 import type { Drill } from '../../core/drills/drill.ts';
+import { DRILL_DEFAULTS } from '../../core/drills/drill-spec.ts';
 import type { Taught } from '../../core/language/taught.ts';
 import { isDrill } from '../../core/log/is-drill.ts';
 import { drillsOf, recentWords } from '../../core/log/recent.ts';
@@ -39,6 +41,9 @@ const wishesSchema = object({
   contrast: optional(nullable(tuple([string(), string()])), null),
   /** Easier words first. */
   rise: optional(boolean(), false),
+  /** How many cards are shown, and how many sounds said. */
+  visualCount: optional(pipe(number(), minValue(0), maxValue(24)), DRILL_DEFAULTS.visualCount),
+  auditoryCount: optional(pipe(number(), minValue(0), maxValue(12)), DRILL_DEFAULTS.auditoryCount),
 });
 
 /** A plan, for whom, and what had been taught and decided about words when it was made. */
@@ -55,19 +60,25 @@ const schema = object({
   made: nullable(madeSchema),
   /** The plans of other groups. */
   others: optional(array(madeSchema), []),
+  /** Her wishes for each group that she has planned for, by the group's key; `wishes` are those of the last. */
+  wishesOf: optional(record(string(), wishesSchema), {}),
 });
 
 /** What she wishes of a warm-up. */
 export type Wishes = InferOutput<typeof wishesSchema>;
 
 const plan = remembered('plan', schema, {
-  wishes: { flips: 30, realShare: 0.5, focusShare: null, contrast: null, rise: false },
+  wishes: {
+    ...{ flips: 30, realShare: 0.5, focusShare: null, contrast: null, rise: false },
+    ...{ visualCount: DRILL_DEFAULTS.visualCount, auditoryCount: DRILL_DEFAULTS.auditoryCount },
+  },
   made: null,
   others: [],
+  wishesOf: {},
 });
 
-/** What she wishes of a warm-up, remembered from day to day. */
-export const wishes = computed(() => plan.value.wishes);
+/** What she wishes of the group's warm-up, remembered from day to day; for a new group, what she wished last. */
+export const wishes = computed(() => plan.value.wishesOf[groupKey.value] ?? plan.value.wishes);
 
 /**
  * Today's warm-up for what is taught now; null until it was made. Where she has
@@ -104,8 +115,8 @@ function wasRunBefore({ seed }: Drill): boolean {
 export function ensureDrill(seed: number): void {
   const ready = readyEngine();
   if (!ready || drill.value !== null) return;
-  const { wishes } = plan.peek();
-  plan.value = planned(wishes, begunWithoutPlan() ?? ready.build(specOf(wishes, seed)));
+  const wished = wishes.peek();
+  plan.value = planned(wished, begunWithoutPlan() ?? ready.build(specOf(wished, seed)));
 }
 
 /**
@@ -127,7 +138,7 @@ export function remakeDrill(next: Wishes, seed: number, said: string): void {
 
 /** Puts a changed warm-up in the place of today's; can be undone. */
 export function setDrill(next: Drill, said: string): void {
-  change(plan, planned(plan.peek().wishes, next), said);
+  change(plan, planned(wishes.peek(), next), said);
 }
 
 /** A seed from the browser's own chance. */
@@ -157,19 +168,22 @@ function specOf(wishes: Wishes, seed: number) {
     newest,
     seed,
     avoid,
+    visualCount: wishes.visualCount,
+    auditoryCount: wishes.auditoryCount,
     ...runOf(wishes),
     ...(parts ? { parts } : {}),
   };
 }
 
 function planned(wishes: Wishes, drill: Drill): InferOutput<typeof schema> {
-  const { made, others } = plan.peek();
+  const { made, others, wishesOf } = plan.peek();
   const next = marked(drill);
   const kept = made && made.group !== next.group && made.group !== '' ? [made, ...others] : others;
   return {
     wishes,
     made: next,
     others: kept.filter((other) => other.group !== next.group).slice(0, mostOthers),
+    wishesOf: { ...wishesOf, [next.group]: wishes },
   };
 }
 

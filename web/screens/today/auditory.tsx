@@ -14,6 +14,7 @@ import { soundReason } from '../../wording/reason.ts';
 import { dayView } from './day-view.ts';
 import { hereSaid, Missed } from './missed.tsx';
 import { PartHead } from './part-head.tsx';
+import { SizeChoice } from './wish-choices.tsx';
 
 /** Part 2: the sounds that are said, each with every taught spelling to look for. */
 export function Auditory({ drill }: { readonly drill: Drill }) {
@@ -54,8 +55,27 @@ export function Auditory({ drill }: { readonly drill: Drill }) {
           </li>
         ))}
       </ol>
+      {(kind === 'fresh' || kind === 'tomorrow') && (
+        <div class="wishes part-wishes">
+          <SizeChoice part="auditory" />
+          <button
+            type="button"
+            class="button plain"
+            aria-haspopup="dialog"
+            onClick={(event) =>
+              setOpen({ anchor: event.currentTarget, place: drill.auditory.length })
+            }
+          >
+            Add a sound
+          </button>
+        </div>
+      )}
       {open && (
-        <Popover anchor={open.anchor} title="Swap this sound" onClose={() => setOpen(undefined)}>
+        <Popover
+          anchor={open.anchor}
+          title={open.place < drill.auditory.length ? 'Swap this sound' : 'Add a sound'}
+          onClose={() => setOpen(undefined)}
+        >
           <SwapSound drill={drill} place={open.place} onDone={() => setOpen(undefined)} />
         </Popover>
       )}
@@ -72,6 +92,7 @@ function SwapSound({
   readonly place: number;
   readonly onDone: () => void;
 }) {
+  const adds = place >= drill.auditory.length;
   const asked = new Set(drill.auditory.map((sound) => sound.phonemes.join(' ')));
   const all = readyEngine()?.soundsFor(taught.value) ?? [];
   const others = all.filter((sound) => !asked.has(sound.phonemes.join(' ')));
@@ -82,14 +103,16 @@ function SwapSound({
   return (
     <>
       <p class="popover-head">
-        Put another sound in its place:
-        <button
-          type="button"
-          class="button"
-          onClick={() => put(drill.auditory.toSpliced(place, 1), 'Took out a sound.')}
-        >
-          Leave it out today
-        </button>
+        {adds ? 'Add a sound' : 'Put another sound in its place:'}
+        {!adds && (
+          <button
+            type="button"
+            class="button"
+            onClick={() => put(drill.auditory.toSpliced(place, 1), 'Took out a sound.')}
+          >
+            Leave it out today
+          </button>
+        )}
       </p>
       <div class="choices">
         {others.map((sound) => (
@@ -98,7 +121,12 @@ function SwapSound({
             type="button"
             class="choice text"
             title={`as in ${keywordOf(sound)}`}
-            onClick={() => put(drill.auditory.with(place, sound), 'Swapped a sound.')}
+            onClick={() =>
+              put(
+                drill.auditory.toSpliced(place, 1, sound),
+                adds ? 'Added a sound.' : 'Swapped a sound.',
+              )
+            }
           >
             {soundLabel(sound.phonemes, settings.value.notation)}
           </button>

@@ -13,6 +13,7 @@ import { dayView } from './day-view.ts';
 import { hereSaid, Missed } from './missed.tsx';
 import { newestFirst } from './newest-first.ts';
 import { PartHead } from './part-head.tsx';
+import { SizeChoice } from './wish-choices.tsx';
 
 /** Part 1: the cards that are shown in silence. */
 export function Visual({ drill }: { readonly drill: Drill }) {
@@ -44,8 +45,27 @@ export function Visual({ drill }: { readonly drill: Drill }) {
           );
         })}
       </ol>
+      {(kind === 'fresh' || kind === 'tomorrow') && (
+        <div class="wishes part-wishes">
+          <SizeChoice part="visual" />
+          <button
+            type="button"
+            class="button plain"
+            aria-haspopup="dialog"
+            onClick={(event) =>
+              setOpen({ anchor: event.currentTarget, place: drill.visual.length })
+            }
+          >
+            Add a card
+          </button>
+        </div>
+      )}
       {open && (
-        <Popover anchor={open.anchor} title="Swap this card" onClose={() => setOpen(undefined)}>
+        <Popover
+          anchor={open.anchor}
+          title={open.place < drill.visual.length ? 'Swap this card' : 'Add a card'}
+          onClose={() => setOpen(undefined)}
+        >
           <SwapCard drill={drill} place={open.place} onDone={() => setOpen(undefined)} />
         </Popover>
       )}
@@ -63,6 +83,7 @@ function SwapCard({
   readonly onDone: () => void;
 }) {
   const id = drill.visual[place] ?? '';
+  const adds = place >= drill.visual.length;
   const shown = new Set(drill.visual.map(lettersOf));
   const others = newestFirst(
     readyEngine()?.cardsFor(taught.value) ?? [],
@@ -75,16 +96,18 @@ function SwapCard({
   return (
     <>
       <p class="popover-head">
-        {cardName(id)}
-        <button
-          type="button"
-          class="button"
-          onClick={() => put(drill.visual.toSpliced(place, 1), 'Took out a card.')}
-        >
-          Leave it out today
-        </button>
+        {adds ? 'Add a card' : cardName(id)}
+        {!adds && (
+          <button
+            type="button"
+            class="button"
+            onClick={() => put(drill.visual.toSpliced(place, 1), 'Took out a card.')}
+          >
+            Leave it out today
+          </button>
+        )}
       </p>
-      {others.length > 0 && <p class="quiet small">Put another in its place:</p>}
+      {others.length > 0 && !adds && <p class="quiet small">Put another in its place:</p>}
       <div class="choices">
         {others.map((other) => (
           <button
@@ -93,7 +116,12 @@ function SwapCard({
             class="choice"
             aria-label={cardName(other)}
             title={cardName(other)}
-            onClick={() => put(drill.visual.with(place, other), 'Swapped a card.')}
+            onClick={() =>
+              put(
+                drill.visual.toSpliced(place, 1, other),
+                adds ? 'Added a card.' : 'Swapped a card.',
+              )
+            }
           >
             <Card id={other} />
           </button>

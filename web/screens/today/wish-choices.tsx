@@ -2,6 +2,7 @@ import { contrastChoices } from '../../../core/drills/contrasts.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { freshSeed, remakeDrill, type Wishes, wishes } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
+import { counted } from '../../wording/counted.ts';
 
 type Options = readonly (readonly [value: string, name: string])[];
 
@@ -79,6 +80,31 @@ export function WishChoices() {
     </div>
   );
 }
+
+/** How many cards are shown, or sounds said; for this group. */
+export function SizeChoice({ part }: { readonly part: 'visual' | 'auditory' }) {
+  const now = wishes.value;
+  const [name, thing, counts] = sizes[part];
+  const value = part === 'visual' ? now.visualCount : now.auditoryCount;
+  const all = [...new Set([...counts, value])].toSorted((one, other) => one - other);
+  return (
+    <Choice
+      name={name}
+      value={`${value}`}
+      options={all.map((count) => [`${count}`, `${count}`])}
+      choose={(count) => {
+        const size =
+          part === 'visual' ? { visualCount: Number(count) } : { auditoryCount: Number(count) };
+        remakeDrill({ ...now, ...size }, freshSeed(), `${counted(Number(count), thing)}.`);
+      }}
+    />
+  );
+}
+
+const sizes = {
+  visual: ['Cards', 'card', [4, 6, 8, 10, 12, 15, 18, 24]],
+  auditory: ['Sounds', 'sound', [2, 3, 4, 5, 6, 8, 10]],
+} as const;
 
 interface ChoiceProps {
   readonly name: string;
