@@ -223,7 +223,7 @@ describe('a copy of the class', () => {
     const page = await arrive();
     await bring(page, copy.text);
     await brought(page)
-      .getByText(`${lines.length - 1} entries were new.`)
+      .getByText(`${lines.length - 2} entries were new.`)
       .waitFor();
     await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).toBe('Room 4');
     await members(page, 'Willow').toEqual(['Wren']);

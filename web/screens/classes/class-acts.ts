@@ -64,6 +64,8 @@ export async function forgetClass(classId: string): Promise<StoreError | null> {
 
 /** Opens a class in use other than this one; a fresh one when there is none. */
 async function openAnother(classId: string): Promise<void> {
+  // The list may not have come yet; an empty class must not take the place of one that is there.
+  await refreshClasses();
   const other = classesInUse.peek().find((each) => each.classId !== classId);
   await openClass(other?.classId ?? newId());
 }
