@@ -304,7 +304,7 @@ describe('a class at work', () => {
     expect(readRun(await recorded(desk)).marks).toEqual(marks);
     await openScreen(desk, 'after', '.mark');
     await desk.reload();
-    const notice = desk.getByText('It came back from the second copy on this device.');
+    const notice = desk.getByText(/came back from the second copy on this device/);
     await notice.waitFor();
     expect(readRun(await savedCopy(desk)).marks).toEqual(marks);
     await desk.getByRole('button', { name: 'Close' }).click();
