@@ -7,6 +7,7 @@ import type { ClassRecord } from '../core/sharing/record.ts';
 import type { Role } from '../core/sharing/role.ts';
 import { postgresForTest, sqliteForTest, type TestDatabase } from '../test/sharing/databases.ts';
 import { RawDevice } from '../test/sharing/raw-device.ts';
+import { signText } from '../web/device/far/cipher.ts';
 import { openInvitation } from '../web/device/far/invitation.ts';
 import { createSharedClass, type SharedClass } from '../web/device/far/shared-class.ts';
 import { makePass } from './identity.ts';
@@ -348,6 +349,39 @@ describe.each([
         expect(all).not.toContain(text);
       }
     }
+  });
+
+  it('says the same by plain requests, where no WebSocket gets through', async () => {
+    const owner = await begin();
+    const { classId, device } = owner;
+    const base = `http://127.0.0.1:${served.port}/v1`;
+    const challenge = await (await fetch(`${base}/challenge`)).json();
+    const { id, sign: key, keys } = device.own;
+    const { nonce } = challenge;
+    const signature = await signText(keys.sign.privateKey, `sweepline/1 proof ${nonce}`);
+    const proof = makeMessage({ t: 'proof', device: id, key, nonce, signature });
+    const ask = (path: string, body?: string, by = proof) =>
+      fetch(`${base}/${path}`, {
+        headers: { 'Sweepline-Proof': by },
+        ...(body === undefined ? {} : { method: 'POST', body }),
+      });
+    const records = [await said(owner, 'Robin')];
+    const sent = await ask('send', makeMessage({ t: 'append', k: 7, c: classId, records }));
+    expect(await sent.json()).toEqual({ t: 'kept', k: 7, seqs: [2] });
+    const read = await (await ask(`class/${classId}/records?after=0`)).json();
+    expect(read).toMatchObject({ t: 'records', from: 0, to: 2, head: 2 });
+    const waiting = ask(`class/${classId}/records?after=2&wait=20`);
+    await device.append(classId, [await said(owner, 'Moss')]);
+    expect(await (await waiting).json()).toMatchObject({ from: 2, to: 3 });
+    const damaged = proof.replace(signature, 'A'.repeat(86));
+    expect((await ask(`class/${classId}/records?after=0`, undefined, damaged)).status).toBe(401);
+    expect((await ask('send', 'no message')).status).toBe(400);
+    const other = await begin();
+    expect(await (await ask(`class/${other.classId}/records?after=0`)).json()).toMatchObject({
+      t: 'closed',
+      why: 'no-member',
+    });
+    end(owner, other);
   });
 
   it('answers whether it is well, and carries the headers of the app', async () => {

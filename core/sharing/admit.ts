@@ -42,7 +42,8 @@ export function admit(
     if (role === 'aide' && target !== null && (own.get(target) ?? writtenBy(target)) !== by) {
       return 'not-allowed';
     }
-    if (laneOf(event.kind) !== lane) return 'wrong-lane';
+    // What is said of a time goes with the event that it is said of.
+    if (event.kind !== 'dated' && laneOf(event.kind) !== lane) return 'wrong-lane';
     return inTime(event, times).at > at + LENIENCE ? 'ahead' : null;
   };
   const judged = events.map((event) => ({ event, why: reasonFor(event) }));

@@ -21,7 +21,7 @@ export class RawDevice {
   ended: string | null = null;
   readonly #socket: WebSocket;
   #k = 0;
-  #wake: () => void = () => {};
+  readonly #waiting = new Set<() => void>();
 
   private constructor(own: OwnDevice, socket: WebSocket) {
     this.own = own;
@@ -110,20 +110,25 @@ export class RawDevice {
       const found = find();
       if (found) return found;
       if (this.ended !== null) throw new Error(`The connection was ended: ${this.ended}`);
-      await new Promise<void>((resolve) => {
-        this.#wake = resolve;
-      });
+      await this.#change();
     }
   }
 
   /** Resolves when the server has ended the connection. */
   async untilEnded(): Promise<string> {
     while (this.ended === null) {
-      await new Promise<void>((resolve) => {
-        this.#wake = resolve;
-      });
+      await this.#change();
     }
     return this.ended;
+  }
+
+  #wake(): void {
+    for (const wake of this.#waiting) wake();
+    this.#waiting.clear();
+  }
+
+  #change(): Promise<void> {
+    return new Promise((resolve) => this.#waiting.add(resolve));
   }
 
   close(): void {

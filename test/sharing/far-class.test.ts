@@ -1,0 +1,267 @@
+import { copyFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { LogEvent } from '../../core/log/event.ts';
+import { mergeEvents } from '../../core/log/merge.ts';
+import { replay } from '../../core/log/replay.ts';
+import { backUp } from '../../server/backup.ts';
+import { makePass } from '../../server/identity.ts';
+import { type Served, serveClasses } from '../../server/serve.ts';
+import { createMemoryStore } from '../../web/device/log/memory-store.ts';
+import { classYear } from '../class-year.ts';
+import { STORE_LAWS } from '../event-store-contract.ts';
+import { postgresForTest, sqliteForTest } from './databases.ts';
+import { FarDevice, newId } from './far-device.ts';
+
+const YEAR = 365 * 24 * 60 * 60 * 1000;
+
+describe.each([
+  ['SQLite', sqliteForTest()],
+  ['PostgreSQL', postgresForTest()],
+] as const)('devices in step through a server on %s', (_, given) => {
+  if ('missing' in given) {
+    it.skip(`cannot be tried here: ${given.missing}`, () => {});
+    return;
+  }
+  let served: Served;
+  let pass: string;
+  const port = () => served.port;
+  const start = async (onPort = 0) => {
+    const { db, word } = given.open();
+    const spec = { db, word, folder: null, host: '127.0.0.1', port: onPort, tls: null };
+    served = await serveClasses({ ...spec, now: Date.now, appendsPerSecond: 100_000 });
+    return db;
+  };
+  beforeAll(async () => {
+    pass = await makePass(await start(), 1000);
+  });
+  afterAll(async () => {
+    await served.stop();
+    given.remove();
+  });
+
+  const named = (classId: string, value: string, by: string, at = Date.now()): LogEvent => ({
+    id: newId(),
+    classId,
+    at,
+    by,
+    kind: 'set',
+    body: { of: 'child', id: 'r', field: 'name', value },
+  });
+  const sorted = async (device: FarDevice) => mergeEvents(await device.events(), []);
+
+  it('have the same, whoever wrote it, with what was there before one came in', async () => {
+    const classId = newId();
+    const desk = await FarDevice.begin(port, classId, pass);
+    await desk.record([named(classId, 'Robin', desk.own.by)]);
+    const phone = await desk.letIn('teacher');
+    await phone.record([named(classId, 'R. B.', phone.own.by)]);
+    await desk.until(2);
+    await phone.until(2);
+    expect(await sorted(desk)).toEqual(await sorted(phone));
+    await phone.far.settled();
+    expect(phone.far.state()).toEqual({ where: 'everywhere', why: null, aside: new Map() });
+    desk.close();
+    phone.close();
+  });
+
+  it('keep what is recorded while the server is away, and send it when it is back', async () => {
+    const classId = newId();
+    const desk = await FarDevice.begin(port, classId, pass);
+    const phone = await desk.letIn('teacher');
+    const at = served.port;
+    await served.stop();
+    await phone.record([named(classId, 'offline', phone.own.by)]);
+    expect(phone.far.state().where).toBe('here');
+    phone.close();
+    await start(at);
+    await phone.open();
+    await desk.until(1);
+    expect((await desk.events()).map(({ body }) => body)).toMatchObject([{ value: 'offline' }]);
+    desk.close();
+    phone.close();
+  });
+
+  it('stamp nothing of anybody else anew when one clock is wrong by a year', async () => {
+    const classId = newId();
+    const desk = await FarDevice.begin(port, classId, pass);
+    const phone = await desk.letIn('teacher');
+    phone.close();
+    phone.wrongBy = YEAR;
+    await phone.open();
+    await phone.record([named(classId, 'from next year', phone.own.by, Date.now() + YEAR)]);
+    await desk.until(2);
+    const state = replay(classId, await desk.events());
+    expect(Math.abs(state.last - Date.now())).toBeLessThan(10 * 60_000);
+    await desk.record([named(classId, 'later', desk.own.by, state.last + 1)]);
+    await phone.until(3);
+    for (const device of [desk, phone]) {
+      const now = replay(classId, await device.events());
+      expect(now.children.get('r')?.name).toBe('later');
+    }
+    desk.close();
+    phone.close();
+  });
+
+  it('set aside what an aide may not say, and go on with the rest', async () => {
+    const classId = newId();
+    const desk = await FarDevice.begin(port, classId, pass);
+    const aide = await desk.letIn('aide');
+    await aide.record([named(classId, 'not hers to say', aide.own.by)]);
+    const moment = { drillId: 'd', part: 'visual', place: 0 };
+    const stamp = { classId, at: Date.now(), by: aide.own.by };
+    await aide.record([{ ...stamp, id: newId(), kind: 'shown', body: moment }]);
+    await desk.until(1);
+    expect((await desk.events()).map(({ kind }) => kind)).toEqual(['shown']);
+    expect([...desk.far.state().aside.values()]).toEqual(['not-allowed']);
+    const note = { drillId: null, groupId: 'g', text: 'x' };
+    await aide.record([{ ...stamp, id: newId(), kind: 'noted', body: note }]);
+    await aide.far.settled();
+    expect(new Set(aide.far.state().aside.values())).toEqual(new Set(['not-allowed']));
+    desk.close();
+    aide.close();
+  });
+
+  it('tell a device that was removed, which then sends and hears nothing more', async () => {
+    const classId = newId();
+    const desk = await FarDevice.begin(port, classId, pass);
+    const phone = await desk.letIn('teacher');
+    const tablet = await desk.letIn('teacher');
+    await desk.far.settled();
+    expect(await desk.far.say(await desk.shared.remove(phone.own.id, Date.now()))).toBe(true);
+    await expect.poll(() => phone.far.state()).toMatchObject({ where: 'closed', why: 'removed' });
+    await tablet.record([named(classId, 'under the new keys', tablet.own.by)]);
+    await desk.until(1);
+    expect(await phone.events()).toEqual([]);
+    for (const device of [desk, phone, tablet]) device.close();
+  });
+
+  if (given.name === 'SQLite') {
+    it('give back to a server that was restored from a copy what it has lost', async () => {
+      const classId = newId();
+      const desk = await FarDevice.begin(port, classId, pass);
+      const phone = await desk.letIn('teacher');
+      const say = async (device: FarDevice, from: number) => {
+        for (let n = from; n < from + 10; n++) {
+          await device.record([named(classId, `name ${n}`, device.own.by)]);
+          await device.far.settled();
+        }
+      };
+      await say(desk, 0);
+      const at = served.port;
+      await served.stop();
+      const copies = join(given.folder, 'copies');
+      const { db } = given.open();
+      const copy = await backUp(db, copies, '2026-11-30');
+      await db.destroy();
+      await start(at);
+      const tablet = await desk.letIn('aide');
+      await say(phone, 10);
+      await say(desk, 20);
+      await phone.until(30);
+      await served.stop();
+      for (const end of ['', '-wal'])
+        rmSync(join(given.folder, `sweepline.db${end}`), { force: true });
+      copyFileSync(copy ?? '', join(given.folder, 'sweepline.db'));
+      await start(at);
+      await expect.poll(() => desk.far.state().where, { timeout: 10_000 }).toBe('everywhere');
+      const laptop = await desk.letIn('teacher');
+      await laptop.until(30);
+      const values = (await sorted(laptop)).map(({ body }) => (body as { value: string }).value);
+      expect(values).toEqual(Array.from({ length: 30 }, (_, n) => `name ${n}`));
+      expect(laptop.shared.rights()?.members.has(tablet.own.id)).toBe(true);
+      for (const device of [desk, phone, tablet, laptop]) device.close();
+    });
+  }
+
+  it('read a year of a class on a new device, in few records', async () => {
+    const classId = newId();
+    const desk = await FarDevice.begin(port, classId, pass);
+    const events = classYear(classId, 5000).map((event) => ({ ...event, at: event.at - YEAR }));
+    await desk.record(events);
+    await desk.far.settled();
+    const laptop = await desk.letIn('teacher');
+    await laptop.until(5000);
+    expect(await sorted(laptop)).toEqual(mergeEvents(events, []));
+    desk.close();
+    laptop.close();
+  });
+
+  it.each(STORE_LAWS.map(({ name, check }) => [name, check] as const))(
+    'are together a store of events: %s',
+    async (_name, check) => {
+      const store = pairStore(port, pass);
+      await check(store);
+      await store.close();
+    },
+  );
+});
+
+/**
+ * Two devices as one store: what is appended on one is read on the other. Ids of classes are given others
+ * on the way, since a server takes fewer signs than a store does.
+ */
+function pairStore(port: () => number, pass: string) {
+  const local = createMemoryStore();
+  const pairs = new Map<string, Promise<readonly [FarDevice, FarDevice]>>();
+  const sharedIds = new Map<string, string>();
+  const pairOf = (classId: string) => {
+    const known = pairs.get(classId);
+    if (known) return known;
+    const id = newId();
+    sharedIds.set(classId, id);
+    const made = FarDevice.begin(port, id, pass).then(
+      async (one) => [one, await one.letIn('owner')] as const,
+    );
+    pairs.set(classId, made);
+    return made;
+  };
+  const store: ReturnType<typeof createMemoryStore> = {
+    async append(events) {
+      const outcome = await local.append(events);
+      if ('error' in outcome) return outcome;
+      for (const classId of new Set(events.map((event) => event.classId))) {
+        const [one] = await pairOf(classId);
+        const own = events.filter((event) => event.classId === classId);
+        const held = new Set((await one.events()).map(({ id }) => id));
+        const shared = sharedIds.get(classId) as string;
+        const fresh = own.filter(({ id }) => !held.has(id));
+        await one.record(fresh.map((event) => ({ ...event, classId: shared })));
+      }
+      return outcome;
+    },
+    async eventsOf(classId) {
+      if (!pairs.has(classId)) return { events: [] };
+      const [one, other] = await pairOf(classId);
+      await one.far.settled();
+      const count = (await one.events()).length;
+      await other.until(count);
+      return { events: (await other.events()).map((event) => ({ ...event, classId })) };
+    },
+    async classes() {
+      const listed = await local.classes();
+      if (!('classes' in listed)) return listed;
+      const classes = [];
+      for (const { classId, events } of listed.classes) {
+        const read = await store.eventsOf(classId);
+        const ids = new Set(events.map(({ id }) => id));
+        const kept = 'events' in read ? read.events.filter(({ id }) => ids.has(id)) : [];
+        classes.push({ classId, events: kept });
+      }
+      return { ...listed, classes };
+    },
+    async forget(classId) {
+      const [one, other] = await pairOf(classId);
+      await one.far.say([await one.shared.deleted()]);
+      await other.far.settled();
+      pairs.delete(classId);
+      for (const device of [one, other]) device.close();
+      return local.forget(classId);
+    },
+    recall: (classId) => local.recall(classId),
+    async close() {
+      for (const pair of pairs.values()) for (const device of await pair) device.close();
+    },
+  };
+  return store;
+}

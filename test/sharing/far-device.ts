@@ -1,0 +1,158 @@
+import { WebSocket } from 'ws';
+import type { LogEvent } from '../../core/log/event.ts';
+import type { EventStore } from '../../core/log/event-store.ts';
+import { NOTHING } from '../../core/sharing/follower.ts';
+import type { Role } from '../../core/sharing/role.ts';
+import { makeKeys } from '../../web/device/far/cipher.ts';
+import { type FarClass, openFarClass } from '../../web/device/far/far-class.ts';
+import type { Socket } from '../../web/device/far/far-line.ts';
+import { type OpenedInvitation, openInvitation } from '../../web/device/far/invitation.ts';
+import type { Ledger, Noted } from '../../web/device/far/ledger.ts';
+import { type OwnDevice, ownDevice } from '../../web/device/far/own-device.ts';
+import { createSharedClass, type SharedClass } from '../../web/device/far/shared-class.ts';
+import { createMemoryStore } from '../../web/device/log/memory-store.ts';
+import { RawDevice } from './raw-device.ts';
+
+let lastId = 0;
+export const newId = (): string => `made-${process.pid}-${lastId++}`;
+
+/** A ledger in memory, which stays when the class is closed and opened again. */
+function createMemoryLedger(): Ledger {
+  let noted: Noted = { followed: NOTHING, rights: [], unsent: [] };
+  return {
+    read: async () => noted,
+    async noteFollowed(followed, rights) {
+      noted = { ...noted, followed, rights };
+    },
+    async noteUnsent(events) {
+      const ids = events.map(({ id }) => id);
+      noted = { ...noted, unsent: [...new Set([...noted.unsent, ...ids])] };
+    },
+    async noteSent(ids) {
+      const sent = new Set(ids);
+      noted = { ...noted, unsent: noted.unsent.filter((id) => !sent.has(id)) };
+    },
+  };
+}
+
+/** A whole device on one class, as the app would be: a store, a ledger, keys, a server. */
+export class FarDevice {
+  readonly store: EventStore = createMemoryStore();
+  readonly ledger = createMemoryLedger();
+  readonly own: OwnDevice;
+  /** How far its clock is wrong, in milliseconds. */
+  wrongBy = 0;
+  readonly #classId: string;
+  readonly #port: () => number;
+  readonly #founder: string;
+  readonly #invitation: OpenedInvitation | null;
+  #shared: SharedClass | null = null;
+  #far: FarClass | null = null;
+
+  private constructor(
+    own: OwnDevice,
+    classId: string,
+    port: () => number,
+    invitation: OpenedInvitation | null,
+  ) {
+    this.own = own;
+    this.#classId = classId;
+    this.#port = port;
+    this.#invitation = invitation;
+    this.#founder = invitation?.founder ?? own.id;
+  }
+
+  /** The device that shares a class first. */
+  static async begin(port: () => number, classId: string, pass: string): Promise<FarDevice> {
+    const own = await ownDevice(await makeKeys(false), newId());
+    const device = new FarDevice(own, classId, port, null);
+    await device.open();
+    await device.#sayAtLast(async () => [await device.shared.found()], pass);
+    await device.far.settled();
+    return device;
+  }
+
+  /** Another device, let in by this one. */
+  async letIn(role: Role): Promise<FarDevice> {
+    const until = Date.now() + 600_000;
+    const { record, id, box, secret } = await this.shared.invite(role, until);
+    await this.#sayAtLast(async () => [record]);
+    const raw = await RawDevice.connect(this.#port(), this.own);
+    await raw.deposit(this.#classId, id, box);
+    const opened = await openInvitation(secret, (await raw.fetch(id)) ?? '');
+    raw.close();
+    if (!opened) throw new Error('The invitation does not open.');
+    const own = await ownDevice(await makeKeys(false), newId());
+    const device = new FarDevice(own, this.#classId, this.#port, opened);
+    await device.open();
+    await device.#sayAtLast(async () => [await device.shared.comeIn(opened)]);
+    await device.far.settled();
+    return device;
+  }
+
+  get far(): FarClass {
+    if (!this.#far) throw new Error('The class is closed.');
+    return this.#far;
+  }
+
+  get shared(): SharedClass {
+    if (!this.#shared) throw new Error('The class is closed.');
+    return this.#shared;
+  }
+
+  /** Opens the class again, as after a new start of the app. */
+  async open(): Promise<void> {
+    const { own } = this;
+    this.#far = await openFarClass({
+      classId: this.#classId,
+      own,
+      ledger: this.ledger,
+      store: this.store,
+      createShared: () => {
+        const founder = this.#founder;
+        const invitation = this.#invitation;
+        this.#shared = createSharedClass({
+          classId: this.#classId,
+          own,
+          founder,
+          invitation,
+          newId,
+        });
+        return this.#shared;
+      },
+      connect: () => new WebSocket(`ws://127.0.0.1:${this.#port()}/v1`) as unknown as Socket,
+      stamping: { device: own.by, now: () => Date.now() + this.wrongBy, newId },
+      wait: (ms) => new Promise((resolve) => setTimeout(resolve, Math.min(ms, 100))),
+    });
+  }
+
+  /** Records events, as the class log does: kept here first, then sent. */
+  async record(events: readonly LogEvent[]): Promise<void> {
+    const outcome = await this.store.append(events);
+    if ('error' in outcome) throw new Error(outcome.error.code);
+    await this.far.send(events);
+  }
+
+  async events(): Promise<readonly LogEvent[]> {
+    const read = await this.store.eventsOf(this.#classId);
+    return 'events' in read ? read.events : [];
+  }
+
+  /** Resolves when the device has so many events. */
+  async until(count: number): Promise<void> {
+    while ((await this.events()).length < count) await new Promise((r) => setTimeout(r, 5));
+  }
+
+  close(): void {
+    this.#far?.close();
+    this.#far = null;
+  }
+
+  async #sayAtLast(
+    records: () => Promise<Parameters<FarClass['say']>[0]>,
+    pass?: string,
+  ): Promise<void> {
+    const made = await records();
+    while (!(await this.far.say(made, pass))) await new Promise((r) => setTimeout(r, 20));
+  }
+}
