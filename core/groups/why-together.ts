@@ -1,10 +1,10 @@
 import type { MapRow } from '../facts/class-map.ts';
 import type { SoundStyle } from '../language/phonemes.ts';
 import { cardsSaid, listSaid } from '../story/card-said.ts';
-import { troublesOf } from '../story/child-story.ts';
 import type { SlipPattern } from '../story/slip-pattern.ts';
 import { waySaid } from '../story/way-said.ts';
 import { needsOf } from './needs.ts';
+import { sharedWays } from './shared-ways.ts';
 
 /** What children have in common: a way of going wrong, cards that were missed, or nothing that was seen. */
 export type Together =
@@ -31,9 +31,10 @@ export type Together =
  */
 export function whyTogether(rows: readonly MapRow[]): Together {
   const size = rows.length;
-  const shared = sharedWay(rows);
-  if (shared !== null && shared.count >= 2 && shared.count * 2 >= size) {
-    return { code: 'way', size, ...shared };
+  const [shared] = sharedWays(rows);
+  const count = shared?.children.length ?? 0;
+  if (shared !== undefined && count >= 2 && count * 2 >= size) {
+    return { code: 'way', size, count, pattern: shared.pattern, cards: shared.cards };
   }
   const missed = needsOf(rows, 0).filter(({ missedBy }) => missedBy.length > 0);
   if (missed.length === 0) {
@@ -65,24 +66,3 @@ export function togetherSaid(together: Together, style: SoundStyle): string {
 }
 
 const MOST_CARDS = 3;
-
-function sharedWay(rows: readonly MapRow[]) {
-  const ways = new Map<
-    string,
-    { pattern: SlipPattern; count: number; cards: Map<string, number> }
-  >();
-  for (const { cells } of rows) {
-    for (const { way, sound, cards } of troublesOf(cells)) {
-      if (way === 'misses') continue;
-      const key = `${way} ${sound}`;
-      const shared = ways.get(key) ?? { pattern: { way, sound }, count: 0, cards: new Map() };
-      ways.set(key, shared);
-      shared.count += 1;
-      for (const card of cards) shared.cards.set(card, (shared.cards.get(card) ?? 0) + 1);
-    }
-  }
-  const [most] = [...ways.values()].sort((one, other) => other.count - one.count);
-  if (most === undefined) return null;
-  const cards = [...most.cards].sort(([, one], [, other]) => other - one).map(([card]) => card);
-  return { pattern: most.pattern, count: most.count, cards };
-}

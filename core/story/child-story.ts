@@ -6,6 +6,8 @@ import { type SlipPattern, slipPattern } from './slip-pattern.ts';
 /** A family of cards that goes well. */
 export interface Strength {
   readonly family: Family;
+  /** Whether it is told of the secure cards; else of how often all were read right. */
+  readonly sure: boolean;
   /** How many were taught, how many of these were read, and how many of these are secure. */
   readonly taught: number;
   readonly read: number;
@@ -90,6 +92,7 @@ function strengthsOf(taught: readonly MapCell[]): readonly Strength[] {
     cells,
     strength: {
       family,
+      sure: false,
       taught: cells.length,
       read: cells.filter((cell) => askedOf(cell) > 0).length,
       secure: cells.filter(({ word }) => word === 'secure').length,
@@ -106,7 +109,8 @@ function strengthsOf(taught: readonly MapCell[]): readonly Strength[] {
   if (sure.length > 0) {
     return sure
       .sort((one, other) => other.secure - one.secure || other.asked - one.asked)
-      .slice(0, MOST_CLAUSES);
+      .slice(0, MOST_CLAUSES)
+      .map((strength) => ({ ...strength, sure: true }));
   }
   return all
     .filter(({ cells, strength }) => isReadWell(cells, strength))

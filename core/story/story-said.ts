@@ -30,7 +30,7 @@ export function storySaid(story: ChildStory, style: SoundStyle): string {
 }
 
 function strengthsSaid(strengths: readonly Strength[]): readonly string[] {
-  const sure = strengths.filter(({ secure }) => secure > 0);
+  const sure = strengths.filter((strength) => strength.sure);
   if (sure.length > 0) {
     const names = sure.map(({ family, secure, taught }) =>
       secure === taught ? familyName(family) : `${secure} of ${taught} ${familyName(family)}`,

@@ -61,7 +61,7 @@ export function mapFor(
 }
 
 /** What was read, by child and group, of each skill. */
-const readings = {
+export const readings = {
   read: computed(() => readingsIn(observations.value, 'read')),
   spell: computed(() => readingsIn(observations.value, 'spell')),
 };

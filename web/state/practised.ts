@@ -2,12 +2,12 @@ import type { Practised } from '../../core/dictation/home-practice.ts';
 import { canRead } from '../../core/learners/can-read.ts';
 import type { Child } from '../../core/log/class-state.ts';
 import { knowledge, modelDay } from './knowledge.ts';
-import { ownCells, placeOfChild } from './of-child.ts';
+import { cellsOf, placeOfChild } from './of-child.ts';
 import { thresholds } from './thresholds.ts';
 
 /** What a child can practise at home: only what it reads rightly, what is growing in most of it. */
 export function practisedBy(child: Child): Practised {
-  const cells = ownCells(child);
+  const cells = cellsOf(child, 'read').taught;
   const growing = cells.filter(({ word }) => word === 'growing').map(({ card }) => card);
   const { taught: all } = placeOfChild(child);
   const { read } = knowledge.value;

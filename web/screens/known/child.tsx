@@ -3,7 +3,6 @@ import { useMemo } from 'preact/hooks';
 import type { MapCell } from '../../../core/facts/class-map.ts';
 import { PLACES } from '../../../core/language/correspondence.ts';
 import { HABITS } from '../../../core/language/taught.ts';
-import { countConfusions } from '../../../core/learners/confusions.ts';
 import { type Day, makeDay } from '../../../core/learners/day.ts';
 import { type Due, dueOf } from '../../../core/learners/due.ts';
 import {
@@ -16,15 +15,15 @@ import { DUE_SAID } from '../../../core/learners/review-reason.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { groupOf } from '../../../core/log/roster-changes.ts';
 import { Card } from '../../controls/card.tsx';
-import { ConfusionTable } from '../../controls/confusion-table.tsx';
-import { Sign } from '../../controls/sign.tsx';
-import { SoundedCard } from '../../controls/sounded-card.tsx';
+import { SeenTable } from '../../controls/seen-table.tsx';
+import { WideTable } from '../../controls/wide-table.tsx';
 import { choose } from '../../state/check-choice.ts';
-import { mapFor, task, taughtToChild } from '../../state/class-now.ts';
+import { task, taughtToChild } from '../../state/class-now.ts';
 import { today } from '../../state/day.ts';
 import { everyone } from '../../state/everyone.ts';
-import { knowledge, modelDay, observations } from '../../state/knowledge.ts';
+import { knowledge, modelDay } from '../../state/knowledge.ts';
 import { linkToView } from '../../state/known-view.ts';
+import { cellsOf, neediestFirst, sentenceOn } from '../../state/of-child.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
 import { cardName, habitNames } from '../../wording/card-name.ts';
@@ -34,7 +33,6 @@ import { dueSaid } from '../../wording/due-said.ts';
 import { shareSaid } from '../../wording/said.ts';
 import { Growth } from './growth.tsx';
 import { Skill } from './skill.tsx';
-import { WideTable } from './wide-table.tsx';
 import { WordCounts } from './word-counts.tsx';
 
 /** One child: how it grew, each sound with how sure that is and when it is due, and what it confuses. */
@@ -47,45 +45,28 @@ export function ChildView({
 }) {
   const cards = useMemo(() => taughtToChild(child), [child, classState.value]);
   const who = useMemo((): Who => ({ of: 'child', id: child.id }), [child.id]);
-  const row = mapFor([who], cards)[0];
-  const own = observations.value.filter((one) => one.child === child.id);
-  const confusions = countConfusions(own.filter((one) => one.task === task.value));
+  const { taught, beyond } = cellsOf(child, task.value);
   return (
     <article class="child-view" aria-labelledby="child-title">
       <header class="child-head">
         <h2 id="child-title">{child.name}</h2>
         <Neighbors child={child} />
       </header>
+      <p class="child-sentence">{sentenceOn(child)}</p>
       <div class="map-tools not-printed">
         <Skill />
       </div>
-      <WordCounts row={row} />
-      {own.length === 0 && (
-        <p class="known-hint">
-          Nothing was noted of {child.name} alone yet. Call on {child.name} in a warm-up, or take a
-          short check, and it shows here.
-        </p>
-      )}
-      <section class="part" aria-labelledby="child-growth">
-        <h3 id="child-growth">Growth</h3>
-        <Growth key={`${child.id} ${card} ${task.value}`} who={who} cards={cards} card={card} />
+      <WordCounts cells={taught} />
+      <section class="part" aria-labelledby="child-sounds">
+        <h3 id="child-sounds">{task.value === 'read' ? 'Reading alone' : 'Spelling alone'}</h3>
+        <Sounds child={child} who={who} taught={taught} beyond={beyond} />
       </section>
       <div class="child-columns">
-        <section class="part" aria-labelledby="child-sounds">
-          <h3 id="child-sounds">Sounds, and when to see them again</h3>
-          <Sounds who={who} cells={row?.cells ?? []} />
+        <section class="part" aria-labelledby="child-growth">
+          <h3 id="child-growth">Growth</h3>
+          <Growth key={`${child.id} ${card} ${task.value}`} who={who} cards={cards} card={card} />
         </section>
-        <div class="child-column">
-          <section class="part" aria-labelledby="child-confusions">
-            <h3 id="child-confusions">What was heard instead</h3>
-            {confusions.length === 0 ? (
-              <p class="quiet">Nothing was noted.</p>
-            ) : (
-              <ConfusionTable confusions={confusions} />
-            )}
-          </section>
-          {task.value === 'read' && <Places who={who} />}
-        </div>
+        {task.value === 'read' && <Places who={who} />}
       </div>
     </article>
   );
@@ -116,58 +97,60 @@ function Neighbors({ child }: { readonly child: Child }) {
   );
 }
 
-/** Each sound that was read, what needs it most first; the others in a row. */
 /** When a card should come back; why then on pointing at it. */
 function DueCell({ due, now }: { readonly due: Due | null; readonly now: Day }) {
-  if (due === null) return <td />;
-  return <td title={`because ${DUE_SAID[due.because]}`}>{dueSaid(due.day, now)}</td>;
+  if (due === null) return null;
+  return <span title={`because ${DUE_SAID[due.because]}`}>{dueSaid(due.day, now)}</span>;
 }
 
-function Sounds({ who, cells }: { readonly who: Who; readonly cells: readonly MapCell[] }) {
+/** Each card that was read, what needs it most first, those beyond the group's step behind; the others in a row. */
+function Sounds({
+  child,
+  who,
+  taught,
+  beyond,
+}: {
+  readonly child: Child;
+  readonly who: Who;
+  readonly taught: readonly MapCell[];
+  readonly beyond: readonly MapCell[];
+}) {
   const now = modelDay();
-  const order = ['shaky', 'growing', 'secure'];
-  const seen = cells
-    .filter(({ word }) => word !== 'not yet seen')
-    .sort(
-      (one, other) =>
-        order.indexOf(one.word) - order.indexOf(other.word) || one.estimate.p - other.estimate.p,
+  const more = {
+    names: ['Last', 'Due'],
+    of: ({ card, seen }: MapCell) => [
+      seen.until === null ? '' : whenSaid(makeDay(seen.until), today()),
+      <DueCell key={card} due={dueOf(knowledge.value[task.value], who, card)} now={now} />,
+    ],
+  };
+  const seen = neediestFirst(taught);
+  const unseen = taught.filter(({ word }) => word === 'not yet seen');
+  if (seen.length === 0 && beyond.length === 0) {
+    return (
+      <p class="known-hint">
+        Nothing was noted of {child.name} alone yet. Call on {child.name} in a warm-up, or take a
+        short check, and it shows here.
+      </p>
     );
-  const unseen = cells.filter(({ word }) => word === 'not yet seen');
+  }
   return (
     <>
+      <p class="quiet small">
+        What was read in the last four weeks, the last three readings in any case. In nine of ten
+        cases the true share lies in the range.
+      </p>
       {seen.length > 0 && (
         <WideTable name="Sounds, as a table">
-          <table class="figures">
-            <thead>
-              <tr>
-                <th scope="col">Card</th>
-                <th scope="col">Known</th>
-                <th scope="col">Right</th>
-                <th scope="col">Likely range</th>
-                <th scope="col">Readings</th>
-                <th scope="col">Last</th>
-                <th scope="col">Due</th>
-              </tr>
-            </thead>
-            <tbody>
-              {seen.map(({ card, word, estimate }) => (
-                <tr key={card}>
-                  <th scope="row">
-                    <SoundedCard id={card} />
-                  </th>
-                  <td>
-                    <Sign word={word} /> {word}
-                  </td>
-                  <td>{shareSaid(estimate.p)}</td>
-                  <td>{rangeSaid(estimate)}</td>
-                  <td>{estimate.n}</td>
-                  <td>{estimate.last === null ? '' : whenSaid(makeDay(estimate.last), today())}</td>
-                  <DueCell due={dueOf(knowledge.value[task.value], who, card)} now={now} />
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <SeenTable cells={seen} more={more} />
         </WideTable>
+      )}
+      {beyond.length > 0 && (
+        <>
+          <h4>Beyond the group’s step</h4>
+          <WideTable name="Sounds beyond the group’s step, as a table">
+            <SeenTable cells={beyond} more={more} />
+          </WideTable>
+        </>
       )}
       {unseen.length > 0 && (
         <div class="child-unseen">

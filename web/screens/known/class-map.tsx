@@ -1,18 +1,22 @@
 import './class-map.css';
 import { useState } from 'preact/hooks';
-import type { MapCell, MapRow } from '../../../core/facts/class-map.ts';
+import { countWords, type MapCell, type MapRow } from '../../../core/facts/class-map.ts';
+import { allHeardSaid } from '../../../core/facts/heard-said.ts';
+import { seenSaid } from '../../../core/facts/seen-said.ts';
 import type { Who } from '../../../core/learners/estimate.ts';
 import { Card } from '../../controls/card.tsx';
+import { LastThree } from '../../controls/last-three.tsx';
 import { Sign, SignKey } from '../../controls/sign.tsx';
 import { SoundedCard } from '../../controls/sounded-card.tsx';
-import { mapFor, members, nameOf, rowsFor, taughtCards } from '../../state/class-now.ts';
+import { mapFor, members, nameOf, rowsFor, task, taughtCards } from '../../state/class-now.ts';
 import { linkToView } from '../../state/known-view.ts';
+import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
-import { counted } from '../../wording/counted.ts';
 import { estimateSaid } from '../../wording/said.ts';
 import { type Columns, cardsShown, columns } from './columns.ts';
 import { gridKeys } from './grid-keys.ts';
 import { Skill } from './skill.tsx';
+import { Stands } from './stands.tsx';
 import { ThresholdsForm } from './thresholds-form.tsx';
 
 /** Children by sounds: a sign in each cell says how well it is known, and pointing at it how sure that is. */
@@ -39,11 +43,17 @@ export function ClassMap() {
       <h2 id="map-title" class="for-ears">
         Class map
       </h2>
+      {task.value === 'read' && <Stands />}
       <div class="map-tools not-printed">
         <Skill />
         <Which count={all.length} />
       </div>
-      <SignKey />
+      <div class="map-key">
+        <SignKey />
+        <span>
+          last three: <LastThree last={['right']} /> right <LastThree last={['missed']} /> missed
+        </span>
+      </div>
       {cards.length === 0 ? (
         <p class="map-none">No sound is shaky for any child of this group today. Well taught.</p>
       ) : (
@@ -91,6 +101,7 @@ function Row({
   readonly onTell: (cell: MapCell) => void;
 }) {
   const name = nameOf(who);
+  const { shaky } = countWords(cells);
   const link = (card: string | null) =>
     linkToView(who.of === 'child' ? { of: 'child', id: who.id, card } : { of: 'group' });
   return (
@@ -98,6 +109,7 @@ function Row({
       <th scope="row">
         <a href={link(null)} title={name}>
           {name}
+          {shaky > 0 && <span class="map-shaky"> {shaky} shaky</span>}
         </a>
       </th>
       {cells.map((cell, at) => (
@@ -105,11 +117,12 @@ function Row({
           <a
             href={link(cell.card)}
             tabIndex={first && at === 0 ? 0 : -1}
-            aria-label={`${cell.word}, ${estimateSaid(cell.estimate)}`}
+            aria-label={`${cell.word}. ${seenSaid(cell.seen)}`}
             onFocus={() => onTell(cell)}
             onPointerEnter={() => onTell(cell)}
           >
             <Sign word={cell.word} />
+            <LastThree last={cell.seen.last} />
           </a>
         </td>
       ))}
@@ -119,20 +132,18 @@ function Row({
 
 /** What a cell says in full. */
 function Told({ who, cell }: { readonly who: Who; readonly cell: MapCell }) {
-  const { n } = cell.estimate;
-  const basis =
-    n === 0
-      ? who.of === 'child'
-        ? 'Not read alone yet; this is what the group and the child’s other sounds suggest.'
-        : 'Not read yet.'
-      : `From ${counted(n, 'reading')}.`;
+  const { seen, word, estimate } = cell;
+  const heard = allHeardSaid(seen, settings.value.notation);
+  const likely = word === 'not yet seen' ? 'By what the others do, ' : '';
   return (
     <>
       <b>
-        {nameOf(who)} · <SoundedCard id={cell.card} /> {cell.word}
+        {nameOf(who)} · <SoundedCard id={cell.card} /> {word}
       </b>{' '}
+      {seenSaid(seen)} {heard !== '' && `Heard: ${heard}. `}
       <span class="quiet">
-        {estimateSaid(cell.estimate)}. {basis}
+        {likely}
+        {estimateSaid(estimate)}.
       </span>
     </>
   );

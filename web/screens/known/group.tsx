@@ -3,6 +3,7 @@ import type { MapRow } from '../../../core/facts/class-map.ts';
 import { countConfusions } from '../../../core/learners/confusions.ts';
 import { Card } from '../../controls/card.tsx';
 import { ConfusionTable } from '../../controls/confusion-table.tsx';
+import { WideTable } from '../../controls/wide-table.tsx';
 import { members, rowsFor, task, taughtCards } from '../../state/class-now.ts';
 import { observations } from '../../state/knowledge.ts';
 import { group, groupName } from '../../state/open-class.ts';
@@ -11,7 +12,6 @@ import { counted } from '../../wording/counted.ts';
 import { needsFor, rowsOf } from './group-rows.ts';
 import { Needs } from './needs.tsx';
 import { Skill } from './skill.tsx';
-import { WideTable } from './wide-table.tsx';
 import { WordCounts } from './word-counts.tsx';
 
 /** The group at work: what its children have in common, what they need next, and what they confuse. */
@@ -42,7 +42,7 @@ export function GroupView() {
       <div class="map-tools not-printed">
         <Skill />
       </div>
-      <WordCounts row={groups[0]} />
+      <WordCounts cells={groups[0]?.cells ?? []} />
       <div class="group-columns">
         <section class="part" aria-labelledby="group-needs">
           <h3 id="group-needs">What they need next</h3>

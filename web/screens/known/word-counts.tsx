@@ -1,10 +1,10 @@
-import { countWords, type MapRow } from '../../../core/facts/class-map.ts';
+import { countWords, type MapCell } from '../../../core/facts/class-map.ts';
 import { MASTERY_WORDS } from '../../../core/facts/mastery-word.ts';
 import { Sign } from '../../controls/sign.tsx';
 
 /** How many cards there are of each word, beside its sign. */
-export function WordCounts({ row }: { readonly row: MapRow | undefined }) {
-  const counts = countWords(row?.cells ?? []);
+export function WordCounts({ cells }: { readonly cells: readonly MapCell[] }) {
+  const counts = countWords(cells);
   return (
     <ul class="child-counts">
       {MASTERY_WORDS.map((word) => (

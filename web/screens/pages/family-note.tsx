@@ -5,6 +5,7 @@ import { Card } from '../../controls/card.tsx';
 import { today } from '../../state/day.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { knowledge, modelDay } from '../../state/knowledge.ts';
+import { sentenceOn } from '../../state/of-child.ts';
 import { practisedBy } from '../../state/practised.ts';
 import { linkTo } from '../../state/route.ts';
 import { fetchSentences, sentences } from '../../state/sentences-ready.ts';
@@ -29,6 +30,11 @@ export function FamilyNote({ child }: { readonly child: Child }) {
         <p class="quiet">{dayName(today(), today())}</p>
       </header>
       <p class="page-lead">
+        <b>
+          {child.name}: {sentenceOn(child)}
+        </b>
+      </p>
+      <p>
         In school we practice reading by sounds for a few minutes every day. Five minutes at home
         help a great deal.
       </p>

@@ -5,14 +5,15 @@ import { type Child, WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';
 import { PracticeNote } from '../../controls/check-note.tsx';
 import { Sign } from '../../controls/sign.tsx';
-import { members, taughtToChild } from '../../state/class-now.ts';
+import { members } from '../../state/class-now.ts';
 import { today } from '../../state/day.ts';
 import { everyone } from '../../state/everyone.ts';
 import { knowledge } from '../../state/knowledge.ts';
-import { cellsOf } from '../../state/of-child.ts';
+import { cellsOf, neediestFirst, sentenceOn } from '../../state/of-child.ts';
 import { classState, group, groupName } from '../../state/open-class.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { scoreOf } from '../../state/scored.ts';
+import { settings } from '../../state/settings.ts';
 import { cardName, itemShort } from '../../wording/card-name.ts';
 import { kindNames } from '../../wording/check-names.ts';
 import { dayName, whenSaid } from '../../wording/day-name.ts';
@@ -59,7 +60,7 @@ export function Handover() {
               <th scope="col">
                 <Sign word="not yet seen" /> Not seen
               </th>
-              <th scope="col">Practise first</th>
+              <th scope="col">Practice first</th>
               <th scope="col">Last check</th>
             </tr>
           </thead>
@@ -72,8 +73,9 @@ export function Handover() {
       )}
       <HerLine page="handover" about={id} placeholder="What the next teacher should know" />
       <p class="small">
-        Secure: read rightly and surely so; growing: on the way; shaky: often not right. Each is an
-        estimate from what was noted of the child in daily practice and short checks.
+        Shaky: missed in two of its last three readings, or not yet read right; secure: none of the
+        last three missed, and sure by all that was noted; growing: on the way. Counts are of the
+        last four weeks of daily practice and short checks.
       </p>
       <PracticeNote />
     </article>
@@ -86,15 +88,20 @@ const MOST_FIRST = 5;
 function Row({ child }: { readonly child: Child }) {
   const known = knowledge.value;
   const state = classState.value;
-  const cells = useMemo(() => cellsOf(child, taughtToChild(child)), [child, known, state]);
+  const { cells, sentence } = useMemo(
+    () => ({ cells: cellsOf(child, 'read').taught, sentence: sentenceOn(child) }),
+    [child, known, state, settings.value],
+  );
   const counts = countWords(cells);
-  const first = cells
+  const first = neediestFirst(cells)
     .filter(({ word }) => word === 'shaky')
-    .toSorted((one, other) => one.estimate.p - other.estimate.p)
     .slice(0, MOST_FIRST);
   return (
     <tr>
-      <th scope="row">{child.name}</th>
+      <th scope="row">
+        {child.name}
+        <span class="in-a-sentence">{sentence}</span>
+      </th>
       <td data-name="secure">{counts.secure}</td>
       <td data-name="growing">{counts.growing}</td>
       <td data-name="shaky">{counts.shaky}</td>

@@ -1,32 +1,36 @@
 import { useMemo } from 'preact/hooks';
+import { compareScores, comparisonSaid } from '../../../core/checks/difference.ts';
 import { countWords, type MapCell } from '../../../core/facts/class-map.ts';
 import { checksOf } from '../../../core/log/check-record.ts';
 import type { CheckRecord, Child } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';
 import { PracticeNote } from '../../controls/check-note.tsx';
-import { ConfusionTable } from '../../controls/confusion-table.tsx';
+import { SeenTable } from '../../controls/seen-table.tsx';
 import { Sign } from '../../controls/sign.tsx';
+import { WideTable } from '../../controls/wide-table.tsx';
 import { today } from '../../state/day.ts';
 import { knowledge } from '../../state/knowledge.ts';
-import { ownCells, ownConfusions, placeOfChild } from '../../state/of-child.ts';
+import { cellsOf, neediestFirst, placeOfChild, sentenceOn } from '../../state/of-child.ts';
 import { classState } from '../../state/open-class.ts';
-import { scoreOf } from '../../state/scored.ts';
+import { checkBefore, scoreOf } from '../../state/scored.ts';
+import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { kindNames } from '../../wording/check-names.ts';
 import { ratesOf } from '../../wording/check-rates.ts';
 import { counted } from '../../wording/counted.ts';
 import { dayName, whenSaid } from '../../wording/day-name.ts';
-import { shareSaid } from '../../wording/said.ts';
 import { HerLine } from './her-line.tsx';
 
 /** One page on a child: what is secure, growing and shaky, with how sure that is, in plain words. */
 export function MeetingPage({ child }: { readonly child: Child }) {
   const known = knowledge.value;
-  const cells = useMemo(() => ownCells(child), [child, known, classState.value]);
+  const { cells, beyond, sentence } = useMemo(() => {
+    const own = cellsOf(child, 'read');
+    return { cells: own.taught, beyond: own.beyond, sentence: sentenceOn(child) };
+  }, [child, known, classState.value, settings.value]);
   const of = (word: MapCell['word']) => cells.filter((cell) => cell.word === word);
   const counts = countWords(cells);
   const { name: group, progress } = placeOfChild(child);
-  const confusions = ownConfusions(child).slice(0, MOST_CONFUSIONS);
   const checks = checksOf(classState.value, child.id).filter(({ ended }) => ended !== null);
   return (
     <article class="paper-page">
@@ -38,32 +42,31 @@ export function MeetingPage({ child }: { readonly child: Child }) {
         </p>
       </header>
       <p class="page-lead">
+        <b>{sentence}</b>
+      </p>
+      <p>
         Of {counted(cells.length, 'spelling')} taught so far: <b>{counts.secure}</b> secure,{' '}
         <b>{counts.growing}</b> growing, <b>{counts.shaky}</b> shaky, and{' '}
         <b>{counts['not yet seen']}</b> not yet seen from {child.name} alone.
       </p>
-      <div class="page-columns">
-        <section>
-          <h3>
-            <Sign word="shaky" /> Shaky
-          </h3>
-          <Shaky cells={of('shaky').toSorted(byShare)} />
-        </section>
-        <section>
-          <h3>What was said instead</h3>
-          {confusions.length === 0 ? (
-            <p class="quiet">Nothing was noted.</p>
-          ) : (
-            <ConfusionTable confusions={confusions} />
-          )}
-        </section>
-      </div>
+      <section>
+        <h3>
+          <Sign word="shaky" /> Shaky
+        </h3>
+        <Shaky cells={neediestFirst(of('shaky'))} />
+      </section>
       <section>
         <h3>
           <Sign word="growing" /> Growing
         </h3>
-        <Growing cells={of('growing').toSorted(byShare)} />
+        <Growing cells={neediestFirst(of('growing'))} />
       </section>
+      {beyond.length > 0 && (
+        <section>
+          <h3>Beyond the group’s step</h3>
+          <Growing cells={beyond} />
+        </section>
+      )}
       <div class="page-columns">
         <section>
           <h3>
@@ -99,18 +102,18 @@ export function MeetingPage({ child }: { readonly child: Child }) {
         placeholder="What you want to say or ask at the meeting"
       />
       <p class="small">
-        How sure this is: each share is an estimate from what was noted in daily practice and short
-        checks. In nine of ten cases the true share lies in the range beside it; few readings make a
-        wide range. Secure begins where even the low end reaches the mark that was set.
+        Counts are of the last four weeks, the last three readings in any case. Shaky: missed in two
+        of the last three, or not yet read right. Secure: none of the last three missed, and sure by
+        all that was noted. Likely: an estimate; in nine of ten cases the true share lies in the
+        range, and few readings make a wide one.
       </p>
       <PracticeNote />
     </article>
   );
 }
 
-/** So many are said on the page: the shakiest, the most frequent, the latest. */
+/** So many are said on the page: the shakiest, the latest. */
 const MOST_SHAKY = 10;
-const MOST_CONFUSIONS = 6;
 const MOST_CHECKS = 5;
 
 function checkSaid(check: CheckRecord): string {
@@ -121,77 +124,49 @@ function checkSaid(check: CheckRecord): string {
   const sounds = isWords ? `, ${soundsRight} of ${soundsAsked} sounds` : '';
   const rates = ratesOf(check, score);
   const rate = rates ? `, ${rates.right} right a minute` : '';
-  return `${kindNames[form.kind]} ${whenSaid(day, today())}: ${right} of ${asked} right${sounds}${rate}.`;
+  const before = checkBefore(check);
+  const compared = before && compareScores(form.kind, score, scoreOf(before));
+  const beside = compared ? ` ${comparisonSaid(compared)}` : '';
+  return `${kindNames[form.kind]} ${whenSaid(day, today())}: ${right} of ${asked} right${sounds}${rate}.${beside}`;
 }
 
-function byShare(one: MapCell, other: MapCell): number {
-  return one.estimate.p - other.estimate.p;
-}
-
-/** Cards with how often they are read rightly, how sure that is, and from how many readings. */
+/** What was seen of each shaky card, and how sure that is. */
 function Shaky({ cells }: { readonly cells: readonly MapCell[] }) {
   if (cells.length === 0) return <p class="quiet">Nothing is shaky.</p>;
   const more = cells.slice(MOST_SHAKY);
   return (
     <>
-      <table class="sure-table">
-        <thead>
-          <tr>
-            <th scope="col">Card</th>
-            <th scope="col">Read rightly</th>
-            <th scope="col">Likely between</th>
-            <th scope="col">Seen</th>
-          </tr>
-        </thead>
-        <tbody>
-          {cells.slice(0, MOST_SHAKY).map(({ card, estimate: { p, low, high, n } }) => (
-            <tr key={card}>
-              <th scope="row">
-                <span class="for-ears">{cardName(card)}</span>
-                <Card id={card} />
-              </th>
-              <td>{tenthsSaid(p)}</td>
-              <td>
-                {shareSaid(low)} and {shareSaid(high)}
-              </td>
-              <td>{counted(n, 'time')}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <WideTable name="What is shaky, as a table">
+        <SeenTable cells={cells.slice(0, MOST_SHAKY)} />
+      </WideTable>
       {more.length > 0 && (
         <>
           <p class="small">Shaky as well:</p>
-          <Cards cells={more} none="" />
+          <Growing cells={more} />
         </>
       )}
     </>
   );
 }
 
-/** Cards on their way, each with its share and range. */
+/** Cards on their way, each with what was seen of it. */
 function Growing({ cells }: { readonly cells: readonly MapCell[] }) {
   if (cells.length === 0) return <p class="quiet">Nothing in between just now.</p>;
   return (
     <ul class="growing-cards">
-      {cells.map(({ card, estimate: { p, low, high } }) => (
+      {cells.map(({ card, seen }) => (
         <li key={card}>
           <span class="for-ears">{cardName(card)}</span>
           <Card id={card} />
           <span>
-            {tenthsSaid(p)}{' '}
-            <span class="quiet">
-              ({shareSaid(low)}–{shareSaid(high)})
-            </span>
+            {seen.right + seen.missed === 0
+              ? 'unclear'
+              : `${seen.right} of ${seen.right + seen.missed}`}
           </span>
         </li>
       ))}
     </ul>
   );
-}
-
-function tenthsSaid(share: number): string {
-  return `${Math.round(share * 10)} of 10`;
 }
 
 /** Cards alone, in a row. */

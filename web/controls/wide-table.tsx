@@ -1,3 +1,4 @@
+import './wide-table.css';
 import type { ComponentChildren } from 'preact';
 
 /** Room for a table that may be wider than a phone: it scrolls sideways, by the keyboard too. */
