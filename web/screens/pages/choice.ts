@@ -4,7 +4,7 @@ import type { Child } from '../../../core/log/class-state.ts';
 import { PAGES } from '../../../core/log/event.ts';
 import { remembered } from '../../device/remembered.ts';
 import { everyone } from '../../state/everyone.ts';
-import { asked, takeAsked } from '../../state/route.ts';
+import { asked, parseScreen, takeAsked } from '../../state/route.ts';
 
 /** What can be handed on: three pages, and everything as tables. */
 export const WAYS = [...PAGES, 'tables'] as const;
@@ -35,8 +35,9 @@ export function turnToChild(id: string): void {
   choice.value = { ...choice.peek(), child: id };
 }
 
-/** Takes the child that the address names. */
+/** Takes the child that the address names; not what another screen, to which she goes, is asked. */
 export function takeChild(): void {
+  if (parseScreen(location.hash) !== 'pages') return;
   const id = new URLSearchParams(asked.peek()).get('child');
   if (id === null) return;
   turnToChild(id);
