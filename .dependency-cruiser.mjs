@@ -27,6 +27,7 @@ const rooms = [
   'facts',
   'story',
   'groups',
+  'ahead',
 ];
 
 /** @type {Rule[]} */

@@ -11,8 +11,10 @@ import { cardName } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
 import { needsFor, rowsOf } from './group-rows.ts';
 import { Needs } from './needs.tsx';
+import { Ready } from './ready.tsx';
 import { Skill } from './skill.tsx';
 import { WordCounts } from './word-counts.tsx';
+import { Year } from './year.tsx';
 
 /** The group at work: what its children have in common, what they need next, and what they confuse. */
 export function GroupView() {
@@ -57,6 +59,10 @@ export function GroupView() {
             none="No sound parts them now."
           />
         </section>
+      </div>
+      <div class="group-columns">
+        <Ready />
+        <Year />
       </div>
       <section class="part" aria-labelledby="group-confusions">
         <h3 id="group-confusions">What was heard instead</h3>

@@ -1,0 +1,16 @@
+import type { ClassState } from './class-state.ts';
+import type { Standing } from './standing.ts';
+import { findStruck, isStruck } from './struck.ts';
+
+/** Every place at which a group was said to stand and that was not taken back, oldest first, by the log's clock. */
+export function standingHistory(
+  { facts }: Pick<ClassState, 'facts'>,
+  groupId: string,
+): readonly { readonly at: number; readonly standing: Standing }[] {
+  const struck = findStruck(facts.undos);
+  return facts.settings.flatMap((event) => {
+    const { body } = event;
+    const isAsked = body.of === 'group' && body.id === groupId && body.field === 'standing';
+    return isAsked && !isStruck(struck, event) ? [{ at: event.at, standing: body.value }] : [];
+  });
+}

@@ -1,0 +1,100 @@
+import './ready.css';
+import { maxValue, minValue, number, object, pipe } from 'valibot';
+import { readiness, readinessSaid, USUAL_RULE } from '../../../core/ahead/ready.ts';
+import { makeRandom } from '../../../core/random.ts';
+import { cardsSaid } from '../../../core/story/card-said.ts';
+import { remembered } from '../../device/remembered.ts';
+import { mapFor, members, nameOf } from '../../state/class-now.ts';
+import { modelDay } from '../../state/knowledge.ts';
+import { progress } from '../../state/progress.ts';
+import { settings } from '../../state/settings.ts';
+
+const share = pipe(number(), minValue(0.1), maxValue(1));
+
+/** Her rule: how many of the children, and how sure; the usual one until she changes it. */
+const rule = remembered('ready-rule', object({ share, sure: share }), { ...USUAL_RULE });
+
+/** Whether the group at work is ready to move on: how many would read the newest cards tomorrow, and who would not. */
+export function Ready() {
+  const cards = newestCards();
+  const rows = mapFor(
+    members.value.map(({ id }) => ({ of: 'child', id })),
+    cards,
+    'read',
+  );
+  const children = rows.map(({ who, cells }) => ({
+    id: who.id,
+    cards: new Map(cells.map(({ card, estimate }) => [card, estimate])),
+  }));
+  const found = readiness(children, cards, rule.value, makeRandom(modelDay()));
+  if (found === null) return null;
+  const { notation } = settings.value;
+  const isSeen = rows.some(({ cells }) => cells.some(({ word }) => word !== 'not yet seen'));
+  return (
+    <section class="part ready" aria-labelledby="group-ready">
+      <h3 id="group-ready">Ready to move on?</h3>
+      <p>
+        Today’s cards: {cardsSaid(cards, notation)}. {readinessSaid(found)}{' '}
+        {!isSeen && 'Nobody has read them alone yet: this is what their other cards suggest. '}
+        <b>
+          {found.isReady
+            ? `Ready by your rule: ${found.wanted} of ${found.size}.`
+            : `Not yet by your rule: ${found.wanted} of ${found.size}.`}
+        </b>
+      </p>
+      {found.notYet.length > 0 && (
+        <table class="figures">
+          <thead>
+            <tr>
+              <th scope="col">Would rather not</th>
+              <th scope="col">Which</th>
+            </tr>
+          </thead>
+          <tbody>
+            {found.notYet.map(({ child, cards: missed }) => (
+              <tr key={child}>
+                <th scope="row">{nameOf({ of: 'child', id: child })}</th>
+                <td>{cardsSaid(missed, notation)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      <p class="ready-rule quiet small">
+        Your rule: <Share field="share" says="of the children" /> <Share field="sure" says="sure" />
+        . A forecast from what was noted, no promise.
+      </p>
+    </section>
+  );
+}
+
+/** The cards of the last step that taught any. */
+function newestCards(): readonly string[] {
+  const { sequence, upTo } = progress.value;
+  const cards = sequence.steps
+    .slice(0, upTo)
+    .map(({ items }) => items.flatMap((item) => (item.kind === 'card' ? item.id : [])));
+  return cards.findLast((ids) => ids.length > 0) ?? [];
+}
+
+const SHARES = [0.5, 0.6, 0.7, 0.8, 0.9];
+
+function Share({ field, says }: { readonly field: 'share' | 'sure'; readonly says: string }) {
+  return (
+    <label>
+      <select
+        value={rule.value[field]}
+        onChange={(event) => {
+          rule.value = { ...rule.peek(), [field]: Number(event.currentTarget.value) };
+        }}
+      >
+        {SHARES.map((value) => (
+          <option key={value} value={value}>
+            {Math.round(value * 100)}%
+          </option>
+        ))}
+      </select>{' '}
+      {says}
+    </label>
+  );
+}

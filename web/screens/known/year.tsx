@@ -1,0 +1,211 @@
+import './year.css';
+import { useState } from 'preact/hooks';
+import { array, number, object, string } from 'valibot';
+import { openStandards } from '../../../core/ahead/open-standards.ts';
+import type { FreeDays } from '../../../core/ahead/school-days.ts';
+import { paceOf, type StandAhead, standAhead } from '../../../core/ahead/year.ts';
+import { daySaid } from '../../../core/facts/day-said.ts';
+import { type Day, makeDay, parseDay } from '../../../core/learners/day.ts';
+import { standingHistory } from '../../../core/log/standing-history.ts';
+import { remembered } from '../../device/remembered.ts';
+import { today as dayAt } from '../../state/day.ts';
+import { modelDay } from '../../state/knowledge.ts';
+import { classState, group } from '../../state/open-class.ts';
+import { progress, progressAt } from '../../state/progress.ts';
+import { counted } from '../../wording/counted.ts';
+
+/** Her days without school, and the day that she looks ahead to, `YYYY-MM-DD`; empty for the next June 12. */
+const calendar = remembered(
+  'school-days',
+  object({ free: array(object({ from: number(), to: number() })), until: string() }),
+  { free: [], until: '' },
+);
+
+/** Where the group at work will stand at this pace, with its range, and what of the grade's standards is open then. */
+export function Year() {
+  const { sequence, upTo } = progress.value;
+  const { free } = calendar.value;
+  const today = modelDay();
+  const stood = standingHistory(classState.value, group.value.id).map(({ at, standing }) => ({
+    day: parseDay(dayAt(new Date(at))) ?? today,
+    step: progressAt(standing).upTo,
+  }));
+  const pace = paceOf(stood, today, free);
+  const until = Math.max(today + 1, parseDay(calendar.value.until) ?? nextJune(today));
+  return (
+    <section class="part year" aria-labelledby="group-year">
+      <h3 id="group-year">The year</h3>
+      {pace === null ? (
+        <p class="quiet">
+          The pace shows after a week of school days in which this group moved on.
+        </p>
+      ) : (
+        <Ahead
+          all={standAhead(
+            pace,
+            { day: today, step: upTo },
+            daysUpTo(today, until),
+            sequence.steps.length,
+            free,
+          )}
+          from={upTo}
+          said={`${counted(pace.steps, 'step')} in ${counted(pace.days, 'school day')}`}
+        />
+      )}
+      <Calendar until={until} />
+    </section>
+  );
+}
+
+function Ahead({
+  all,
+  from,
+  said,
+}: {
+  readonly all: readonly StandAhead[];
+  readonly from: number;
+  readonly said: string;
+}) {
+  const { sequence } = progress.value;
+  const end = all.at(-1);
+  if (end === undefined) return null;
+  const grade = sequence.steps[Math.max(0, from - 1)]?.grade ?? 'K';
+  const open = openStandards(sequence, grade, end.step);
+  return (
+    <>
+      <p>
+        At this pace, {said}, the group stands at <b>step {end.step}</b> ({end.low}–{end.high}) by{' '}
+        {daySaid(end.day)}. A forecast, no promise.
+      </p>
+      <Picture all={all} from={from} />
+      <table class="figures">
+        <thead>
+          <tr>
+            <th scope="col">By</th>
+            <th scope="col">Step</th>
+            <th scope="col">Likely range</th>
+          </tr>
+        </thead>
+        <tbody>
+          {all.map(({ day, step, low, high }) => (
+            <tr key={day}>
+              <th scope="row">{daySaid(day)}</th>
+              <td>{step}</td>
+              <td>
+                {low}–{high}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p>
+        {open.length === 0
+          ? `At step ${end.step} nothing is left to teach for the standards of grade ${grade}.`
+          : `At step ${end.step}, ${counted(open.length, 'standard')} of grade ${grade} would still have steps to come: ${open.map(({ code, steps }) => `${code} (${counted(steps.length, 'step')})`).join(', ')}.`}
+      </p>
+    </>
+  );
+}
+
+const WIDE = 320;
+const HIGH = 90;
+
+/** The way ahead as a line in its range; the table beside it has the numbers. */
+function Picture({ all, from }: { readonly all: readonly StandAhead[]; readonly from: number }) {
+  const top = Math.max(from + 1, ...all.map(({ high }) => high));
+  const x = (at: number) => (WIDE * at) / all.length;
+  const y = (step: number) => HIGH - (HIGH * (step - from)) / (top - from);
+  const line = (of: (one: StandAhead) => number) =>
+    all.map((one, at) => `${x(at + 1)} ${y(of(one))}`);
+  const low = line((one) => one.low);
+  const high = line((one) => one.high);
+  return (
+    <svg class="year-picture" viewBox={`-3 -3 ${WIDE + 6} ${HIGH + 6}`} aria-hidden="true">
+      <path class="year-range" d={`M0 ${HIGH}L${high.join('L')}L${low.toReversed().join('L')}Z`} />
+      <path class="year-line" d={`M0 ${HIGH}L${line((one) => one.step).join('L')}`} />
+    </svg>
+  );
+}
+
+/** Days without school, and the day that is looked ahead to. */
+function Calendar({ until }: { readonly until: Day }) {
+  const [from, setFrom] = useState('');
+  const [to, setTo] = useState('');
+  const { free } = calendar.value;
+  const first = parseDay(from);
+  const last = parseDay(to === '' ? from : to);
+  const setFree = (next: readonly FreeDays[]) => {
+    calendar.value = { ...calendar.peek(), free: [...next].sort((a, b) => a.from - b.from) };
+  };
+  return (
+    <details>
+      <summary>
+        School days: no weekends, and {counted(free.length, 'break')} that you entered
+      </summary>
+      <p class="year-fields">
+        <label>
+          Look ahead to{' '}
+          <input
+            type="date"
+            value={makeDay(until)}
+            onChange={(event) => {
+              calendar.value = { ...calendar.peek(), until: event.currentTarget.value };
+            }}
+          />
+        </label>
+      </p>
+      <ul>
+        {free.map((days) => (
+          <li key={`${days.from} ${days.to}`}>
+            {daySaid(days.from)}
+            {days.to > days.from && ` to ${daySaid(days.to)}`}{' '}
+            <button
+              type="button"
+              class="button plain"
+              onClick={() => setFree(free.filter((one) => one !== days))}
+            >
+              Take out
+            </button>
+          </li>
+        ))}
+      </ul>
+      <p class="year-fields">
+        <label>
+          No school from{' '}
+          <input type="date" value={from} onInput={(event) => setFrom(event.currentTarget.value)} />
+        </label>
+        <label>
+          to <input type="date" value={to} onInput={(event) => setTo(event.currentTarget.value)} />
+        </label>
+        <button
+          type="button"
+          class="button"
+          disabled={first === null || last === null || last < first}
+          onClick={() => {
+            if (first === null || last === null) return;
+            setFree([...free, { from: first, to: last }]);
+            setFrom('');
+            setTo('');
+          }}
+        >
+          Add
+        </button>
+      </p>
+    </details>
+  );
+}
+
+/** Up to six days at even distances, the last one the day itself. */
+function daysUpTo(today: Day, until: Day): readonly Day[] {
+  const count = Math.min(6, until - today);
+  return Array.from({ length: count }, (_, at) =>
+    Math.round(today + ((until - today) * (at + 1)) / count),
+  );
+}
+
+/** A school year often ends about then (common practice, no source). */
+function nextJune(today: Day): Day {
+  const year = Number(makeDay(today).slice(0, 4));
+  const june = parseDay(`${year}-06-12`) as Day;
+  return june > today ? june : (parseDay(`${year + 1}-06-12`) as Day);
+}
