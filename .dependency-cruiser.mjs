@@ -22,6 +22,7 @@ const rooms = [
   'checks',
   'log',
   'sharing',
+  'papers',
   'warm-up',
   'learners',
   'facts',

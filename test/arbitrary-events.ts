@@ -84,6 +84,7 @@ const text = fc.constantFrom('', 'Robin', 'Moss group', 'ă and ĕ again');
 const drillId = fc.constantFrom('drill 1', 'drill 2');
 const groupId = fc.constantFrom(WHOLE_CLASS, 'group 1', 'group 2');
 const child = fc.constantFrom('child 1', 'child 2');
+const papersId = fc.constantFrom('papers 1', 'papers 2');
 const checkId = fc.constantFrom('check 1', 'check 2');
 const maybeChild = fc.option(child, { nil: null });
 const moment = { drillId, part: fc.constantFrom(...PARTS), place: fc.nat(2) };
@@ -184,6 +185,27 @@ function arbitrarySpec(ids: readonly string[]): fc.Arbitrary<EventSpec> {
       checkId,
       reached: fc.nat(3),
       seconds: fc.constantFrom(60, null),
+    }),
+    'papers-begun': fc.record({
+      papersId,
+      groupId,
+      day: fc.constantFrom('2026-03-02', null),
+      words: fc.constant([
+        { word: 'ship', cards: ['sh=SH', 'i=IH', 'p=P'], breaks: [] },
+        { word: 'lake', cards: ['l=L', 'a_e=EY', 'k=K'], breaks: [] },
+      ]),
+    }),
+    'papers-read': fc.record({
+      papersId,
+      child,
+      word: fc.nat(2),
+      answer: fc.constantFrom(
+        { kind: 'wrote', text: 'sip' },
+        { kind: 'wrote', text: '', isWord: false },
+        { kind: 'broke', cards: [1] },
+        { kind: 'absent' },
+        { kind: 'unread' },
+      ),
     }),
     noted: fc.record({ drillId: fc.option(drillId, { nil: null }), groupId, text }),
     wrote: fc.record({

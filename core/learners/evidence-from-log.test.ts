@@ -45,6 +45,7 @@ function observed(record: Partial<DrillRecord>) {
   return observationsOf({
     drills: new Map([['d', drill]]),
     checks: new Map(),
+    papers: new Map(),
     groups: new Map([group(WHOLE_CLASS), group('reds'), group('blues')]),
     children: new Map([child('Mina', 'reds'), child('Tariq', null)]),
   });
@@ -150,6 +151,7 @@ describe('what a short check has shown', () => {
   const observed = (some: Partial<CheckRecord>) =>
     observationsOf({
       drills: new Map(),
+      papers: new Map(),
       checks: new Map([['c', { ...check, ...some }]]),
       groups: new Map([group(WHOLE_CLASS), group('reds')]),
       children: new Map([child('Mina', 'reds')]),

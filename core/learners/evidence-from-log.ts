@@ -7,16 +7,19 @@ import {
 } from '../log/class-state.ts';
 import type { Slip } from '../log/event.ts';
 import { type Evidence, evidenceOf } from '../log/evidence.ts';
+import type { PapersRecord } from '../log/papers-record.ts';
 import { smallGroups } from '../log/roster.ts';
+import { attemptsOf, type PaperAttempt } from '../papers/attempts.ts';
+import { isSpelled } from '../papers/spelling-shown.ts';
 import { parseDay } from './day.ts';
 import type { Observation } from './observation.ts';
 
 /** What the model needs of a class. */
-type ClassDrills = Pick<ClassState, 'drills' | 'checks' | 'groups' | 'children'>;
+type ClassDrills = Pick<ClassState, 'drills' | 'checks' | 'papers' | 'groups' | 'children'>;
 
 /**
- * What the drills of a class have shown, as they were begun, and then what its
- * short checks have.
+ * What the drills of a class have shown, as they were begun, then what its
+ * short checks have, and then its spelling papers that have a date.
  *
  * The first reading counts: what goes well after it was corrected is an echo,
  * and counts as practice only. A child called on read alone, and so did a child
@@ -32,6 +35,7 @@ export function observationsOf(state: ClassDrills): readonly Observation[] {
   const groups = groupsIn(state);
   for (const record of state.drills.values()) addObservations(observations, record, groups);
   for (const record of state.checks.values()) addReadings(observations, record, groups);
+  for (const record of state.papers.values()) addSpellings(observations, record, groups, state);
   return observations;
 }
 
@@ -86,6 +90,47 @@ function addReadings(list: Observation[], record: CheckRecord, groups: Groups): 
       from: 'check',
     });
   });
+}
+
+/**
+ * Adds what children wrote: of a word spelled as it is, all its cards; else each card of which the sound
+ * was heard, since where it was not, it cannot be told whether the spelling is known.
+ */
+function addSpellings(
+  list: Observation[],
+  record: PapersRecord,
+  groups: Groups,
+  { children }: ClassDrills,
+): void {
+  const day = record.day === null ? null : parseDay(record.day);
+  if (day === null) return;
+  for (const attempt of attemptsOf(record, [...children.keys()])) {
+    const { child, said } = attempt;
+    const of = { day, child, groups: groups.of(child), task: 'spell', from: 'check' } as const;
+    for (const told of spellingsTold(attempt)) list.push({ ...of, ...told, heard: null });
+    if (attempt.read === null) {
+      const broke = attempt.cards.indexOf(null) + 1;
+      list.push({
+        ...of,
+        cards: said.cards,
+        right: broke === 0,
+        broke: broke || null,
+        heard: null,
+      });
+    }
+  }
+}
+
+/** What an attempt that was written out tells of spellings. */
+function spellingsTold({ read, said }: PaperAttempt) {
+  if (read === null || read.answer !== 'attempt') return [];
+  if (read.wordRight) return [{ cards: said.cards, right: true, broke: null }];
+  return read.cards
+    .filter((card) => card.heard && card.letters !== '')
+    .map((card) => {
+      const right = isSpelled(card);
+      return { cards: [card.id], right, broke: right ? null : 1 };
+    });
 }
 
 /** Who read it, null for all together: those of whom something was marked, and who was called on. */

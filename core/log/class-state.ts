@@ -3,6 +3,7 @@ import type { Drill } from '../drills/drill.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
 import type { EventBodies, ItemReading, NameOrder, Part, Slip } from './event.ts';
 import type { Facts } from './facts.ts';
+import type { PapersRecord } from './papers-record.ts';
 import type { Standing } from './standing.ts';
 
 /** The id of the group that all children of a class are in; it is always there. */
@@ -26,6 +27,8 @@ export interface ClassState {
   readonly discarded: ReadonlyMap<string, DrillRecord>;
   /** Short checks by id, as they were begun. */
   readonly checks: ReadonlyMap<string, CheckRecord>;
+  /** Piles of spelling papers by id, as they were begun. */
+  readonly papers: ReadonlyMap<string, PapersRecord>;
   /** Oldest first. */
   readonly notes: readonly Note[];
   /** Her own lines on the pages she hands on, by `lineKey`. */

@@ -42,6 +42,9 @@ export type DrillEvent = EventOf<
 /** What the log says of one short check. */
 export type CheckEvent = EventOf<'check-begun' | 'check-marked' | 'check-ended'>;
 
+/** What the log says of one pile of spelling papers. */
+export type PapersEvent = EventOf<'papers-begun' | 'papers-read'>;
+
 /** Every kind of event we know. */
 export const EVENT_KINDS = [
   'set',
@@ -56,6 +59,8 @@ export const EVENT_KINDS = [
   'check-begun',
   'check-marked',
   'check-ended',
+  'papers-begun',
+  'papers-read',
   'noted',
   'wrote',
   'decided',
@@ -157,6 +162,22 @@ export interface EventBodies {
     /** How long it took; null when it was untimed. */
     readonly seconds: number | null;
   };
+  /** Words were said and written; the pile of papers keeps its words whole, so that it can be read for ever. */
+  readonly 'papers-begun': {
+    readonly papersId: string;
+    /** A group's id, or `WHOLE_CLASS`. */
+    readonly groupId: string;
+    /** The day they were written, `YYYY-MM-DD`; null for none. */
+    readonly day: string | null;
+    readonly words: readonly PapersWord[];
+  };
+  /** What a child wrote for a word (counted from 0) of a pile; of several, the last holds. */
+  readonly 'papers-read': {
+    readonly papersId: string;
+    readonly child: string;
+    readonly word: number;
+    readonly answer: PaperAnswer;
+  };
   /** Her own line, about a drill or about the group at large. */
   readonly noted: {
     readonly drillId: string | null;
@@ -181,6 +202,24 @@ export interface EventBodies {
    */
   readonly dated: { readonly event: string; readonly at: number };
 }
+
+/** A word that was said: its cards by id, and where syllables after the first begin. */
+export interface PapersWord {
+  readonly word: string;
+  readonly cards: readonly string[];
+  readonly breaks: readonly number[];
+}
+
+/**
+ * What stood on a paper: the letters as they were written (none for a blank; `isWord` when they are a
+ * word that children know), or only which cards broke, counted from 1; the child was away; or it was not
+ * read after all.
+ */
+export type PaperAnswer =
+  | { readonly kind: 'wrote'; readonly text: string; readonly isWord?: boolean }
+  | { readonly kind: 'broke'; readonly cards: readonly number[] }
+  | { readonly kind: 'absent' }
+  | { readonly kind: 'unread' };
 
 /** How one item of a check was read. */
 export interface ItemReading {

@@ -1,5 +1,5 @@
 import { inTime, timesSaid } from './dating.ts';
-import type { CheckEvent, DrillEvent, EventOf, LogEvent } from './event.ts';
+import type { CheckEvent, DrillEvent, EventOf, LogEvent, PapersEvent } from './event.ts';
 import { compareEvents, insertEvent, sortEvents } from './event-order.ts';
 import { understand } from './understand.ts';
 
@@ -12,6 +12,7 @@ export interface Facts {
   readonly settings: readonly EventOf<'set'>[];
   readonly drills: ReadonlyMap<string, readonly DrillEvent[]>;
   readonly checks: ReadonlyMap<string, readonly CheckEvent[]>;
+  readonly papers: ReadonlyMap<string, readonly PapersEvent[]>;
   readonly notes: readonly EventOf<'noted'>[];
   readonly lines: readonly EventOf<'wrote'>[];
   readonly decisions: readonly EventOf<'decided'>[];
@@ -28,6 +29,7 @@ export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts
   const settings: EventOf<'set'>[] = [];
   const drills = new Map<string, DrillEvent[]>();
   const checks = new Map<string, CheckEvent[]>();
+  const papers = new Map<string, PapersEvent[]>();
   const notes: EventOf<'noted'>[] = [];
   const lines: EventOf<'wrote'>[] = [];
   const decisions: EventOf<'decided'>[] = [];
@@ -49,12 +51,14 @@ export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts
     else if (known.kind === 'undone') undos.push(known);
     else if (known.kind === 'dated') dates.push(known);
     else if ('checkId' in known.body) addTo(checks, known.body.checkId, known as CheckEvent);
+    else if ('papersId' in known.body) addTo(papers, known.body.papersId, known as PapersEvent);
     else addTo(drills, known.body.drillId, known as DrillEvent);
   }
   return {
     settings: sortEvents(settings),
     drills: sortedLists(drills),
     checks: sortedLists(checks),
+    papers: sortedLists(papers),
     notes: sortEvents(notes),
     lines: sortEvents(lines),
     decisions: sortEvents(decisions),
@@ -85,6 +89,10 @@ export function addFact(before: Facts, came: LogEvent): Facts {
   if ('checkId' in known.body) {
     const checks = insertIn(facts.checks, known.body.checkId, known as CheckEvent);
     return { ...facts, checks };
+  }
+  if ('papersId' in known.body) {
+    const papers = insertIn(facts.papers, known.body.papersId, known as PapersEvent);
+    return { ...facts, papers };
   }
   const drills = insertIn(facts.drills, known.body.drillId, known as DrillEvent);
   return { ...facts, drills };
@@ -133,11 +141,13 @@ export function latestOf(facts: Facts): number {
 }
 
 function listsOf(facts: Facts): readonly (readonly LogEvent[])[] {
-  const { settings, drills, checks, notes, lines, decisions, undos, dates, unknown } = facts;
+  const { settings, drills, checks, papers, notes, lines, decisions, undos, dates, unknown } =
+    facts;
   return [
     settings,
     ...drills.values(),
     ...checks.values(),
+    ...papers.values(),
     notes,
     lines,
     decisions,

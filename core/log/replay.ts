@@ -3,6 +3,7 @@ import { type CheckRecord, type ClassState, type DrillRecord, lineKey } from './
 import { readDrill } from './drill-record.ts';
 import type { DrillEvent, LogEvent } from './event.ts';
 import { addFact, eventsOf, type Facts, gatherFacts, latestOf } from './facts.ts';
+import { type PapersRecord, readPapers } from './papers-record.ts';
 import { readRoster } from './roster.ts';
 import { changedIds, findStruck, isStruck, type Struck } from './struck.ts';
 
@@ -77,12 +78,21 @@ function read(id: string, facts: Facts, before: ClassState | null): ClassState {
         : readCheck(inForce(events));
     if (record) checks.push(record);
   }
+  const papers: PapersRecord[] = [];
+  for (const [papersId, events] of facts.papers) {
+    const record =
+      before && isAsBefore(events, before.facts.papers.get(papersId))
+        ? before.papers.get(papersId)
+        : readPapers(inForce(events));
+    if (record) papers.push(record);
+  }
   return {
     id,
     ...roster,
     drills: asBegun(records),
     discarded: asBegun(discarded),
     checks: asBegun(checks),
+    papers: asBegun(papers),
     notes:
       before && isAsBefore(facts.notes, before.facts.notes)
         ? before.notes

@@ -1,4 +1,5 @@
 import { ITEM_MARKS } from '../checks/score-check.ts';
+import { assembleReading } from '../language/assemble.ts';
 import { PHONEMES } from '../language/phonemes.ts';
 import { LATEST } from './clock.ts';
 import {
@@ -11,6 +12,8 @@ import {
   NAME_ORDERS,
   PAGES,
   PARTS,
+  type PaperAnswer,
+  type PapersWord,
   type Setting,
   SLIPS,
   type Slip,
@@ -71,6 +74,39 @@ const isMarkFields = isShape<EventBodies['marked']>({
 });
 
 const isBrokenAt = isShape<BrokenAt>({ card: isWhole(1), heard: isNullOr(isSlip) });
+
+const isPapersFields = isShape<EventBodies['papers-begun']>({
+  papersId: isText,
+  groupId: isText,
+  day: isNullOr(isDay),
+  words: isListOf(
+    isShape<PapersWord>({ word: isText, cards: isListOf(isText), breaks: isListOf(isWhole(0)) }),
+  ),
+});
+
+/** Whether the cards of a word are its letters, so that it can be read. */
+function isSpelledOut({ word, cards, breaks }: PapersWord): boolean {
+  try {
+    return assembleReading(word, cards, breaks).cards.length > 0;
+  } catch {
+    return false;
+  }
+}
+
+const isAnswer: Check<PaperAnswer> = isEither(
+  isShape<Extract<PaperAnswer, { kind: 'wrote' }>>({
+    kind: isOneOf(['wrote']),
+    text: isText,
+    isWord: isOptional(isFlag),
+  }),
+  isEither(
+    isShape<Extract<PaperAnswer, { kind: 'broke' }>>({
+      kind: isOneOf(['broke']),
+      cards: isListOf(isWhole(1)),
+    }),
+    isShape({ kind: isOneOf(['absent', 'unread']) }),
+  ),
+);
 
 /** A time in seconds, above 0. */
 const isSeconds: Check<number> = (value): value is number => isNumber(value) && value > 0;
@@ -134,6 +170,14 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
     checkId: isText,
     reached: isWhole(0),
     seconds: isNullOr(isSeconds),
+  }),
+  'papers-begun': (body): body is EventBodies['papers-begun'] =>
+    isPapersFields(body) && body.words.every(isSpelledOut),
+  'papers-read': isShape({
+    papersId: isText,
+    child: isText,
+    word: isWhole(0, LAST_PLACE),
+    answer: isAnswer,
   }),
   noted: isShape({ drillId: isNullOr(isText), groupId: isText, text: isText }),
   wrote: isShape({ page: isOneOf(PAGES), about: isText, text: isText }),

@@ -35,6 +35,10 @@ function spellingNotes(cards: readonly CardVerdict[]): readonly string[] {
 }
 
 /** A habit as it is said in a sentence. */
+export function habitName(habit: SpellingHabit): string {
+  return HABIT_NAMES[habit];
+}
+
 const HABIT_NAMES: Readonly<Record<SpellingHabit, string>> = {
   doubling: 'the doubled letter',
   'silent-e': 'silent e',

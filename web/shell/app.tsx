@@ -31,6 +31,7 @@ const titles: Readonly<Record<Screen, string>> = {
   dictation: 'Dictation',
   class: 'Class',
   known: 'What do they know?',
+  papers: 'Spelling papers',
   check: 'A short check',
   reader: 'To read',
   pages: 'Pages to hand on',
@@ -71,6 +72,8 @@ const loadPlan = () =>
   import('../screens/plan-sheet/plan-sheet.tsx').then(({ PlanPage }) => PlanPage);
 const loadDesk = () => import('../screens/desk/desk.tsx').then(({ DeskPage }) => DeskPage);
 const loadCheck = () => import('../screens/check/check.tsx').then(({ CheckPage }) => CheckPage);
+const loadPapers = () =>
+  import('../screens/papers/papers.tsx').then(({ PapersPage }) => PapersPage);
 const loadPages = () => import('../screens/pages/pages.tsx').then(({ PagesPage }) => PagesPage);
 const loadReader = () => import('../screens/check/reader.tsx').then(({ ReaderPage }) => ReaderPage);
 const loadPrint = () => import('../screens/print/print.tsx').then(({ PrintPage }) => PrintPage);
@@ -87,6 +90,7 @@ function Page({ screen }: { readonly screen: Exclude<Screen, 'stage' | 'desk' | 
   if (screen === 'text') return <TextPage />;
   if (screen === 'dictation') return <DictationPage />;
   if (screen === 'pages') return <Later load={loadPages} />;
+  if (screen === 'papers') return <Later load={loadPapers} />;
   if (screen === 'check') return <Later load={loadCheck} />;
   if (screen === 'class') return <Later load={loadClass} />;
   if (screen === 'known') return <Later load={loadKnown} />;

@@ -30,6 +30,7 @@ const places: readonly Place[] = [
     among: [
       { screen: 'class', name: 'Class' },
       { screen: 'known', name: 'Known' },
+      { screen: 'papers', name: 'Papers' },
       { screen: 'check', name: 'Check' },
       { screen: 'pages', name: 'Pages' },
     ],

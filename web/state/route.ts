@@ -15,6 +15,7 @@ export const SCREENS = [
   'dictation',
   'class',
   'known',
+  'papers',
   'check',
   'reader',
   'pages',

@@ -1,0 +1,69 @@
+import type { PaperAnswer, PapersWord } from '../log/event.ts';
+import { answerKey, type PapersRecord } from '../log/papers-record.ts';
+import type { AttemptReading, CardVerdict } from '../spelling/attempt.ts';
+import { readAttempt } from '../spelling/read-attempt.ts';
+import { readingOfWord } from './said-words.ts';
+
+/** What one child wrote for one word, read card by card. */
+export interface PaperAttempt {
+  readonly child: string;
+  /** The place of the word in its pile, from 0. */
+  readonly word: number;
+  readonly said: PapersWord;
+  /** The letters it wrote; null where only the cards that broke were marked. */
+  readonly wrote: string | null;
+  /** By card: null of a card that was marked as broken, which is all that is known of it. */
+  readonly cards: readonly (CardVerdict | null)[];
+  /** The reading of the letters; null where only cards were marked. */
+  readonly read: AttemptReading | null;
+}
+
+/** What an answer says, whoever gave it. */
+type ReadAnswer = Pick<PaperAttempt, 'wrote' | 'cards' | 'read'>;
+
+/**
+ * An answer read; null when the child was away, or nothing was read yet. What was read once is kept as
+ * long as the answer is, since every event asks for all of them.
+ */
+export function readAnswer(answer: PaperAnswer, said: PapersWord): ReadAnswer | null {
+  const known = kept.get(answer);
+  if (known && known.said === said) return known.read;
+  const read = readNow(answer, said);
+  kept.set(answer, { said, read });
+  return read;
+}
+
+const kept = new WeakMap<PaperAnswer, { said: PapersWord; read: ReadAnswer | null }>();
+
+function readNow(answer: PaperAnswer, said: PapersWord): ReadAnswer | null {
+  if (answer.kind === 'absent' || answer.kind === 'unread') return null;
+  const reading = readingOfWord(said);
+  if (answer.kind === 'wrote') {
+    const read = readAttempt([reading], answer.text, {
+      taught: null,
+      isFamiliar: () => answer.isWord === true,
+    });
+    return { wrote: answer.text, cards: read.cards, read };
+  }
+  const { cards } = readAttempt([reading], said.word, { taught: null, isFamiliar: () => true });
+  const broken = new Set(answer.cards);
+  return {
+    wrote: null,
+    cards: cards.map((card, at) => (broken.has(at + 1) ? null : card)),
+    read: null,
+  };
+}
+
+/** Every attempt of a pile, word by word, as the children of it were read. */
+export function attemptsOf(
+  record: PapersRecord,
+  children: readonly string[],
+): readonly PaperAttempt[] {
+  return record.words.flatMap((said, word) =>
+    children.flatMap((child) => {
+      const answer = record.answers.get(answerKey(child, word));
+      const read = answer ? readAnswer(answer, said) : null;
+      return read ? [{ child, word, said, ...read }] : [];
+    }),
+  );
+}

@@ -1,0 +1,124 @@
+import { describe, expect, it } from 'vitest';
+import { builtLexicon } from '../../test/built-lexicon.ts';
+import type { EventSpec, LogEvent, PaperAnswer } from '../log/event.ts';
+import { answerKey } from '../log/papers-record.ts';
+import { replay } from '../log/replay.ts';
+import { attemptsOf } from './attempts.ts';
+import { parseWords } from './said-words.ts';
+import { cardsShown, commonSlips, paperScore } from './spelling-shown.ts';
+
+const { words } = parseWords('ship, rain lake\nship', builtLexicon);
+
+type Said = readonly [child: string, word: number, answer: PaperAnswer];
+
+/** A class that has begun a pile, with what was then said of it, as `child word answer`. */
+function classWith(...said: Said[]) {
+  const begun: EventSpec = {
+    kind: 'papers-begun',
+    body: { papersId: 'pile', groupId: 'whole-class', day: '2026-03-02', words },
+  };
+  const read = said.map(([child, word, answer]): EventSpec => {
+    return { kind: 'papers-read', body: { papersId: 'pile', child, word, answer } };
+  });
+  const names = ['ann', 'ben'].map((id): EventSpec => {
+    return { kind: 'set', body: { of: 'child', id, field: 'name', value: id } };
+  });
+  const events = [...names, begun, ...read].map(
+    (spec, at): LogEvent => ({ id: `e${at}`, classId: 'class', at, by: 'desk', ...spec }),
+  );
+  return { events, state: replay('class', events) };
+}
+
+const wrote = (text: string, isWord?: boolean): PaperAnswer => ({
+  kind: 'wrote',
+  text,
+  ...(isWord === undefined ? {} : { isWord }),
+});
+
+const attempts = (...said: Said[]) => {
+  const pile = classWith(...said).state.papers.get('pile')!;
+  return attemptsOf(pile, ['ann', 'ben']);
+};
+
+describe('a list of words', () => {
+  it('is read once each, with cards; what has none is told', () => {
+    expect(words.map(({ word }) => word)).toEqual(['ship', 'rain', 'lake']);
+    expect(words[2]?.cards).toEqual(['l=L', 'a_e=EY', 'k=K']);
+    expect(parseWords('sh1p', builtLexicon).problems[0]?.message).toContain('sh1p');
+  });
+});
+
+describe('a pile of papers', () => {
+  it('keeps the last answer; one taken back is unread again', () => {
+    const { state } = classWith(
+      ['ann', 0, wrote('sip')],
+      ['ann', 0, wrote('ship')],
+      ['ben', 1, wrote('rane')],
+      ['ben', 1, { kind: 'unread' }],
+    );
+    const { answers } = state.papers.get('pile')!;
+    expect(answers.get(answerKey('ann', 0))).toMatchObject({ text: 'ship' });
+    expect(answers.has(answerKey('ben', 1))).toBe(false);
+  });
+
+  it('taken out, it is gone; the taking out undone, it is back with all that was read', () => {
+    const { events } = classWith(['ann', 0, wrote('sip')]);
+    const begun = events.find(({ kind }) => kind === 'papers-begun')!;
+    const undo = (id: string, event: string): LogEvent => {
+      return { id, classId: 'class', at: 99, by: 'desk', kind: 'undone', body: { event } };
+    };
+    expect(replay('class', [...events, undo('x', begun.id)]).papers.size).toBe(0);
+    const back = replay('class', [...events, undo('x', begun.id), undo('y', 'x')]);
+    expect(back.papers.get('pile')?.answers.size).toBe(1);
+  });
+
+  it('whose words are not the letters of their cards is not believed', () => {
+    const body = {
+      papersId: 'odd',
+      groupId: 'whole-class',
+      day: null,
+      words: [{ word: 'ship', cards: ['s=S'], breaks: [] }],
+    };
+    const event = { id: 'e', classId: 'class', at: 1, by: 'desk', kind: 'papers-begun', body };
+    expect(replay('class', [event]).papers.size).toBe(0);
+  });
+});
+
+describe('what papers show', () => {
+  it('hearing a sound and knowing its spelling are two figures', () => {
+    const shown = cardsShown(attempts(['ann', 1, wrote('rane')], ['ben', 1, wrote('ran', true)]));
+    expect(shown.find(({ id }) => id === 'ai=EY')).toEqual({
+      id: 'ai=EY',
+      hears: { times: 1, of: 2 },
+      knows: { times: 0, of: 1 },
+    });
+  });
+
+  it('the slip that most children share comes first; a habit is one slip', () => {
+    const [first] = commonSlips(
+      attempts(['ann', 0, wrote('sip')], ['ann', 2, wrote('lak')], ['ben', 2, wrote('lak')]),
+    );
+    expect(first).toMatchObject({
+      need: 'spelling',
+      about: { habit: 'silent-e' },
+      times: 2,
+      examples: [{ word: 'lake', wrote: 'lak' }],
+    });
+    expect(first?.children.map(({ child }) => child)).toEqual(['ann', 'ben']);
+  });
+
+  it('a blank, another word and a child who was away tell nothing of single sounds', () => {
+    const told = attempts(
+      ['ann', 0, wrote('')],
+      ['ann', 1, wrote('dog', true)],
+      ['ben', 0, { kind: 'absent' }],
+    );
+    expect(cardsShown(told)).toEqual([]);
+    expect(paperScore(told).words).toEqual({ times: 0, of: 2 });
+  });
+
+  it('scores words right and letter sequences', () => {
+    const score = paperScore(attempts(['ann', 0, wrote('ship')], ['ann', 1, wrote('rane')]));
+    expect(score).toEqual({ words: { times: 1, of: 2 }, sequences: { times: 7, of: 10 } });
+  });
+});

@@ -1,0 +1,68 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { barriersIn, fitsAcross, SIZES } from './looks.ts';
+import { allKept } from './recorded.ts';
+import { openScreen, taughtUpTo } from './standing.ts';
+import { type Visit, visit } from './visit.ts';
+
+let current: Visit | undefined;
+afterAll(() => current?.end());
+
+const names = Array.from({ length: 30 }, (_, at) => `Maximiliana-Theodora ${at + 1}`);
+
+describe('a pile of spelling papers', () => {
+  it('is read by keyboard, read back in cards, taken up again, and says what it shows', async () => {
+    current = await visit({ path: '#/papers' });
+    const { page, errors } = current;
+    await taughtUpTo(page, 60);
+    await page.getByRole('link', { name: 'Add children' }).click();
+    await page.getByLabel('Add children').fill(names.join('\n'));
+    await page.getByRole('button', { name: 'Add 30 children' }).click();
+    await openScreen(page, 'papers', '.papers-setup');
+    await page.getByLabel('The words you said').fill('ship, lake rain');
+    await page.getByLabel('Written on').fill('');
+    await page.getByRole('button', { name: 'Begin: 3 words' }).press('Enter');
+
+    const field = (child: number, word: string) =>
+      page.getByRole('textbox', { name: `${names[child]}, ${word}` });
+    const said = page.locator('.read-back-said');
+    await expect.poll(() => field(0, 'ship').count()).toBe(1);
+    await page.keyboard.type('sip');
+    await expect.poll(() => said.textContent()).toBe('Sh not heard.');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('=');
+    await page.keyboard.press('-');
+    await page.keyboard.press('F2');
+    await expect.poll(() => field(4, 'ship').count()).toBe(1);
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.type('lak');
+    await expect.poll(() => said.textContent()).toBe('Heard every sound; silent e not yet.');
+    for (const [width, height] of SIZES.toReversed()) await fitsAcross(page, width, height);
+    expect(await barriersIn(page)).toEqual([]);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.locator('.papers-progress').textContent()).toContain('7 of 90');
+
+    await page.keyboard.press('Escape');
+    await page.locator('.papers-grid input').evaluate((input) => {
+      const data = new DataTransfer();
+      data.setData('text', 'lack\nlaik\n\nlake\n');
+      input.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true }));
+    });
+    await expect.poll(() => page.locator('.papers-progress').textContent()).toContain('10 of 90');
+
+    await allKept(page);
+    await page.reload();
+    await expect.poll(() => page.locator('.papers-progress').textContent()).toContain('10 of 90');
+    await expect.poll(() => field(4, 'ship').count()).toBe(1);
+    await page.getByRole('button', { name: 'sh, /sh/ broke' }).click();
+    await expect.poll(() => said.textContent()).toBe('sh broke; the rest is right.');
+
+    await expect.poll(() => page.locator('.papers-slips').textContent()).toContain('lak for lake');
+    expect(await page.locator('.papers-slips').textContent()).toContain('silent e');
+    await page.getByRole('button', { name: 'Take these papers out' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect
+      .poll(() => page.locator('.papers-pile').textContent())
+      .toContain('11 of 90 words read');
+    expect(errors).toEqual([]);
+  });
+});

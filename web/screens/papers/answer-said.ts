@@ -1,0 +1,89 @@
+import { soundLabel } from '../../../core/language/phonemes.ts';
+import type { PaperAnswer, PapersWord } from '../../../core/log/event.ts';
+import { readAnswer } from '../../../core/papers/attempts.ts';
+import { isSpelled } from '../../../core/papers/spelling-shown.ts';
+import type { CardVerdict } from '../../../core/spelling/attempt.ts';
+import { inPlainWords } from '../../../core/spelling/plain-words.ts';
+
+/** What an answer shows at a glance: right, heard but spelled otherwise, a sound not heard, or none of these. */
+export type Glance = 'right' | 'heard' | 'missed' | 'none';
+
+/** An answer as a field of the grid shows it. */
+export interface Shown {
+  readonly glance: Glance;
+  /** What was written, or what is there instead. */
+  readonly text: string;
+  /** The first thing to be said of it; empty when it is right. */
+  readonly note: string;
+}
+
+/** An answer at a glance. */
+export function shownAnswer(answer: PaperAnswer, said: PapersWord): Shown {
+  if (answer.kind === 'absent') return { glance: 'none', text: 'away', note: '' };
+  const read = readAnswer(answer, said);
+  if (!read) return { glance: 'none', text: '', note: '' };
+  if (!read.read) {
+    const broke = said.cards.filter((_, at) => read.cards[at] === null).map(graphemeOf);
+    if (broke.length === 0) return { glance: 'right', text: said.word, note: '' };
+    return { glance: 'missed', text: '–', note: `${broke.join(', ')} broke` };
+  }
+  const { wordRight, answer: what, cards } = read.read;
+  if (wordRight) return { glance: 'right', text: said.word, note: '' };
+  if (what === 'blank') return { glance: 'none', text: '–', note: 'left blank' };
+  if (what === 'illegible')
+    return { glance: 'none', text: read.wrote ?? '', note: 'cannot be read' };
+  const glance = what === 'another-word' || cards.some(({ heard }) => !heard) ? 'missed' : 'heard';
+  return { glance, text: read.wrote ?? '', note: firstNote(cards, what === 'another-word') };
+}
+
+/** One plain sentence on an answer. */
+export function sentenceOf(answer: PaperAnswer, said: PapersWord): string {
+  if (answer.kind === 'absent') return 'Away.';
+  const read = readAnswer(answer, said);
+  if (!read) return 'Not read yet.';
+  if (read.read) return sentence(inPlainWords(read.read));
+  const broke = said.cards.filter((_, at) => read.cards[at] === null).map(graphemeOf);
+  return broke.length === 0 ? 'Right.' : `${broke.join(' and ')} broke; the rest is right.`;
+}
+
+/** What is said under one card: fine, spelled otherwise, another sound, left out. */
+export function cardSaid(card: CardVerdict): string {
+  if (card.verdict === 'same') return 'fine';
+  const grapheme = graphemeOf(card.id);
+  if (card.verdict === 'left-out') return `${grapheme} left out`;
+  if (card.verdict === 'turned') return `${grapheme} turned`;
+  if (card.verdict === 'order') return 'another order';
+  return `${grapheme} → ${card.letters}`;
+}
+
+/** How a card stands: its sound heard and spelled, heard only, or not heard. */
+export function glanceOf(card: CardVerdict): Glance {
+  if (!card.heard) return 'missed';
+  return isSpelled(card) ? 'right' : 'heard';
+}
+
+/** A card's sound for her: /sh/. */
+export function soundOf(said: PapersWord, at: number): string {
+  const id = said.cards[at] ?? '';
+  const sounds = id.slice(id.indexOf('=') + 1);
+  return soundLabel(sounds === '-' ? [] : (sounds.split('+') as never));
+}
+
+/** The letters of a card's id. */
+export function graphemeOf(id: string): string {
+  return id.slice(0, id.indexOf('='));
+}
+
+function firstNote(cards: readonly CardVerdict[], isOther: boolean): string {
+  if (isOther) return 'another word';
+  const missed = cards.find(({ heard }) => !heard);
+  const other = missed ?? cards.find(({ verdict }) => verdict !== 'same');
+  if (!other) return 'letters added';
+  const grapheme = graphemeOf(other.id);
+  if (other.verdict === 'other-sound') return `${grapheme} as ${other.letters}`;
+  return other.verdict === 'same-sound' ? `${grapheme} not yet` : cardSaid(other);
+}
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}

@@ -1,0 +1,281 @@
+import '../../look/print.css';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { PaperAnswer } from '../../../core/log/event.ts';
+import { answerKey, type PapersRecord } from '../../../core/log/papers-record.ts';
+import { today } from '../../state/day.ts';
+import { classState, nameOfGroup } from '../../state/open-class.ts';
+import {
+  answerOf,
+  byPaper,
+  childrenOfPile,
+  openPapers,
+  sayAnswer,
+  sayAnswers,
+  setByPaper,
+  takeOutPile,
+} from '../../state/papers.ts';
+import { dayName } from '../../wording/day-name.ts';
+import { CollectingSheet } from './collecting-sheet.tsx';
+import { Field } from './field.tsx';
+import { arrowSpot, nextSpot, type Spot } from './grid-keys.ts';
+import { ReadBack } from './read-back.tsx';
+import { Shows } from './shows.tsx';
+
+/** A pile under way: words across, children down; what is typed is read back at once. */
+export function Marking({ pile }: { readonly pile: PapersRecord }) {
+  const { words, answers } = pile;
+  const children = childrenOfPile(pile);
+  const size = { rows: children.length, columns: words.length };
+  const [spot, setSpot] = useState<Spot>(() => firstUnread(pile, children));
+  const [typed, setTyped] = useState<string>();
+  const grid = useRef<HTMLDivElement>(null);
+  const child = children[spot.row];
+  const said = words[spot.column];
+  const kept = child && answers.get(answerKey(child.id, spot.column));
+
+  useLayoutEffect(() => {
+    const field = grid.current?.querySelector<HTMLInputElement>('input');
+    field?.focus({ preventScroll: true });
+    field?.select();
+    field?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [spot]);
+
+  if (!child || !said) return <Nobody />;
+  const turnTo = (next: Spot) => {
+    setTyped(undefined);
+    setSpot(next);
+  };
+  const keep = (answer: PaperAnswer) => sayAnswer(pile, child.id, spot.column, answer);
+  const keepTyped = () => {
+    if (typed !== undefined && typed.trim() !== '') keep(answerOf(typed, said));
+  };
+  const onward = () => turnTo(nextSpot(spot, size, byPaper.value));
+  const right = () => {
+    keep({ kind: 'wrote', text: said.word });
+    onward();
+  };
+  const clear = () => {
+    if (kept) keep({ kind: 'unread' });
+    setTyped(undefined);
+  };
+  const away = () => {
+    const answer: PaperAnswer = { kind: 'absent' };
+    const all = words.map((_, word) => ({ child: child.id, word, answer }));
+    const open = all.filter(({ word }) => !answers.has(answerKey(child.id, word)));
+    sayAnswers(pile, open, `${child.name} was away.`);
+    turnTo({ row: Math.min(size.rows - 1, spot.row + 1), column: byPaper.value ? 0 : spot.column });
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.metaKey || event.altKey || event.isComposing) return;
+    const text = typed ?? '';
+    const arrow = arrowSpot(event.key, spot, size, text === '');
+    if (arrow) {
+      keepTyped();
+      turnTo(arrow);
+    } else if (event.key === 'Enter') {
+      keepTyped();
+      onward();
+    } else if (event.key === '=' && text === '') right();
+    else if (event.key === '-' && text === '') {
+      keep({ kind: 'wrote', text: '' });
+      onward();
+    } else if (event.key === 'F2') away();
+    else if (event.key === 'Escape') clear();
+    else return;
+    event.preventDefault();
+  };
+  const onPaste = (event: ClipboardEvent) => {
+    const lines = (event.clipboardData?.getData('text') ?? '').trimEnd().split(/\r?\n/);
+    if (lines.length < 2) return;
+    event.preventDefault();
+    const pasted = lines.slice(0, size.rows - spot.row).flatMap((line, at) => {
+      const other = children[spot.row + at];
+      if (!other || line.trim() === '') return [];
+      return [{ child: other.id, word: spot.column, answer: answerOf(line, said) }];
+    });
+    sayAnswers(pile, pasted, `Pasted ${pasted.length} answers.`);
+    setTyped(undefined);
+  };
+  const toggleBroken = (card: number) => {
+    const before = kept?.kind === 'broke' ? kept.cards : [];
+    const cards = before.includes(card)
+      ? before.filter((one) => one !== card)
+      : [...before, card].sort((one, other) => one - other);
+    setTyped(undefined);
+    keep(cards.length === 0 ? { kind: 'unread' } : { kind: 'broke', cards });
+  };
+  const shown: PaperAnswer =
+    typed !== undefined && typed.trim() !== ''
+      ? answerOf(typed, said)
+      : (kept ?? { kind: 'unread' });
+  const done = children.filter((one) =>
+    words.every((_, word) => answers.has(answerKey(one.id, word))),
+  ).length;
+
+  return (
+    <div class="papers-page">
+      <div class="papers-head not-printed">
+        <h1>
+          Spelling papers <span class="quiet">{about(pile)}</span>
+        </h1>
+        <p class="papers-progress">
+          <span>
+            <strong>
+              {answers.size} of {size.rows * size.columns}
+            </strong>{' '}
+            words read
+          </span>
+          <progress max={size.rows * size.columns} value={answers.size} aria-label="Words read" />
+          <span class="quiet">
+            {done} of {size.rows} papers done
+          </span>
+        </p>
+      </div>
+      <div class="papers-work not-printed">
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: the keys are those of the field inside. */}
+        <div class="papers-grid" ref={grid} onKeyDown={onKeyDown} onPaste={onPaste}>
+          <table>
+            <thead>
+              <tr>
+                <td />
+                {words.map(({ word }, column) => (
+                  <th key={word} scope="col" class={column === spot.column ? 'now' : undefined}>
+                    {word}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {children.map((one, row) => (
+                <tr key={one.id} class={row === spot.row ? 'now' : undefined}>
+                  <th scope="row" title={one.name}>
+                    {one.name}
+                  </th>
+                  {words.map((word, column) => (
+                    <Field
+                      key={word.word}
+                      name={`${one.name}, ${word.word}`}
+                      said={word}
+                      answer={answers.get(answerKey(one.id, column)) ?? null}
+                      typed={row === spot.row && column === spot.column ? (typed ?? null) : false}
+                      onTurn={() => {
+                        keepTyped();
+                        turnTo({ row, column });
+                      }}
+                      onType={setTyped}
+                    />
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+        <ReadBack
+          title={`${child.name}, word ${spot.column + 1}`}
+          said={said}
+          answer={shown}
+          onBreak={toggleBroken}
+          onRight={right}
+          onClear={clear}
+          onNext={() => {
+            keepTyped();
+            onward();
+          }}
+        />
+      </div>
+      <Foot onAway={away} name={child.name} />
+      <Shows pile={pile} />
+      <p class="buttons not-printed">
+        <button type="button" class="button" onClick={() => openPapers(null)}>
+          Leave it for now
+        </button>
+        <button type="button" class="button" onClick={() => print()}>
+          Print a sheet to collect marks
+        </button>
+        <button type="button" class="button plain" onClick={() => takeOutPile(pile)}>
+          Take these papers out
+        </button>
+      </p>
+      <CollectingSheet
+        title={about(pile)}
+        words={words.map(({ word }) => word)}
+        names={children.map(({ name }) => name)}
+      />
+    </div>
+  );
+}
+
+function Foot({ onAway, name }: { readonly onAway: () => void; readonly name: string }) {
+  return (
+    <div class="papers-foot not-printed">
+      <ul class="papers-key">
+        <li class="glance right">right</li>
+        <li class="glance heard">heard, spelling not yet</li>
+        <li class="glance missed">a sound not heard</li>
+      </ul>
+      <ul class="papers-key">
+        <li>
+          <kbd class="key">Enter</kbd>{' '}
+          <select
+            aria-label="Where Enter goes"
+            value={byPaper.value ? 'paper' : 'word'}
+            onChange={(event) => setByPaper(event.currentTarget.value === 'paper')}
+          >
+            <option value="word">next child</option>
+            <option value="paper">next word</option>
+          </select>
+        </li>
+        <li>
+          <kbd class="key">=</kbd> right
+        </li>
+        <li>
+          <kbd class="key">-</kbd> left blank
+        </li>
+        <li>
+          <kbd class="key">?</kbd> cannot be read
+        </li>
+        <li>
+          <button type="button" class="button plain" onClick={onAway}>
+            <kbd class="key">F2</kbd> {name} was away
+          </button>
+        </li>
+      </ul>
+    </div>
+  );
+}
+
+function Nobody() {
+  return (
+    <div class="papers-empty">
+      <h1>Spelling papers</h1>
+      <p>Nobody is in this group any more. What was read is kept.</p>
+      <p>
+        <button type="button" class="button next" onClick={() => openPapers(null)}>
+          To the piles
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function firstUnread(
+  { words, answers }: PapersRecord,
+  children: readonly { readonly id: string }[],
+): Spot {
+  const byRow = byPaper.peek();
+  const [outer, inner] = byRow ? [children.length, words.length] : [words.length, children.length];
+  for (let one = 0; one < outer; one++) {
+    for (let other = 0; other < inner; other++) {
+      const [row, column] = byRow ? [one, other] : [other, one];
+      const child = children[row];
+      if (child && !answers.has(answerKey(child.id, column))) return { row, column };
+    }
+  }
+  return { row: 0, column: 0 };
+}
+
+function about({ groupId, day }: PapersRecord): string {
+  const group = classState.value.groups.get(groupId);
+  const who = group ? nameOfGroup(group, classState.value) : '';
+  return day === null ? who : `${who}, written ${dayName(day, today())}`;
+}

@@ -1,0 +1,106 @@
+import type { PaperAnswer, PapersWord } from '../../../core/log/event.ts';
+import { readAnswer } from '../../../core/papers/attempts.ts';
+import { isSpelled } from '../../../core/papers/spelling-shown.ts';
+import { Card } from '../../controls/card.tsx';
+import { cardName } from '../../wording/card-name.ts';
+import { cardSaid, glanceOf, graphemeOf, sentenceOf, soundOf } from './answer-said.ts';
+
+interface ReadBackProps {
+  readonly title: string;
+  readonly said: PapersWord;
+  readonly answer: PaperAnswer;
+  /** A card (from 1) broke, or did not after all. */
+  readonly onBreak: (card: number) => void;
+  readonly onRight: () => void;
+  readonly onClear: () => void;
+  readonly onNext: () => void;
+}
+
+/** What was written, read back in cards and in one plain sentence; or the cards to tap. */
+export function ReadBack(props: ReadBackProps) {
+  const { title, said, answer, onBreak, onRight, onClear, onNext } = props;
+  const read = readAnswer(answer, said)?.read ?? null;
+  const broken = answer.kind === 'broke' ? answer.cards : [];
+  const slips = (read?.answer === 'attempt' ? read.cards : []).filter(
+    ({ verdict }) => verdict !== 'same',
+  );
+  return (
+    <section class="read-back" aria-label="Read back">
+      <h2>
+        {title} <span class="quiet">{said.word}</span>
+      </h2>
+      <p class="read-back-said" role="status">
+        {sentenceOf(answer, said)}
+      </p>
+      <ul class="read-back-cards">
+        {said.cards.map((id, at) => {
+          const card = read?.cards[at];
+          return (
+            <li key={at} class={card ? glanceOf(card) : broken.includes(at + 1) ? 'missed' : ''}>
+              {card ? (
+                <Card id={id} />
+              ) : (
+                <button
+                  type="button"
+                  class="read-back-break"
+                  aria-pressed={broken.includes(at + 1)}
+                  aria-label={`${cardName(id)} broke`}
+                  onClick={() => onBreak(at + 1)}
+                >
+                  <Card id={id} />
+                </button>
+              )}
+              {card && <Written letters={card.letters} id={id} same={card.verdict === 'same'} />}
+              <span class="read-back-note">{card ? cardSaid(card) : ''}</span>
+            </li>
+          );
+        })}
+      </ul>
+      {!read && answer.kind !== 'absent' && (
+        <p class="quiet small">Type what was written, or tap the card that broke.</p>
+      )}
+      {slips.length > 0 && (
+        <dl class="read-back-skills">
+          {slips.map((card) => {
+            const at = read?.cards.indexOf(card) ?? 0;
+            return (
+              <div key={at}>
+                <dt>hears {soundOf(said, at)}</dt>
+                <dd>{card.heard ? 'yes' : 'not in this word'}</dd>
+                <dt>knows the spelling {graphemeOf(card.id)}</dt>
+                <dd>
+                  {card.heard ? (isSpelled(card) ? 'yes' : 'not yet') : 'cannot be told here'}
+                </dd>
+              </div>
+            );
+          })}
+        </dl>
+      )}
+      <p class="buttons">
+        <button type="button" class="button" onClick={onClear}>
+          <kbd class="key">Esc</kbd> Clear
+        </button>
+        <button type="button" class="button" onClick={onRight}>
+          <kbd class="key">=</kbd> ✓ Right
+        </button>
+        <button type="button" class="button next" onClick={onNext}>
+          Next <kbd class="key">Enter</kbd>
+        </button>
+      </p>
+    </section>
+  );
+}
+
+/** The letters written for a card, on a card of the same shape where they are the same. */
+function Written({
+  letters,
+  id,
+  same,
+}: {
+  readonly letters: string;
+  readonly id: string;
+  readonly same: boolean;
+}) {
+  if (same) return <Card id={id} />;
+  return <span class="card tile written">{letters === '' ? '–' : letters}</span>;
+}

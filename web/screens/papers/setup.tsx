@@ -1,0 +1,98 @@
+import { useState } from 'preact/hooks';
+import type { PapersRecord } from '../../../core/log/papers-record.ts';
+import { parseWords } from '../../../core/papers/said-words.ts';
+import { today } from '../../state/day.ts';
+import { dictation } from '../../state/dictation-made.ts';
+import { readyEngine } from '../../state/engine-ready.ts';
+import { groupName } from '../../state/open-class.ts';
+import { beginPile, childrenOfPile, openPapers, piles } from '../../state/papers.ts';
+import { dayName } from '../../wording/day-name.ts';
+
+/** Which words were dictated, and when; and the piles that were begun before. */
+export function Setup() {
+  const dictated = dictation.value?.words.map(({ text }) => text).join(' ') ?? '';
+  const [text, setText] = useState(dictated);
+  const [day, setDay] = useState(today());
+  const ready = readyEngine();
+  const { words, problems } = ready ? parseWords(text, ready.lexicon) : NOTHING;
+  return (
+    <div class="papers-setup">
+      <h1>Spelling papers</h1>
+      <p class="quiet">
+        Type what your children wrote: you see what each of them hears, and which spellings they
+        know.
+      </p>
+      <div class="papers-columns">
+        <form
+          class="part"
+          aria-label="A new pile"
+          onSubmit={(event) => {
+            event.preventDefault();
+            if (words.length > 0) beginPile(words, day === '' ? null : day);
+          }}
+        >
+          <h2>A new pile, {groupName.value}</h2>
+          <label class="papers-field">
+            <span>The words you said</span>
+            <textarea
+              rows={4}
+              value={text}
+              spellcheck={false}
+              onInput={(event) => setText(event.currentTarget.value)}
+            />
+          </label>
+          {dictated !== '' && text !== dictated && (
+            <button type="button" class="button plain" onClick={() => setText(dictated)}>
+              Take the words of today’s dictation
+            </button>
+          )}
+          <label class="papers-field">
+            <span>Written on (leave it empty for no date)</span>
+            <input
+              type="date"
+              value={day}
+              max={today()}
+              onInput={(event) => setDay(event.currentTarget.value)}
+            />
+          </label>
+          {problems.map(({ word, message }) => (
+            <p key={word} class="papers-problem" role="alert">
+              {message}
+            </p>
+          ))}
+          <p class="buttons">
+            <button type="submit" class="button next" disabled={words.length === 0}>
+              Begin{words.length > 0 ? `: ${words.length} words` : ''}
+            </button>
+          </p>
+        </form>
+        <section class="part" aria-labelledby="papers-piles">
+          <h2 id="papers-piles">Piles</h2>
+          {piles.value.length === 0 ? (
+            <p class="quiet">None yet. A pile half read waits here until you take it up again.</p>
+          ) : (
+            <ul class="papers-piles">
+              {piles.value.map((pile) => (
+                <li key={pile.id}>
+                  <button type="button" class="papers-pile" onClick={() => openPapers(pile.id)}>
+                    <strong>{pile.words.map(({ word }) => word).join(', ')}</strong>
+                    <span class="quiet small">{pileSaid(pile)}</span>
+                  </button>
+                </li>
+              ))}
+            </ul>
+          )}
+        </section>
+      </div>
+    </div>
+  );
+}
+
+const NOTHING = { words: [], problems: [] };
+
+/** When a pile was written, and how much of it was read. */
+function pileSaid(pile: PapersRecord): string {
+  const of = childrenOfPile(pile).length * pile.words.length;
+  const read = `${pile.answers.size} of ${of} words read`;
+  return pile.day === null ? read : `${dayName(pile.day, today())}; ${read}`;
+}

@@ -1,0 +1,111 @@
+/** The piles of spelling papers of the open class: which is open, and all that is said of it. */
+import { computed } from '@preact/signals';
+import { boolean, nullable, object, string } from 'valibot';
+import type { EventSpec, PaperAnswer, PapersWord } from '../../core/log/event.ts';
+import { answerKey, type PapersRecord } from '../../core/log/papers-record.ts';
+import { childrenOf } from '../../core/log/roster.ts';
+import { attemptsOf, type PaperAttempt } from '../../core/papers/attempts.ts';
+import { isFamiliarIn } from '../../core/spelling/said-word.ts';
+import { newId } from '../device/log/ids.ts';
+import { remembered } from '../device/remembered.ts';
+import { readyEngine } from './engine-ready.ts';
+import { classState, group, record, recordUndoable, takeBack } from './open-class.ts';
+import { noteUndo } from './undo.ts';
+
+const kept = remembered('papers', object({ open: nullable(string()), byPaper: boolean() }), {
+  open: null,
+  byPaper: false,
+});
+
+/** The piles of the class, the newest first. */
+export const piles = computed<readonly PapersRecord[]>(() =>
+  [...classState.value.papers.values()].reverse(),
+);
+
+/** The pile that is being read; null when none is. */
+export const openPile = computed<PapersRecord | null>(
+  () => classState.value.papers.get(kept.value.open ?? '') ?? null,
+);
+
+/** Whether Enter goes on with the same paper, and not to the next child with the same word. */
+export const byPaper = computed(() => kept.value.byPaper);
+
+/** Says where Enter goes. */
+export function setByPaper(next: boolean): void {
+  kept.value = { ...kept.peek(), byPaper: next };
+}
+
+/** Turns to a pile, or to none. */
+export function openPapers(id: string | null): void {
+  kept.value = { ...kept.peek(), open: id };
+}
+
+/** Begins a pile for the group at work and turns to it. */
+export function beginPile(words: readonly PapersWord[], day: string | null): void {
+  const papersId = newId();
+  record({ kind: 'papers-begun', body: { papersId, groupId: group.peek().id, day, words } });
+  openPapers(papersId);
+}
+
+/** Says what a child wrote for a word; taken back with Ctrl+Z. */
+export function sayAnswer(
+  pile: PapersRecord,
+  child: string,
+  word: number,
+  answer: PaperAnswer,
+): void {
+  sayAnswers(pile, [{ child, word, answer }], pile.words[word]?.word ?? '');
+}
+
+/** Says several answers at once, as one thing that can be taken back. */
+export function sayAnswers(
+  { id: papersId }: PapersRecord,
+  answers: readonly {
+    readonly child: string;
+    readonly word: number;
+    readonly answer: PaperAnswer;
+  }[],
+  said: string,
+): void {
+  const events = record(
+    ...answers.map((body): EventSpec => ({ kind: 'papers-read', body: { papersId, ...body } })),
+  );
+  noteUndo(said, () => takeBack(events));
+}
+
+/** What was typed as an answer: `=` is the word itself, `-` nothing. */
+export function answerOf(typed: string, { word }: PapersWord): PaperAnswer {
+  const text = typed.trim();
+  if (text === '=') return { kind: 'wrote', text: word };
+  if (text === '-' || text === '–') return { kind: 'wrote', text: '' };
+  const engine = readyEngine();
+  const letters = text.toLowerCase().replace(/[^a-z]/g, '');
+  const isWord = engine !== null && letters !== word && isFamiliarIn(engine.lexicon)(letters);
+  return { kind: 'wrote', text, ...(isWord ? { isWord } : {}) };
+}
+
+/** Takes a pile out with all that was read; can be undone. */
+export function takeOutPile({ begunBy }: PapersRecord): void {
+  openPapers(null);
+  recordUndoable('Took out the papers.', { kind: 'undone', body: { event: begunBy } });
+}
+
+/** The children whose papers lie in a pile: those of its group, and those it has answers of. */
+export function childrenOfPile({ groupId, words, answers }: PapersRecord) {
+  const state = classState.value;
+  const members = childrenOf(state, groupId);
+  const others = [...state.children.values()].filter(
+    ({ id }) =>
+      !members.some((member) => member.id === id) &&
+      words.some((_, word) => answers.has(answerKey(id, word))),
+  );
+  return [...members, ...others];
+}
+
+/** All that was read of a pile. */
+export function attemptsOfPile(pile: PapersRecord): readonly PaperAttempt[] {
+  return attemptsOf(
+    pile,
+    childrenOfPile(pile).map(({ id }) => id),
+  );
+}
