@@ -17,6 +17,8 @@ import { type Dictated, dictationWords } from './words.ts';
 export interface DictationSpec {
   readonly taught: Taught;
   readonly newest: readonly Item[];
+  /** Cards that spelling showed to need practice, the most wanted first. */
+  readonly practise?: readonly string[];
   readonly seed: number;
   /** How many words (6 when left out) and sentences (2). */
   readonly words?: number;
@@ -43,9 +45,20 @@ export interface Dictation {
 
 /** The dictation of a request. */
 export function dictationFor(spec: DictationSpec, sources: DictationSources): Dictation {
-  const { taught, newest, seed, words: wordCount = 6, sentences: sentenceCount = 2 } = spec;
+  const {
+    taught,
+    newest,
+    practise,
+    seed,
+    words: wordCount = 6,
+    sentences: sentenceCount = 2,
+  } = spec;
   const random = makeRandom(seed);
-  const words = dictationWords({ taught, newest, count: wordCount }, sources, random);
+  const words = dictationWords(
+    { taught, newest, count: wordCount, ...(practise ? { practise } : {}) },
+    sources,
+    random,
+  );
   const sentences = chooseSentences(taught, newest, sentenceCount, sources, random);
   const shortfall = shortfallOf(words.length < wordCount, sentences.length < sentenceCount);
   return { words, sentences, shortfall };

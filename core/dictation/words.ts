@@ -2,8 +2,10 @@
  * The words of a dictation. They are decodable, familiar and clear of the word
  * screen. Two in three, where there are so many, show a newest item, the items
  * taking turns; the others repeat what is known. Rarer words are taken only for
- * an item that has few. Two forms of one word (*jump*, *jumps*) do not stand
- * together. The shares are ours (common practice: the new item well represented).
+ * an item that has few. Where spelling papers showed a need, half show a newest
+ * item and the others practise what was missed, in turn. Two forms of one word
+ * (*jump*, *jumps*) do not stand together. The shares are ours (common practice:
+ * the new item well represented).
  */
 import type { Taught } from '../language/taught.ts';
 import { type Random, shuffled } from '../random.ts';
@@ -19,6 +21,8 @@ import { isFitForClass } from './fitness.ts';
 export interface Dictated {
   readonly text: string;
   readonly isNew: boolean;
+  /** The card that it is there to practise, because of what spelling showed; absent for none. */
+  readonly practises?: string;
 }
 
 /** How many words are wanted of what was taught, and what is newest. */
@@ -26,6 +30,8 @@ interface WordsSpec {
   readonly taught: Taught;
   readonly newest: readonly Item[];
   readonly count: number;
+  /** Cards that spelling showed to need practice, the most wanted first. */
+  readonly practise?: readonly string[];
 }
 
 interface WordSources {
@@ -42,7 +48,7 @@ const REVIEW_LETTERS = { from: 3, to: 8 } as const;
 
 /** Words to dictate, shorter ones first; fewer than asked where there are no more. */
 export function dictationWords(
-  { taught, newest, count }: WordsSpec,
+  { taught, newest, count, practise = [] }: WordsSpec,
   { lexicon, screen }: WordSources,
   random: Random,
 ): readonly Dictated[] {
@@ -62,13 +68,25 @@ export function dictationWords(
     const fitting = length >= REVIEW_LETTERS.from && length <= REVIEW_LETTERS.to;
     return fitting && lexicon.band(index) <= FAMILIAR && !fresh.has(index);
   });
+  const wanted = practise.map((card) => {
+    const holding = others.filter((index) => lexicon.cardIds(index).includes(card));
+    return shuffled(firstOf(holding, CHOICE, isFit), random);
+  });
   const known = firstOf(shuffled(others, random), CHOICE, isFit);
   const chosen: number[] = [];
-  takeTurns(byItem, chosen, Math.ceil((count * 2) / 3), lexicon);
+  const isPractised = wanted.some((list) => list.length > 0);
+  takeTurns(byItem, chosen, Math.ceil(isPractised ? count / 2 : (count * 2) / 3), lexicon);
+  takeTurns(wanted, chosen, count, lexicon);
   takeTurns([known], chosen, count, lexicon);
   takeTurns(byItem, chosen, count, lexicon);
   return chosen
-    .map((index) => ({ text: lexicon.word(index), isNew: fresh.has(index) }))
+    .map((index): Dictated => {
+      const practises = fresh.has(index)
+        ? undefined
+        : practise.find((card) => lexicon.cardIds(index).includes(card));
+      const word = { text: lexicon.word(index), isNew: fresh.has(index) };
+      return practises === undefined ? word : { ...word, practises };
+    })
     .sort(
       (left, right) => left.text.length - right.text.length || (left.text < right.text ? -1 : 1),
     );

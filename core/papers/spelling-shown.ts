@@ -27,6 +27,8 @@ export interface CommonSlip {
   readonly need: 'ear' | 'spelling';
   /** A card, or a habit of spelling. */
   readonly about: { readonly card: string } | { readonly habit: SpellingHabit };
+  /** The cards it was seen on, by id. */
+  readonly cards: readonly string[];
   /** The children who share it, in their order, each with how often. */
   readonly children: readonly { readonly child: string; readonly times: number }[];
   readonly times: number;
@@ -67,12 +69,20 @@ export function commonSlips(attempts: readonly PaperAttempt[]): readonly CommonS
     const need = card.heard ? 'spelling' : 'ear';
     const about = card.heard && card.habit ? { habit: card.habit } : { card: card.id };
     const key = `${need} ${JSON.stringify(about)}`;
-    const slip = found.get(key) ?? { need, about, times: 0, examples: [], by: new Map() };
+    const slip: Omit<CommonSlip, 'children'> & { by: Map<string, number> } = found.get(key) ?? {
+      need,
+      about,
+      cards: [],
+      times: 0,
+      examples: [],
+      by: new Map(),
+    };
     const example = { word: attempt.said.word, wrote: attempt.wrote ?? '' };
     const isNew = !slip.examples.some(({ wrote }) => wrote === example.wrote);
     slip.by.set(attempt.child, (slip.by.get(attempt.child) ?? 0) + 1);
     found.set(key, {
       ...slip,
+      cards: slip.cards.includes(card.id) ? slip.cards : [...slip.cards, card.id],
       times: slip.times + 1,
       examples: isNew && slip.examples.length < 3 ? [...slip.examples, example] : slip.examples,
     });

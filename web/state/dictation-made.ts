@@ -26,11 +26,12 @@ import type { Item } from '../../core/sequence/sequence.ts';
 import { remembered } from '../device/remembered.ts';
 import { classWordsKey } from './class-words.ts';
 import { readyEngine } from './engine-ready.ts';
+import { missedInSpelling } from './papers.ts';
 import { freshSeed, taughtKey } from './plan.ts';
 import { progress, taught } from './progress.ts';
 import { change } from './undo.ts';
 
-const dictated = array(object({ text: string(), isNew: boolean() }));
+const dictated = array(object({ text: string(), isNew: boolean(), practises: optional(string()) }));
 
 const countsSchema = object({
   words: pipe(number(), integer(), minValue(0), maxValue(20)),
@@ -116,7 +117,12 @@ function madeWith(wanted: Counts, sources: DictationSources) {
 }
 
 function specNow() {
-  return { taught: taught.peek(), newest: newestTaught(progress.peek()), seed: freshSeed() };
+  return {
+    taught: taught.peek(),
+    newest: newestTaught(progress.peek()),
+    practise: missedInSpelling.peek(),
+    seed: freshSeed(),
+  };
 }
 
 function marked({ words, sentences, shortfall }: Dictation) {

@@ -5,6 +5,7 @@ import type { EventSpec, PaperAnswer, PapersWord } from '../../core/log/event.ts
 import { answerKey, type PapersRecord } from '../../core/log/papers-record.ts';
 import { childrenOf } from '../../core/log/roster.ts';
 import { attemptsOf, type PaperAttempt } from '../../core/papers/attempts.ts';
+import { commonSlips } from '../../core/papers/spelling-shown.ts';
 import { isFamiliarIn } from '../../core/spelling/said-word.ts';
 import { newId } from '../device/log/ids.ts';
 import { remembered } from '../device/remembered.ts';
@@ -101,6 +102,17 @@ export function childrenOfPile({ groupId, words, answers }: PapersRecord) {
   );
   return [...members, ...others];
 }
+
+/** So many of the latest piles say what is to be practised, and so many slips of theirs. */
+const LATEST = 3;
+const SLIPS = 3;
+
+/** The cards that the group at work missed most in its latest papers, by id; spelled or not heard. */
+export const missedInSpelling = computed<readonly string[]>(() => {
+  const latest = piles.value.filter(({ groupId }) => groupId === group.value.id).slice(0, LATEST);
+  const slips = commonSlips(latest.flatMap(attemptsOfPile)).slice(0, SLIPS);
+  return [...new Set(slips.flatMap(({ cards }) => cards))];
+});
 
 /** All that was read of a pile. */
 export function attemptsOfPile(pile: PapersRecord): readonly PaperAttempt[] {

@@ -16,7 +16,7 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
   return (
     <>
       <ol class={`dictated of-${kind}`}>
-        {now[kind].map(({ text, isNew }, place) => (
+        {now[kind].map(({ text, isNew, practises }, place) => (
           <li key={text} class="line">
             <button
               type="button"
@@ -28,6 +28,9 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
               <span class="said">{text}</span>
             </button>
             {isNew && <span class="reason">new</span>}
+            {practises && (
+              <span class="reason">{practises.slice(0, practises.indexOf('='))} was missed</span>
+            )}
           </li>
         ))}
       </ol>

@@ -94,6 +94,9 @@ function Tools({ now, sources }: MadeProps) {
       >
         Reshuffle
       </button>
+      <a class="button" href={linkTo('papers')}>
+        Read the papers
+      </a>
       <FileButton
         name="Print sheet"
         class="button next"
