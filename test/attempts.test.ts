@@ -34,7 +34,7 @@ function agreement(name: string) {
   return { cards, heard: heard / cards, verdicts: verdicts / cards };
 }
 
-describe.each(['attempts', 'attempts-unseen'])('%s, labelled by hand', (name) => {
+describe.each(['attempts', 'attempts-unseen', 'attempts-fresh'])('%s, labelled by hand', (name) => {
   const { cards, heard, verdicts } = agreement(name);
 
   it('are many', () => {

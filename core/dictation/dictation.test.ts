@@ -139,3 +139,17 @@ describe('a dictation', () => {
     expect(shortfall).toMatch(/words and sentences/);
   });
 });
+
+test('what spelling papers showed is practised, and says so; half is still the newest', () => {
+  const spec = { ...specAtStep(SEQUENCE, 60, 3), practise: ['sh=SH', 'i_e=AY'] };
+  const { words } = dictationFor(spec, sources);
+  const practised = words.filter(({ practises }) => practises !== undefined);
+  expect(words.filter(({ isNew }) => isNew).length).toBeGreaterThanOrEqual(3);
+  expect(new Set(practised.map(({ practises }) => practises))).toEqual(new Set(spec.practise));
+  for (const { text, practises } of practised) {
+    expect(builtLexicon.cardIds(builtLexicon.indexOf(text))).toContain(practises);
+  }
+  expect(dictationFor({ ...spec, practise: [] }, sources)).toEqual(
+    dictationFor(specAtStep(SEQUENCE, 60, 3), sources),
+  );
+});

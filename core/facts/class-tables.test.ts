@@ -108,6 +108,28 @@ describe('the tables of a class', () => {
     );
   });
 
+  it('have what was written, letter for letter, and what of it was heard and spelled', () => {
+    const state = classOf(
+      named('r', 'Wren'),
+      {
+        kind: 'papers-begun',
+        body: {
+          papersId: 'p',
+          groupId: 'whole-class',
+          day: '2027-06-01',
+          words: [{ word: 'rain', cards: ['r=R', 'ai=EY', 'n=N'], breaks: [] }],
+        },
+      },
+      {
+        kind: 'papers-read',
+        body: { papersId: 'p', child: 'r', word: 0, answer: { kind: 'wrote', text: 'rane' } },
+      },
+    );
+    expect(tablesOf(state).rows('spelling')[1]).toEqual(
+      '2027-06-01,Wren,rain,rane,no,3,3,2,2,5'.split(','),
+    );
+  });
+
   it('write every card that is taught so that it is read again', () => {
     const cards = [...taughtUpTo(SEQUENCE, SEQUENCE.steps.length).correspondences];
     const { observations, problems } = parseEvidence(

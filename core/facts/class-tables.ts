@@ -1,7 +1,7 @@
 /**
  * Everything that was noted of a class as tables for a spreadsheet: who is in
  * it, what single children read, what was read together, what each child knows
- * by that, and the short checks. The readings of single children are what
+ * by that, the short checks, and what was written. The readings of single children are what
  * `parseEvidence` and the terminal's `mastery --evidence` read.
  *
  * Names come from files, so no cell is left that a spreadsheet would run (`safeCell`).
@@ -19,6 +19,8 @@ import { type Child, type ClassState, WHOLE_CLASS } from '../log/class-state.ts'
 import { childrenOf } from '../log/roster.ts';
 import { groupOf } from '../log/roster-changes.ts';
 import { progressOf } from '../log/standing.ts';
+import { attemptsOf } from '../papers/attempts.ts';
+import { isSpelled } from '../papers/spelling-shown.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { safeCell, writeCsv } from '../sequence/csv-records.ts';
 import { taughtOf } from '../sequence/progress.ts';
@@ -78,6 +80,18 @@ export const CLASS_TABLES = {
     right_per_minute: 'empty for no clock',
     corrected_alone: 'how many the child corrected alone; they are right',
     helped: 'how many were said for the child after three seconds; they are wrong',
+  },
+  spelling: {
+    date: 'the day, as 2026-03-02; empty for none',
+    pupil: 'the child',
+    word: 'the word that was said',
+    wrote: 'what was written, letter for letter; empty for a blank',
+    right: 'yes or no',
+    sounds: 'how many cards of the word have a sound',
+    heard: 'how many of those sounds were heard',
+    spelled: 'how many of those heard were spelled as the word has them',
+    sequences: 'correct letter sequences',
+    of_sequences: 'how many there are',
   },
 } as const;
 export type ClassTable = keyof typeof CLASS_TABLES;
@@ -180,6 +194,29 @@ const rowsOf: Readonly<Record<ClassTable, (spec: TablesSpec) => Rows>> = {
         ],
       ];
     }),
+
+  spelling: ({ state }) =>
+    [...state.papers.values()].flatMap((record) =>
+      attemptsOf(record, [...state.children.keys()]).flatMap(({ child, said, wrote, read }) => {
+        if (read === null) return [];
+        const sounded = read.cards.filter(({ id }) => !id.endsWith('=-'));
+        const heard = sounded.filter((card) => card.heard);
+        return [
+          [
+            record.day,
+            nameOf(child, state),
+            said.word,
+            wrote,
+            read.wordRight ? 'yes' : 'no',
+            sounded.length,
+            heard.length,
+            heard.filter(isSpelled).length,
+            read.sequences.right,
+            read.sequences.of,
+          ],
+        ];
+      }),
+    ),
 };
 
 /** The cards of a child's own group, or of the class when it is in none; null when nothing was told of them. */

@@ -38,7 +38,7 @@ export function parseWords(
 }
 
 /** One word with its cards and syllables, in its ordinary pronunciation; null when it has none. */
-export function paperWord(word: string, lexicon: Lexicon): PapersWord | null {
+function paperWord(word: string, lexicon: Lexicon): PapersWord | null {
   const reading = saidWord(word, lexicon)?.[0];
   if (!reading) return null;
   const breaks = reading.syllables.slice(1).map(({ from }) => from);

@@ -101,6 +101,14 @@ export function commonSlips(attempts: readonly PaperAttempt[]): readonly CommonS
     .map(({ slip }) => slip);
 }
 
+/** Several shares as one. */
+export function sumOf(shares: readonly Share[]): Share {
+  return shares.reduce(
+    (total, { times, of }) => ({ times: total.times + times, of: total.of + of }),
+    { times: 0, of: 0 },
+  );
+}
+
 /** Words right and correct letter sequences of what was written out. */
 export function paperScore(attempts: readonly PaperAttempt[]): {
   readonly words: Share;

@@ -11,7 +11,7 @@ export function inPlainWords({ answer, cards, added, wordRight, wrote }: Attempt
   const notes = [
     missed.length === 0
       ? 'heard every sound'
-      : `${listed(missed.map(({ id }) => graphemeOf(id)))} not heard`,
+      : `${listed(missed.map(({ id }) => graphemeOf(id)))} not heard${missed.length < cards.length ? '; the rest heard' : ''}`,
     ...spellingNotes(cards),
     ...(extra === '' ? [] : [`${extra} added`]),
   ];

@@ -83,6 +83,10 @@ function meantBy(
     const rest = attempt.slice(to);
     if (!/^[sd]?$/.test(rest) && !inside?.test(rest)) return null;
   }
+  // the er of sheriff says its vowel between vowels alone
+  if (kind === 'r-vowel' && row.tier === 3 && row.places.length === 0) {
+    if (!/^[aeiouy]/.test(attempt.slice(to))) return null;
+  }
   const holds =
     before?.test(attempt.slice(0, at)) !== false && after?.test(attempt.slice(to)) !== false;
   if (holds) return 'rule';

@@ -5,7 +5,13 @@ import type { EventSpec, PaperAnswer, PapersWord } from '../../core/log/event.ts
 import { answerKey, type PapersRecord } from '../../core/log/papers-record.ts';
 import { childrenOf } from '../../core/log/roster.ts';
 import { attemptsOf, type PaperAttempt } from '../../core/papers/attempts.ts';
-import { commonSlips } from '../../core/papers/spelling-shown.ts';
+import {
+  type CommonSlip,
+  cardsShown,
+  commonSlips,
+  type Share,
+  sumOf,
+} from '../../core/papers/spelling-shown.ts';
 import { isFamiliarIn } from '../../core/spelling/said-word.ts';
 import { newId } from '../device/log/ids.ts';
 import { remembered } from '../device/remembered.ts';
@@ -55,7 +61,9 @@ export function sayAnswer(
   word: number,
   answer: PaperAnswer,
 ): void {
-  sayAnswers(pile, [{ child, word, answer }], pile.words[word]?.word ?? '');
+  const said = pile.words[word]?.word ?? '';
+  // the field shows it; a bar for each word would be in the way
+  sayAnswers(pile, [{ child, word, answer }], said, false);
 }
 
 /** Says several answers at once, as one thing that can be taken back. */
@@ -67,11 +75,12 @@ export function sayAnswers(
     readonly answer: PaperAnswer;
   }[],
   said: string,
+  isTold = true,
 ): void {
   const events = record(
     ...answers.map((body): EventSpec => ({ kind: 'papers-read', body: { papersId, ...body } })),
   );
-  noteUndo(said, () => takeBack(events));
+  noteUndo(said, () => takeBack(events), isTold);
 }
 
 /** What was typed as an answer: `=` is the word itself, `-` nothing. */
@@ -107,12 +116,26 @@ export function childrenOfPile({ groupId, words, answers }: PapersRecord) {
 const LATEST = 3;
 const SLIPS = 3;
 
-/** The cards that the group at work missed most in its latest papers, by id; spelled or not heard. */
-export const missedInSpelling = computed<readonly string[]>(() => {
+const latestSlips = computed<readonly CommonSlip[]>(() => {
   const latest = piles.value.filter(({ groupId }) => groupId === group.value.id).slice(0, LATEST);
-  const slips = commonSlips(latest.flatMap(attemptsOfPile)).slice(0, SLIPS);
-  return [...new Set(slips.flatMap(({ cards }) => cards))];
+  return commonSlips(latest.flatMap(attemptsOfPile));
 });
+
+/** The cards that the group at work missed most in its latest papers, by id; spelled or not heard. */
+export const missedInSpelling = computed<readonly string[]>(() => [
+  ...new Set(latestSlips.value.slice(0, SLIPS).flatMap(({ cards }) => cards)),
+]);
+
+/** The sounds that were not heard in its latest papers, by their cards, with how many children missed them. */
+export const notHeard = computed<ReadonlyMap<string, number>>(
+  () =>
+    new Map(
+      latestSlips.value
+        .filter(({ need }) => need === 'ear')
+        .slice(0, SLIPS)
+        .flatMap(({ cards, children }) => cards.map((card) => [card, children.length])),
+    ),
+);
 
 /** All that was read of a pile. */
 export function attemptsOfPile(pile: PapersRecord): readonly PaperAttempt[] {
@@ -120,4 +143,33 @@ export function attemptsOfPile(pile: PapersRecord): readonly PaperAttempt[] {
     pile,
     childrenOfPile(pile).map(({ id }) => id),
   );
+}
+
+/** What all papers of a child have shown. */
+export interface ChildSpelling {
+  readonly hears: Share;
+  readonly knows: Share;
+  /** Words that were not right when they were last written, the newest first. */
+  readonly missed: readonly { readonly word: string; readonly wrote: string }[];
+  /** The slips, the most frequent first. */
+  readonly slips: readonly CommonSlip[];
+}
+
+/** A child's spelling by its papers; null while none of its was read. */
+export function spellingOf(child: string): ChildSpelling | null {
+  const attempts = piles.value.flatMap((pile) => attemptsOf(pile, [child]));
+  if (attempts.length === 0) return null;
+  const cards = cardsShown(attempts);
+  const newest = new Map<string, PaperAttempt>();
+  for (const attempt of attempts) {
+    if (!newest.has(attempt.said.word)) newest.set(attempt.said.word, attempt);
+  }
+  return {
+    hears: sumOf(cards.map(({ hears }) => hears)),
+    knows: sumOf(cards.map(({ knows }) => knows)),
+    missed: [...newest.values()]
+      .filter(({ read }) => read !== null && !read.wordRight && read.answer === 'attempt')
+      .map(({ said, wrote }) => ({ word: said.word, wrote: wrote ?? '' })),
+    slips: commonSlips(attempts),
+  };
 }

@@ -4,7 +4,8 @@ import { parseLog } from '../../core/log/log-file.ts';
 import { observedClass } from '../../test/observed-class.ts';
 import { today } from './day.ts';
 import { observations } from './knowledge.ts';
-import { openClass, store } from './open-class.ts';
+import { children, openClass, store } from './open-class.ts';
+import { beginPile, openPile, sayAnswer } from './papers.ts';
 import { reasonToRead, reasonToSpell, reviewedParts, wantedOnBoard } from './review.ts';
 
 /** Opens an invented class that was seen on these days. */
@@ -35,5 +36,16 @@ describe('what a class has shown so far', () => {
     for (const id of missed) expect(reasonToRead(id)).toBe('missed 2 of 4 yesterday');
     for (const id of parts?.visual ?? []) expect(reasonToRead(id)).not.toBeNull();
     for (const id of parts?.auditory ?? []) expect(reasonToSpell([id])).not.toBeNull();
+  });
+
+  it('puts first in the auditory part what was not heard on the papers, and says so', async () => {
+    await openObserved([makeDay((parseDay(today()) as Day) - 1)]);
+    const [child] = children.value;
+    const words = [{ word: 'ship', cards: ['sh=SH', 'i=IH', 'p=P'], breaks: [] }];
+    beginPile(words, today());
+    sayAnswer(openPile.value!, child!.id, 0, { kind: 'wrote', text: 'sip' });
+    expect(reviewedParts()?.auditory[0]).toBe('sh=SH');
+    expect(reviewedParts()?.auditory).toHaveLength(6);
+    expect(reasonToSpell(['sh=SH'])).toBe('not heard on one paper: count the sounds first');
   });
 });

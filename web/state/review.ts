@@ -11,6 +11,7 @@ import { brokenLately, practised } from './broken-lately.ts';
 import { knowledge, modelDay, observations } from './knowledge.ts';
 import { newestCards } from './newest-cards.ts';
 import { group } from './open-class.ts';
+import { notHeard } from './papers.ts';
 import { progress, taught } from './progress.ts';
 import { thresholds } from './thresholds.ts';
 
@@ -40,7 +41,10 @@ export function reviewedParts(): PartWishes | null {
   const cardsOf = (choices: readonly ReviewChoice[]) => choices.map(({ card }) => card);
   return {
     visual: cardsOf(plan.visual),
-    auditory: cardsOf(plan.auditory),
+    auditory: [...new Set([...notHeard.peek().keys(), ...cardsOf(plan.auditory)])].slice(
+      0,
+      COUNTS.auditory,
+    ),
     blending: cardsOf(plan.blending),
   };
 }
@@ -58,6 +62,11 @@ export function reasonToRead(id: string): string | null {
 
 /** Why a sound with these spellings is worth asking for, by the spelling that needs it most; else null. */
 export function reasonToSpell(ids: readonly string[]): string | null {
+  const missed = ids.find((id) => notHeard.value.has(id));
+  if (missed) {
+    const many = notHeard.value.get(missed) ?? 0;
+    return `not heard on ${many === 1 ? 'one paper' : `the papers of ${many} children`}: count the sounds first`;
+  }
   const why = review.value?.why.spell;
   // The reasons stand in the order of need.
   const neediest = why && [...why].find(([id]) => ids.includes(id));

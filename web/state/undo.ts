@@ -22,11 +22,11 @@ export function change<Value>(value: Signal<Value>, next: Value, said: string): 
   });
 }
 
-/** Notes how to go back from a change that was just made. */
-export function noteUndo(said: string, undo: () => void): void {
+/** Notes how to go back from a change that was just made; `isTold` where it is not seen by itself. */
+export function noteUndo(said: string, undo: () => void, isTold = true): void {
   const undoable: Undoable = { said, undo };
   done = [...done.slice(1 - deepest), undoable];
-  latest.value = undoable;
+  latest.value = isTold ? undoable : null;
 }
 
 /** Takes back the last change; returns what it was, or null when there is none. */

@@ -13,6 +13,7 @@ import { thresholds } from '../../state/thresholds.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { dayName } from '../../wording/day-name.ts';
 import { HerLine } from './her-line.tsx';
+import { WordsToWrite } from './spelling.tsx';
 
 /** How much home practice stands on the page (common practice, no source). */
 const WORDS = 15;
@@ -86,6 +87,7 @@ export function FamilyNote({ child }: { readonly child: Child }) {
           </ul>
         </>
       )}
+      <WordsToWrite child={child.id} name={child.name} />
       <h3>How to practice</h3>
       <ol class="home-how">
         <li>

@@ -18,6 +18,7 @@ import { cardName, itemShort } from '../../wording/card-name.ts';
 import { kindNames } from '../../wording/check-names.ts';
 import { dayName, whenSaid } from '../../wording/day-name.ts';
 import { HerLine } from './her-line.tsx';
+import { missedSaid } from './spelling.tsx';
 
 /** The group at work for whoever teaches it next: where it stands, and what each child needs first. */
 export function Handover() {
@@ -61,6 +62,7 @@ export function Handover() {
                 <Sign word="not yet seen" /> Not seen
               </th>
               <th scope="col">Practice first</th>
+              <th scope="col">Spelling missed</th>
               <th scope="col">Last check</th>
             </tr>
           </thead>
@@ -114,6 +116,7 @@ function Row({ child }: { readonly child: Child }) {
           </span>
         ))}
       </td>
+      <td>{missedSaid(child.id)}</td>
       <td>{lastCheck(child)}</td>
     </tr>
   );

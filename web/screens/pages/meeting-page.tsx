@@ -20,6 +20,7 @@ import { ratesOf } from '../../wording/check-rates.ts';
 import { counted } from '../../wording/counted.ts';
 import { dayName, whenSaid } from '../../wording/day-name.ts';
 import { HerLine } from './her-line.tsx';
+import { Spelling } from './spelling.tsx';
 
 /** One page on a child: what is secure, growing and shaky, with how sure that is, in plain words. */
 export function MeetingPage({ child }: { readonly child: Child }) {
@@ -81,6 +82,7 @@ export function MeetingPage({ child }: { readonly child: Child }) {
           <Cards cells={of('not yet seen')} none="Everything taught was seen." />
         </section>
       </div>
+      <Spelling child={child.id} />
       <section>
         <h3>Short checks</h3>
         {checks.length === 0 ? (

@@ -65,5 +65,9 @@ const names: Readonly<Record<ClassTable, { readonly name: string; readonly says:
     name: 'What they know',
     says: 'What each child knows of each card today, and how sure.',
   },
+  spelling: {
+    name: 'Spelling papers',
+    says: 'What each child wrote, word by word, and what of it was heard and spelled.',
+  },
   checks: { name: 'Short checks', says: 'Each check with its score.' },
 };

@@ -14,6 +14,7 @@ import {
   setByPaper,
   takeOutPile,
 } from '../../state/papers.ts';
+import { undoLast } from '../../state/undo.ts';
 import { dayName } from '../../wording/day-name.ts';
 import { CollectingSheet } from './collecting-sheet.tsx';
 import { Field } from './field.tsx';
@@ -66,6 +67,11 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
     turnTo({ row: Math.min(size.rows - 1, spot.row + 1), column: byPaper.value ? 0 : spot.column });
   };
   const onKeyDown = (event: KeyboardEvent) => {
+    if ((event.ctrlKey || event.metaKey) && event.key === 'z' && typed === undefined) {
+      event.preventDefault();
+      undoLast();
+      return;
+    }
     if (event.ctrlKey || event.metaKey || event.altKey || event.isComposing) return;
     const text = typed ?? '';
     const arrow = arrowSpot(event.key, spot, size, text === '');

@@ -6,6 +6,7 @@ import {
   commonSlips,
   paperScore,
   type Share,
+  sumOf,
 } from '../../../core/papers/spelling-shown.ts';
 import { habitName } from '../../../core/spelling/plain-words.ts';
 import { SoundedCard } from '../../controls/sounded-card.tsx';
@@ -23,6 +24,7 @@ export function Shows({ pile }: { readonly pile: PapersRecord }) {
   if (attempts.length === 0) return null;
   const children = childrenOfPile(pile);
   const nameOf = new Map(children.map(({ id, name }) => [id, name]));
+  const seen = new Set(attempts.map(({ child }) => child));
   const slips = commonSlips(attempts).slice(0, NEXT);
   const before = piles.value.flatMap((each) =>
     attemptsOfPile(each).map((attempt) => ({
@@ -54,15 +56,17 @@ export function Shows({ pile }: { readonly pile: PapersRecord }) {
             </tr>
           </thead>
           <tbody>
-            {children.map(({ id, name }) => (
-              <ChildFigures
-                key={id}
-                name={name}
-                attempts={attempts.filter(({ child }) => child === id)}
-              >
-                {before.filter(({ attempt }) => attempt.child === id)}
-              </ChildFigures>
-            ))}
+            {children
+              .filter(({ id }) => seen.has(id))
+              .map(({ id, name }) => (
+                <ChildFigures
+                  key={id}
+                  name={name}
+                  attempts={attempts.filter(({ child }) => child === id)}
+                >
+                  {before.filter(({ attempt }) => attempt.child === id)}
+                </ChildFigures>
+              ))}
           </tbody>
         </table>
       </div>
@@ -126,18 +130,11 @@ function ChildFigures({
           <Attempts attempts={before} />
         </details>
       </th>
-      <td>{shareSaid(sum(cards.map(({ hears }) => hears)))}</td>
-      <td>{shareSaid(sum(cards.map(({ knows }) => knows)))}</td>
+      <td>{shareSaid(sumOf(cards.map(({ hears }) => hears)))}</td>
+      <td>{shareSaid(sumOf(cards.map(({ knows }) => knows)))}</td>
       <td>{shareSaid(words)}</td>
       <td>{shareSaid(sequences)}</td>
     </tr>
-  );
-}
-
-function sum(shares: readonly Share[]): Share {
-  return shares.reduce(
-    (total, { times, of }) => ({ times: total.times + times, of: total.of + of }),
-    { times: 0, of: 0 },
   );
 }
 

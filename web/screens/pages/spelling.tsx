@@ -1,0 +1,75 @@
+import type { CommonSlip } from '../../../core/papers/spelling-shown.ts';
+import { habitName } from '../../../core/spelling/plain-words.ts';
+import { type ChildSpelling, spellingOf } from '../../state/papers.ts';
+
+/** So many slips and words stand on a page. */
+const MOST = 6;
+
+/** What a child's papers have shown: hearing and spelling apart, and its latest attempts; nothing without papers. */
+export function Spelling({ child }: { readonly child: string }) {
+  const spelling = spellingOf(child);
+  if (!spelling) return null;
+  const { hears, knows, missed } = spelling;
+  return (
+    <section>
+      <h3>Spelling papers</h3>
+      <p>
+        Of the sounds that were said, {hears.times} of {hears.of} were heard; of those,{' '}
+        {knows.times} of {knows.of} were spelled as the word has them.
+      </p>
+      {missed.length > 0 && (
+        <p>
+          Written last:{' '}
+          {missed
+            .slice(0, MOST)
+            .map(({ word, wrote }) => `${wrote} for ${word}`)
+            .join(', ')}
+          .
+        </p>
+      )}
+      <Needs spelling={spelling} />
+    </section>
+  );
+}
+
+function Needs({ spelling: { slips } }: { readonly spelling: ChildSpelling }) {
+  const of = (need: CommonSlip['need']) => namesOf(slips.filter((slip) => slip.need === need));
+  const [ear, spelling] = [of('ear'), of('spelling')];
+  return (
+    <>
+      {ear !== '' && <p>Not heard: {ear}. Say the word and count its sounds first.</p>}
+      {spelling !== '' && <p>Heard, spelled otherwise: {spelling}.</p>}
+    </>
+  );
+}
+
+/** What a child missed in spelling, in a few words; empty without papers. */
+export function missedSaid(child: string): string {
+  return namesOf(spellingOf(child)?.slips ?? []);
+}
+
+/** The words that a child wrote otherwise, to be written at home; nothing where there are none. */
+export function WordsToWrite({ child, name }: { readonly child: string; readonly name: string }) {
+  const missed = spellingOf(child)?.missed.slice(0, MOST) ?? [];
+  if (missed.length === 0) return null;
+  return (
+    <>
+      <h3>Words to write together</h3>
+      <ul class="home-words">
+        {missed.map(({ word }) => (
+          <li key={word}>{word}</li>
+        ))}
+      </ul>
+      <p>
+        Say the word slowly. {name} says each sound, writes it, and then looks at the word above.
+      </p>
+    </>
+  );
+}
+
+function namesOf(slips: readonly CommonSlip[]): string {
+  const names = slips.map(({ about }) =>
+    'habit' in about ? habitName(about.habit) : about.card.slice(0, about.card.indexOf('=')),
+  );
+  return [...new Set(names)].slice(0, MOST).join(', ');
+}
