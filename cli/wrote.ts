@@ -22,24 +22,31 @@ export function wrote(args: readonly string[]): string {
     taught: given === null ? null : readTaught(given),
     isFamiliar: isFamiliarIn(lexicon),
   };
-  const read =
+  const isJson = typed.flag('json');
+  const show = isJson ? attemptJson : attemptLine;
+  const shown =
     typed.words.length > 0
       ? typed.words.map((text) => {
           const one = readLine(text, lexicon, known);
-          return typeof one === 'string' ? fail(one) : one;
+          return typeof one === 'string' ? fail(one) : show(one);
         })
-      : readLines(readFileSync(0, 'utf8'), lexicon, known);
-  if (typed.flag('json')) return JSON.stringify(read.map(attemptJson));
-  return read.map(attemptLine).join('\n');
+      : readLines(readFileSync(0, 'utf8'), lexicon, known, show);
+  return isJson ? `[${shown.join(',')}]` : shown.join('\n');
 }
 
-function readLines(text: string, lexicon: Lexicon, known: Known): readonly AttemptReading[] {
-  const found: AttemptReading[] = [];
+/** Each line's attempt as it is shown; only the text of it is kept, since there may be very many. */
+function readLines(
+  text: string,
+  lexicon: Lexicon,
+  known: Known,
+  show: (attempt: AttemptReading) => string,
+): readonly string[] {
+  const found: string[] = [];
   for (const [index, line] of text.split(/\r?\n/).entries()) {
     if (line.trim() === '') continue;
     const one = readLine(line, lexicon, known);
     if (typeof one !== 'string') {
-      found.push(one);
+      found.push(show(one));
       continue;
     }
     process.stderr.write(`Line ${index + 1}: ${one}\n`);
@@ -60,8 +67,16 @@ function readLine(line: string, lexicon: Lexicon, known: Known): AttemptReading 
   return readAttempt(readings, line.slice(at + 1).trim(), known);
 }
 
-function attemptJson({ word, wrote, reading, cards, added, sequences, wordRight }: AttemptReading) {
-  return {
+function attemptJson({
+  word,
+  wrote,
+  reading,
+  cards,
+  added,
+  sequences,
+  wordRight,
+}: AttemptReading): string {
+  return JSON.stringify({
     word,
     wrote,
     sounds: makeSounds(reading.sounds),
@@ -76,7 +91,7 @@ function attemptJson({ word, wrote, reading, cards, added, sequences, wordRight 
     added,
     sequences,
     wordRight,
-  };
+  });
 }
 
 function attemptLine(attempt: AttemptReading): string {
