@@ -4,6 +4,7 @@ import { laySyllable } from '../language/laid-syllable.ts';
 import type { Reading } from '../language/reading.ts';
 import type { Row } from '../language/row.ts';
 import { brokenRules } from '../language/spelling-rules.ts';
+import { isBetweenVowels } from './voices.ts';
 
 /**
  * Whether a spelling may stand in the place of card `index` of a word: of a word of one syllable by the
@@ -15,6 +16,7 @@ export function mayStand(reading: Reading, index: number, row: Row): boolean {
   const laid = reading.syllables.length === 1 ? cards : null;
   const last = index === cards.length - 1;
   const vowel = row.places.length === 0 && isVowelCard(row);
+  if (isBetweenVowels(row)) return /^[aeiouy]/.test(reading.cards[index + 1]?.grapheme ?? '');
   if (vowel) return last || !laid;
   if (last && /[iu]$/.test(row.grapheme)) return false;
   if (!laid) return row.places.length === 0 || isAtEdge(row, index, cards.length);

@@ -59,6 +59,11 @@ export function writtenAt(attempt: string, isFamiliar: boolean): readonly (reado
   return all;
 }
 
+/** Whether a vowel with its r says this between vowels alone: the er of *sheriff*. */
+export function isBetweenVowels({ kind, tier, places, grapheme }: Row): boolean {
+  return kind === 'r-vowel' && tier === 3 && places.length === 0 && grapheme.length === 2;
+}
+
 /** Whether these two letters or more are a grapheme that a child may mean. */
 export function isGrapheme(letters: string): boolean {
   return letters.length > 1 && (rowsByLetters.get(letters)?.length ?? 0) > 0;
@@ -83,10 +88,7 @@ function meantBy(
     const rest = attempt.slice(to);
     if (!/^[sd]?$/.test(rest) && !inside?.test(rest)) return null;
   }
-  // the er of sheriff says its vowel between vowels alone
-  if (kind === 'r-vowel' && row.tier === 3 && row.places.length === 0) {
-    if (!/^[aeiouy]/.test(attempt.slice(to))) return null;
-  }
+  if (isBetweenVowels(row) && !/^[aeiouy]/.test(attempt.slice(to))) return null;
   const holds =
     before?.test(attempt.slice(0, at)) !== false && after?.test(attempt.slice(to)) !== false;
   if (holds) return 'rule';
