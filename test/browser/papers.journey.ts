@@ -7,7 +7,7 @@ import { type Visit, visit } from './visit.ts';
 let current: Visit | undefined;
 afterAll(() => current?.end());
 
-const names = Array.from({ length: 30 }, (_, at) => `Maximiliana-Theodora ${at + 1}`);
+const names = Array.from({ length: 30 }, (_, at) => `Maximiliana-Theodora ${at + 10}`);
 
 describe('a pile of spelling papers', () => {
   it('is read by keyboard, read back in cards, taken up again, and says what it shows', async () => {
