@@ -105,7 +105,7 @@ function Slip({
       <p class="quiet small">
         {need === 'ear'
           ? 'Say the word slowly and count its sounds first; then write.'
-          : 'The ear is right: practise the spelling.'}
+          : 'The ear is right: practice the spelling.'}
       </p>
     </>
   );
