@@ -1,5 +1,5 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { chownSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { chownSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Kysely } from 'kysely';
@@ -32,52 +32,47 @@ export function sqliteForTest(): TestDatabase {
 }
 
 /**
- * A PostgreSQL of its own for this test, on a free port, or null with the reason when there is none: it
+ * A PostgreSQL of its own for this test, on a port by chance, or the reason when there is none: it
  * comes by `apt-get install postgresql`, and does not run as root, so that its files are given to the
- * user that the package makes.
+ * user that the package makes. It begins when it is opened first.
  */
 export function postgresForTest(): TestDatabase | { readonly missing: string } {
   const programs = programsIn('/usr/lib/postgresql');
-  if (programs === null)
+  if (programs === null) {
     return { missing: 'PostgreSQL is not installed (apt-get install postgresql).' };
-  const folder = mkdtempSync(join(tmpdir(), 'sweepline-postgres-'));
-  const as = process.getuid?.() === 0 ? ['runuser', '-u', 'postgres', '--'] : [];
-  if (as.length > 0) {
-    const uid = Number(spawnSync('id', ['-u', 'postgres'], { encoding: 'utf8' }).stdout);
-    if (!(uid > 0)) return { missing: 'There is no user postgres to run PostgreSQL.' };
-    chownSync(folder, uid, uid);
   }
+  const isRoot = process.getuid?.() === 0;
+  const uid = Number(spawnSync('id', ['-u', 'postgres'], { encoding: 'utf8' }).stdout);
+  if (isRoot && !(uid > 0)) return { missing: 'There is no user postgres to run PostgreSQL.' };
+  const port = 20_000 + Math.floor(Math.random() * 20_000);
+  const url = `postgres://test@127.0.0.1:${port}/postgres`;
+  const folder = join(tmpdir(), `sweepline-postgres-${process.pid}-${port}`);
   const data = join(folder, 'data');
-  const port = 20_000 + (process.pid % 20_000);
+  let isRunning = false;
   const run = (...command: readonly string[]) => {
+    const as = isRoot ? ['runuser', '-u', 'postgres', '--'] : [];
     const [program = '', ...args] = [...as, ...command];
     execFileSync(program, args, { stdio: 'pipe', cwd: folder });
   };
-  try {
+  const start = () => {
+    mkdirSync(folder);
+    if (isRoot) chownSync(folder, uid, uid);
     run(join(programs, 'initdb'), '-D', data, '-U', 'test', '-A', 'trust', '--no-sync');
     const options = `-p ${port} -k ${folder} -c listen_addresses=127.0.0.1`;
-    run(
-      join(programs, 'pg_ctl'),
-      '-D',
-      data,
-      '-o',
-      options,
-      '-l',
-      join(folder, 'log'),
-      '-w',
-      'start',
-    );
-  } catch (error) {
-    return { missing: `PostgreSQL does not start: ${String(error).slice(0, 300)}` };
-  }
-  const url = `postgres://test@127.0.0.1:${port}/postgres`;
+    const log = join(folder, 'log');
+    run(join(programs, 'pg_ctl'), '-D', data, '-o', options, '-l', log, '-w', 'start');
+    isRunning = true;
+  };
   return {
     name: 'PostgreSQL',
     url,
     folder,
-    open: () => ({ db: openPostgres(url), word: (onWord) => keepInTouch(url, onWord) }),
+    open() {
+      if (!isRunning) start();
+      return { db: openPostgres(url), word: (onWord) => keepInTouch(url, onWord) };
+    },
     remove() {
-      run(join(programs, 'pg_ctl'), '-D', data, '-m', 'immediate', '-w', 'stop');
+      if (isRunning) run(join(programs, 'pg_ctl'), '-D', data, '-m', 'immediate', '-w', 'stop');
       rmSync(folder, { recursive: true, force: true });
     },
   };
