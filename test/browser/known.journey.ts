@@ -71,7 +71,7 @@ describe('what they know', () => {
 
     await sounds.selectOption('shaky');
     await looksRight(page);
-    await page.getByRole('table').first().getByRole('link').first().focus();
+    await page.getByRole('table').first().getByRole('cell').getByRole('link').first().focus();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('End');
     await page.keyboard.press('Home');

@@ -51,7 +51,7 @@ export function Ready() {
             </tr>
           </thead>
           <tbody>
-            {found.notYet.map(({ child, cards: missed }) => (
+            {found.notYet.slice(0, MOST_NAMED).map(({ child, cards: missed }) => (
               <tr key={child}>
                 <th scope="row">{nameOf({ of: 'child', id: child })}</th>
                 <td>{cardsSaid(missed, notation)}</td>
@@ -59,6 +59,9 @@ export function Ready() {
             ))}
           </tbody>
         </table>
+      )}
+      {found.notYet.length > MOST_NAMED && (
+        <p class="quiet">And {found.notYet.length - MOST_NAMED} more.</p>
       )}
       <p class="ready-rule quiet small">
         Your rule: <Share field="share" says="of the children" /> <Share field="sure" says="sure" />
@@ -76,6 +79,9 @@ function newestCards(): readonly string[] {
     .map(({ items }) => items.flatMap((item) => (item.kind === 'card' ? item.id : [])));
   return cards.findLast((ids) => ids.length > 0) ?? [];
 }
+
+/** So many children are named; of most of a class it is the cards that are not ready. */
+const MOST_NAMED = 8;
 
 const SHARES = [0.5, 0.6, 0.7, 0.8, 0.9];
 
