@@ -217,7 +217,7 @@ describe('a copy of the class', () => {
     const first = await atRoom4();
     await move(first, 'Wren', 'Willow');
     const copy = await saveCopy(first);
-    expect(copy.name).toMatch(/^sweepline-room-4-\d{4}-\d\d-\d\d\.jsonl$/);
+    expect(copy.name).toMatch(/^sweepline-copy-\d{4}-\d\d-\d\d\.jsonl$/);
     const lines = copy.text.trimEnd().split('\n');
 
     const page = await arrive();
@@ -253,8 +253,9 @@ describe('a copy of the class', () => {
     await first.getByText('The two are not the same yet.').waitFor();
     expect(await save.isDisabled()).toBe(true);
     await first.getByLabel('The same again').fill('moss and fern');
+    await first.getByLabel('Put the class’s name in the file’s name').check();
     const copy = await saveCopy(first);
-    expect(copy.name).toMatch(/-locked\.jsonl$/);
+    expect(copy.name).toMatch(/^sweepline-room-4-.*-locked\.jsonl$/);
     expect(copy.text).not.toContain('Odalys');
 
     const page = await arrive();

@@ -6,6 +6,7 @@ import type { LockError } from '../device/log/lock.ts';
 import { exportLog } from '../device/log/transfer.ts';
 import { saveText } from '../device/save-text.ts';
 import type { ListedClass } from './class-list.ts';
+import { copyName } from './copy-name.ts';
 import { today } from './day.ts';
 import { classState, store } from './open-class.ts';
 
@@ -16,10 +17,19 @@ export type Saved =
       readonly error: StoreError | LockError | { readonly code: 'empty'; readonly message: string };
     };
 
-/** Saves classes as one file, locked when there is a passphrase. */
+/** How a copy is saved: locked by a passphrase or open, and whether the file's name says what is in it. */
+export interface CopySpec {
+  readonly passphrase: string | null;
+  readonly isNamed: boolean;
+}
+
+/** A copy for now: open, and its name says nothing of the class. */
+export const PLAIN_COPY: CopySpec = { passphrase: null, isNamed: false };
+
+/** Saves classes as one file. */
 export async function saveCopy(
   classes: readonly ListedClass[],
-  passphrase: string | null,
+  { passphrase, isNamed }: CopySpec,
 ): Promise<Saved> {
   const events: LogEvent[] = [];
   for (const { classId } of classes) {
@@ -29,25 +39,25 @@ export async function saveCopy(
   }
   const [first] = classes;
   const what = classes.length === 1 && first ? first.name : 'all classes';
-  return save(events, what, passphrase);
+  return save(events, isNamed ? what : null, passphrase);
 }
 
 /** Saves the open class with whatever else could not be kept, as this window has it. */
 export async function saveWhatIsHere(): Promise<Saved> {
   const state = classState.peek();
-  return save(mergeEvents(eventsIn(state), store.unsaved.peek()), state.name, null);
+  return save(mergeEvents(eventsIn(state), store.unsaved.peek()), null, null);
 }
 
 async function save(
   events: readonly LogEvent[],
-  what: string,
+  says: string | null,
   passphrase: string | null,
 ): Promise<Saved> {
   // A file with nothing in it would be taken for a copy.
   if (events.length === 0) return { error: nothing };
   const outcome = await exportLog(events, passphrase);
   if ('error' in outcome) return outcome;
-  const name = fileName(what, passphrase !== null);
+  const name = copyName({ day: today(), isLocked: passphrase !== null, says });
   saveText(name, outcome.text, 'application/x-ndjson');
   return { name };
 }
@@ -64,16 +74,4 @@ async function eventsOf(
 ): Promise<{ readonly events: readonly LogEvent[] } | { readonly error: StoreError }> {
   const state = classState.peek();
   return classId === state.id ? { events: eventsIn(state) } : store.eventsOf(classId);
-}
-
-/** Such as `sweepline-room-4-2026-03-02.jsonl`. */
-function fileName(what: string, isLocked: boolean): string {
-  const plain = what
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  return [`sweepline-${plain || 'class'}`, today(), ...(isLocked ? ['locked'] : [])]
-    .join('-')
-    .concat('.jsonl');
 }

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type ListedClass, nameOfClass } from '../../state/class-list.ts';
-import { saveCopy } from '../../state/copies.ts';
+import { PLAIN_COPY, saveCopy } from '../../state/copies.ts';
 import { forgetClass } from './class-acts.ts';
 
 interface DeleteClassProps {
@@ -34,7 +34,7 @@ export function DeleteClass({ listed, onCancel }: DeleteClassProps) {
           type="button"
           class="button"
           onClick={async () => {
-            const outcome = await saveCopy([listed], null);
+            const outcome = await saveCopy([listed], PLAIN_COPY);
             setSaid('error' in outcome ? outcome.error.message : `Saved as ${outcome.name}.`);
           }}
         >

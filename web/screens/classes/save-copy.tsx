@@ -6,6 +6,7 @@ import { classState } from '../../state/open-class.ts';
 /** Saves this class or all of them as one file, with a passphrase if she likes. */
 export function SaveCopy() {
   const [all, setAll] = useState(false);
+  const [named, setNamed] = useState(false);
   const [locked, setLocked] = useState(false);
   const [passphrase, setPassphrase] = useState('');
   const [again, setAgain] = useState('');
@@ -20,7 +21,10 @@ export function SaveCopy() {
   const save = async () => {
     setBusy(true);
     setSaid(locked ? 'Locking it …' : '');
-    const outcome = await saveCopy(chosen, locked ? passphrase : null);
+    const outcome = await saveCopy(chosen, {
+      passphrase: locked ? passphrase : null,
+      isNamed: named,
+    });
     setBusy(false);
     if ('error' in outcome) {
       setSaid(outcome.error.message);
@@ -57,6 +61,18 @@ export function SaveCopy() {
           </label>
         </div>
       )}
+      <label class="option">
+        <input
+          type="checkbox"
+          checked={named}
+          onChange={(event) => setNamed(event.currentTarget.checked)}
+        />
+        <span>
+          {chosen.length > 1
+            ? 'Say in the file’s name that it holds all classes'
+            : 'Put the class’s name in the file’s name'}
+        </span>
+      </label>
       <label class="option">
         <input
           type="checkbox"
