@@ -8,6 +8,7 @@ import { mastery } from './mastery.ts';
 import { passage } from './passage.ts';
 import { screen } from './screen.ts';
 import { sheet } from './sheet.ts';
+import { complain, shown } from './shown.ts';
 import { slides } from './slides.ts';
 import { spell } from './spell.ts';
 import { words } from './words.ts';
@@ -49,11 +50,11 @@ T is step:24, a list such as a,m,s,t,sh,ea=EH, or @file.json.
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0); // whoever read has seen enough, as `head` does
-  process.stderr.write(`The answer could not be written: ${error.code ?? error.message}.\n`);
+  complain(`The answer could not be written: ${error.code ?? error.message}.`);
   process.exit(1);
 });
 process.on('uncaughtException', (error) => {
-  process.stderr.write(`${saidOf(error)}\n`);
+  complain(saidOf(error));
   process.exit(1);
 });
 
@@ -72,14 +73,14 @@ const command = commands.get(name ?? '');
 if (name === undefined || name === 'help' || name === '--help') {
   process.stdout.write(`${USAGE}\n`);
 } else if (!command) {
-  process.stderr.write(`There is no command “${name}”.\n\n${USAGE}\n`);
+  complain(`There is no command “${name}”.\n\n${USAGE}`);
   process.exitCode = 2;
 } else {
   try {
     const answer = await command(args);
-    if (answer !== '') process.stdout.write(`${answer}\n`);
+    if (answer !== '') process.stdout.write(`${shown(answer)}\n`);
   } catch (error) {
-    process.stderr.write(`${error instanceof Failure ? error.message : saidOf(error)}\n`);
+    complain(error instanceof Failure ? error.message : saidOf(error));
     process.exitCode = error instanceof Failure ? 2 : 1;
   }
 }

@@ -23,6 +23,7 @@ import { PUBLISHED_THRESHOLDS, type Thresholds } from '../core/learners/threshol
 import { readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
+import { complain } from './shown.ts';
 
 const NOTE = 'Practice monitoring, not a diagnosis.';
 
@@ -92,13 +93,11 @@ function readEvidence(file: string, now: Day): readonly Observation[] {
   const { observations, problems } = parseEvidence(readTextFile(file));
   const [first] = problems;
   if (first?.code === 'no-column') fail(first.message);
-  for (const { line, message } of problems) process.stderr.write(`Line ${line}: ${message}\n`);
+  for (const { line, message } of problems) complain(`Line ${line}: ${message}`);
   const past = observations.filter(({ day }) => day <= now);
   const later = observations.length - past.length;
   if (later > 0) {
-    process.stderr.write(
-      `Left out because they are later than ${makeDay(now)}: ${later} of the rows.\n`,
-    );
+    complain(`Left out because they are later than ${makeDay(now)}: ${later} of the rows.`);
   }
   return past;
 }

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { screenLine } from '../core/words/screen-line.ts';
 import { loadScreen } from './engine.ts';
 import { readOptions } from './options.ts';
+import { complain } from './shown.ts';
 
 /**
  * `screen < LINES`: one JSON object for each line `cards<TAB>sounds`. A line that
@@ -15,7 +16,7 @@ export function screen(args: readonly string[]): string {
     if (line.trim() === '') continue;
     const judged = screenLine(wordScreen, line);
     if ('error' in judged) {
-      process.stderr.write(`Line ${index + 1}: ${judged.error.message}\n`);
+      complain(`Line ${index + 1}: ${judged.error.message}`);
       process.exitCode = 2;
     } else {
       answers.push(JSON.stringify(judged));

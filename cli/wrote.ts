@@ -8,6 +8,7 @@ import type { Lexicon } from '../core/words/lexicon.ts';
 import { loadLexicon, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
+import { complain } from './shown.ts';
 
 /**
  * `wrote WORD=ATTEMPT…`: what children wrote for words that were said, card by card. Without a word the
@@ -49,7 +50,7 @@ function readLines(
       found.push(show(one));
       continue;
     }
-    process.stderr.write(`Line ${index + 1}: ${one}\n`);
+    complain(`Line ${index + 1}: ${one}`);
     process.exitCode = 2;
   }
   return found;

@@ -13,7 +13,11 @@ try {
 } catch (error) {
   giveUp(error);
 }
-process.chdir(process.env.INIT_CWD ?? process.cwd());
+try {
+  process.chdir(process.env.INIT_CWD ?? process.cwd());
+} catch {
+  giveUp(new Error('The folder this was started in is gone. Go to another and try again.'));
+}
 process.argv[1] = fromRoot('cli/main.ts');
 const { register } = await import('tsx/esm/api');
 register();
