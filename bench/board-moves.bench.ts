@@ -5,6 +5,7 @@ import { makeWordTable } from '../core/boards/judge/word-table.ts';
 import { shapeById } from '../core/boards/shapes/shape-list.ts';
 import { candidates, type Shape } from '../core/boards/shapes/shapes.ts';
 import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
+import type { CardId } from '../core/language/card-id.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { taughtUpTo } from '../core/sequence/teach.ts';
 import { decodeLexicon } from '../core/words/lexicon-format.ts';
@@ -31,7 +32,7 @@ export async function measurements(): Promise<readonly Measurement[]> {
     const cards = candidates(shape, cardsTaught(taught));
     const piles = cards.map((pile, at) => pile.slice(0, sizes[at]).map((card) => card.id));
     const others = (cards[0] ?? []).slice(sizes[0]).map((card) => card.id);
-    const first = (turn: number): string => others[turn % others.length] as string;
+    const first = (turn: number): CardId => others[turn % others.length] as CardId;
     const moved = (turn: number) => [
       [...(piles[0] ?? []).slice(1), first(turn)],
       ...piles.slice(1),
@@ -66,7 +67,7 @@ const BOARDS = [
   ['doubled', [4, 3, 4, 3, 4]],
 ] as const;
 
-function warm(shape: Shape, piles: readonly (readonly string[])[]): RowJudge {
+function warm(shape: Shape, piles: readonly (readonly CardId[])[]): RowJudge {
   const judge = makeRowJudge(shape, context);
   judge.table(piles);
   return judge;

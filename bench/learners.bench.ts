@@ -1,4 +1,5 @@
 import { suggestGroups } from '../core/groups/suggest-groups.ts';
+import type { CardId } from '../core/language/card-id.ts';
 import { estimateCard } from '../core/learners/estimate.ts';
 import { observationsOf } from '../core/learners/evidence-from-log.ts';
 import { type Knowledge, knowledgeFrom } from '../core/learners/knowledge.ts';
@@ -94,7 +95,7 @@ function makeReadings(): readonly Observation[] {
   const random = makeRandom(7);
   const ids = [...taughtUpTo(SEQUENCE, 60).correspondences];
   const words = Array.from({ length: WORDS }, () =>
-    [0, 1, 2].map(() => ids[random.below(ids.length)] as string),
+    [0, 1, 2].map(() => ids[random.below(ids.length)] as CardId),
   );
   return Array.from({ length: EVENTS }, (_, n) => {
     const right = random.below(8) > 0;
@@ -104,7 +105,7 @@ function makeReadings(): readonly Observation[] {
       child: random.below(2) === 0 ? null : `child ${random.below(CHILDREN)}`,
       groups: [GROUP],
       task: 'read',
-      cards: words[random.below(words.length)] as readonly string[],
+      cards: words[random.below(words.length)] as readonly CardId[],
       right,
       broke: right || !named ? null : 1 + random.below(3),
       heard: null,
@@ -113,7 +114,7 @@ function makeReadings(): readonly Observation[] {
 }
 
 /** The sum of the widths of every child's interval of every card. */
-function allIntervals({ read }: Knowledge, cards: readonly string[], day: number): number {
+function allIntervals({ read }: Knowledge, cards: readonly CardId[], day: number): number {
   let sum = 0;
   for (let n = 0; n < CHILDREN; n++) {
     for (const card of cards) {
@@ -124,7 +125,7 @@ function allIntervals({ read }: Knowledge, cards: readonly string[], day: number
   return sum;
 }
 
-function chances(cards: readonly string[]) {
+function chances(cards: readonly CardId[]) {
   const random = makeRandom(9);
   return Array.from({ length: CHILDREN }, (_, n) => ({
     id: `child ${n}`,

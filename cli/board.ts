@@ -7,6 +7,7 @@ import type { Flip } from '../core/boards/shapes/board.ts';
 import { SHAPES, shapeById } from '../core/boards/shapes/shape-list.ts';
 import type { Shape } from '../core/boards/shapes/shapes.ts';
 import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
+import { type CardId, graphemeOf } from '../core/language/card-id.ts';
 import type { Taught } from '../core/language/taught.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { loadLexicon, loadScreen, readCard, readTaught } from './engine.ts';
@@ -76,7 +77,7 @@ export function readShape(text: string): Shape {
 }
 
 /** Card ids from a list such as `sh,ea=EH`; none when it was not typed. */
-export function readCards(text: string | null): readonly string[] {
+export function readCards(text: string | null): readonly CardId[] {
   return (text ?? '')
     .split(',')
     .filter((part) => part.trim() !== '')
@@ -159,9 +160,7 @@ function modelJson(whole: WordTable, wishes: BoardWishes, shape: Shape) {
 function boardText({ board, table, value, bound, optimal, counts }: FoundBoard): string {
   const shown = table.words.filter((_, at) => mayShow(table, at));
   return [
-    ...board.piles.map(
-      (pile) => `pile  ${pile.map((id) => id.slice(0, id.indexOf('='))).join(' ')}`,
-    ),
+    ...board.piles.map((pile) => `pile  ${pile.map(graphemeOf).join(' ')}`),
     `${counts.familiar + counts.rare} real words, ${counts.nonsense} nonsense, ${counts.screened} stopped`,
     optimal
       ? `No board is worth more than this one: ${value}.`

@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { type CardId, graphemeOf } from '../core/language/card-id.ts';
 import { screenText } from '../core/words/own-text.ts';
 import { renderPdf } from '../test/pdf-pixels.ts';
 import { board } from './board.ts';
@@ -14,9 +15,8 @@ const make = async (...args: string[]) =>
   JSON.parse(await cards([...args, '-o', file, '--json'])) as {
     cards: number;
     pages: number;
-    piles?: string[][];
+    piles?: CardId[][];
   };
-const lettersOf = (id: string) => id.slice(0, id.indexOf('='));
 
 describe('the cards command', () => {
   test.each([
@@ -38,7 +38,7 @@ describe('the cards command', () => {
     const taught = 'f,d,h,t,a,i,o,u,g,ck,sh,s';
     const made = await make('--taught', taught, '--kind', 'strips', '--shape', 'closed');
     expect(made.pages).toBe(Math.max(...made.piles!.map(({ length }) => length)));
-    const [beginnings, vowels, endings] = made.piles!.map((pile) => pile.map(lettersOf));
+    const [beginnings, vowels, endings] = made.piles!.map((pile) => pile.map(graphemeOf));
     const all = beginnings!.flatMap((b) => vowels!.flatMap((v) => endings!.map((e) => b + v + e)));
     expect(all.length).toBeGreaterThan(20);
     const [lexicon, screen] = [loadLexicon(), loadScreen()];

@@ -1,4 +1,5 @@
 import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
+import type { CardId } from '../core/language/card-id.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import type { Item } from '../core/sequence/sequence.ts';
 import { screenText } from '../core/words/own-text.ts';
@@ -53,7 +54,7 @@ export async function cards(args: readonly string[]): Promise<string> {
   };
   let pages: readonly Page[];
   let count: number;
-  let piles: readonly (readonly string[])[] | null = null;
+  let piles: readonly (readonly CardId[])[] | null = null;
   if (kind === 'strips') {
     piles = pilesOf(typed);
     const rings = readRings(typed, paper === 'letter' ? 3 : 4);
@@ -82,7 +83,7 @@ export async function cards(args: readonly string[]): Promise<string> {
 }
 
 /** The cards that `--shape`, `--steps` or `--taught` names; none when none of them was typed. */
-function idsOf(typed: Typed): readonly string[] {
+function idsOf(typed: Typed): readonly CardId[] {
   if (typed.text('shape') !== null) return [...new Set(pilesOf(typed).flat())];
   const steps = typed.text('steps');
   if (steps !== null) return stepCards(steps);
@@ -92,14 +93,14 @@ function idsOf(typed: Typed): readonly string[] {
 }
 
 /** The piles of the best board on which no combination is stopped: paper cannot skip one. */
-function pilesOf(typed: Typed): readonly (readonly string[])[] {
+function pilesOf(typed: Typed): readonly (readonly CardId[])[] {
   const shape = readShape(typed.text('shape') ?? 'syllable');
   const wishes = { ...readWishes(typed, shape), clean: true };
   return searchFor(readTaught(typed.text('taught')), shape, wishes).found.board.piles;
 }
 
 /** The cards of steps `20-24` or of step `24`, in their order. */
-function stepCards(text: string): readonly string[] {
+function stepCards(text: string): readonly CardId[] {
   const last = SEQUENCE.steps.length;
   const [, first, end] = /^(\d+)(?:-(\d+))?$/.exec(text.trim()) ?? [];
   const [from, to] = [Number(first), Number(end ?? first)];

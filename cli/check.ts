@@ -16,6 +16,7 @@ import {
   type RowRule,
   scoreCheck,
 } from '../core/checks/score-check.ts';
+import { graphemeShown } from '../core/language/card-id.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
 import { loadLexicon, loadScreen, readTaught, readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
@@ -73,7 +74,7 @@ function itemJson({ text, cards, answers }: CheckItem) {
 
 function formText({ form, shortfall }: MadeForm): string {
   const rows = rowsOf(form).map((row) =>
-    row.map(({ item }) => item.text.replace('_', '–')).join('  '),
+    row.map(({ item }) => graphemeShown(item.text)).join('  '),
   );
   return [...rows, ...(shortfall ? ['', shortfall.message] : []), '', NOTE].join('\n');
 }

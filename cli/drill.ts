@@ -1,6 +1,7 @@
 import { buildDrill } from '../core/drills/build-drill.ts';
 import type { Drill } from '../core/drills/drill.ts';
 import type { DrillEngine, DrillSpec } from '../core/drills/drill-spec.ts';
+import { type CardId, graphemeOf } from '../core/language/card-id.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
 import type { Taught } from '../core/language/taught.ts';
 import { readCards, readShape } from './board.ts';
@@ -62,7 +63,7 @@ export function readDrill(typed: Typed, taught: Taught, engine: DrillEngine): Dr
 }
 
 /** Pairs of cards from a list such as `b/d,e/i`; none when it was not typed. */
-function readContrasts(text: string | null): readonly (readonly [string, string])[] {
+function readContrasts(text: string | null): readonly (readonly [CardId, CardId])[] {
   return (text ?? '')
     .split(',')
     .filter((part) => part.trim() !== '')
@@ -72,7 +73,7 @@ function readContrasts(text: string | null): readonly (readonly [string, string]
         return fail(`--contrast takes two cards with a slash between them: b/d, not “${part}”.`);
       }
       const pair = [readCard(one), readCard(other)] as const;
-      const [left, right] = pair.map((id) => id.slice(0, id.indexOf('=')));
+      const [left, right] = pair.map(graphemeOf);
       if (left === right) {
         fail(`“${part}” are written alike, so that nobody could tell which is meant on a board.`);
       }
@@ -80,7 +81,7 @@ function readContrasts(text: string | null): readonly (readonly [string, string]
     });
 }
 
-function checkTaught(option: string, ids: readonly string[], taught: Taught): void {
+function checkTaught(option: string, ids: readonly CardId[], taught: Taught): void {
   const unknown = ids.find((id) => !taught.correspondences.has(id));
   if (unknown) fail(`“${unknown}” was not taught; --${option} takes cards that were.`);
 }
@@ -106,7 +107,7 @@ function drillJson({ seed, visual, auditory, board, run, shortfall, score }: Dri
 }
 
 function drillText({ visual, auditory, board, run, shortfall }: Drill): string {
-  const graphemes = (ids: readonly string[]) => ids.map((id) => id.slice(0, id.indexOf('=')));
+  const graphemes = (ids: readonly CardId[]) => ids.map(graphemeOf);
   return [
     `visual    ${graphemes(visual).join(' ')}`,
     ...auditory.map(

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import type { CardId } from '../core/language/card-id.ts';
 import type { Taught } from '../core/language/taught.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { parseTaught, parseTaughtJson } from '../core/sequence/taught-text.ts';
@@ -41,14 +42,14 @@ export function readTaught(text: string | null): Taught {
 }
 
 /** The cards of the step that `step:24` names, as the newest; none for a list or a file. */
-export function readNewest(text: string | null): readonly string[] {
+export function readNewest(text: string | null): readonly CardId[] {
   const number = Number(/^step\s*[:=]\s*(\d+)$/i.exec(text?.trim() ?? '')?.[1] ?? 0);
   const items = SEQUENCE.steps[number - 1]?.items ?? [];
   return items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
 }
 
 /** The id of a card as typed: `sh`, `ea=EH`. Ends the command when it is unknown. */
-export function readCard(text: string): string {
+export function readCard(text: string): CardId {
   const parsed = parseTaught(text, SEQUENCE);
   if ('error' in parsed) return fail(parsed.error.message);
   const [id] = parsed.taught.correspondences;

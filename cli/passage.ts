@@ -1,5 +1,5 @@
 import { SEQUENCE } from '../core/sequence/built-in.ts';
-import { judgePassage, type Passage, stepForShare } from '../core/texts/passage.ts';
+import { type Because, judgePassage, type Passage, stepForShare } from '../core/texts/passage.ts';
 import { loadLexicon, readTaught, readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
@@ -24,7 +24,12 @@ function passageJson(judged: Passage) {
     decodable,
     share,
     irregular,
-    blocked: blocked.map(({ word, count, because, step }) => ({ word, count, because, step })),
+    blocked: blocked.map(({ word, count, because, step }) => ({
+      word,
+      count,
+      because: because.map(makeBecause),
+      step,
+    })),
     unknown: unknown.map(({ word }) => word),
     shareByStep,
     stepFor95: stepForShare(judged, 0.95),
@@ -38,6 +43,24 @@ function passageText(judged: Passage): string {
   return [
     `${decodable} of ${words} words can be read (${(share * 100).toFixed(1)}%).`,
     step95 === null ? 'No step makes it 95%.' : `Step ${step95} makes it 95%.`,
-    ...blocked.map(({ word, count, because }) => `  ${word} ×${count}  ${because.join(', ')}`),
+    ...blocked.map(
+      ({ word, count, because }) => `  ${word} ×${count}  ${because.map(makeBecause).join(', ')}`,
+    ),
   ].join('\n');
+}
+
+/** The text form of what stands in the way: `sh=SH`, `habit:schwa`, `irregular:ai=EH`, `irregular:won't`, `unknown`. */
+function makeBecause(because: Because): string {
+  switch (because.kind) {
+    case 'card':
+      return because.id;
+    case 'habit':
+      return `habit:${because.habit}`;
+    case 'irregular':
+      return `irregular:${because.id}`;
+    case 'irregular-word':
+      return `irregular:${because.word}`;
+    case 'unknown':
+      return 'unknown';
+  }
 }

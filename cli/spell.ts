@@ -1,3 +1,4 @@
+import type { CardId } from '../core/language/card-id.ts';
 import { correspondenceById } from '../core/language/correspondences.ts';
 import { guessReading } from '../core/language/guess.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
@@ -54,7 +55,7 @@ function readingJson(reading: Reading, primary: boolean) {
 }
 
 /** The step that teaches a card; a faded vowel is taught with the habit schwa. */
-function stepOfCard(id: string): number | null {
+function stepOfCard(id: CardId): number | null {
   const card = correspondenceById.get(id);
   if (card && isSchwaCard(card)) return stepOf(SEQUENCE, { kind: 'habit', habit: 'schwa' });
   return stepOf(SEQUENCE, { kind: 'card', id });

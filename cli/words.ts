@@ -1,3 +1,4 @@
+import { graphemeOf } from '../core/language/card-id.ts';
 import { PLACES } from '../core/language/correspondence.ts';
 import { findWords, minimalPairs, type WordQuery } from '../core/words/finder.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
@@ -58,7 +59,7 @@ function wordRow(lexicon: Lexicon, index: number) {
   return {
     word: lexicon.word(index),
     band: lexicon.band(index),
-    cards: lexicon.cardIds(index).map((id) => id.slice(0, id.indexOf('='))),
+    cards: lexicon.cardIds(index).map(graphemeOf),
   };
 }
 

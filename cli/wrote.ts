@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { graphemeOf } from '../core/language/card-id.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
 import type { AttemptReading, Known } from '../core/spelling/attempt.ts';
 import { inPlainWords } from '../core/spelling/plain-words.ts';
@@ -98,7 +99,7 @@ function attemptJson({
 function attemptLine(attempt: AttemptReading): string {
   const { right, of } = attempt.sequences;
   const shown = attempt.cards.map(({ id, letters, verdict }) => {
-    const grapheme = id.slice(0, id.indexOf('='));
+    const grapheme = graphemeOf(id);
     if (verdict === 'same') return grapheme;
     return `${grapheme}→${letters === '' ? '–' : letters}`;
   });

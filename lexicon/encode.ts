@@ -1,3 +1,4 @@
+import type { CardId } from '../core/language/card-id.ts';
 import type { Reading } from '../core/language/reading.ts';
 import type { Band } from '../core/words/lexicon.ts';
 import {
@@ -62,8 +63,8 @@ function sharedLetters(a: string, b: string): number {
 }
 
 /** Every id in use, the commonest first. */
-function commonestIds(words: readonly ListedWord[]): readonly string[] {
-  const uses = new Map<string, number>();
+function commonestIds(words: readonly ListedWord[]): readonly CardId[] {
+  const uses = new Map<CardId, number>();
   for (const { readings } of words) {
     for (const { id } of readings.flatMap(({ cards }) => cards)) {
       uses.set(id, (uses.get(id) ?? 0) + 1);

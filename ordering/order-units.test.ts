@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { CardId } from '../core/language/card-id.ts';
 import type { Apart } from '../core/sequence/apart.ts';
 import { orderUnits, type Unit, type WeighedWord } from './order-units.ts';
 
-const letters = [...'abcde'];
+const letters = [...'abcde'].map((letter): CardId => `${letter}=${letter.toUpperCase()}`);
 const units: readonly Unit[] = letters.map((letter) => ({ keys: [`card:${letter}`] }));
 
 const anyWords: fc.Arbitrary<readonly WeighedWord[]> = fc.array(
@@ -19,7 +20,7 @@ const anyApart: fc.Arbitrary<readonly Apart[]> = fc.array(
   fc.record({
     cards: fc
       .uniqueArray(fc.constantFrom(...letters), { minLength: 2, maxLength: 2 })
-      .map((pair): [string, string] => [pair[0] as string, pair[1] as string]),
+      .map((pair) => pair as [CardId, CardId]),
     steps: fc.integer({ min: 1, max: 3 }),
     because: fc.constant('which it looks like'),
   }),
@@ -69,9 +70,9 @@ describe('the order of a few units', () => {
   });
 
   test('keeps its distance from what was taught before', () => {
-    const before = new Map([['card:z', 7]]);
-    const apart: readonly Apart[] = [{ cards: ['a', 'z'], steps: 4, because: '' }];
-    const words = [{ needs: ['card:a'], weight: 6 }];
+    const before = new Map([['card:z=Z', 7]]);
+    const apart: readonly Apart[] = [{ cards: ['a=A', 'z=Z'], steps: 4, because: '' }];
+    const words = [{ needs: ['card:a=A'], weight: 6 }];
     expect(orderUnits(units, words, apart, before, 8)?.indexOf(0)).toBe(3);
     expect(orderUnits(units, words, apart, before, 20)?.indexOf(0)).toBe(0);
   });

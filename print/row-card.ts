@@ -4,8 +4,10 @@
  * edge is x 0, its top y 0, y runs down; all cards of a row have one height and
  * one baseline.
  */
+
 import { type Piece, pieceKey } from '../core/boards/shapes/pieces.ts';
 import { CARD_HEIGHT } from '../core/boards/shapes/row-layout.ts';
+import { graphemeOf } from '../core/language/card-id.ts';
 import { type CardShape, cardShape } from '../core/language/card-shape.ts';
 import { correspondenceById } from '../core/language/correspondences.ts';
 import type { Letters, OutlineStep } from './glyphs.ts';
@@ -89,7 +91,7 @@ function roomsOf({ id }: Piece, shape: RowShape): readonly Room[] {
     ];
   }
   if (shape === 'cluster') {
-    const parts = (card?.parts ?? []).map((part) => part.slice(0, part.indexOf('=')));
+    const parts = (card?.parts ?? []).map(graphemeOf);
     return parts.map((part, at) => ({
       text: part,
       before: at === 0 ? 0.18 : 0.12,

@@ -1,5 +1,7 @@
 /** What the teacher reads beneath a slide: what is asked now, whether the word is real, what comes next. */
+
 import type { Flip } from '../core/boards/shapes/board.ts';
+import { lettersShown } from '../core/language/card-id.ts';
 import { type SoundStyle, soundLabel } from '../core/language/phonemes.ts';
 
 /** How a run is shown: the row at once, or a sound at a time. */
@@ -45,7 +47,7 @@ export function soundNotes(
     `${place + 1} of ${run.length}: ${told(flip, telling)}`,
     said === null || said === undefined
       ? 'Point to each card: they say its sound. Then click.'
-      : `They say the sound of ${lettersOf(said)}. Then click.`,
+      : `They say the sound of ${lettersShown(said)}. Then click.`,
     nextOf(run, place, telling),
   );
 }
@@ -82,14 +84,10 @@ function nextOf(run: readonly Flip[], place: number, telling: Telling): string {
     const before = now.cards[at];
     return before === undefined || before === id
       ? []
-      : [`${lettersOf(before)} turns to ${lettersOf(id)}`];
+      : [`${lettersShown(before)} turns to ${lettersShown(id)}`];
   });
   const how = turned.length === 0 ? '' : ` (${turned.join(', ')})`;
   return `Next${how}: ${told(next, telling)}`;
-}
-
-function lettersOf(id: string): string {
-  return id.slice(0, id.indexOf('=')).replace('_', '–');
 }
 
 function lines(...parts: readonly (string | null)[]): string {

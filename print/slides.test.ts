@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import type { Flip } from '../core/boards/shapes/board.ts';
+import type { CardId } from '../core/language/card-id.ts';
 import type { Phoneme } from '../core/language/phonemes.ts';
 import { type OutlineStep, readLetters } from './glyphs.ts';
 import { boundsOf } from './outline.ts';
@@ -21,7 +22,7 @@ const letters = readLetters([
   ),
 ]);
 
-function flip(kind: Flip['kind'], word: string, cards: string[], sounds: Phoneme[]): Flip {
+function flip(kind: Flip['kind'], word: string, cards: CardId[], sounds: Phoneme[]): Flip {
   return { kind, word, cards, sounds };
 }
 

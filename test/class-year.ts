@@ -1,12 +1,25 @@
+import { type CardId, graphemeOf } from '../core/language/card-id.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import type { EventSpec, LogEvent } from '../core/log/event.ts';
 import { makeRandom, type Random } from '../core/random.ts';
 import { standingAt } from './arbitrary-events.ts';
 
 /** Letters for drills of the size that classes run: 15 cards, 8 sounds, 30 flips. */
-const beginnings = ['b=B', 'm=M', 'sh=SH', 't=T', 's=S'];
-const vowels = ['a=AE', 'e=EH', 'i=IH', 'o=AA', 'u=AH'];
-const endings = ['t=T', 'p=P', 'g=G', 'n=N', 'ck=K'];
+const beginnings: readonly CardId[] = [
+  'b=B',
+  'm=M',
+  'sh=SH',
+  't=T',
+  's=S',
+] satisfies readonly CardId[];
+const vowels: readonly CardId[] = [
+  'a=AE',
+  'e=EH',
+  'i=IH',
+  'o=AA',
+  'u=AH',
+] satisfies readonly CardId[];
+const endings: readonly CardId[] = ['t=T', 'p=P', 'g=G', 'n=N', 'ck=K'] satisfies readonly CardId[];
 const FLIPS = 30;
 
 /**
@@ -65,9 +78,9 @@ function drillOf(
 ): readonly EventSpec[] {
   const run = Array.from({ length: FLIPS }, () => {
     const cards = [beginnings, vowels, endings].map(
-      (pile) => pile[random.below(pile.length)] ?? '',
+      (pile) => pile[random.below(pile.length)] as CardId,
     );
-    const word = cards.map((id) => id.slice(0, id.indexOf('='))).join('');
+    const word = cards.map(graphemeOf).join('');
     return { cards, word, sounds: ['M', 'AE', 'T'], kind: 'nonsense' } as const;
   });
   const drill = {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../core/language/card-id.ts';
 import { correspondenceById } from '../core/language/correspondences.ts';
 import { isOneShortVowel } from '../core/language/vowel-before-ending.ts';
 import { findMorphemes } from '../lexicon/morphology.ts';
@@ -128,7 +129,7 @@ describe('a doubled consonant before an ending', () => {
       const ids = builtLexicon.cardIds(builtLexicon.indexOf(word));
       const at = ids.findIndex((id) => correspondenceById.get(id)?.kind === 'double');
       expect(at, word).toBeGreaterThan(0);
-      const vowel = correspondenceById.get(ids[at - 1] as string);
+      const vowel = correspondenceById.get(ids[at - 1] as CardId);
       expect(vowel && isOneShortVowel(vowel), word).toBe(true);
     }
   });

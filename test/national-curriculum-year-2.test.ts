@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../core/language/card-id.ts';
 import { correspondenceById } from '../core/language/correspondences.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { taughtUpTo } from '../core/sequence/teach.ts';
@@ -75,7 +76,7 @@ describe('Year 2 of the National Curriculum', () => {
     );
     expect(ge.length).toBeGreaterThan(20);
     for (const index of ge) {
-      const before = correspondenceById.get(builtLexicon.cardIds(index).at(-2) as string);
+      const before = correspondenceById.get(builtLexicon.cardIds(index).at(-2) as CardId);
       expect(before?.kind, builtLexicon.word(index)).not.toBe('short-vowel');
     }
   });

@@ -1,3 +1,4 @@
+import type { CardId } from '../core/language/card-id.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import type { EventSpec } from '../core/log/event.ts';
 import { makeLog } from '../core/log/log-file.ts';
@@ -14,7 +15,7 @@ const stumbles: Readonly<Record<string, readonly string[]>> = {
   Wren: ['b=B', 'd=D'],
 };
 
-const cards = ['m=M', 's=S', 'e=EH', 'i=IH', 'b=B', 'd=D'];
+const cards: readonly CardId[] = ['m=M', 's=S', 'e=EH', 'i=IH', 'b=B', 'd=D'];
 const readers = OBSERVED.slice(0, 4);
 
 /**

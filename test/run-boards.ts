@@ -5,6 +5,7 @@ import { makeWordTable, type WordTable } from '../core/boards/judge/word-table.t
 import type { Flip } from '../core/boards/shapes/board.ts';
 import { shapeById } from '../core/boards/shapes/shape-list.ts';
 import type { Shape } from '../core/boards/shapes/shapes.ts';
+import type { CardId } from '../core/language/card-id.ts';
 import { CORRESPONDENCES } from '../core/language/correspondences.ts';
 import { builtLexicon } from './built-lexicon.ts';
 import { makePlainScreen } from './plain-screen.ts';
@@ -21,15 +22,17 @@ export const context: JudgeContext = {
 };
 
 export const beginnings =
-  'b=B d=D f=F h=HH l=L m=M n=N p=P r=R s=S t=T w=W sh=SH ch=CH bl=B+L st=S+T tr=T+R'.split(' ');
-export const vowels = 'a=AE e=EH i=IH o=AA u=AH a_e=EY i_e=AY ee=IY'.split(' ');
+  'b=B d=D f=F h=HH l=L m=M n=N p=P r=R s=S t=T w=W sh=SH ch=CH bl=B+L st=S+T tr=T+R'.split(
+    ' ',
+  ) as CardId[];
+export const vowels = 'a=AE e=EH i=IH o=AA u=AH a_e=EY i_e=AY ee=IY'.split(' ') as CardId[];
 export const endings = 'b=B d=D g=G m=M n=N p=P t=T ck=K ss=S sh=SH k=K ng=NG nd=N+D st=S+T'.split(
   ' ',
-);
+) as CardId[];
 
 /** All combinations of these piles, judged. */
 export function tableOf(
-  piles: readonly (readonly string[])[],
+  piles: readonly (readonly CardId[])[],
   own: JudgeContext = context,
 ): WordTable {
   return makeWordTable(shapeById.get('syllable') as Shape, piles, own);
@@ -40,7 +43,7 @@ export const wholeBoard: WordTable = tableOf([beginnings, vowels, endings]);
 
 /** Boards of some of these cards. */
 export const boards: fc.Arbitrary<{
-  readonly piles: readonly (readonly string[])[];
+  readonly piles: readonly (readonly CardId[])[];
   readonly table: WordTable;
 }> = fc
   .tuple(

@@ -1,14 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ChildBeliefs } from '../groups/gap-draws.ts';
+import type { CardId } from '../language/card-id.ts';
 import { makeRandom } from '../random.ts';
 import { readiness, readinessSaid, USUAL_RULE } from './ready.ts';
 
-const CARDS = ['sh=SH', 'ch=CH'];
+const CARDS: readonly CardId[] = ['sh=SH', 'ch=CH'];
 
 function child(id: string, chances: readonly (readonly [p: number, low: number, high: number])[]) {
   const cards = new Map(
-    chances.map(([p, low, high], at) => [CARDS[at] as string, { p, low, high }]),
+    chances.map(([p, low, high], at) => [CARDS[at] as CardId, { p, low, high }]),
   );
   return { id, cards } satisfies ChildBeliefs;
 }

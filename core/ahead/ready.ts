@@ -1,4 +1,5 @@
 import { type ChildBeliefs, drawGaps } from '../groups/gap-draws.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { Random } from '../random.ts';
 
 /** Her rule for moving on: what share of the children must read today's cards, and how sure that must be; 0 to 1. */
@@ -14,7 +15,7 @@ export const USUAL_RULE: ReadyRule = { share: 0.8, sure: 0.8 };
 export interface NotYet {
   readonly child: string;
   /** By how likely it is that they are missed. */
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
 }
 
 /** How many of a group would read its cards tomorrow, each of them once. */
@@ -45,7 +46,7 @@ const NAMED = 0.2;
  */
 export function readiness(
   children: readonly ChildBeliefs[],
-  cards: readonly string[],
+  cards: readonly CardId[],
   rule: ReadyRule,
   random: Random,
 ): Readiness | null {

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 
 /** What a short check of one child asks for. */
@@ -15,7 +16,7 @@ export interface CheckItem {
   /** As it is printed: `sh`, `a_e`, `mip`. */
   readonly text: string;
   /** Card ids from left to right; one for a letter sound. */
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   /** Every right answer; a grapheme that was taught with two sounds has both. */
   readonly answers: readonly (readonly Phoneme[])[];
 }

@@ -4,6 +4,7 @@ import { builtLexicon as lexicon } from '../../test/built-lexicon.ts';
 import { tryForms } from '../../test/form-trial.ts';
 import { judgeWord } from '../boards/judge/judge.ts';
 import { lookAlike } from '../drills/visual.ts';
+import type { CardId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { taughtUpTo } from '../sequence/teach.ts';
@@ -46,7 +47,7 @@ describe('a form of letter sounds', () => {
         const least = times.size < graphemes.size ? 0 : Math.min(...counts);
         expect(Math.max(...counts) - least).toBeLessThanOrEqual(1);
         for (const { cards, answers } of items) {
-          expect(taught.correspondences.has(cards[0] as string)).toBe(true);
+          expect(taught.correspondences.has(cards[0] as CardId)).toBe(true);
           expect(answers.length).toBeGreaterThan(0);
         }
       }),

@@ -1,3 +1,4 @@
+import { type CardId, isCardId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { parseSounds } from '../language/phonemes.ts';
 import type { CheckItem } from './check-form.ts';
@@ -53,14 +54,14 @@ export function parseReading(value: unknown): ParsedReading {
 function parseItem(value: unknown): CheckItem | string {
   if (!isRecord(value) || typeof value.text !== 'string') return 'has no text';
   const cards = listOf(value.cards);
-  const unknown = cards.find((id) => typeof id !== 'string' || !correspondenceById.has(id));
+  const unknown = cards.find((id) => !isKnownCard(id));
   if (unknown !== undefined) return `has a card that is not known: ${String(unknown)}`;
   const answers = listOf(value.sounds).map((sounds) =>
     typeof sounds === 'string' ? parseSounds(sounds) : null,
   );
   const known = answers.filter((sounds) => sounds !== null);
   if (known.length < answers.length) return 'has sounds that are not ARPABET';
-  return { text: value.text, cards: cards as string[], answers: known };
+  return { text: value.text, cards: cards.filter(isKnownCard), answers: known };
 }
 
 function parseMark(value: unknown, items: readonly CheckItem[]): ItemMark | string {
@@ -92,4 +93,8 @@ function listOf(value: unknown): readonly unknown[] {
 
 function refuse(what: string): ParsedReading {
   return { error: `This check cannot be scored: ${what}.` };
+}
+
+function isKnownCard(id: unknown): id is CardId {
+  return typeof id === 'string' && isCardId(id) && correspondenceById.has(id);
 }

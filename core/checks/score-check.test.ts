@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readFixture } from '../../test/fixture.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { CheckItem } from './check-form.ts';
 import { type CheckReading, ITEM_MARKS, type ItemMark, scoreCheck } from './score-check.ts';
 
 const word = (text: string): CheckItem => ({ text, cards: [], answers: [] });
-const item = (...cards: readonly string[]): CheckItem => ({
+const item = (...cards: readonly CardId[]): CheckItem => ({
   text: cards.join(),
   cards,
   answers: [],

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../test/plain-screen.ts';
+import type { CardId } from '../language/card-id.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { taughtUpTo } from '../sequence/teach.ts';
 import { obstacles } from '../words/decodable.ts';
@@ -141,7 +142,10 @@ describe('a dictation', () => {
 });
 
 test('what spelling papers showed is practised, and says so; half is still the newest', () => {
-  const spec = { ...specAtStep(SEQUENCE, 60, 3), practise: ['sh=SH', 'i_e=AY'] };
+  const spec = {
+    ...specAtStep(SEQUENCE, 60, 3),
+    practise: ['sh=SH', 'i_e=AY'] satisfies readonly CardId[],
+  };
   const { words } = dictationFor(spec, sources);
   const practised = words.filter(({ practises }) => practises !== undefined);
   expect(words.filter(({ isNew }) => isNew).length).toBeGreaterThanOrEqual(3);
@@ -149,7 +153,7 @@ test('what spelling papers showed is practised, and says so; half is still the n
   for (const { text, practises } of practised) {
     expect(builtLexicon.cardIds(builtLexicon.indexOf(text))).toContain(practises);
   }
-  expect(dictationFor({ ...spec, practise: [] }, sources)).toEqual(
+  expect(dictationFor({ ...spec, practise: [] satisfies readonly CardId[] }, sources)).toEqual(
     dictationFor(specAtStep(SEQUENCE, 60, 3), sources),
   );
 });

@@ -3,6 +3,7 @@
  * items first. Words come from the word list, sentences from the list written
  * for this project. Chance is the seed's: one request, one dictation.
  */
+import type { CardId } from '../language/card-id.ts';
 import type { Taught } from '../language/taught.ts';
 import { makeRandom, type Random, shuffled } from '../random.ts';
 import type { Item, Sequence } from '../sequence/sequence.ts';
@@ -18,7 +19,7 @@ export interface DictationSpec {
   readonly taught: Taught;
   readonly newest: readonly Item[];
   /** Cards that spelling showed to need practice, the most wanted first. */
-  readonly practise?: readonly string[];
+  readonly practise?: readonly CardId[];
   readonly seed: number;
   /** How many words (6 when left out) and sentences (2). */
   readonly words?: number;

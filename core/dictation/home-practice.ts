@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Item } from '../sequence/sequence.ts';
 import { type Dictation, type DictationSources, dictationFor } from './dictation.ts';
@@ -5,7 +6,7 @@ import { type Dictation, type DictationSources, dictationFor } from './dictation
 /** What is practised at home, and of what its words are made. */
 export interface Practised {
   /** The cards to practise, the most wanted first. */
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   /** What words ask for that are read alone. */
   readonly alone: Taught;
   /** What sentences ask for: they want small irregular words such as ‘the’, and are read together. */

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import type { Taught } from '../language/taught.ts';
 import { sameItem } from '../sequence/item.ts';
@@ -50,7 +51,7 @@ export function shows({ word, cardIds, needs }: SentenceWord, item: Item): boole
 }
 
 /** Whether these cards hold a card; a cluster or welded card, when they hold its parts in a row. */
-export function holdsCard(cardIds: readonly string[], id: string): boolean {
+export function holdsCard(cardIds: readonly string[], id: CardId): boolean {
   const parts = correspondenceById.get(id)?.parts ?? [];
   if (parts.length === 0) return cardIds.includes(id);
   return cardIds.some((_, at) => parts.every((part, offset) => cardIds[at + offset] === part));
@@ -85,7 +86,7 @@ function read(written: string, lexicon: Lexicon): SentenceWord {
   };
 }
 
-function itemsOf(cardIds: readonly string[], syllables: number): readonly Item[] {
+function itemsOf(cardIds: readonly CardId[], syllables: number): readonly Item[] {
   const { ids, habits } = needsOf(cardIds, syllables);
   return [
     ...ids.map((id): Item => ({ kind: 'card', id })),

@@ -7,6 +7,7 @@
  * (*jump*, *jumps*) do not stand together. The shares are ours (common practice:
  * the new item well represented).
  */
+import type { CardId } from '../language/card-id.ts';
 import type { Taught } from '../language/taught.ts';
 import { type Random, shuffled } from '../random.ts';
 import type { Item } from '../sequence/sequence.ts';
@@ -22,7 +23,7 @@ export interface Dictated {
   readonly text: string;
   readonly isNew: boolean;
   /** The card that it is there to practise, because of what spelling showed; absent for none. */
-  readonly practises?: string;
+  readonly practises?: CardId;
 }
 
 /** How many words are wanted of what was taught, and what is newest. */
@@ -31,7 +32,7 @@ interface WordsSpec {
   readonly newest: readonly Item[];
   readonly count: number;
   /** Cards that spelling showed to need practice, the most wanted first. */
-  readonly practise?: readonly string[];
+  readonly practise?: readonly CardId[];
 }
 
 interface WordSources {

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import { type Correspondence, isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { partsOf } from '../language/laid-syllable.ts';
@@ -15,7 +16,7 @@ const VOWEL_SHARE = 0.5;
  * by card id).
  */
 export function chooseAuditory(
-  taught: ReadonlySet<string>,
+  taught: ReadonlySet<CardId>,
   { first, next }: Practice,
   count: number,
   commonness: (id: string) => number,
@@ -26,7 +27,7 @@ export function chooseAuditory(
     sounds.flatMap((sound) => sound.spellings.map((id) => [id, sound] as const)),
   );
   const chosen = new Set<AuditorySound>();
-  const choose = (id: string): void => {
+  const choose = (id: CardId): void => {
     const card = taught.has(id) ? correspondenceById.get(id) : undefined;
     for (const part of card ? partsOf(card) : []) {
       const sound = keyOf.get(part.id);
@@ -57,7 +58,7 @@ export function chooseAuditory(
  * fades have no sound to ask for.
  */
 export function soundsTaught(
-  taught: ReadonlySet<string>,
+  taught: ReadonlySet<CardId>,
   commonness: (id: string) => number,
 ): readonly AuditorySound[] {
   const bySounds = new Map<string, Correspondence[]>();
@@ -86,6 +87,6 @@ function isAsked({ phonemes }: Correspondence): boolean {
 }
 
 function isVowelSound({ spellings }: AuditorySound): boolean {
-  const card = correspondenceById.get(spellings[0] as string);
+  const card = correspondenceById.get(spellings[0] as CardId);
   return card !== undefined && isVowelCard(card);
 }

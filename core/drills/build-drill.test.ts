@@ -5,6 +5,7 @@ import { makePlainScreen } from '../../test/plain-screen.ts';
 import { contrastsIn } from '../../test/run-boards.ts';
 import { judgeWord } from '../boards/judge/judge.ts';
 import { shapeById } from '../boards/shapes/shape-list.ts';
+import type { CardId } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import {
   CORRESPONDENCES,
@@ -26,7 +27,9 @@ const engine = { lexicon: builtLexicon, screen: makePlainScreen(['sit', 'map', '
 function taughtOf(list: string): Taught {
   const cards = list
     .split(' ')
-    .map((text) => correspondenceById.get(text) ?? correspondencesByGrapheme.get(text)?.[0]);
+    .map(
+      (text) => correspondenceById.get(text as CardId) ?? correspondencesByGrapheme.get(text)?.[0],
+    );
   const ids = cards.flatMap((card) => (card ? [card.id, ...card.parts] : []));
   return { correspondences: new Set(ids), habits: new Set(), irregularWords: new Set() };
 }
@@ -37,7 +40,7 @@ const DIGRAPHS = `${LETTERS} sh ch th wh ng nk`;
 const CLUSTERS = `${DIGRAPHS} nd nt mp st sk sl sn sp bl cl fl gr dr tr br`;
 const SILENT_E = `${CLUSTERS} a_e i_e o_e u_e u_e=Y+UW e=IY o=OW i=AY tch ve`;
 const TEAMS = `${SILENT_E} ai ay ee ea oa ow igh oo oo=UH s=Z y=AY ar or er ir ur ou ow=AW oi oy au aw`;
-const STAGES: readonly (readonly [list: string, newest: readonly string[]])[] = [
+const STAGES: readonly (readonly [list: string, newest: readonly CardId[]])[] = [
   [TEN, ['c=K']],
   [LETTERS, ['zz=Z', 'ss=S']],
   [DIGRAPHS, ['ng=NG', 'nk=NG+K']],
@@ -130,7 +133,7 @@ describe('a drill', () => {
   test('has the cards to practise after the newest, their sounds too, and on the board', () => {
     for (const [list, newest] of STAGES) {
       const taught = taughtOf(list);
-      const focus = ['a=AE', 'p=P'];
+      const focus: readonly CardId[] = ['a=AE', 'p=P'];
       const drill = buildDrill({ taught, newest, focus, seed: 4 }, engine);
       expect(drill.visual.slice(0, newest.length + focus.length)).toEqual([...newest, ...focus]);
       for (const id of focus) {
@@ -146,7 +149,7 @@ describe('a drill', () => {
 
   test('mixes earlier vowels with a new one', () => {
     for (const [list, newest] of STAGES.filter(([, newest]) =>
-      isVowelCard(correspondenceById.get(newest[0] as string)!),
+      isVowelCard(correspondenceById.get(newest[0] as CardId)!),
     )) {
       const drill = buildDrill({ taught: taughtOf(list), newest, seed: 5 }, engine);
       const vowels = drill.board.piles[1] ?? [];
@@ -178,7 +181,11 @@ describe('a drill', () => {
   });
 
   test('the same seed gives the same drill, another seed another', () => {
-    const spec = { taught: taughtOf(CLUSTERS), newest: ['sk=S+K'], seed: 12 };
+    const spec = {
+      taught: taughtOf(CLUSTERS),
+      newest: ['sk=S+K'] satisfies readonly CardId[],
+      seed: 12,
+    };
     expect(buildDrill(spec, engine)).toEqual(buildDrill(spec, engine));
     expect(buildDrill({ ...spec, seed: 13 }, engine).run).not.toEqual(buildDrill(spec, engine).run);
   });
@@ -203,13 +210,13 @@ describe('a drill', () => {
 
   test('practises in each part what is wished there, the newest of it first, the rest in no order', () => {
     const parts = {
-      visual: ['ai=EY', 'b=B', 'd=D', 'sh=SH', 'e=EH', 'i=IH', 'oi=OY'],
-      auditory: ['igh=AY', 'k=K', 'm=M', 'oi=OY'],
-      blending: ['sh=SH', 'ai=EY', 'm=M'],
+      visual: ['ai=EY', 'b=B', 'd=D', 'sh=SH', 'e=EH', 'i=IH', 'oi=OY'] satisfies readonly CardId[],
+      auditory: ['igh=AY', 'k=K', 'm=M', 'oi=OY'] satisfies readonly CardId[],
+      blending: ['sh=SH', 'ai=EY', 'm=M'] satisfies readonly CardId[],
     };
     const orders = new Set<string>();
     for (let seed = 0; seed < 8; seed++) {
-      const newest = ['oi=OY', 'oy=OY'];
+      const newest: readonly CardId[] = ['oi=OY', 'oy=OY'];
       const spec = { taught: taughtOf(TEAMS), newest, seed, parts, shape: 'syllable' };
       const drill = buildDrill(spec, engine);
       checkDrill(drill, spec);
@@ -228,10 +235,18 @@ describe('a drill', () => {
   });
 
   test('a part without wishes is as it is without any', () => {
-    const spec = { taught: taughtOf(TEAMS), newest: ['oi=OY'], focus: ['e=EH'], seed: 5 };
+    const spec = {
+      taught: taughtOf(TEAMS),
+      newest: ['oi=OY'] satisfies readonly CardId[],
+      focus: ['e=EH'] satisfies readonly CardId[],
+      seed: 5,
+    };
     const plain = buildDrill(spec, engine);
     expect(buildDrill({ ...spec, parts: {} }, engine)).toEqual(plain);
-    const { auditory, run } = buildDrill({ ...spec, parts: { visual: ['m=M'] } }, engine);
+    const { auditory, run } = buildDrill(
+      { ...spec, parts: { visual: ['m=M'] satisfies readonly CardId[] } },
+      engine,
+    );
     expect([auditory, run]).toEqual([plain.auditory, plain.run]);
   });
 
@@ -288,7 +303,7 @@ describe('a drill', () => {
   test('has the cards to practise in as many flips as asked, or says how far it is off', () => {
     for (const focusShare of [0.3, 0.6]) {
       for (const [list, newest] of STAGES.slice(1)) {
-        const focus = ['s=S', 'm=M'];
+        const focus: readonly CardId[] = ['s=S', 'm=M'];
         const spec = { taught: taughtOf(list), newest, focus, focusShare, seed: 6 };
         const drill = buildDrill(spec, engine);
         checkDrill(drill, spec);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import { contrastChoices } from './contrasts.ts';
 
-const among = (...ids: readonly string[]) =>
+const among = (...ids: readonly CardId[]) =>
   contrastChoices({ correspondences: new Set(ids) }).map((pair) => pair.join(' '));
 
 // Reversible letters and short e and i are the usual mix-ups: common practice, no source.

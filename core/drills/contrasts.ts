@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import type { Taught } from '../language/taught.ts';
@@ -9,7 +10,7 @@ import { APART } from '../sequence/apart.ts';
  */
 export function contrastChoices({
   correspondences,
-}: Pick<Taught, 'correspondences'>): readonly (readonly [string, string])[] {
+}: Pick<Taught, 'correspondences'>): readonly (readonly [CardId, CardId])[] {
   return APART.map(({ cards }) => cards).filter(([one, other]) => {
     if (!correspondences.has(one) || !correspondences.has(other)) return false;
     const left = correspondenceById.get(one);

@@ -1,4 +1,5 @@
 import type { RunWishes } from '../boards/runs/wishes.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import type { WordScreen } from '../words/screen.ts';
@@ -12,9 +13,9 @@ export interface DrillSpec {
   /** The share of real words, 0 to 1; half by default. */
   readonly realShare?: number;
   /** The cards taught last: always in, first of all. */
-  readonly newest?: readonly string[];
+  readonly newest?: readonly CardId[];
   /** Cards to practise: on the board they count as the newest do, elsewhere they come next. */
-  readonly focus?: readonly string[];
+  readonly focus?: readonly CardId[];
   /** What single parts should practise, in place of `newest` and `focus` there. */
   readonly parts?: Partial<PartWishes>;
   /** Share of the flips that show a focus card, 0 to 1; without it they come as it happens. */
@@ -23,7 +24,7 @@ export interface DrillSpec {
    * Look-alikes to be turned one into the other in the run, such as b and d. Where
    * both were taught they come to lie in one pile.
    */
-  readonly contrasts?: readonly (readonly [string, string])[];
+  readonly contrasts?: readonly (readonly [CardId, CardId])[];
   /** Easier words first. */
   readonly rise?: boolean;
   /** How many cards the visual drill has; 12 by default. */
@@ -41,10 +42,10 @@ export interface DrillSpec {
  * open the visual and auditory part; the others follow in an order by chance.
  */
 export interface PartWishes {
-  readonly visual: readonly string[];
-  readonly auditory: readonly string[];
+  readonly visual: readonly CardId[];
+  readonly auditory: readonly CardId[];
   /** To lie on the board, as far as it has room. */
-  readonly blending: readonly string[];
+  readonly blending: readonly CardId[];
 }
 
 /** What a drill is made from. */
@@ -93,15 +94,15 @@ export function wantedCards({
   focus = [],
   newest = [],
   parts,
-}: DrillSpec): readonly string[] {
+}: DrillSpec): readonly CardId[] {
   const known = taughtPairs(taught, contrasts).flat();
   return [...new Set([...known, ...(parts?.blending ?? [...focus, ...newest])])];
 }
 
 /** The cards that a part begins with, and those that follow in any order; by id, most wanted first. */
 export interface Practice {
-  readonly first: readonly string[];
-  readonly next: readonly string[];
+  readonly first: readonly CardId[];
+  readonly next: readonly CardId[];
 }
 
 /** What the visual or auditory part should practise. */
@@ -117,7 +118,7 @@ export function practiceOf(
 /** The contrasts both of whose cards were taught. */
 export function taughtPairs(
   { correspondences }: Taught,
-  contrasts: readonly (readonly [string, string])[],
-): readonly (readonly [string, string])[] {
+  contrasts: readonly (readonly [CardId, CardId])[],
+): readonly (readonly [CardId, CardId])[] {
   return contrasts.filter((pair) => pair.every((id) => correspondences.has(id)));
 }

@@ -1,11 +1,12 @@
 import type { RunScore } from '../boards/runs/score.ts';
 import type { Board, Flip } from '../boards/shapes/board.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 
 /** A sound said in the auditory drill and every taught spelling of it, commonest first. */
 export interface AuditorySound {
   readonly phonemes: readonly Phoneme[];
-  readonly spellings: readonly string[];
+  readonly spellings: readonly CardId[];
 }
 
 /** Why a drill is shorter than asked, in a teacher's words, and what was done instead. */
@@ -17,7 +18,7 @@ export interface Shortfall {
 /** Today's three parts. The same taught set, settings and seed give the same drill. */
 export interface Drill {
   readonly seed: number;
-  readonly visual: readonly string[];
+  readonly visual: readonly CardId[];
   readonly auditory: readonly AuditorySound[];
   readonly board: Board;
   readonly run: readonly Flip[];

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../test/plain-screen.ts';
+import type { CardId } from '../language/card-id.ts';
 import { correspondencesByGrapheme } from '../language/correspondences.ts';
 import type { Taught } from '../language/taught.ts';
 import { buildDrill } from './build-drill.ts';
@@ -11,7 +12,7 @@ const engine = { lexicon: builtLexicon, screen: makePlainScreen() };
 const cards = 'm a s t p i n d o c e f g h b l r u sh ch th ck ff ll ss'.split(' ');
 const taught: Taught = {
   correspondences: new Set(
-    cards.map((card) => correspondencesByGrapheme.get(card)?.[0]?.id as string),
+    cards.map((card) => correspondencesByGrapheme.get(card)?.[0]?.id as CardId),
   ),
   habits: new Set(),
   irregularWords: new Set(),
@@ -77,11 +78,11 @@ describe('changing a drill', () => {
   test('reshuffled with wishes, the run keeps them', () => {
     const avoid = new Set(drill.run.map(({ word }) => word));
     const contrasts = [['b=B', 'd=D']] as const;
-    const focus = [drill.board.piles[1]?.[0] as string];
+    const focus = [drill.board.piles[1]?.[0] as CardId];
     const wishes = { seed: 5, flips: 20, realShare: 0.5, avoid, contrasts, focus, focusShare: 0.5 };
     const { run } = changed(reshuffleRun(drill, taught, engine, wishes));
     expect(run).toHaveLength(20);
-    expect(run.filter(({ cards }) => cards.includes(focus[0] as string))).toHaveLength(10);
+    expect(run.filter(({ cards }) => cards.includes(focus[0] as CardId))).toHaveLength(10);
     for (const { word } of run) expect(avoid.has(word)).toBe(false);
   });
 

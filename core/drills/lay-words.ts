@@ -1,5 +1,6 @@
 import type { Shape } from '../boards/shapes/shapes.ts';
 import { wordsInShape } from '../boards/shapes/words-in-shape.ts';
+import type { CardId } from '../language/card-id.ts';
 import { type Random, shuffled } from '../random.ts';
 import { type DrillEngine, type DrillSpec, wantedCards } from './drill-spec.ts';
 
@@ -9,19 +10,19 @@ import { type DrillEngine, type DrillSpec, wantedCards } from './drill-spec.ts';
  * as the limits hold. Each pile is as long as it was.
  */
 export function layWords(
-  piles: readonly (readonly string[])[],
+  piles: readonly (readonly CardId[])[],
   limits: readonly number[],
   shape: Shape,
   spec: DrillSpec,
   { lexicon }: DrillEngine,
   random: Random,
-): readonly (readonly string[])[] {
+): readonly (readonly CardId[])[] {
   const words = shuffled(wordsInShape(shape, spec.taught, lexicon), random);
   const wanted = new Set(wantedCards(spec));
   words.sort(
     (a, b) => Number(b.some((id) => wanted.has(id))) - Number(a.some((id) => wanted.has(id))),
   );
-  const laid = piles.map(() => new Set<string>());
+  const laid = piles.map(() => new Set<CardId>());
   for (const ids of words) {
     const fits = ids.every(
       (id, at) => laid[at]?.has(id) || (laid[at]?.size ?? 0) < (limits[at] as number),

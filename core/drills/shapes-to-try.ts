@@ -1,6 +1,7 @@
 import { shapeById } from '../boards/shapes/shape-list.ts';
 import { type Shape, vowelPile } from '../boards/shapes/shapes.ts';
 import { longerShapeFor } from '../boards/shapes/shapes-for.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { NARROW } from './draw-piles.ts';
@@ -32,7 +33,7 @@ export function shapesToTry(spec: DrillSpec): readonly Shape[] {
 }
 
 /** Whether some pile of the shape takes both cards. */
-function fitTogether({ piles }: Shape, pair: readonly string[]): boolean {
+function fitTogether({ piles }: Shape, pair: readonly CardId[]): boolean {
   const cards = pair.flatMap((id) => correspondenceById.get(id) ?? []);
   return piles.some(({ takes }) => cards.every(takes));
 }

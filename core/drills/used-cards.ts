@@ -1,6 +1,7 @@
 import { cardsAt, mayShow, type WordTable } from '../boards/judge/word-table.ts';
 import { type FoundBoard, narrow } from '../boards/search/best-board.ts';
 import type { Board } from '../boards/shapes/board.ts';
+import type { CardId } from '../language/card-id.ts';
 
 /** For each pile the cards that lie in some word that may be shown. */
 function usedCards(table: WordTable): readonly ReadonlySet<string>[] {
@@ -17,9 +18,9 @@ function usedCards(table: WordTable): readonly ReadonlySet<string>[] {
 /** The wanted cards that make some word here, as many as their piles hold, the first wanted first. */
 export function wantedThatWork(
   table: WordTable,
-  wanted: readonly string[],
+  wanted: readonly CardId[],
   limits: readonly number[],
-): readonly string[] {
+): readonly CardId[] {
   const used = usedCards(table);
   const works = (id: string): boolean => used.some((pile) => pile.has(id));
   return table.piles.flatMap((pile, at) =>

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import { type Correspondence, isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { type Random, shuffled } from '../random.ts';
@@ -16,12 +17,12 @@ const VOWEL_SHARE = 0.4;
  * helped. At most `count` ids; fewer when fewer were taught.
  */
 export function chooseVisual(
-  taught: ReadonlySet<string>,
+  taught: ReadonlySet<CardId>,
   { first, next }: Practice,
   count: number,
   random: Random,
-): readonly string[] {
-  const known = (ids: readonly string[]) => ids.filter((id) => taught.has(id)).flatMap(cardOf);
+): readonly CardId[] {
+  const known = (ids: readonly CardId[]) => ids.filter((id) => taught.has(id)).flatMap(cardOf);
   const fresh = onePerGrapheme(known(first)).slice(0, count);
   const wished = onePerGrapheme([...fresh, ...known(next)]).slice(fresh.length, count);
   const graphemes = new Set([...fresh, ...wished].map(({ grapheme }) => grapheme));
@@ -43,7 +44,7 @@ export function chooseVisual(
 }
 
 /** The taught cards that the visual drill may show; clusters and silent letters only when new. */
-export function visualPool(taught: ReadonlySet<string>): readonly string[] {
+export function visualPool(taught: ReadonlySet<CardId>): readonly CardId[] {
   return [...taught].filter((id) => {
     const card = correspondenceById.get(id);
     return card !== undefined && card.kind !== 'cluster' && card.kind !== 'silent';
@@ -74,7 +75,7 @@ function onePerGrapheme(cards: readonly Correspondence[]): readonly Corresponden
   });
 }
 
-function cardOf(id: string): readonly Correspondence[] {
+function cardOf(id: CardId): readonly Correspondence[] {
   const card = correspondenceById.get(id);
   return card ? [card] : [];
 }

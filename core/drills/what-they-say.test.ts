@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import { whatTheySay } from './what-they-say.ts';
 
-const sounds = (id: string, ...taught: string[]) =>
+const sounds = (id: CardId, ...taught: CardId[]) =>
   whatTheySay(id, new Set([id, ...taught]), 'classroom').map(({ sound }) => sound);
 
 describe('what children say to a card', () => {
@@ -24,6 +25,6 @@ describe('what children say to a card', () => {
   });
 
   it('is nothing for a card nobody knows', () => {
-    expect(sounds('?')).toEqual([]);
+    expect(sounds('?=?')).toEqual([]);
   });
 });

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { type SoundStyle, soundLabel } from '../language/phonemes.ts';
@@ -13,8 +14,8 @@ export interface Said {
  * every other taught sound of the same letters; the letters of a cluster one by one.
  */
 export function whatTheySay(
-  id: string,
-  taught: ReadonlySet<string>,
+  id: CardId,
+  taught: ReadonlySet<CardId>,
   notation: SoundStyle,
 ): readonly Said[] {
   const card = correspondenceById.get(id);

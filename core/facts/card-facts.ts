@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Day } from '../learners/day.ts';
 import type { CardReading } from './card-reading.ts';
 
@@ -12,7 +13,7 @@ export interface HeardInstead {
  * of the same readings, so that no two can contradict each other.
  */
 export interface CardFacts {
-  readonly card: string;
+  readonly card: CardId;
   /** How often it was read right and missed; what is unclear counts as neither. */
   readonly right: number;
   readonly missed: number;
@@ -41,7 +42,7 @@ export const LAST_READINGS = 3;
  * for a term is still told of by how it went then.
  */
 export function cardFacts(
-  card: string,
+  card: CardId,
   readings: readonly CardReading[] | undefined,
   since: Day,
 ): CardFacts {

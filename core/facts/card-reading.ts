@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Day } from '../learners/day.ts';
 import type { Observation } from '../learners/observation.ts';
 
@@ -9,12 +10,12 @@ export interface CardReading {
   /** Of a missed one: what was heard instead, as an observation has it; null if unsaid. */
   readonly heard: string | null;
   /** The cards of the word, and where this one stands among them, from 0. */
-  readonly word: readonly string[];
+  readonly word: readonly CardId[];
   readonly at: number;
 }
 
 /** Readings by card id, each list oldest first. */
-export type ReadingsByCard = ReadonlyMap<string, readonly CardReading[]>;
+export type ReadingsByCard = ReadonlyMap<CardId, readonly CardReading[]>;
 
 /**
  * What a reading says of each of its cards. Those before the one that broke
@@ -45,7 +46,7 @@ export function readingsByChild(
   observations: readonly Observation[],
   task: Observation['task'],
 ): ReadonlyMap<string, ReadingsByCard> {
-  const byChild = new Map<string, Map<string, CardReading[]>>();
+  const byChild = new Map<string, Map<CardId, CardReading[]>>();
   for (const observation of observations) {
     const { child } = observation;
     if (child === null || observation.task !== task) continue;
@@ -65,7 +66,7 @@ export function readingsOfGroup(
   task: Observation['task'],
   group: string,
 ): ReadingsByCard {
-  const byCard = new Map<string, CardReading[]>();
+  const byCard = new Map<CardId, CardReading[]>();
   for (const observation of observations) {
     if (observation.task === task && observation.groups.includes(group)) {
       addReadings(byCard, observation);
@@ -74,9 +75,9 @@ export function readingsOfGroup(
   return byCard;
 }
 
-function addReadings(byCard: Map<string, CardReading[]>, observation: Observation): void {
+function addReadings(byCard: Map<CardId, CardReading[]>, observation: Observation): void {
   for (const reading of cardReadings(observation)) {
-    const card = reading.word[reading.at] as string;
+    const card = reading.word[reading.at] as CardId;
     const list = byCard.get(card);
     if (list === undefined) byCard.set(card, [reading]);
     else insertByDay(list, reading);

@@ -1,8 +1,9 @@
+import type { CardId } from '../language/card-id.ts';
 import type { ReadingsByCard } from './card-reading.ts';
 
 /** A card that a child was taught or asked. */
 export interface ChildCard {
-  readonly card: string;
+  readonly card: CardId;
   /** Asked, with the class or in a check, though its own group has not been taught it. */
   readonly beyond: boolean;
 }
@@ -12,7 +13,7 @@ export interface ChildCard {
  * then what it was asked beyond them, as it first came up.
  */
 export function cardsOfChild(
-  taught: readonly string[],
+  taught: readonly CardId[],
   readings: ReadingsByCard,
 ): readonly ChildCard[] {
   const known = new Set(taught);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import type { Who } from '../learners/estimate.ts';
 import { knowledgeFrom } from '../learners/knowledge.ts';
 import type { Observation } from '../learners/observation.ts';
@@ -8,7 +9,7 @@ import { readingsIn } from './class-readings.ts';
 
 const DAY = 20_000;
 
-function reads(child: string, card: string, right: boolean, times: number): readonly Observation[] {
+function reads(child: string, card: CardId, right: boolean, times: number): readonly Observation[] {
   return Array.from({ length: times }, (_, n) => ({
     day: DAY - times + n,
     child,
@@ -21,7 +22,7 @@ function reads(child: string, card: string, right: boolean, times: number): read
   }));
 }
 
-const CARDS = ['m=M', 'e=EH', 'sh=SH'];
+const CARDS: readonly CardId[] = ['m=M', 'e=EH', 'sh=SH'];
 const all: readonly Who[] = [
   { of: 'group', id: 'g' },
   { of: 'child', id: 'Mina' },

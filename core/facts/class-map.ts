@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Day } from '../learners/day.ts';
 import { type Estimate, estimateCard, type Who } from '../learners/estimate.ts';
 import type { Known } from '../learners/known.ts';
@@ -8,7 +9,7 @@ import { MASTERY_WORDS, type MasteryWord, masteryWord } from './mastery-word.ts'
 
 /** One card of someone: what was seen of it, what is estimated from all that was seen, and the word for both. */
 export interface MapCell {
-  readonly card: string;
+  readonly card: CardId;
   readonly seen: CardFacts;
   readonly estimate: Estimate;
   readonly word: MasteryWord;
@@ -35,7 +36,7 @@ export interface MapSpec {
 export function classMap(
   spec: MapSpec,
   all: readonly Who[],
-  cards: readonly string[],
+  cards: readonly CardId[],
 ): readonly MapRow[] {
   return all.map((who) => {
     const cellOf = cellsFor(spec, who);
@@ -57,7 +58,7 @@ export function countWords(cells: readonly MapCell[]): Readonly<Record<MasteryWo
  * The cards of which the most are shaky in these rows, the shakiest first; those that nobody is
  * shaky in are left out. Of as many, the one with the lower mean estimate goes first.
  */
-export function shakiest(rows: readonly MapRow[]): readonly string[] {
+export function shakiest(rows: readonly MapRow[]): readonly CardId[] {
   const cards = rows[0]?.cells.map(({ card }) => card) ?? [];
   const found = cards.map((card, at) => {
     const cells = rows.flatMap((row) => row.cells[at] ?? []);
@@ -75,7 +76,7 @@ function cellsFor({ known, readings, day, thresholds }: MapSpec, who: Who) {
   const since = day - LATELY_DAYS;
   const own = readings.of(who);
   const members = who.of === 'group' ? readings.childrenOf(who.id) : [];
-  return (card: string): MapCell => {
+  return (card: CardId): MapCell => {
     const seen = cardFacts(card, own.get(card), since);
     const estimate = estimateCard(known, who, card, day);
     const word = masteryWord(seen, estimate, thresholds);
@@ -83,7 +84,7 @@ function cellsFor({ known, readings, day, thresholds }: MapSpec, who: Who) {
   };
 
   /** Whether a child of the group missed a card lately: then it is not secure for the group. */
-  function isOpen(card: string): boolean {
+  function isOpen(card: CardId): boolean {
     return members.some((id) => {
       const list = readings.of({ of: 'child', id }).get(card);
       return missedLast(cardFacts(card, list, since)) > 0;

@@ -6,7 +6,9 @@
  *
  * Names come from files, so no cell is left that a spreadsheet would run (`safeCell`).
  */
+
 import { type RowRule, scoreCheck } from '../checks/score-check.ts';
+import { type CardId, graphemeOf } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { makeSounds } from '../language/phonemes.ts';
 import { type Day, makeDay } from '../learners/day.ts';
@@ -220,7 +222,7 @@ const rowsOf: Readonly<Record<ClassTable, (spec: TablesSpec) => Rows>> = {
 };
 
 /** The cards of a child's own group, or of the class when it is in none; null when nothing was told of them. */
-function taughtToChild(state: ClassState, child: Child): ReadonlySet<string> | null {
+function taughtToChild(state: ClassState, child: Child): ReadonlySet<CardId> | null {
   const group = groupOf(state, child) ?? state.groups.get(WHOLE_CLASS);
   const standing = group?.standing ?? null;
   return standing === null ? null : taughtOf(progressOf(standing, SEQUENCE)).correspondences;
@@ -231,8 +233,8 @@ function nameOf(child: string, { children }: ClassState): string {
 }
 
 /** The letters of a row of cards as it is read: a silent e behind the last. */
-function lettersOf(cards: readonly string[]): string {
-  const graphemes = cards.map((id) => id.slice(0, id.indexOf('=')));
+function lettersOf(cards: readonly CardId[]): string {
+  const graphemes = cards.map(graphemeOf);
   const silent = graphemes.some((grapheme) => grapheme.endsWith('_e')) ? 'e' : '';
   return graphemes.map((grapheme) => grapheme.replace('_e', '')).join('') + silent;
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { scriptedReadings } from '../../test/scripted-readings.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { Observation } from '../learners/observation.ts';
 import { type CardFacts, cardFacts, LATELY_DAYS } from './card-facts.ts';
 import { cardReadings, readingsByChild, readingsOfGroup } from './card-reading.ts';
@@ -13,7 +14,7 @@ import { seenSaid } from './seen-said.ts';
 const DAY = 20_000;
 const SINCE = DAY - LATELY_DAYS;
 
-function factsOf(card: string, lines: Readonly<Record<number, string>>): CardFacts {
+function factsOf(card: CardId, lines: Readonly<Record<number, string>>): CardFacts {
   const all = Object.entries(lines)
     .map(([ago, line]) => ({ day: DAY - Number(ago), line }))
     .sort((one, other) => one.day - other.day)
@@ -127,7 +128,7 @@ describe('the facts of any log', () => {
     );
 
   /** The same counts, made one reading after the other from the log as it stands. */
-  function naive(log: readonly Observation[], card: string) {
+  function naive(log: readonly Observation[], card: CardId) {
     const clear: { readonly day: number; readonly isRight: boolean }[] = [];
     for (const { day, child, cards, right, broke } of log.toSorted((a, b) => a.day - b.day)) {
       if (child !== 'Mina') continue;
@@ -151,7 +152,7 @@ describe('the facts of any log', () => {
     fc.assert(
       fc.property(fc.array(reading, { maxLength: 40 }), (log) => {
         const own = readingsByChild(log, 'read').get('Mina');
-        for (const card of ['m=M', 'i=IH', 'sh=SH']) {
+        for (const card of ['m=M', 'i=IH', 'sh=SH'] as const) {
           const facts = cardFacts(card, own?.get(card), SINCE);
           const { right, missed, last } = naive(log, card);
           expect(facts).toMatchObject({ right, missed, last });

@@ -1,9 +1,10 @@
+import { type CardId, graphemeOf } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { isPhoneme, type SoundStyle, soundLabel } from '../language/phonemes.ts';
 import type { CardFacts, HeardInstead } from './card-facts.ts';
 
 /** What was heard instead of a card, in a few words: `said /ĭ/`, `left it out`, `left out l`. */
-function heardSaid(heard: string, card: string, style: SoundStyle): string {
+function heardSaid(heard: string, card: CardId, style: SoundStyle): string {
   const fixed = said[heard];
   if (fixed !== undefined) return fixed;
   const sounds = heard.split(' ');
@@ -31,12 +32,12 @@ function timesSaid(count: number): string {
 }
 
 /** Of a card of two consonants of which one sound was heard: the letter that was not. */
-function droppedLetter(heard: string, id: string): string | null {
+function droppedLetter(heard: string, id: CardId): string | null {
   const card = correspondenceById.get(id);
   if (card?.kind !== 'cluster' || card.phonemes.length !== 2) return null;
   const kept = (card.phonemes as readonly string[]).indexOf(heard);
   const part = kept < 0 ? undefined : card.parts[1 - kept];
-  return part === undefined ? null : part.slice(0, part.indexOf('='));
+  return part === undefined ? null : graphemeOf(part);
 }
 
 const said: Readonly<Record<string, string>> = {

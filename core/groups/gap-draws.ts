@@ -1,10 +1,11 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Estimate } from '../learners/estimate.ts';
 import type { Random } from '../random.ts';
 
 /** A child, and what is believed of each card; one that is absent is not needed. */
 export interface ChildBeliefs {
   readonly id: string;
-  readonly cards: ReadonlyMap<string, Pick<Estimate, 'p' | 'low' | 'high'>>;
+  readonly cards: ReadonlyMap<CardId, Pick<Estimate, 'p' | 'low' | 'high'>>;
 }
 
 /** How often a child would go wrong with each card, in one drawing of what may be true. */
@@ -19,7 +20,7 @@ export type Gaps = Float64Array;
  */
 export function drawGaps(
   children: readonly ChildBeliefs[],
-  cards: readonly string[],
+  cards: readonly CardId[],
   times: number,
   random: Random,
 ): readonly (readonly Gaps[])[] {
@@ -44,7 +45,7 @@ export function drawGaps(
 /** The gaps that are expected. */
 export function expectedGaps(
   children: readonly ChildBeliefs[],
-  cards: readonly string[],
+  cards: readonly CardId[],
 ): readonly Gaps[] {
   return children.map(({ cards: known }) =>
     Float64Array.from(cards, (card) => 1 - (known.get(card)?.p ?? 1)),

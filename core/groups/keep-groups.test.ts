@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import { makeRandom } from '../random.ts';
 import type { ChildBeliefs } from './gap-draws.ts';
 import { keepGroups } from './keep-groups.ts';
 
-const CARDS = ['a=AE', 'e=EH', 'sh=SH', 'th=TH'];
+const CARDS: readonly CardId[] = ['a=AE', 'e=EH', 'sh=SH', 'th=TH'];
 
 /** A child whose chances are these, each with an interval of so much to either side. */
 function child(id: string, chances: readonly number[], reach: number): ChildBeliefs {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { scriptedReadings } from '../../test/scripted-readings.ts';
 import { classMap } from '../facts/class-map.ts';
 import { readingsIn } from '../facts/class-readings.ts';
+import type { CardId } from '../language/card-id.ts';
 import { knowledgeFrom } from '../learners/knowledge.ts';
 import type { Observation } from '../learners/observation.ts';
 import { PUBLISHED_THRESHOLDS } from '../learners/thresholds.ts';
@@ -11,7 +12,7 @@ import { togetherSaid, whyTogether } from './why-together.ts';
 
 const DAY = 20_000;
 const CHILDREN = ['Ada', 'Ben', 'Cleo', 'Dov'];
-const CARDS = ['i=IH', 'e=EH', 'sh=SH', 'st=S+T', 'bl=B+L'];
+const CARDS: readonly CardId[] = ['i=IH', 'e=EH', 'sh=SH', 'st=S+T', 'bl=B+L'];
 
 function rowsOf(observations: readonly Observation[]) {
   const spec = {

@@ -1,9 +1,10 @@
 import { missedLast } from '../facts/card-facts.ts';
 import type { MapRow } from '../facts/class-map.ts';
+import type { CardId } from '../language/card-id.ts';
 
 /** A card that some children need next, with what was seen of it. */
 export interface GroupNeed {
-  readonly card: string;
+  readonly card: CardId;
   /** Who missed it in one of its last three readings, by child id. */
   readonly missedBy: readonly string[];
   /** How many have read it alone at all, of how many children. */
@@ -29,7 +30,7 @@ const MOST_NEEDS = 6;
 export function needsOf(
   rows: readonly MapRow[],
   enough: number,
-  weight: (card: string) => number = () => 0,
+  weight: (card: CardId) => number = () => 0,
 ): readonly GroupNeed[] {
   const cards = rows[0]?.cells.map(({ card }) => card) ?? [];
   return cards
@@ -59,7 +60,7 @@ export function needSaid({ missedBy, missed, asked, readers, size, expected }: G
   return `${who}: ${missed} of ${asked} ${asked === 1 ? 'reading' : 'readings'}`;
 }
 
-function needOf(card: string, rows: readonly MapRow[], at: number): GroupNeed {
+function needOf(card: CardId, rows: readonly MapRow[], at: number): GroupNeed {
   const cells = rows.flatMap(({ who, cells: row }) => {
     const cell = row[at];
     return cell === undefined ? [] : { id: who.id, ...cell };

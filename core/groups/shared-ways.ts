@@ -1,4 +1,5 @@
 import type { MapRow } from '../facts/class-map.ts';
+import type { CardId } from '../language/card-id.ts';
 import { type Trouble, troublesOf } from '../story/child-story.ts';
 import type { SlipPattern } from '../story/slip-pattern.ts';
 
@@ -8,7 +9,7 @@ export interface SharedWay {
   /** By child id, in the order of the rows. */
   readonly children: readonly string[];
   /** The cards on which any of them goes wrong so, those of most children first. */
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
 }
 
 /** Every way of going wrong that has a name, from what was seen of these children; the one of most children first. */
@@ -54,5 +55,5 @@ function byCard(trouble: Trouble): readonly Trouble[] {
 interface Gathered {
   readonly pattern: SlipPattern;
   readonly children: string[];
-  readonly cards: Map<string, number>;
+  readonly cards: Map<CardId, number>;
 }

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import { type ChildChances, suggestGroups } from './suggest-groups.ts';
 
-const CARDS = ['a=AE', 'e=EH', 'sh=SH', 'th=TH', 'ck=K'];
+const CARDS: readonly CardId[] = ['a=AE', 'e=EH', 'sh=SH', 'th=TH', 'ck=K'];
 
 const classes = fc
   .array(fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 5, maxLength: 5 }), {
@@ -15,8 +16,8 @@ const classes = fc
   );
 const sizes = fc.array(fc.integer({ min: 0, max: 9 }), { maxLength: 6 });
 
-function child(id: string, chances: Readonly<Record<string, number>>): ChildChances {
-  return { id, chances: new Map(Object.entries(chances)) };
+function child(id: string, chances: Readonly<Record<CardId, number>>): ChildChances {
+  return { id, chances: new Map(Object.entries(chances) as [CardId, number][]) };
 }
 
 /** The groups of a suggestion that must be there. */

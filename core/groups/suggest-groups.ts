@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 /**
  * Small groups of children who need the same next.
  *
@@ -18,7 +19,7 @@
 /** A child, and its chance of reading each card rightly, 0 to 1; a card that is absent is not needed. */
 export interface ChildChances {
   readonly id: string;
-  readonly chances: ReadonlyMap<string, number>;
+  readonly chances: ReadonlyMap<CardId, number>;
 }
 
 /** Why no groups can be suggested. */
@@ -63,7 +64,7 @@ export function suggestGroups(
 }
 
 /** Every card that one of them has a chance for, in the order of their ids. */
-function cardsOf(children: readonly ChildChances[]): readonly string[] {
+function cardsOf(children: readonly ChildChances[]): readonly CardId[] {
   return [...new Set(children.flatMap(({ chances }) => [...chances.keys()]))].sort();
 }
 

@@ -1,4 +1,5 @@
 import type { MapRow } from '../facts/class-map.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { SoundStyle } from '../language/phonemes.ts';
 import { cardsSaid, listSaid } from '../story/card-said.ts';
 import type { SlipPattern } from '../story/slip-pattern.ts';
@@ -14,13 +15,13 @@ export type Together =
       /** How many of them go wrong so, of how many, and on which cards. */
       readonly count: number;
       readonly size: number;
-      readonly cards: readonly string[];
+      readonly cards: readonly CardId[];
     }
   | {
       readonly code: 'missed';
       readonly size: number;
       /** By how many of them each was missed lately, the most first. */
-      readonly cards: readonly { readonly card: string; readonly count: number }[];
+      readonly cards: readonly { readonly card: CardId; readonly count: number }[];
     }
   | { readonly code: 'nothing-missed'; readonly size: number; readonly read: number };
 

@@ -13,7 +13,7 @@
  * rejected: it learns the dictionary's habits, among them that *said* is fine.
  */
 import { assembleReading } from './assemble.ts';
-import { makeId } from './correspondence.ts';
+import { makeGuessedId } from './card-id.ts';
 import { ROWS } from './correspondences.ts';
 import type { Phoneme } from './phonemes.ts';
 import { type Morphemes, ONE_PART, type Pronunciation, type Stress } from './pronunciation.ts';
@@ -272,7 +272,7 @@ function* guesses({ word, spoken }: Search, letter: number, sound: number): Gene
 
 function guessedRow(grapheme: string, phonemes: readonly Phoneme[]): Row {
   return {
-    id: `${grapheme}=?${phonemes.length === 0 ? '' : makeId('', phonemes).slice(1)}`,
+    id: makeGuessedId(grapheme, phonemes),
     grapheme,
     phonemes,
     kind: 'other-vowel',

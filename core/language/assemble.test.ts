@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
 import { assembleReading } from './assemble.ts';
+import type { CardId } from './card-id.ts';
 import type { SyllableType } from './reading.ts';
 
 /**
@@ -36,7 +37,7 @@ describe('the types of syllables', () => {
 });
 
 describe('letters under their cards', () => {
-  it.each<[word: string, ids: readonly string[], letters: readonly (readonly number[])[]]>([
+  it.each<[word: string, ids: readonly CardId[], letters: readonly (readonly number[])[]]>([
     ['ship', ['sh=SH', 'i=IH', 'p=P'], [[0, 1], [2], [3]]],
     ['cake', ['c=K', 'a_e=EY', 'k=K'], [[0], [1, 3], [2]]],
     ['cakes', ['c=K', 'a_e=EY', 'k=K', 's=S'], [[0], [1, 3], [2], [4]]],
@@ -47,7 +48,7 @@ describe('letters under their cards', () => {
     expect(reading.fallback).toBe(false);
   });
 
-  it.each<[word: string, ids: readonly string[]]>([
+  it.each<[word: string, ids: readonly CardId[]]>([
     ['cat', ['c=K', 'a=AE']],
     ['cat', ['c=K', 'o=AA', 't=T']],
     ['cat', ['c=K', 'a=AE', 't=T', 's=S']],

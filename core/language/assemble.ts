@@ -4,6 +4,7 @@
  * covers, what type each syllable is, and whether each card is regular there.
  */
 
+import { type CardId, graphemeOf, soundsOf } from './card-id.ts';
 import type { Correspondence } from './correspondence.ts';
 import { correspondenceById } from './correspondences.ts';
 import type { Phoneme } from './phonemes.ts';
@@ -19,7 +20,7 @@ import { isNucleus, type LaidCard } from './syllables.ts';
  */
 export function assembleReading(
   word: string,
-  ids: readonly string[],
+  ids: readonly CardId[],
   breaks: readonly number[],
 ): Reading {
   const cards = ids.map(cardOf);
@@ -30,7 +31,7 @@ export function assembleReading(
       grapheme: card.grapheme,
       letters,
       phonemes: card.phonemes,
-      id: ids[index] as string,
+      id: ids[index] as CardId,
       regular: isRegular(word, placed, index, breaks),
     }),
   );
@@ -44,15 +45,13 @@ export function assembleReading(
 }
 
 /** The table's card, or a one-off stand-in for letters that no row explains. */
-function cardOf(id: string): Correspondence {
+function cardOf(id: CardId): Correspondence {
   const known = correspondenceById.get(id);
   if (known) return known;
-  const equals = id.indexOf('=');
-  const sounds = id.slice(equals + 2);
   return {
     id,
-    grapheme: id.slice(0, equals),
-    phonemes: (sounds === '' ? [] : sounds.split('+')) as Correspondence['phonemes'],
+    grapheme: graphemeOf(id),
+    phonemes: soundsOf(id),
     kind: 'other-vowel',
     tier: 4,
     places: [],

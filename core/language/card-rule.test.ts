@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { CardId } from './card-id.ts';
 import { cardRule } from './card-rule.ts';
 import { CORRESPONDENCES, correspondenceById } from './correspondences.ts';
 
 /** What is to be said stands in England's National Curriculum, English Appendix 1, Years 1 and 2 (DfE 2013). */
-const published: readonly (readonly [string, RegExp])[] = [
+const published: readonly (readonly [CardId, RegExp])[] = [
   ['ck=K', /short vowel.*ck/],
   ['tch=CH', /short vowel.*tch/],
   ['dge=JH', /short vowel.*dge/],
@@ -30,7 +31,15 @@ describe('the rule said with a card', () => {
   });
 
   it('is there for the cards that children misspell', () => {
-    for (const id of ['ck=K', 'qu=K+W', 'x=K+S', 'le=AX+L', 'st=S+T', 'ing=IH+NG', 'ee=IY']) {
+    for (const id of [
+      'ck=K',
+      'qu=K+W',
+      'x=K+S',
+      'le=AX+L',
+      'st=S+T',
+      'ing=IH+NG',
+      'ee=IY',
+    ] satisfies readonly CardId[]) {
       expect(cardRule(correspondenceById.get(id)!), id).not.toBeNull();
     }
   });

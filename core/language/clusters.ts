@@ -1,3 +1,4 @@
+import { type CardId, soundsOf } from './card-id.ts';
 import type { RowSpec } from './row.ts';
 import type { Habit } from './taught.ts';
 
@@ -57,7 +58,7 @@ export const CLUSTER_FAMILIES: readonly ClusterFamily[] = [
 ];
 
 /** Splits the letters of a cluster into the correspondences it carries. */
-const parts: Readonly<Record<string, string>> = {
+const parts: Readonly<Record<string, CardId>> = {
   b: 'b=B',
   c: 'c=K',
   d: 'd=D',
@@ -79,13 +80,13 @@ const parts: Readonly<Record<string, string>> = {
   qu: 'qu=K+W',
 };
 
-function partsOf(letters: string): readonly string[] {
-  return (letters.match(/ch|sh|th|qu|[a-z]/g) ?? []).map((letter) => parts[letter] as string);
+function partsOf(letters: string): readonly CardId[] {
+  return (letters.match(/ch|sh|th|qu|[a-z]/g) ?? []).map((letter) => parts[letter] as CardId);
 }
 
 function clusterRow(letters: string, places: 'b' | 'e' | 'be'): RowSpec {
   const ids = partsOf(letters);
-  const sounds = ids.map((id) => id.slice(id.indexOf('=') + 1).replaceAll('+', ' ')).join(' ');
+  const sounds = ids.flatMap(soundsOf).join(' ');
   return [letters, sounds, 'cluster', 1, places, null, { parts: ids }];
 }
 

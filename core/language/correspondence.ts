@@ -1,4 +1,5 @@
-import { isPhoneme, type Phoneme } from './phonemes.ts';
+import type { CardId } from './card-id.ts';
+import type { Phoneme } from './phonemes.ts';
 
 /** What kind of card a correspondence is; shapes and colours follow from it. */
 export const KINDS = [
@@ -37,14 +38,14 @@ export type Tier = 1 | 2 | 3 | 4;
  * what no rule gives: a reading that uses it is irregular there.
  */
 export interface Correspondence {
-  readonly id: string;
+  readonly id: CardId;
   readonly grapheme: string;
   readonly phonemes: readonly Phoneme[];
   readonly kind: Kind;
   readonly tier: Tier;
   readonly places: readonly Place[];
   readonly keyword: string | null;
-  readonly parts: readonly string[];
+  readonly parts: readonly CardId[];
 }
 
 const vowelKinds: ReadonlySet<Kind> = new Set([
@@ -60,21 +61,4 @@ const vowelKinds: ReadonlySet<Kind> = new Set([
 /** Whether a card stands in the vowel pile (and so in an arch). */
 export function isVowelCard(card: Correspondence): boolean {
   return vowelKinds.has(card.kind);
-}
-
-/** The text form of a correspondence: `sh=SH`, `qu=K+W`, silent `b=-`. */
-export function makeId(grapheme: string, phonemes: readonly Phoneme[]): string {
-  return `${grapheme}=${phonemes.length === 0 ? '-' : phonemes.join('+')}`;
-}
-
-/** Reads `ea=EH`, `qu=K+W`, `b=-`; null when it is not of that form. */
-export function parseId(
-  text: string,
-): { readonly grapheme: string; readonly phonemes: readonly Phoneme[] } | null {
-  const match = /^([a-z']+(?:_e)?)=([A-Z+]+|-)$/.exec(text);
-  if (!match) return null;
-  const [, grapheme, sounds] = match as unknown as [string, string, string];
-  const symbols = sounds === '-' ? [] : sounds.split('+');
-  if (!symbols.every(isPhoneme)) return null;
-  return { grapheme, phonemes: symbols as Phoneme[] };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readFixture } from '../../test/fixture.ts';
-import { isVowelCard, makeId, parseId } from './correspondence.ts';
+import { type CardId, makeCardId, parseCardId } from './card-id.ts';
+import { isVowelCard } from './correspondence.ts';
 import {
   COMPOUND_CARDS,
   CORRESPONDENCES,
@@ -12,8 +13,8 @@ describe('the table of correspondences', () => {
   it('has each id once, and each id reads back to its grapheme and sounds', () => {
     expect(correspondenceById.size).toBe(CORRESPONDENCES.length);
     for (const { id, grapheme, phonemes } of CORRESPONDENCES) {
-      expect(id).toBe(makeId(grapheme, phonemes));
-      expect(parseId(id)).toEqual({ grapheme, phonemes });
+      expect(id).toBe(makeCardId(grapheme, phonemes));
+      expect(parseCardId(id)).toEqual({ grapheme, phonemes });
     }
   });
 
@@ -57,6 +58,7 @@ describe('the table of correspondences', () => {
       'bl=B+L st=S+T ch=CH tch=CH sh=SH th=TH wh=W ng=NG ck=K kn=N dge=JH ph=F oo=UH oo=UW ' +
       'ea=IY ea=EH ee=IY ow=AW ow=OW ou=AW ay=EY ai=EY aw=AO au=AO ew=UW oa=OW ie=IY ie=AY ' +
       'igh=AY oy=OY oi=OY';
-    for (const id of asked.split(' ')) expect(correspondenceById.has(id), id).toBe(true);
+    for (const id of asked.split(' ') as CardId[])
+      expect(correspondenceById.has(id), id).toBe(true);
   });
 });

@@ -1,3 +1,4 @@
+import type { CardId } from './card-id.ts';
 import { CLUSTER_ROWS } from './clusters.ts';
 import { CONSONANT_ROWS } from './consonants.ts';
 import type { Correspondence } from './correspondence.ts';
@@ -12,7 +13,7 @@ export const ROWS: readonly Row[] = uniqueById(
 );
 
 /** Rows by id, with their contexts. */
-export const rowById: ReadonlyMap<string, Row> = new Map(ROWS.map((row) => [row.id, row]));
+export const rowById: ReadonlyMap<CardId, Row> = new Map(ROWS.map((row) => [row.id, row]));
 
 /** Cards that carry several correspondences: clusters and welded endings. */
 export const COMPOUND_CARDS: readonly Row[] = CLUSTER_ROWS.map(makeRow);
@@ -21,7 +22,7 @@ export const COMPOUND_CARDS: readonly Row[] = CLUSTER_ROWS.map(makeRow);
 export const CORRESPONDENCES: readonly Correspondence[] = [...ROWS, ...COMPOUND_CARDS];
 
 /** Cards by id: `sh=SH`, `a_e=EY`, `st=S+T`. */
-export const correspondenceById: ReadonlyMap<string, Correspondence> = new Map(
+export const correspondenceById: ReadonlyMap<CardId, Correspondence> = new Map(
   CORRESPONDENCES.map((card) => [card.id, card]),
 );
 
@@ -41,7 +42,7 @@ function groupByGrapheme(): Map<string, Correspondence[]> {
 }
 
 function uniqueById(rows: readonly Row[]): Row[] {
-  const byId = new Map<string, Row>();
+  const byId = new Map<CardId, Row>();
   for (const row of rows) if (!byId.has(row.id)) byId.set(row.id, row);
   return [...byId.values()];
 }

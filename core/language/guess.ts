@@ -4,7 +4,9 @@
  * single vowel short before consonants and long at the end. A guess is shown as
  * one; nothing is claimed of it. O(letters × rows per grapheme).
  */
+
 import { assembleReading } from './assemble.ts';
+import type { CardId } from './card-id.ts';
 import { ROWS, rowById } from './correspondences.ts';
 import { ONE_PART } from './pronunciation.ts';
 import type { Reading } from './reading.ts';
@@ -33,13 +35,13 @@ export function guessReading(word: string): Reading | null {
 const LONGEST_WORD = 45;
 
 /** Card ids in the order of their first letters, or null when some letter fits no row or the word is too long. */
-export function guessCards(word: string): readonly string[] | null {
+export function guessCards(word: string): readonly CardId[] | null {
   if (word.length > LONGEST_WORD) return null;
-  const best: ({ cost: number; ids: readonly string[] } | undefined)[] = [{ cost: 0, ids: [] }];
+  const best: ({ cost: number; ids: readonly CardId[] } | undefined)[] = [{ cost: 0, ids: [] }];
   for (let at = 0; at < word.length; at++) {
     const here = best[at];
     if (!here) continue;
-    const offer = (to: number, cost: number, ids: readonly string[]): void => {
+    const offer = (to: number, cost: number, ids: readonly CardId[]): void => {
       const known = best[to];
       if (!known || here.cost + cost < known.cost) {
         best[to] = { cost: here.cost + cost, ids: [...here.ids, ...ids] };
@@ -77,7 +79,7 @@ function fits(row: Row, word: string, at: number, to: number): boolean {
 }
 
 /** make, ride: a final e after one consonant. */
-function splitVowel(word: string, at: number): readonly string[] | null {
+function splitVowel(word: string, at: number): readonly CardId[] | null {
   if (at + 3 !== word.length || word[at + 2] !== 'e') return null;
   const vowel = splitByLetter.get(word[at] as string);
   const consonant = /^[bdfgklmnpstvz]$/.test(word[at + 1] as string)
@@ -89,7 +91,7 @@ function splitVowel(word: string, at: number): readonly string[] | null {
 const usable = ROWS.filter((row) => row.tier <= 3 && row.phonemes.length > 0 && isPlain(row));
 const rowsByLetters = new Map<string, Row[]>();
 const rank = new Map<string, number>();
-const splitByLetter = new Map<string, string>();
+const splitByLetter = new Map<string, CardId>();
 for (const row of usable) {
   if (row.grapheme.includes('_')) {
     const letter = row.grapheme[0] as string;

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { readFixture } from '../../test/fixture.ts';
+import { type CardId, soundsOf } from './card-id.ts';
 import { CORRESPONDENCES } from './correspondences.ts';
 import { type Asked, type LikelySlip, likelySlips, WORD_SLIPS } from './likely-slips.ts';
 import type { Phoneme } from './phonemes.ts';
 
 const askedEveryWay: readonly Asked[] = ['visual', 'auditory', 'blending'];
 
-function said(id: string, asked: Asked): readonly string[] {
+function said(id: CardId, asked: Asked): readonly string[] {
   return likelySlips(id, asked).map(named);
 }
 
@@ -79,10 +80,10 @@ describe('the neighbours of a sound', () => {
     return Math.hypot(along('f1_hz'), along('f2_hz'));
   };
 
-  it.each(['a=AE', 'e=EH', 'i=IH', 'o=AA', 'u=AH'])(
+  it.each<CardId>(['a=AE', 'e=EH', 'i=IH', 'o=AA', 'u=AH'])(
     'of the short vowel %s are among the three nearest in the published vowel loop',
     (id) => {
-      const right = id.slice(id.indexOf('=') + 1);
+      const [right = ''] = soundsOf(id);
       const nearest = vowels
         .map(({ phoneme = '' }) => phoneme)
         .filter((phoneme) => phoneme !== right && phoneme !== 'ER')
@@ -115,7 +116,7 @@ describe('the neighbours of a sound', () => {
         ({ phonemes, kind }) =>
           phonemes.length === 1 && phonemes[0] === phoneme && kind !== 'silent',
       );
-      for (const slip of likelySlips(card?.id ?? '', 'auditory')) {
+      for (const slip of card ? likelySlips(card.id, 'auditory') : []) {
         const between =
           slip.kind === 'phoneme' ? differences(phoneme as Phoneme, slip.sound) : null;
         if (between === null) continue;

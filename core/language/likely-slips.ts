@@ -13,6 +13,7 @@
  * sounds and added vowels are offered by common practice, no source; so is what
  * comes before what.
  */
+import type { CardId } from './card-id.ts';
 import { type Correspondence, isVowelCard } from './correspondence.ts';
 import { correspondenceById, correspondencesByGrapheme } from './correspondences.ts';
 import { isVowelPhoneme, type Phoneme } from './phonemes.ts';
@@ -21,7 +22,7 @@ import { isVowelPhoneme, type Phoneme } from './phonemes.ts';
 export type LikelySlip =
   | { readonly kind: 'phoneme'; readonly sound: Phoneme }
   /** One letter of a card of several sounds, by its own card's id. */
-  | { readonly kind: 'letter'; readonly card: string }
+  | { readonly kind: 'letter'; readonly card: CardId }
   | { readonly kind: Exclude<(typeof WAYS)[number], 'phoneme'> };
 
 const WAYS = [
@@ -42,7 +43,7 @@ export type Asked = 'visual' | 'auditory' | 'blending';
 const SOUNDS = 4;
 
 /** The likely slips on a card, the likeliest first, none twice, `other` last; at most nine. */
-export function likelySlips(id: string, asked: Asked): readonly LikelySlip[] {
+export function likelySlips(id: CardId, asked: Asked): readonly LikelySlip[] {
   const card = correspondenceById.get(id);
   if (!card) return ways('left-out', 'nothing', 'other');
   if (card.parts.length > 1) {

@@ -1,3 +1,4 @@
+import type { CardId } from './card-id.ts';
 import type { Phoneme } from './phonemes.ts';
 
 /** The six syllable types as taught, and what fits none of them. */
@@ -13,7 +14,7 @@ export interface CardReading {
   readonly grapheme: string;
   readonly letters: readonly number[];
   readonly phonemes: readonly Phoneme[];
-  readonly id: string;
+  readonly id: CardId;
   readonly regular: boolean;
 }
 

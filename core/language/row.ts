@@ -1,4 +1,5 @@
-import { type Correspondence, type Kind, makeId, type Place, type Tier } from './correspondence.ts';
+import { type CardId, makeCardId } from './card-id.ts';
+import type { Correspondence, Kind, Place, Tier } from './correspondence.ts';
 import type { Phoneme } from './phonemes.ts';
 
 /**
@@ -16,7 +17,7 @@ export interface RowContext {
   readonly inside?: RegExp;
   readonly also?: readonly string[];
   readonly variants?: readonly Variant[];
-  readonly parts?: readonly string[];
+  readonly parts?: readonly CardId[];
 }
 
 /**
@@ -59,7 +60,7 @@ export function makeRow(spec: RowSpec): Row {
   const [grapheme, sounds, kind, tier, places, keyword, context = {}] = spec;
   const phonemes = soundsOf(sounds);
   return {
-    id: makeId(grapheme, phonemes),
+    id: makeCardId(grapheme, phonemes),
     grapheme,
     phonemes,
     kind,

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readFixture } from '../../test/fixture.ts';
 import { align } from './align.ts';
+import type { CardId } from './card-id.ts';
 import { isLegalCoda } from './codas.ts';
 import { type Correspondence, isVowelCard } from './correspondence.ts';
 import {
@@ -20,7 +21,9 @@ import { brokenRules, SPELLING_RULES } from './spelling-rules.ts';
 function lay(row: string): LaidSyllable {
   const cards = row
     .split(' ')
-    .map((text) => correspondenceById.get(text) ?? correspondencesByGrapheme.get(text)?.[0]);
+    .map(
+      (text) => correspondenceById.get(text as CardId) ?? correspondencesByGrapheme.get(text)?.[0],
+    );
   return laySyllable(cards as Correspondence[]) as LaidSyllable;
 }
 
@@ -330,7 +333,9 @@ describe('a laid syllable', () => {
   });
 
   test('needs exactly one vowel', () => {
-    const cards = ['b=B', 't=T'].map((id) => correspondenceById.get(id) as Correspondence);
+    const cards = (['b=B', 't=T'] satisfies readonly CardId[]).map(
+      (id) => correspondenceById.get(id) as Correspondence,
+    );
     expect(laySyllable(cards)).toBeNull();
     const vowel = correspondenceById.get('a=AE') as Correspondence;
     expect(laySyllable([vowel, ...cards, vowel])).toBeNull();

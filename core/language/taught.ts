@@ -1,3 +1,5 @@
+import type { CardId } from './card-id.ts';
+
 /**
  * Spelling habits: what a child must have met to read a word besides its
  * cards. `schwa`: the vowel of an unstressed syllable may fade. `long-words`:
@@ -21,7 +23,7 @@ export type Habit = (typeof HABITS)[number];
  * children is checked against it.
  */
 export interface Taught {
-  readonly correspondences: ReadonlySet<string>;
+  readonly correspondences: ReadonlySet<CardId>;
   readonly habits: ReadonlySet<Habit>;
   readonly irregularWords: ReadonlySet<string>;
 }

@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
+import type { CardId } from './card-id.ts';
 import { twinsIn } from './twins.ts';
 
-const cases: readonly (readonly [readonly string[], readonly string[]])[] = [
+const cases: readonly (readonly [readonly CardId[], readonly CardId[]])[] = [
   [
     ['th=TH', 'th=DH', 't=T'],
     ['th=TH', 'th=DH'],

@@ -1,8 +1,9 @@
+import type { CardId } from './card-id.ts';
 import { correspondenceById } from './correspondences.ts';
 
 /** Of these cards, by id, those whose letters another of them has too: the two `th`, `s` as /s/ and /z/. */
-export function twinsIn(ids: Iterable<string>): ReadonlySet<string> {
-  const byLetters = new Map<string, string[]>();
+export function twinsIn(ids: Iterable<CardId>): ReadonlySet<CardId> {
+  const byLetters = new Map<string, CardId[]>();
   for (const id of new Set(ids)) {
     const letters = correspondenceById.get(id)?.grapheme;
     if (letters === undefined) continue;

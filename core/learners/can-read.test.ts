@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import { canRead } from './can-read.ts';
 import { parseDay } from './day.ts';
 import { knowledgeFrom } from './knowledge.ts';
@@ -6,7 +7,7 @@ import type { Observation } from './observation.ts';
 
 const first = parseDay('2026-03-02') ?? 0;
 const taught = {
-  correspondences: new Set(['m=M', 'a=AE', 'e=EH']),
+  correspondences: new Set<CardId>(['m=M', 'a=AE', 'e=EH']),
   habits: new Set<never>(),
   irregularWords: new Set(['said']),
 };

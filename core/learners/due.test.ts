@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import { weekdayOf } from './day.ts';
 import { dueBy, dueOf } from './due.ts';
 import { chanceOfCard, estimateCard } from './estimate.ts';
@@ -12,18 +13,18 @@ const MONDAY = 20_514;
 const MINA = { of: 'child', id: 'Mina' } as const;
 const GROUP = { of: 'group', id: 'g' } as const;
 
-function read(card: string, day: number, right: boolean, child: string | null = 'Mina') {
+function read(card: CardId, day: number, right: boolean, child: string | null = 'Mina') {
   const broke = right ? null : 1;
   const task = 'read' as const;
   return { day, child, groups: ['g'], task, cards: [card], right, broke, heard: null };
 }
 
 /** On school days until a Friday, each card as often right as is said, of ten. */
-function weeks(cards: Readonly<Record<string, number>>, count = 4): readonly Observation[] {
+function weeks(cards: Readonly<Record<CardId, number>>, count = 4): readonly Observation[] {
   return Array.from({ length: count * 7 }, (_, n) => MONDAY + n)
     .filter(everyWeekday)
     .flatMap((day, n) =>
-      Object.entries(cards).flatMap(([card, right]) => [
+      (Object.entries(cards) as [CardId, number][]).flatMap(([card, right]) => [
         read(card, day, (n * 7) % 10 < right),
         read(card, day, (n * 3 + 1) % 10 < right, 'Tariq'),
       ]),
@@ -72,7 +73,7 @@ describe('when a card comes back', () => {
   });
 
   it('of a group follows its chance, and what is asked of one day agrees with it', () => {
-    for (const card of ['m=M', 'e=EH', 'sh=SH']) {
+    for (const card of ['m=M', 'e=EH', 'sh=SH'] as const) {
       const due = dueOf(known, GROUP, card);
       if (due === null) throw new Error('The group had every card.');
       for (let day = FRIDAY + 1; day <= due.day; day++) {

@@ -6,6 +6,7 @@
  * **Rejected.** A schedule by grades of a group's day (FSRS, docs/decisions/0007): the grade of many
  * voices says how many read, and what went well came back after a school year.
  */
+import type { CardId } from '../language/card-id.ts';
 import { lastHad } from './belief/last-had.ts';
 import type { Day } from './day.ts';
 import { chanceOfCard, type Estimate, estimateCard, type Who } from './estimate.ts';
@@ -38,7 +39,7 @@ const MOST_SCHOOL_DAYS = 20;
 export function dueOf(
   known: Known,
   who: Who,
-  card: string,
+  card: CardId,
   isSchool: SchoolDays = everyWeekday,
 ): Due | null {
   const last = lastHad(known.book, who, card);
@@ -56,7 +57,7 @@ export function dueOf(
 export function dueBy(
   known: Known,
   group: string,
-  card: string,
+  card: CardId,
   day: Day,
   p: number,
   isSchool: SchoolDays = everyWeekday,
@@ -71,7 +72,7 @@ export function dueBy(
 
 type State = Pick<Estimate, 'p' | 'low' | 'high'>;
 
-function stateOn(known: Known, who: Who, card: string, day: Day): State {
+function stateOn(known: Known, who: Who, card: CardId, day: Day): State {
   if (who.of === 'child') return estimateCard(known, who, card, day);
   return { p: chanceOfCard(known, who, card, day), low: 0, high: 0 };
 }

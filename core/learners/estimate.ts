@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Place } from '../language/correspondence.ts';
 import type { Habit } from '../language/taught.ts';
 import { type Answer, answer } from './belief/answer.ts';
@@ -37,7 +38,7 @@ export interface Who {
 export function estimateCard(
   known: Known,
   who: Who,
-  card: string,
+  card: CardId,
   day: Day,
   place: Place = usualPlace(card),
 ): Estimate {
@@ -48,7 +49,7 @@ export function estimateCard(
 }
 
 /** The chance alone of `estimateCard`, in a third of its time. */
-export function chanceOfCard(known: Known, who: Who, card: string, day: Day): number {
+export function chanceOfCard(known: Known, who: Who, card: CardId, day: Day): number {
   const place = usualPlace(card);
   const readers = readersOf(known, who);
   let sum = 0;
@@ -67,7 +68,7 @@ function readersOf({ book }: Known, { of, id }: Who): readonly (Reader | null)[]
  * The mean of a group's children. What an interval owes to the card errs to one side in all of them,
  * the rest to either side: the first adds up as it is, the second by its squares.
  */
-function estimateGroup(known: Known, id: string, card: string, day: Day, place: Place): Estimate {
+function estimateGroup(known: Known, id: string, card: CardId, day: Day, place: Place): Estimate {
   const readers = readersOf(known, { of: 'group', id });
   const choir = known.book.groups.get(id)?.choir ?? null;
   const sides = makeSides();
@@ -110,7 +111,7 @@ export interface CountEstimate {
 export function estimateCount(
   known: Known,
   who: Who,
-  cards: readonly string[],
+  cards: readonly CardId[],
   day: Day,
 ): CountEstimate {
   let met = 0;
@@ -132,7 +133,7 @@ export function estimateCount(
 }
 
 /** How much of a card's variance is the reader's, in all cards alike. */
-function ofReaderIn(known: Known, who: Who, card: string, day: Day): number {
+function ofReaderIn(known: Known, who: Who, card: CardId, day: Day): number {
   const shares = readersOf(known, who).map(
     (reader) => answerOf(known, reader, card, day, usualPlace(card), false).ofReader,
   );
@@ -186,7 +187,7 @@ export function estimateHabit(known: Known, who: Who, habit: Habit): Estimate {
 function answerOf(
   known: Known,
   reader: Reader | null,
-  card: string,
+  card: CardId,
   day: Day,
   place: Place,
   isWide: boolean,
@@ -200,7 +201,7 @@ function answerOf(
 function toldOf(
   { book }: Known,
   reader: Reader | null,
-  card: string,
+  card: CardId,
 ): Pick<Estimate, 'n' | 'last'> {
   const pair = reader === null ? -1 : reader.pairs.at(book.cardNumber.get(card) ?? -1);
   if (pair < 0) return { n: 0, last: null };

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL, SMALL_FORM } from '../../test/arbitrary-events.ts';
 import { classYear } from '../../test/class-year.ts';
+import type { CardId } from '../language/card-id.ts';
 import { type CheckRecord, type DrillRecord, type Mark, WHOLE_CLASS } from '../log/class-state.ts';
 import { replay } from '../log/replay.ts';
 import { parseDay } from './day.ts';
 import { observationsOf } from './evidence-from-log.ts';
 import { knowledgeFrom } from './knowledge.ts';
 
-const mat = ['m=M', 'a=AE', 't=T'];
+const mat: readonly CardId[] = ['m=M', 'a=AE', 't=T'];
 const group = (id: string) =>
   [id, { id, name: id, removed: false, standing: null, place: null }] as const;
 const child = (id: string, of: string | null) =>

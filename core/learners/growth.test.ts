@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import { estimateCard, estimateCount } from './estimate.ts';
 import { growthOf } from './growth.ts';
 import { knowledgeFrom } from './knowledge.ts';
@@ -6,9 +7,9 @@ import type { Observation } from './observation.ts';
 
 const MINA = { of: 'child', id: 'Mina' } as const;
 const DAY = 20_000;
-const CARDS = ['m=M', 'e=EH', 'sh=SH'];
+const CARDS: readonly CardId[] = ['m=M', 'e=EH', 'sh=SH'];
 
-function read(card: string, day: number, right: boolean, child = 'Mina'): Observation {
+function read(card: CardId, day: number, right: boolean, child = 'Mina'): Observation {
   return {
     day,
     child,
@@ -43,7 +44,9 @@ describe('growth', () => {
 
   it('ends with what is known today: the sum of the estimates of the cards met', () => {
     const { read: known } = knowledgeFrom(observations);
-    const now = ['m=M', 'e=EH'].map((card) => estimateCard(known, MINA, card, DAY));
+    const now = (['m=M', 'e=EH'] satisfies readonly CardId[]).map((card) =>
+      estimateCard(known, MINA, card, DAY),
+    );
     const last = growth.at(-1);
     expect(last?.known).toBeCloseTo(
       now.reduce((sum, { p }) => sum + p, 0),
@@ -53,7 +56,7 @@ describe('growth', () => {
 
   it('is surer of a number of cards than of each, and of one card as sure as of that card', () => {
     const { read: known } = knowledgeFrom(observations);
-    const cards = ['m=M', 'e=EH'];
+    const cards: readonly CardId[] = ['m=M', 'e=EH'];
     const each = cards.map((card) => estimateCard(known, MINA, card, DAY));
     const width = ({ low, high }: { readonly low: number; readonly high: number }) => high - low;
     const both = estimateCount(known, MINA, cards, DAY);

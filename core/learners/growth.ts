@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import { markingOf } from './belief/marking.ts';
 import type { Day } from './day.ts';
 import { type CountEstimate, estimateCount, type Who } from './estimate.ts';
@@ -22,7 +23,7 @@ export function growthOf(
   observations: readonly Observation[],
   task: Observation['task'],
   who: Who,
-  cards: readonly string[],
+  cards: readonly CardId[],
   today: Day,
 ): readonly GrowthPoint[] {
   const own = observations

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Day } from './day.ts';
 import type { Who } from './estimate.ts';
 import type { Observation } from './observation.ts';
@@ -21,8 +22,8 @@ export function historiesOf(
   observations: readonly Observation[],
   task: Observation['task'],
   who: Who,
-): ReadonlyMap<string, readonly DayOfCard[]> {
-  const counts = new Map<string, Count>();
+): ReadonlyMap<CardId, readonly DayOfCard[]> {
+  const counts = new Map<CardId, Count>();
   let counted: Day | null = null;
   for (const observation of observations) {
     if (observation.task !== task || !isOf(observation, who)) continue;
@@ -33,7 +34,7 @@ export function historiesOf(
     }
     const known = right ? cards.length : (broke ?? (cards.length === 1 ? 1 : 0));
     for (let at = 0; at < cards.length; at++) {
-      const count = countOf(counts, cards[at] as string);
+      const count = countOf(counts, cards[at] as CardId);
       count.isHad = true;
       if (at < known) count.asked += 1;
       if (!right && at === known - 1) count.missed += 1;
@@ -51,7 +52,7 @@ type Count = { -readonly [Key in Exclude<keyof DayOfCard, 'day'>]: DayOfCard[Key
   readonly days: DayOfCard[];
 };
 
-function countOf(counts: Map<string, Count>, card: string): Count {
+function countOf(counts: Map<CardId, Count>, card: CardId): Count {
   let count = counts.get(card);
   if (count === undefined) {
     count = { isHad: false, asked: 0, missed: 0, unclear: 0, days: [] };
@@ -61,7 +62,7 @@ function countOf(counts: Map<string, Count>, card: string): Count {
 }
 
 /** Writes the day that was counted into the histories, and begins to count anew. */
-function endDay(counts: ReadonlyMap<string, Count>, day: Day): void {
+function endDay(counts: ReadonlyMap<CardId, Count>, day: Day): void {
   for (const count of counts.values()) {
     if (!count.isHad) continue;
     const { asked, missed, unclear, days } = count;

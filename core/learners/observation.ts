@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Day } from './day.ts';
 
 /**
@@ -17,7 +18,7 @@ export interface Observation {
   /** `read`: from letters to sounds. `spell`: from a sound to its letters, a skill of its own. */
   readonly task: 'read' | 'spell';
   /** Card ids in the order of the word, never empty. One card alone stands in no place of a word. */
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   readonly right: boolean;
   /**
    * Of what went wrong: the card that broke, counted from 1. Those before it went well, those after

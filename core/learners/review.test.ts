@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
@@ -16,8 +17,8 @@ const taught = [...taughtUpTo(SEQUENCE, 40).correspondences];
 
 function plan(
   observations: readonly Observation[],
-  newest: readonly string[] = [],
-  known: readonly string[] = taught,
+  newest: readonly CardId[] = [],
+  known: readonly CardId[] = taught,
 ): ReviewPlan {
   return planReview({
     observations,
@@ -29,7 +30,7 @@ function plan(
   });
 }
 
-function seen(card: string, day: number, count: number, missed = 0): readonly Observation[] {
+function seen(card: CardId, day: number, count: number, missed = 0): readonly Observation[] {
   return Array.from({ length: count }, (_, n) => ({
     day,
     child: 'Mina',
@@ -94,7 +95,7 @@ describe('a day’s plan', () => {
   });
 
   it('brings back what it is told broke, next after what is new, and says why of every card', () => {
-    const back = ['g=G', 'm=M'];
+    const back: readonly CardId[] = ['g=G', 'm=M'];
     const made = planReview({
       observations: allWell,
       knowledge: knowledgeFrom(allWell),

@@ -8,6 +8,7 @@
  * no source), and vowels have their share, since they wear out first.
  */
 
+import { type CardId, graphemeOf, soundsOf } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { partsOf } from '../language/laid-syllable.ts';
@@ -29,11 +30,11 @@ export interface ReviewSpec {
   /** The group's id. */
   readonly group: string;
   /** The cards that the group was taught, by id. */
-  readonly taught: readonly string[];
+  readonly taught: readonly CardId[];
   /** The cards of the newest step. */
-  readonly newest: readonly string[];
+  readonly newest: readonly CardId[];
   /** Cards that broke lately and were not mended: next after the new ones. */
-  readonly back?: readonly string[];
+  readonly back?: readonly CardId[];
   /** The day that is planned, not before the last observation. */
   readonly day: Day;
   readonly thresholds?: Thresholds;
@@ -51,7 +52,7 @@ export interface ReviewCounts {
 
 /** A card and why it was chosen. */
 export interface ReviewChoice {
-  readonly card: string;
+  readonly card: CardId;
   readonly why: ReviewReason;
 }
 
@@ -64,7 +65,7 @@ export interface ReviewPlan {
   /** The cards that the board should make the most of. */
   readonly blending: readonly ReviewChoice[];
   /** Of every card taught, by id, why it would be read, and why its sound would be asked for. */
-  readonly why: Readonly<Record<Observation['task'], ReadonlyMap<string, ReviewReason>>>;
+  readonly why: Readonly<Record<Observation['task'], ReadonlyMap<CardId, ReviewReason>>>;
 }
 
 const COUNTS: ReviewCounts = { visual: 12, auditory: 6, blending: 5 };
@@ -88,18 +89,22 @@ export function planReview(spec: ReviewSpec): ReviewPlan {
   const visual = read.filter(isShown);
   return {
     visual: choose(onePer(visual, graphemeOf), counts.visual, WELL_SHARE),
-    auditory: choose(onePer(spell.filter(hasSound), soundsOf), counts.auditory, WELL_SHARE),
+    auditory: choose(
+      onePer(spell.filter(hasSound), (card) => soundsOf(card).join(' ')),
+      counts.auditory,
+      WELL_SHARE,
+    ),
     blending: choose(read, counts.blending, 0),
     why: { read: reasonsOf(read), spell: reasonsOf(spell) },
   };
 }
 
-function reasonsOf(candidates: readonly Candidate[]): ReadonlyMap<string, ReviewReason> {
+function reasonsOf(candidates: readonly Candidate[]): ReadonlyMap<CardId, ReviewReason> {
   return new Map(candidates.map(({ card, why }) => [card, why]));
 }
 
 interface Candidate {
-  readonly card: string;
+  readonly card: CardId;
   readonly kind: string;
   readonly isVowel: boolean;
   readonly isNew: boolean;
@@ -199,7 +204,7 @@ function choose(
 /** The neediest of those that are alike; new ones before all others, then what broke lately. */
 function onePer(
   candidates: readonly Candidate[],
-  keyOf: (card: string) => string,
+  keyOf: (card: CardId) => string,
 ): readonly Candidate[] {
   const seen = new Set<string>();
   const ordered = candidates.toSorted(
@@ -212,14 +217,6 @@ function onePer(
     seen.add(key);
     return true;
   });
-}
-
-function graphemeOf(card: string): string {
-  return card.slice(0, card.indexOf('='));
-}
-
-function soundsOf(card: string): string {
-  return card.slice(card.indexOf('=') + 1);
 }
 
 /** Whether a card's sound can be asked for: it has one, only one card's worth, and it is no schwa. */

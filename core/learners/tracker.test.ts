@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import { CHOIR } from './belief/numbers.ts';
 import { estimateCard, estimateHabit, estimatePlace } from './estimate.ts';
 import { knowledgeFrom } from './knowledge.ts';
@@ -9,7 +10,7 @@ const mina = { of: 'child', id: 'Mina' } as const;
 const tariq = { of: 'child', id: 'Tariq' } as const;
 const group = { of: 'group', id: 'g' } as const;
 const SH = 'sh=SH';
-const SHIP = [SH, 'i=IH', 'p=P'];
+const SHIP: readonly CardId[] = [SH, 'i=IH', 'p=P'];
 
 function reading(some: Partial<Observation>): Observation {
   return {
@@ -31,13 +32,18 @@ const times = (count: number, some: Partial<Observation>): Observation[] =>
 function estimate(
   observations: readonly Observation[],
   who: typeof mina | typeof tariq | typeof group = mina,
-  card = SH,
+  card: CardId = SH,
   day = 120,
 ) {
   return estimateCard(knowledgeFrom(observations).read, who, card, day);
 }
 
-const WORDS = [SHIP, ['m=M', 'a=AE', 't=T'], ['s=S', 't=T', 'o=AA', 'p=P'], [SH]];
+const WORDS: readonly (readonly CardId[])[] = [
+  SHIP,
+  ['m=M', 'a=AE', 't=T'],
+  ['s=S', 't=T', 'o=AA', 'p=P'],
+  [SH],
+];
 const readings = fc
   .record({
     day: fc.integer({ min: 0, max: 60 }),
@@ -59,7 +65,7 @@ describe('what is known of a card', () => {
     fc.assert(
       fc.property(fc.array(readings, { maxLength: 60 }), (observations) => {
         const { read } = knowledgeFrom(observations);
-        for (const card of [SH, 'i=IH', 'unseen']) {
+        for (const card of [SH, 'i=IH', 'un=SEEN'] satisfies readonly CardId[]) {
           for (const who of [mina, tariq, group]) {
             const { p, low, high } = estimateCard(read, who, card, 61);
             expect(0 <= low && low <= p && p <= high && high <= 1).toBe(true);
@@ -121,7 +127,7 @@ describe('what is known of a card', () => {
   });
 
   it('is drawn to the child’s own standing on other cards', () => {
-    const cards = ['m=M', 't=T', 'p=P', 's=S', 'n=N'];
+    const cards: readonly CardId[] = ['m=M', 't=T', 'p=P', 's=S', 'n=N'];
     const seen = cards.flatMap((card) => [
       ...times(6, { cards: [card] }),
       ...times(6, { cards: [card], child: 'Tariq', right: false, broke: 1 }),
@@ -154,14 +160,14 @@ describe('what is known of a card', () => {
       ...times(8, { cards: [SH], right: false, broke: 1 }),
     ];
     const more = [...seen, reading({ day: 108, cards: SHIP, right: false })];
-    const fall = (card: string) =>
+    const fall = (card: CardId) =>
       estimate(seen, mina, card, 109).p - estimate(more, mina, card, 109).p;
     expect(fall('p=P')).toBeLessThan(0.03);
   });
 });
 
 describe('what is known of a place or a habit', () => {
-  const broken = (cards: readonly string[], broke: number) =>
+  const broken = (cards: readonly CardId[], broke: number) =>
     times(10, { cards, right: false, broke });
 
   it('is low where words break', () => {
@@ -176,8 +182,10 @@ describe('what is known of a place or a habit', () => {
   });
 
   it('tells a cluster that breaks from its letters that do not', () => {
-    const stop = ['s=S', 't=T', 'o=AA', 'p=P'];
-    const fine = ['s=S', 't=T'].flatMap((card) => times(10, { cards: [card] }));
+    const stop: readonly CardId[] = ['s=S', 't=T', 'o=AA', 'p=P'];
+    const fine = (['s=S', 't=T'] satisfies readonly CardId[]).flatMap((card) =>
+      times(10, { cards: [card] }),
+    );
     const { read } = knowledgeFrom([...fine, ...broken(stop, 2)]);
     const clusters = estimateHabit(read, mina, 's-clusters');
     const others = estimateHabit(read, mina, 'r-clusters');
@@ -199,7 +207,18 @@ describe('spelling', () => {
 });
 
 describe('a card that is unlike the others of a child', () => {
-  const CARDS = ['m=M', 't=T', 'p=P', 's=S', 'n=N', 'a=AE', 'i=IH', 'd=D', 'f=F', SH];
+  const CARDS: readonly CardId[] = [
+    'm=M',
+    't=T',
+    'p=P',
+    's=S',
+    'n=N',
+    'a=AE',
+    'i=IH',
+    'd=D',
+    'f=F',
+    SH,
+  ];
   const CHILDREN = ['Mina', 'Tariq', 'Ana', 'Bo', 'Cy', 'Di', 'Eli', 'Flo'];
 
   /** Eight children who read nine of ten rightly, but for Mina and sh: so many a day as they are listed. */
@@ -250,7 +269,7 @@ describe('a card that is unlike the others of a child', () => {
 });
 
 describe('the order and the names of readings', () => {
-  const CARDS = ['m=M', 't=T', 'p=P', SH];
+  const CARDS: readonly CardId[] = ['m=M', 't=T', 'p=P', SH];
   const days = [100, 101, 102, 103, 104, 105];
   const seen = days.flatMap((day) =>
     ['Mina', 'Tariq', 'Ana'].flatMap((child, at) =>

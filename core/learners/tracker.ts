@@ -28,6 +28,7 @@
  * child and card, and had to be widened by a fitted factor); Markov-chain Monte Carlo (exact, but
  * seconds where a page has milliseconds).
  */
+import type { CardId } from '../language/card-id.ts';
 import {
   COULD,
   GROUP_DAYS,
@@ -67,7 +68,7 @@ export interface Tracker {
 /** A tracker that has seen nothing yet; `partsOf` tells where the cards of a reading stand. */
 export function startTracker(
   marking: Marking = 'all',
-  partsOf: (cards: readonly string[]) => WordParts = wordParts,
+  partsOf: (cards: readonly CardId[]) => WordParts = wordParts,
 ): Tracker {
   const book = openBook();
   const { known, changed } = openKnown(book, marking);

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import {
   type Correspondence,
   isVowelCard,
@@ -16,7 +17,7 @@ import type { WordParts } from './belief/spots.ts';
  * A habit belongs to the cards that it is about: a cluster's consonants, the
  * faded vowel, every card of a long word.
  */
-export function wordParts(cardIds: readonly string[]): WordParts {
+export function wordParts(cardIds: readonly CardId[]): WordParts {
   const cards = cardIds.map((id) => correspondenceById.get(id));
   const vowels = cards.map((card) => card !== undefined && isNucleus(card));
   const last = vowels.lastIndexOf(true);
@@ -49,7 +50,7 @@ function isAbout(
 }
 
 /** The place where a card mostly stands: vowels in the middle, others as early as they may. */
-export function usualPlace(id: string): Place {
+export function usualPlace(id: CardId): Place {
   const card = correspondenceById.get(id);
   if (card === undefined || card.places.length === 0) return 'beginning';
   if (isVowelCard(card)) return 'middle';

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import { type Correspondence, isVowelCard } from '../language/correspondence.ts';
 import { correspondencesByGrapheme } from '../language/correspondences.ts';
 import { type Phoneme, parseSounds } from '../language/phonemes.ts';
@@ -18,7 +19,7 @@ export interface CardsError {
 export function readCards(
   written: string,
   sounds: string,
-): { readonly ids: readonly string[] } | CardsError {
+): { readonly ids: readonly CardId[] } | CardsError {
   const cards = written
     .split(/(?<!=)-|[.]/)
     .map((card) => card.trim())
@@ -68,9 +69,9 @@ function choicesFor(card: string, at: number): readonly Correspondence[] {
 function idsSaying(
   choices: readonly (readonly Correspondence[])[],
   sounds: readonly Phoneme[],
-): readonly string[] | null {
+): readonly CardId[] | null {
   const dead = new Set<string>();
-  const from = (card: number, at: number): readonly string[] | null => {
+  const from = (card: number, at: number): readonly CardId[] | null => {
     if (card === choices.length) return at === sounds.length ? [] : null;
     const key = `${card} ${at}`;
     if (dead.has(key)) return null;

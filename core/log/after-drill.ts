@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord, Mark } from './class-state.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 
@@ -14,7 +15,7 @@ export interface AfterDrill {
 /** All marks on one card; or on a row of cards, where it was not said which of them broke. */
 export interface BrokenCard {
   /** Card ids. */
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   /** In the order of the plan; never empty. */
   readonly marks: readonly MarkInPlace[];
 }
@@ -90,7 +91,7 @@ export function toBringBack(drills: readonly DrillRecord[]): readonly BringBack[
 }
 
 /** The card that a mark says broke; all that lay there when it was not said which. */
-export function markedCards({ cards, broke }: Pick<Mark, 'cards' | 'broke'>): readonly string[] {
+export function markedCards({ cards, broke }: Pick<Mark, 'cards' | 'broke'>): readonly CardId[] {
   const card = broke === null ? undefined : cards[broke - 1];
   return card === undefined ? cards : [card];
 }

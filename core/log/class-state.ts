@@ -1,5 +1,6 @@
 import type { CheckForm } from '../checks/check-form.ts';
 import type { Drill } from '../drills/drill.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
 import type { EventBodies, ItemReading, NameOrder, Part, Slip } from './event.ts';
 import type { Facts } from './facts.ts';
@@ -103,7 +104,7 @@ export interface Happening {
 
 /** What broke, with all that was said of it since. */
 export interface Mark extends Happening {
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   /** Counted from 1; null when it was not said which. */
   readonly broke: number | null;
   readonly heard: Slip | null;

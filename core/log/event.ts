@@ -1,6 +1,7 @@
 import type { CheckForm } from '../checks/check-form.ts';
 import type { ITEM_MARKS } from '../checks/score-check.ts';
 import type { Drill } from '../drills/drill.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
 import type { Standing } from './standing.ts';
@@ -90,7 +91,7 @@ export type Slip =
   | { readonly kind: (typeof SLIPS)[number] }
   | { readonly kind: 'phoneme'; readonly sound: Phoneme }
   /** Of a card of several sounds: the letter that broke, by its own card's id. */
-  | { readonly kind: 'letter'; readonly card: string };
+  | { readonly kind: 'letter'; readonly card: CardId };
 
 /** One moment of a drill: `place` counts from 0 within the part (a card, a sound, a flip). */
 export interface Moment {
@@ -121,7 +122,7 @@ export interface EventBodies {
   /** Something broke. */
   readonly marked: Moment & {
     /** The cards that lay there, by id. */
-    readonly cards: readonly string[];
+    readonly cards: readonly CardId[];
     /** The card that broke, counted from 1; null when it was not said which. */
     readonly broke: number | null;
     /** What was heard instead; null when it was not said. */
@@ -206,7 +207,7 @@ export interface EventBodies {
 /** A word that was said: its cards by id, and where syllables after the first begin. */
 export interface PapersWord {
   readonly word: string;
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   readonly breaks: readonly number[];
 }
 

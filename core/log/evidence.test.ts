@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CHANGED_DRILL, SMALL_DRILL } from '../../test/arbitrary-events.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
 import { evidenceOf } from './evidence.ts';
 
@@ -62,7 +63,10 @@ describe('the evidence of a drill', () => {
       drill: CHANGED_DRILL,
       earlier: [{ drill: SMALL_DRILL, until: 10 }],
       shown: [flip(0, 2), flip(1, 4), flip(1, 11)],
-      marks: [broken(1, 5), { ...broken(1, 12), cards: ['sh=SH', 'a=AE', 'p=P'], broke: 1 }],
+      marks: [
+        broken(1, 5),
+        { ...broken(1, 12), cards: ['sh=SH', 'a=AE', 'p=P'] satisfies readonly CardId[], broke: 1 },
+      ],
     };
     const evidence = evidenceOf(changed);
     expect(evidence.map(({ cards, outcome }) => [cards[0], cards[2], outcome])).toEqual([
@@ -79,7 +83,15 @@ describe('the evidence of a drill', () => {
       drill: CHANGED_DRILL,
       earlier: [{ drill: SMALL_DRILL, until: 10 }],
       shown: [card(2), card(12)],
-      marks: [{ ...card(4), cards: ['a=AE'], broke: 1, heard: null, child: null }],
+      marks: [
+        {
+          ...card(4),
+          cards: ['a=AE'] satisfies readonly CardId[],
+          broke: 1,
+          heard: null,
+          child: null,
+        },
+      ],
     };
     const evidence = evidenceOf(changed);
     expect(evidence.map(({ cards, outcome }) => [cards, outcome])).toEqual([[['a=AE'], 'mended']]);

@@ -1,4 +1,5 @@
 import type { Drill } from '../drills/drill.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
 import { planAt } from './drill-record.ts';
 import { PARTS, type Part } from './event.ts';
@@ -9,7 +10,7 @@ export interface Evidence {
   /** Counted from 0 within the part, in the plan of that time. */
   readonly place: number;
   /** The cards that lay there, by id; in the auditory part, the spellings looked for. */
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   /**
    * `well`: it came up and nothing was marked. `broke`: something was marked.
    * `mended`: something was marked, and it came up again later and went well.
@@ -116,7 +117,7 @@ function outcomeOf(marks: readonly Mark[], lastShown: number): Evidence['outcome
   return last.at < lastShown ? 'mended' : 'broke';
 }
 
-function cardsAt(drill: Drill, part: Part, place: number): readonly string[] {
+function cardsAt(drill: Drill, part: Part, place: number): readonly CardId[] {
   if (part === 'blending') return drill.run[place]?.cards ?? [];
   if (part === 'auditory') return drill.auditory[place]?.spellings ?? [];
   const card = drill.visual[place];

@@ -1,10 +1,11 @@
 import { CHECK_KINDS, type CheckForm, type CheckItem } from '../checks/check-form.ts';
 import { PHONEMES } from '../language/phonemes.ts';
+import { isCards } from './is-card.ts';
 import { type Check, isListOf, isNumber, isOneOf, isShape, isText } from './is-value.ts';
 
 const isItem = isShape<CheckItem>({
   text: isText,
-  cards: isListOf(isText),
+  cards: isCards,
   answers: isListOf(isListOf(isOneOf(PHONEMES))),
 });
 

@@ -2,6 +2,7 @@ import type { RunScore } from '../boards/runs/score.ts';
 import type { Board, Flip } from '../boards/shapes/board.ts';
 import type { AuditorySound, Drill, Shortfall } from '../drills/drill.ts';
 import { PHONEMES } from '../language/phonemes.ts';
+import { isCards } from './is-card.ts';
 import {
   type Check,
   isListOf,
@@ -13,20 +14,19 @@ import {
   isText,
 } from './is-value.ts';
 
-const isTexts = isListOf(isText);
 const isSounds = isListOf(isOneOf(PHONEMES));
 
 const isFlip = isShape<Flip>({
-  cards: isTexts,
+  cards: isCards,
   word: isText,
   sounds: isSounds,
   kind: isOneOf(['real', 'nonsense']),
 });
 
-const isSound = isShape<AuditorySound>({ phonemes: isSounds, spellings: isTexts });
+const isSound = isShape<AuditorySound>({ phonemes: isSounds, spellings: isCards });
 
 /** Whether a value read from a log or a device is a board. */
-export const isBoard: Check<Board> = isShape<Board>({ shape: isText, piles: isListOf(isTexts) });
+export const isBoard: Check<Board> = isShape<Board>({ shape: isText, piles: isListOf(isCards) });
 
 const isScore = isShape<RunScore>({ reached: isNumber, floor: isNumber, bound: isNumber });
 
@@ -45,7 +45,7 @@ const isShortfall = isShape<Shortfall>({
 /** Whether a value read from a log or a device is a drill. */
 export const isDrill: Check<Drill> = isShape<Drill>({
   seed: isNumber,
-  visual: isTexts,
+  visual: isCards,
   auditory: isListOf(isSound),
   board: isBoard,
   run: isListOf(isFlip),

@@ -1,5 +1,6 @@
 import { HABITS } from '../language/taught.ts';
 import { GRADES, type Item, type Sequence, type Step } from '../sequence/sequence.ts';
+import { isCard } from './is-card.ts';
 import {
   type Check,
   isEither,
@@ -14,7 +15,7 @@ import type { Standing } from './standing.ts';
 
 /** Whether a value read from a log or a device is a thing to teach. */
 export const isItem: Check<Item> = isEither(
-  isShape({ kind: isOneOf(['card']), id: isText }),
+  isShape({ kind: isOneOf(['card']), id: isCard }),
   isEither(
     isShape({ kind: isOneOf(['word']), word: isText }),
     isShape({ kind: isOneOf(['habit']), habit: isOneOf(HABITS) }),

@@ -18,6 +18,7 @@ import {
   SLIPS,
   type Slip,
 } from './event.ts';
+import { isCard, isCards } from './is-card.ts';
 import { isForm } from './is-check-form.ts';
 import { isDrill } from './is-drill.ts';
 import { isStanding } from './is-standing.ts';
@@ -52,7 +53,7 @@ const isSlip: Check<Slip> = isEither(
   isShape({ kind: isOneOf(SLIPS) }),
   isEither(
     isShape({ kind: isOneOf(['phoneme']), sound: isOneOf(PHONEMES) }),
-    isShape({ kind: isOneOf(['letter']), card: isText }),
+    isShape({ kind: isOneOf(['letter']), card: isCard }),
   ),
 );
 
@@ -67,7 +68,7 @@ const isMoment = isShape<Moment>(momentFields);
 
 const isMarkFields = isShape<EventBodies['marked']>({
   ...momentFields,
-  cards: isListOf(isText),
+  cards: isCards,
   broke: isNullOr(isWhole(1)),
   heard: isNullOr(isSlip),
   child: isNullOr(isText),
@@ -80,7 +81,7 @@ const isPapersFields = isShape<EventBodies['papers-begun']>({
   groupId: isText,
   day: isNullOr(isDay),
   words: isListOf(
-    isShape<PapersWord>({ word: isText, cards: isListOf(isText), breaks: isListOf(isWhole(0)) }),
+    isShape<PapersWord>({ word: isText, cards: isCards, breaks: isListOf(isWhole(0)) }),
   ),
 });
 

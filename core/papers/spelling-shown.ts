@@ -5,6 +5,7 @@
  * be told. Counts, not estimates: the model of what is known takes the spelling from here as it takes
  * any other observation.
  */
+import type { CardId } from '../language/card-id.ts';
 import type { CardVerdict, SpellingHabit } from '../spelling/attempt.ts';
 import type { PaperAttempt } from './attempts.ts';
 
@@ -16,7 +17,7 @@ export interface Share {
 
 /** What papers show of one card. */
 export interface CardShown {
-  readonly id: string;
+  readonly id: CardId;
   readonly hears: Share;
   readonly knows: Share;
 }
@@ -26,9 +27,9 @@ export interface CommonSlip {
   /** `ear`: the sound was not heard. `spelling`: it was heard and spelled otherwise. */
   readonly need: 'ear' | 'spelling';
   /** A card, or a habit of spelling. */
-  readonly about: { readonly card: string } | { readonly habit: SpellingHabit };
+  readonly about: { readonly card: CardId } | { readonly habit: SpellingHabit };
   /** The cards it was seen on, by id. */
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   /** The children who share it, in their order, each with how often. */
   readonly children: readonly { readonly child: string; readonly times: number }[];
   readonly times: number;
@@ -43,7 +44,7 @@ export function isSpelled({ verdict }: CardVerdict): boolean {
 
 /** By card, in the order in which they first stood: how often it was heard, and spelled as it stands. */
 export function cardsShown(attempts: readonly PaperAttempt[]): readonly CardShown[] {
-  const shown = new Map<string, { said: number; heard: number; spelled: number }>();
+  const shown = new Map<CardId, { said: number; heard: number; spelled: number }>();
   for (const { card } of tellingCards(attempts)) {
     const count = shown.get(card.id) ?? { said: 0, heard: 0, spelled: 0 };
     count.said++;

@@ -1,6 +1,8 @@
+import type { CardId } from '../language/card-id.ts';
+
 /** Two cards that children mix up, and the least number of steps between their beginnings. */
 export interface Apart {
-  readonly cards: readonly [string, string];
+  readonly cards: readonly [CardId, CardId];
   readonly steps: number;
   /** How they are alike, to end the sentence “Kept nine steps from d, …”. */
   readonly because: string;

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { SOON } from '../../ordering/choose-irregular-words.ts';
 import { parseCommonWords } from '../../ordering/common-words.ts';
+import type { CardId } from '../language/card-id.ts';
 import { CORRESPONDENCES } from '../language/correspondences.ts';
 import { HABITS } from '../language/taught.ts';
 import { APART } from './apart.ts';
@@ -16,7 +17,7 @@ const all = taughtUpTo(SEQUENCE, steps.length);
 const words = parseCommonWords(
   readFileSync(new URL('../../ordering/common-words.tsv', import.meta.url), 'utf8'),
 );
-const step = (id: string): number => stepOf(SEQUENCE, { kind: 'card', id }) ?? Number.NaN;
+const step = (id: CardId): number => stepOf(SEQUENCE, { kind: 'card', id }) ?? Number.NaN;
 const endOf = (grade: Grade): number => steps.findLast((one) => one.grade === grade)?.number ?? 0;
 const fixture = (name: string): readonly string[] =>
   readFileSync(new URL(`../../test/fixtures/${name}`, import.meta.url), 'utf8')
@@ -89,7 +90,7 @@ describe('what looks or sounds alike', () => {
   );
 
   // Pairs and "several steps" are common practice, without a published number.
-  test.each([
+  test.each<[CardId, CardId]>([
     ['b=B', 'd=D'],
     ['e=EH', 'i=IH'],
     ['m=M', 'n=N'],
@@ -181,7 +182,7 @@ describe('other published lists', () => {
       'y=IY y=AY bl st ch tch sh th wh ng ck kn dge ph oo oo=UH ea ea=EH ee ow=AW ow ou ay ai aw ' +
       'au ew oa ie=IY ie=AY igh oy oi';
     const { correspondences } = taughtUpTo(SEQUENCE, endOf('2'));
-    for (const text of named.split(' ')) {
+    for (const text of named.split(' ') as CardId[]) {
       const read = parseItem(text);
       const id = 'item' in read && read.item.kind === 'card' ? read.item.id : text;
       expect(correspondences.has(id), id).toBe(true);

@@ -1,3 +1,4 @@
+import { type CardId, graphemeOf } from '../language/card-id.ts';
 import { correspondenceById, correspondencesByGrapheme } from '../language/correspondences.ts';
 import { isHabit } from '../language/taught.ts';
 import { LONGEST_ITEM, nearMisses } from './near-misses.ts';
@@ -47,7 +48,7 @@ export function isItem(text: string): boolean {
 export function makeItem(item: Item): string {
   if (item.kind === 'word') return `word:${item.word}`;
   if (item.kind === 'habit') return `habit:${item.habit}`;
-  const grapheme = item.id.slice(0, item.id.indexOf('='));
+  const grapheme = graphemeOf(item.id);
   return correspondencesByGrapheme.get(grapheme)?.[0]?.id === item.id ? grapheme : item.id;
 }
 
@@ -79,7 +80,7 @@ export function itemKey(item: Item): string {
   return item.kind === 'word' ? `word:${item.word}` : `habit:${item.habit}`;
 }
 
-function cardId(asked: string): string | null {
+function cardId(asked: string): CardId | null {
   const sign = asked.indexOf('=');
   const written = (sign < 0 ? asked : asked.slice(0, sign)).trim().toLowerCase();
   const grapheme = written.replace(/^([aeiouy])[-–—]e$/, '$1_e').replace(/^-+|-+$/g, '');
@@ -88,7 +89,7 @@ function cardId(asked: string): string | null {
     .slice(sign + 1)
     .trim()
     .toUpperCase();
-  const id = `${grapheme}=${sounds}`;
+  const id: CardId = `${grapheme}=${sounds}`;
   return correspondenceById.has(id) ? id : null;
 }
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { CardId } from '../language/card-id.ts';
 import { SEQUENCE } from './built-in.ts';
 import { makeItem } from './item.ts';
 import { addItem, dropItem, makeProgress, moveStepOf, setStep, taughtOf } from './progress.ts';
@@ -11,7 +12,7 @@ const anyStep = fc.integer({ min: 1, max: last });
 const anyItem = fc.constantFrom(...SEQUENCE.steps.flatMap(({ items }) => items));
 const movedSteps = (sequence: typeof SEQUENCE, from: number, to: number) =>
   moveStepOf(makeProgress(sequence, 0), from, to).sequence;
-const card = (id: string): Item => ({ kind: 'card', id });
+const card = (id: CardId): Item => ({ kind: 'card', id });
 
 describe('where a group stands', () => {
   test('is what was taught up to the step, when nothing was added or dropped', () => {

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Habit } from '../language/taught.ts';
 
 export const GRADES = ['K', '1', '2', '3'] as const;
@@ -5,7 +6,7 @@ export type Grade = (typeof GRADES)[number];
 
 /** One thing that is taught: a card, a habit of spelling, or an irregular word. */
 export type Item =
-  | { readonly kind: 'card'; readonly id: string }
+  | { readonly kind: 'card'; readonly id: CardId }
   | { readonly kind: 'habit'; readonly habit: Habit }
   | { readonly kind: 'word'; readonly word: string };
 

@@ -1,10 +1,11 @@
+import type { CardId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import type { Habit, Taught } from '../language/taught.ts';
 import type { Item, Sequence } from './sequence.ts';
 
 /** What is known once these items were taught. A cluster or welded card brings its parts. */
 export function teach(items: Iterable<Item>): Taught {
-  const correspondences = new Set<string>();
+  const correspondences = new Set<CardId>();
   const habits = new Set<Habit>();
   const irregularWords = new Set<string>();
   for (const item of items) {

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 import type { Reading } from '../language/reading.ts';
 import type { Taught } from '../language/taught.ts';
@@ -53,7 +54,7 @@ export type Fact =
 
 /** One card of the word said, and what was written for it. */
 export interface CardVerdict {
-  readonly id: string;
+  readonly id: CardId;
   /** The letters written for it; those of a split grapheme with a low line; empty when left out. */
   readonly letters: string;
   readonly verdict: Verdict;

@@ -1,3 +1,4 @@
+import { graphemeOf } from '../language/card-id.ts';
 import type { AttemptReading, CardVerdict, SpellingHabit } from './attempt.ts';
 
 /** What an attempt shows, in a sentence a teacher would say: *heard every sound; silent e not yet*. */
@@ -48,10 +49,6 @@ const HABIT_NAMES: Readonly<Record<SpellingHabit, string>> = {
   'ff-ll-ss-zz': 'ff, ll, ss or zz',
   'tch-dge': 'tch or dge',
 };
-
-function graphemeOf(id: string): string {
-  return id.slice(0, id.indexOf('='));
-}
 
 function listed(names: readonly string[]): string {
   if (names.length < 2) return names.join('');

@@ -1,5 +1,6 @@
 import { afterAll, describe, expect, it, vi } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
+import type { CardId } from '../language/card-id.ts';
 import { ROWS } from '../language/correspondences.ts';
 import type { Reading } from '../language/reading.ts';
 import type { Row } from '../language/row.ts';
@@ -80,7 +81,7 @@ describe('what was written', () => {
   it('says whether another spelling may stand there, and whether it was taught', () => {
     const taught = taughtUpTo(SEQUENCE, 40);
     const [, ai] = read('rain', 'rane', { ...known, taught }).cards;
-    const teaches = (id: string) => taught.correspondences.has(id);
+    const teaches = (id: CardId) => taught.correspondences.has(id);
     expect(ai).toMatchObject({ taught: teaches('ai=EY'), insteadTaught: teaches('a_e=EY') });
     expect(read('rain', 'rane').cards[1]).toMatchObject({ taught: null, mayStand: true });
     expect(read('sock', 'sok').cards[2]).toMatchObject({ instead: 'k=K', mayStand: false });

@@ -3,6 +3,7 @@
  * spelled as the word has it. Every pronunciation of the word is tried and the cheapest kept. What the
  * verdicts rest on, and where they are doubtful, is in docs/spelling.md.
  */
+import type { CardId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import type { Reading } from '../language/reading.ts';
 import type { Taught } from '../language/taught.ts';
@@ -129,7 +130,7 @@ function unread(
   };
 }
 
-function blankVerdict(id: string, word: string, taught: Taught | null): CardVerdict {
+function blankVerdict(id: CardId, word: string, taught: Taught | null): CardVerdict {
   return {
     id,
     letters: '',
@@ -191,7 +192,7 @@ function whyLost({ phonemes, isVowel, before, after }: Target): Fact | null {
   return consonantAfter || consonantBefore ? 'cluster-part' : null;
 }
 
-function isTaught(id: string, word: string, taught: Taught | null): boolean | null {
+function isTaught(id: CardId, word: string, taught: Taught | null): boolean | null {
   if (!taught) return null;
   const card = correspondenceById.get(id);
   if (taught.correspondences.has(id) || taught.irregularWords.has(word)) return true;

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import { type Correspondence, isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById, rowById } from '../language/correspondences.ts';
 import { isVowelPhoneme, type Phoneme } from '../language/phonemes.ts';
@@ -7,7 +8,7 @@ import { type Closeness, closenessTo } from './closeness.ts';
 
 /** One card of the word said, with what must be known of it to read what was written for it. */
 export interface Target {
-  readonly id: string;
+  readonly id: CardId;
   readonly card: Correspondence | null;
   readonly grapheme: string;
   readonly split: boolean;

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import { correspondenceById, correspondencesByGrapheme } from '../language/correspondences.ts';
 import { type SoundStyle, soundLabel } from '../language/phonemes.ts';
 
@@ -5,7 +6,7 @@ import { type SoundStyle, soundLabel } from '../language/phonemes.ts';
  * A card in a sentence: its letters, and what sets it apart where the same
  * letters have another sound: `sh`, `short i`, `s as in nose`, `a_e`.
  */
-function cardSaid(id: string, style: SoundStyle): string {
+function cardSaid(id: CardId, style: SoundStyle): string {
   const card = correspondenceById.get(id);
   if (card === undefined) return id;
   const { grapheme, kind, phonemes, keyword } = card;
@@ -24,7 +25,7 @@ export function listSaid(things: readonly string[], joined: 'and' | 'or' = 'and'
 
 /** Cards in a row, four at most by name: `st, bl, fl and 2 more`. */
 export function cardsSaid(
-  ids: readonly string[],
+  ids: readonly CardId[],
   style: SoundStyle,
   joined: 'and' | 'or' = 'and',
 ): string {

@@ -1,5 +1,6 @@
 import { missedLast } from '../facts/card-facts.ts';
 import type { MapCell } from '../facts/class-map.ts';
+import type { CardId } from '../language/card-id.ts';
 import { type Family, familyOf } from './families.ts';
 import { type SlipPattern, slipPattern } from './slip-pattern.ts';
 
@@ -19,7 +20,7 @@ export interface Strength {
 
 /** Something that goes wrong: in which way, on which cards, how often of how often they were asked. */
 export interface Trouble extends SlipPattern {
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   readonly times: number;
   readonly asked: number;
 }

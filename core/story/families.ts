@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Kind } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 
@@ -17,7 +18,7 @@ const FAMILIES = {
 export type Family = keyof typeof FAMILIES;
 
 /** The family of a card; null for the few kinds that make none. */
-export function familyOf(id: string): Family | null {
+export function familyOf(id: CardId): Family | null {
   const kind = correspondenceById.get(id)?.kind;
   if (kind === undefined) return null;
   const wide = WIDER[kind] ?? kind;

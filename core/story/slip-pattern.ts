@@ -1,4 +1,5 @@
 import type { CardReading } from '../facts/card-reading.ts';
+import type { CardId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { isPhoneme } from '../language/phonemes.ts';
 
@@ -26,7 +27,7 @@ export interface SlipPattern {
 
 /** The way in which a missed card went wrong; `misses` where nothing that has a name was noted. */
 export function slipPattern({ heard, word, at }: CardReading): SlipPattern {
-  const card = correspondenceById.get(word[at] as string);
+  const card = correspondenceById.get(word[at] as CardId);
   const sounds = card?.phonemes ?? [];
   const isCluster = card?.kind === 'cluster';
   if (heard === 'left-out') {
@@ -51,7 +52,7 @@ function named(way: Exclude<SlipWay, 'says'>): SlipPattern {
 }
 
 /** Whether a card is a consonant with a sound, one alone or several. */
-function isConsonant(id: string | undefined): boolean {
+function isConsonant(id: CardId | undefined): boolean {
   const kind = id === undefined ? undefined : correspondenceById.get(id)?.kind;
   return kind === 'consonant' || kind === 'double' || kind === 'digraph' || kind === 'trigraph';
 }

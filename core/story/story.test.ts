@@ -6,20 +6,31 @@ import { readingsByChild } from '../facts/card-reading.ts';
 import { cardsOfChild } from '../facts/cards-of-child.ts';
 import type { MapCell } from '../facts/class-map.ts';
 import { masteryWord } from '../facts/mastery-word.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { Observation } from '../learners/observation.ts';
 import { type ChildStory, childStory } from './child-story.ts';
 import { storySaid } from './story-said.ts';
 
 const DAY = 20_000;
 
-const VOWELS = ['a=AE', 'e=EH', 'i=IH', 'o=AA', 'u=AH'];
-const CONSONANTS = ['m=M', 's=S', 't=T', 'p=P', 'n=N', 'b=B', 'd=D', 'l=L', 'r=R'];
-const DIGRAPHS = ['sh=SH', 'ch=CH', 'th=TH', 'th=DH', 'ck=K'];
-const BLENDS = ['st=S+T', 'bl=B+L', 'fl=F+L', 'pr=P+R'];
-const TAUGHT = [...VOWELS, ...CONSONANTS, ...DIGRAPHS, ...BLENDS];
+const VOWELS: readonly CardId[] = ['a=AE', 'e=EH', 'i=IH', 'o=AA', 'u=AH'];
+const CONSONANTS: readonly CardId[] = [
+  'm=M',
+  's=S',
+  't=T',
+  'p=P',
+  'n=N',
+  'b=B',
+  'd=D',
+  'l=L',
+  'r=R',
+];
+const DIGRAPHS: readonly CardId[] = ['sh=SH', 'ch=CH', 'th=TH', 'th=DH', 'ck=K'];
+const BLENDS: readonly CardId[] = ['st=S+T', 'bl=B+L', 'fl=F+L', 'pr=P+R'];
+const TAUGHT: readonly CardId[] = [...VOWELS, ...CONSONANTS, ...DIGRAPHS, ...BLENDS];
 
 /** Facts with a stand-in for the estimate: a share of right readings, sure after four without a miss. */
-function cellsOf(all: readonly Observation[], taught: readonly string[]) {
+function cellsOf(all: readonly Observation[], taught: readonly CardId[]) {
   const own = readingsByChild(all, 'read').get('Mina') ?? new Map();
   const cells = cardsOfChild(taught, own).map(({ card, beyond }) => {
     const seen = cardFacts(card, own.get(card), DAY - LATELY_DAYS);
@@ -173,7 +184,10 @@ describe('the sentence on any child', () => {
   const reading = fc
     .record({
       day: fc.integer({ min: DAY - 40, max: DAY }),
-      cards: fc.array(fc.constantFrom(...TAUGHT, 'ar=AA+R'), { minLength: 1, maxLength: 3 }),
+      cards: fc.array(fc.constantFrom<CardId[]>(...TAUGHT, 'ar=AA+R'), {
+        minLength: 1,
+        maxLength: 3,
+      }),
       right: fc.boolean(),
       broke: fc.option(fc.integer({ min: 1, max: 3 })),
       heard,
@@ -196,7 +210,7 @@ describe('the sentence on any child', () => {
         const cells = cellsOf(log, TAUGHT);
         const story = childStory(cells.taught, cells.beyond);
         const byCard = new Map(cells.taught.map((cell) => [cell.card, cell]));
-        const of = (card: string) => byCard.get(card) as MapCell;
+        const of = (card: CardId) => byCard.get(card) as MapCell;
         for (const { cards, times, asked, way, sound } of story.troubles) {
           const seen = cards.map((card) => of(card).seen);
           expect(asked).toBe(seen.reduce((sum, { right, missed }) => sum + right + missed, 0));

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
+import type { CardId } from '../language/card-id.ts';
 import { isHabit, type Taught } from '../language/taught.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import type { Item, Sequence } from '../sequence/sequence.ts';
@@ -33,15 +34,15 @@ describe('a judged text', () => {
   it('says why a word is blocked', () => {
     const passage = judgePassage('ship said', letters, builtLexicon, SEQUENCE);
     const because = Object.fromEntries(passage.blocked.map((word) => [word.word, word.because]));
-    expect(because.ship).toEqual(['sh=SH']);
-    expect(because.said).toEqual(['irregular:ai=EH']);
+    expect(because.ship).toEqual([{ kind: 'card', id: 'sh=SH' }]);
+    expect(because.said).toEqual([{ kind: 'irregular', id: 'ai=EH' }]);
     expect(passage.irregular).toEqual(['said']);
   });
 
   it('says that a word is unknown, and guesses it by its letters', () => {
     const passage = judgePassage('Zog sat in a grompf.', letters, builtLexicon, SEQUENCE);
     expect(passage.unknown.map(({ word }) => word).sort()).toEqual(['grompf', 'zog']);
-    expect(passage.judged.get('zog')?.because).toEqual(['z=Z']);
+    expect(passage.judged.get('zog')?.because).toEqual([{ kind: 'card', id: 'z=Z' }]);
   });
 
   it('has a share that never falls from step to step, and at the end counts every taught word', () => {
@@ -71,7 +72,7 @@ function order(...items: readonly Item[]): Sequence {
   );
   return { name: 'short', steps };
 }
-const card = (id: string): Item => ({ kind: 'card', id });
+const card = (id: CardId): Item => ({ kind: 'card', id });
 const byHeart = (word: string): Item => ({ kind: 'word', word });
 const SHORT = order(
   card('m=M'),

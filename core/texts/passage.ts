@@ -11,7 +11,7 @@ import { guessCards } from '../language/guess.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Sequence } from '../sequence/sequence.ts';
 import { stepOf } from '../sequence/step-of.ts';
-import { obstacles } from '../words/decodable.ts';
+import { type Obstacle, obstacles } from '../words/decodable.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import { type Needs, needsOf } from '../words/needs.ts';
 import { partsOfContraction } from './contractions.ts';
@@ -20,13 +20,22 @@ import { type Token, tokensOf } from './tokens.ts';
 /** How a word came to be judged. */
 export type Source = 'list' | 'built' | 'guess';
 
+/**
+ * One thing that keeps a word of a text from being read: what keeps any word; that a contraction is not
+ * said as its parts are; that it has letters no card has.
+ */
+export type Because =
+  | Obstacle
+  | { readonly kind: 'irregular-word'; readonly word: string }
+  | { readonly kind: 'unknown' };
+
 /** One distinct word of the text. */
 export interface JudgedWord {
   readonly word: string;
   readonly count: number;
   readonly decodable: boolean;
-  /** Card ids, `habit:…`, `irregular:…` that stand in the way; empty when decodable. */
-  readonly because: readonly string[];
+  /** What stands in the way; empty when decodable. */
+  readonly because: readonly Because[];
   /** The first step of the sequence at which it can be read; null if none. */
   readonly step: number | null;
   readonly irregular: boolean;
@@ -119,7 +128,12 @@ function judge(
       word,
       count,
       decodable: known || (base.decodable && !built.irregular),
-      because: known ? [] : [...base.because, ...(built.irregular ? [`irregular:${word}`] : [])],
+      because: known
+        ? []
+        : [
+            ...base.because,
+            ...(built.irregular ? [{ kind: 'irregular-word' as const, word }] : []),
+          ],
       step: wordStep ?? (built.irregular ? null : base.step),
       irregular,
       source: 'built',
@@ -152,19 +166,20 @@ function fromList(index: number, taught: Taught, lexicon: Lexicon, sequence: Seq
 }
 
 /** Why an irregular word cannot be read; only for these is the whole reading made. */
-function obstaclesOf(index: number, taught: Taught, lexicon: Lexicon): readonly string[] {
+function obstaclesOf(index: number, taught: Taught, lexicon: Lexicon): readonly Obstacle[] {
   const [reading] = lexicon.readings(index);
   if (!reading) throw new Error(`word ${index} has no reading`);
-  return obstacles(reading, taught).map((obstacle) => {
-    if (obstacle.kind === 'habit') return `habit:${obstacle.habit}`;
-    return obstacle.kind === 'card' ? obstacle.id : `irregular:${obstacle.id}`;
-  });
+  return obstacles(reading, taught);
 }
 
-function missing({ ids, habits }: Needs, taught: Taught): readonly string[] {
+function missing({ ids, habits }: Needs, taught: Taught): readonly Obstacle[] {
   return [
-    ...ids.filter((id) => !taught.correspondences.has(id)),
-    ...habits.filter((habit) => !taught.habits.has(habit)).map((habit) => `habit:${habit}`),
+    ...ids
+      .filter((id) => !taught.correspondences.has(id))
+      .map((id): Obstacle => ({ kind: 'card', id })),
+    ...habits
+      .filter((habit) => !taught.habits.has(habit))
+      .map((habit): Obstacle => ({ kind: 'habit', habit })),
   ];
 }
 
@@ -173,7 +188,7 @@ function fromLetters(word: string, taught: Taught, sequence: Sequence): Verdict 
   if (!ids) {
     return {
       decodable: false,
-      because: ['unknown'],
+      because: [{ kind: 'unknown' }],
       step: null,
       irregular: false,
       source: 'guess',

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import type { Part } from '../log/event.ts';
 import { evidenceOf } from '../log/evidence.ts';
@@ -7,7 +8,7 @@ import { leftOver } from './left-over.ts';
 export interface CameThrough {
   readonly state: 'read' | 'up';
   /** The cards that broke here, by id, each once; where it was not said which, none. */
-  readonly broke: readonly string[];
+  readonly broke: readonly CardId[];
   readonly isMarked: boolean;
 }
 

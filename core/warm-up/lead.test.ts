@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CHANGED_DRILL, SMALL_DRILL } from '../../test/arbitrary-events.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { EventSpec, LogEvent } from '../log/event.ts';
 import { evidenceOf } from '../log/evidence.ts';
 import { replay } from '../log/replay.ts';
@@ -241,7 +242,13 @@ describe('two windows on one warm-up', () => {
 describe('a drill that two devices noted', () => {
   it('is what one of them noted: what is up does not come up twice', () => {
     const drill = { drillId: 'drill', part: 'blending' as const, place: 0 };
-    const mark = { ...drill, cards: ['m=M', 'a=AE', 't=T'], broke: 1, heard: null, child: null };
+    const mark = {
+      ...drill,
+      cards: ['m=M', 'a=AE', 't=T'] satisfies readonly CardId[],
+      broke: 1,
+      heard: null,
+      child: null,
+    };
     const specs: readonly EventSpec[] = [
       {
         kind: 'begun',

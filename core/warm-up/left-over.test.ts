@@ -2,29 +2,30 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Flip } from '../boards/shapes/board.ts';
 import type { Drill } from '../drills/drill.ts';
+import type { CardId } from '../language/card-id.ts';
 import { leftOver, takingUp } from './left-over.ts';
 import { type Moment, momentsOf } from './moments.ts';
 
 const flip = (word: string): Flip => ({
-  cards: [...word].map((letter) => `${letter}=${letter}`),
+  cards: [...word].map((letter): CardId => `${letter}=${letter}`),
   word,
   sounds: [],
   kind: 'nonsense',
 });
 
-function drillOf(visual: readonly string[], words: readonly string[]): Drill {
+function drillOf(visual: readonly CardId[], words: readonly string[]): Drill {
   return {
     seed: visual.length * 100 + words.length,
     visual,
     auditory: [],
-    board: { shape: 'syllable', piles: [words] },
+    board: { shape: 'syllable', piles: [words.map((word): CardId => `${word}=${word}`)] },
     run: words.map(flip),
     shortfall: null,
   };
 }
 
-const yesterday = drillOf(['a', 'b', 'c'], ['bat', 'bap', 'tap', 'tat', 'pat', 'pap']);
-const today = drillOf(['d', 'b', 'e', 'f'], ['dog', 'dig', 'fig']);
+const yesterday = drillOf(['a=A', 'b=B', 'c=C'], ['bat', 'bap', 'tap', 'tat', 'pat', 'pap']);
+const today = drillOf(['d=D', 'b=B', 'e=E', 'f=F'], ['dog', 'dig', 'fig']);
 
 /** The record of a drill of which so many moments have come up, one after another. */
 function record(drill: Drill, count: number) {
@@ -78,6 +79,6 @@ describe('taking up what was left', () => {
 
   it('begins with the cards that were left, none of them twice', () => {
     const { rest } = leftOver(record(yesterday, 2));
-    expect(takingUp(today, yesterday, rest).visual).toEqual(['b', 'c', 'd', 'e']);
+    expect(takingUp(today, yesterday, rest).visual).toEqual(['b=B', 'c=C', 'd=D', 'e=E']);
   });
 });

@@ -1,20 +1,21 @@
 import type { Flip } from '../boards/shapes/board.ts';
 import { type Piece, piecesOf } from '../boards/shapes/pieces.ts';
 import type { AuditorySound, Drill } from '../drills/drill.ts';
+import type { CardId } from '../language/card-id.ts';
 
 /**
  * What the class does at one moment of the warm-up; the three parts come in this
  * order. `place` counts from 0 within the part.
  */
 export type Moment = { readonly place: number; readonly pieces: readonly Piece[] } & (
-  | { readonly part: 'visual'; readonly id: string }
+  | { readonly part: 'visual'; readonly id: CardId }
   | { readonly part: 'auditory'; readonly sound: AuditorySound }
   | { readonly part: 'blending'; readonly flip: Flip }
 );
 
 /** The whole warm-up, moment by moment. In the auditory part the pieces are the spellings. */
 export function momentsOf(drill: Drill): readonly Moment[] {
-  const whole = (id: string): Piece => ({ id, part: 'whole' });
+  const whole = (id: CardId): Piece => ({ id, part: 'whole' });
   return [
     ...drill.visual.map(
       (id, place): Moment => ({ part: 'visual', place, id, pieces: [whole(id)] }),
@@ -34,7 +35,7 @@ export function momentsOf(drill: Drill): readonly Moment[] {
 }
 
 /** The cards that lie at a moment, by id, as the log keeps them. */
-export function cardsOf(moment: Moment): readonly string[] {
+export function cardsOf(moment: Moment): readonly CardId[] {
   if (moment.part === 'visual') return [moment.id];
   return moment.part === 'auditory' ? moment.sound.spellings : moment.flip.cards;
 }

@@ -6,14 +6,14 @@ import { takenUpAt } from './taken-up.ts';
 
 const visual = Array.from(
   { length: 6 },
-  (_, place): Moment => ({ part: 'visual', place, id: `v${place}`, pieces: [] }),
+  (_, place): Moment => ({ part: 'visual', place, id: `v${place}=V`, pieces: [] }),
 );
 const blending = Array.from(
   { length: 14 },
   (_, place): Moment => ({
     part: 'blending',
     place,
-    flip: { cards: [`x${place}`], word: `x${place}`, sounds: [], kind: 'nonsense' },
+    flip: { cards: [`x${place}=X`], word: `x${place}`, sounds: [], kind: 'nonsense' },
     pieces: [],
   }),
 );

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { piecesOf } from '../boards/shapes/pieces.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { Moment } from './moments.ts';
 import { act, type Standing, standingAt } from './standing.ts';
 
@@ -15,7 +16,7 @@ const moments: readonly Moment[] = words.map((word, place): Moment => {
     t: 'T',
     n: 'N',
   };
-  const cards = word.split(' ').map((letter) => `${letter}=${sounds[letter]}`);
+  const cards = word.split(' ').map((letter): CardId => `${letter}=${sounds[letter]}`);
   return {
     part: 'blending',
     place,

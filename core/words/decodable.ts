@@ -4,6 +4,7 @@
  * there, and so are the habits it asks for; or when it was taught whole, as an
  * irregular word.
  */
+import type { CardId } from '../language/card-id.ts';
 import { CORRESPONDENCES } from '../language/correspondences.ts';
 import type { Reading } from '../language/reading.ts';
 import { HABITS, type Habit, type Taught } from '../language/taught.ts';
@@ -12,9 +13,9 @@ import { needsOf } from './needs.ts';
 
 /** One thing that keeps a word from being decodable. */
 export type Obstacle =
-  | { readonly kind: 'card'; readonly id: string }
+  | { readonly kind: 'card'; readonly id: CardId }
   | { readonly kind: 'habit'; readonly habit: Habit }
-  | { readonly kind: 'irregular'; readonly id: string };
+  | { readonly kind: 'irregular'; readonly id: CardId };
 
 /** Why a reading is not decodable for `taught`, in the order of the word; empty when it is. */
 export function obstacles(reading: Reading, taught: Taught): readonly Obstacle[] {
@@ -63,7 +64,7 @@ interface NeedsTable {
   readonly needs: Uint16Array;
 }
 
-const numberById: ReadonlyMap<string, number> = new Map(
+const numberById: ReadonlyMap<CardId, number> = new Map(
   CORRESPONDENCES.map(({ id }, index) => [id, index]),
 );
 const HABITS_FROM = CORRESPONDENCES.length;

@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
+import type { CardId } from '../language/card-id.ts';
 import type { Taught } from '../language/taught.ts';
 import { decodableWords, obstacles } from './decodable.ts';
 import { findWords, minimalPairs } from './finder.ts';
 import { parseShape, shapeOf } from './word-shape.ts';
 
 const taught: Taught = {
-  correspondences: new Set('s=S a=AE t=T p=P i=IH n=N m=M e=EH sh=SH a_e=EY k=K'.split(' ')),
+  correspondences: new Set(
+    's=S a=AE t=T p=P i=IH n=N m=M e=EH sh=SH a_e=EY k=K'.split(' ') as CardId[],
+  ),
   habits: new Set(),
   irregularWords: new Set(['said']),
 };

@@ -3,6 +3,7 @@
  * syllables, and in pairs that differ in one card. Answers are indexes into the
  * word list, commonest first.
  */
+import type { CardId } from '../language/card-id.ts';
 import type { Place } from '../language/correspondence.ts';
 import type { Taught } from '../language/taught.ts';
 import { decodableWords } from './decodable.ts';
@@ -14,7 +15,7 @@ export interface WordQuery {
   /** Only words readable with this; without it, every word. */
   readonly taught?: Taught;
   readonly shape?: string;
-  readonly card?: { readonly id: string; readonly place: Place | 'anywhere' };
+  readonly card?: { readonly id: CardId; readonly place: Place | 'anywhere' };
   readonly syllables?: number;
   /** Whether words with an irregular part may come too. False without it. */
   readonly irregular?: boolean;
@@ -42,8 +43,8 @@ export function findWords(lexicon: Lexicon, query: WordQuery): readonly number[]
 export function minimalPairs(
   lexicon: Lexicon,
   pool: readonly number[],
-  left: string,
-  right: string,
+  left: CardId,
+  right: CardId,
 ): readonly (readonly [number, number])[] {
   const byCards = new Map<string, number>();
   for (const index of pool) {
@@ -62,7 +63,7 @@ export function minimalPairs(
   return pairs.sort((a, b) => Math.max(...a) - Math.max(...b));
 }
 
-function holds(ids: readonly string[], id: string, place: Place | 'anywhere'): boolean {
+function holds(ids: readonly CardId[], id: CardId, place: Place | 'anywhere'): boolean {
   const last = ids.length - 1;
   return ids.some((found, at) => {
     if (found !== id) return false;

@@ -10,6 +10,7 @@
  * (frequency, length, clusters, regularity, neighbourhood); their weights are
  * ours (common practice, no source).
  */
+import type { CardId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { isNucleus } from '../language/syllables.ts';
 import type { Band } from './lexicon.ts';
@@ -17,7 +18,7 @@ import type { Band } from './lexicon.ts';
 /** What hardness is made of; all that can be known of a word without its sound. */
 export interface HardnessParts {
   readonly band: Band;
-  readonly cardIds: readonly string[];
+  readonly cardIds: readonly CardId[];
   readonly syllables: number;
   readonly regular: boolean;
   /** Familiar words (bands 1–4) that differ in one card. */
@@ -40,7 +41,7 @@ export function hardness(parts: HardnessParts): number {
 }
 
 /** How many consonant cards stand directly after another. */
-function consonantsInARow(cardIds: readonly string[]): number {
+function consonantsInARow(cardIds: readonly CardId[]): number {
   let count = 0;
   let previous = false;
   for (const id of cardIds) {

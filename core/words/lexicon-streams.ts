@@ -13,6 +13,7 @@
  * Layout: MAGIC, then each stream of STREAMS as its length in bytes (varint)
  * and its bytes. All numbers are one byte, or varints of seven bits, low first.
  */
+import { type CardId, graphemeOf } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { isNucleus } from '../language/syllables.ts';
 
@@ -40,7 +41,7 @@ export type StreamName = (typeof STREAMS)[number];
 
 /** A card as the file's ranks see it. */
 export interface FileCard {
-  readonly id: string;
+  readonly id: CardId;
   /** Its place in the file's list of ids. */
   readonly number: number;
   /** The letters it covers before any split e. */
@@ -54,13 +55,13 @@ export interface FileCard {
 export type CardTable = readonly (readonly FileCard[] | undefined)[];
 
 /** The cards of ids in the file's order, and the table that ranks are looked up in. */
-export function makeCardTable(ids: readonly string[]): {
+export function makeCardTable(ids: readonly CardId[]): {
   readonly cards: readonly FileCard[];
   readonly table: CardTable;
 } {
   const table: FileCard[][] = [];
   const cards = ids.map((id, number): FileCard => {
-    const grapheme = id.slice(0, id.indexOf('='));
+    const grapheme = graphemeOf(id);
     const letters = grapheme.replace('_e', '');
     return { id, number, letters, split: letters !== grapheme, nucleus: isNucleusId(id) };
   });
@@ -73,7 +74,7 @@ export function makeCardTable(ids: readonly string[]): {
   return { cards, table };
 }
 
-function isNucleusId(id: string): boolean {
+function isNucleusId(id: CardId): boolean {
   const known = correspondenceById.get(id);
   if (known) return isNucleus(known);
   return /[=?+][AEIOU][A-Z]/.test(id);

@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Reading } from '../language/reading.ts';
 
 /**
@@ -22,7 +23,7 @@ export interface Lexicon {
   /** All readings, ordinary one first. Never empty. */
   readings(index: number): readonly Reading[];
   /** Card ids of the ordinary reading, in order. */
-  cardIds(index: number): readonly string[];
+  cardIds(index: number): readonly CardId[];
   /** Whether every card of the ordinary reading is regular where it stands. */
   isRegular(index: number): boolean;
   /** How many syllables the ordinary reading has. */

@@ -1,4 +1,5 @@
 /** What a word asks of a child before it can be read: cards and habits. */
+import type { CardId } from '../language/card-id.ts';
 import { CLUSTER_FAMILIES } from '../language/clusters.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
@@ -7,13 +8,13 @@ import type { Habit } from '../language/taught.ts';
 
 /** Card ids and habits, each once, in the order of the word. */
 export interface Needs {
-  readonly ids: readonly string[];
+  readonly ids: readonly CardId[];
   readonly habits: readonly Habit[];
 }
 
 /** The needs of a word with these cards and this many syllables. */
-export function needsOf(cardIds: readonly string[], syllables: number): Needs {
-  const ids = new Set<string>();
+export function needsOf(cardIds: readonly CardId[], syllables: number): Needs {
+  const ids = new Set<CardId>();
   const habits = new Set<Habit>();
   const cards: Correspondence[] = [];
   for (const id of cardIds) {

@@ -13,6 +13,7 @@
  * legal onsets and codas are already rules here, and this has a published
  * example to be held to.
  */
+import type { CardId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -120,7 +121,7 @@ function* wordsOf(lexicon: Lexicon): Generator<WeightedWord> {
 }
 
 /** The sounds of cards in order; null where the table of correspondences has not all of them. */
-export function soundsOfCards(ids: readonly string[]): readonly Phoneme[] | null {
+export function soundsOfCards(ids: readonly CardId[]): readonly Phoneme[] | null {
   const sounds: Phoneme[] = [];
   for (const id of ids) {
     const card = correspondenceById.get(id);

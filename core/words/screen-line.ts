@@ -1,4 +1,4 @@
-import { parseId } from '../language/correspondence.ts';
+import { parseCardId } from '../language/card-id.ts';
 import { correspondencesByGrapheme } from '../language/correspondences.ts';
 import { makeSounds, type Phoneme, parseSounds } from '../language/phonemes.ts';
 import type { ScreenVerdict, WordScreen } from './screen.ts';
@@ -95,7 +95,9 @@ function usualSounds(
   place: number,
   all: readonly string[],
 ): readonly Phoneme[] | null {
-  const id = card.includes('=') ? parseId(card.replace(/=.*/, (sign) => sign.toUpperCase())) : null;
+  const id = card.includes('=')
+    ? parseCardId(card.replace(/=.*/, (sign) => sign.toUpperCase()))
+    : null;
   if (id) return id.phonemes;
   if (card === 'y' && place > 0) return all.slice(0, place).some(hasVowel) ? ['IY'] : ['AY'];
   return correspondencesByGrapheme.get(card)?.[0]?.phonemes ?? null;

@@ -1,3 +1,4 @@
+import { type CardId, isCardId, soundsOf } from '../language/card-id.ts';
 import {
   type CardTable,
   couldStand,
@@ -9,7 +10,7 @@ import {
 
 /** What the file holds of a reading: its cards and where syllables after the first begin. */
 export interface StoredReading {
-  readonly ids: readonly string[];
+  readonly ids: readonly CardId[];
   readonly breaks: readonly number[];
 }
 
@@ -17,7 +18,7 @@ export interface StoredReading {
 export interface StoredReadings {
   of(place: number): readonly StoredReading[];
   /** Card ids of the ordinary reading. */
-  idsOf(place: number): readonly string[];
+  idsOf(place: number): readonly CardId[];
   /** How many syllables the ordinary reading has. */
   syllablesOf(place: number): number;
   /** The sounds of each reading, phonemes joined by a space. */
@@ -32,7 +33,7 @@ export function readStoredReadings(
   streams: Readonly<Record<StreamName, Uint8Array>>,
   words: readonly string[],
 ): StoredReadings {
-  const { table, cards } = makeCardTable(linesOf(streams.cards));
+  const { table, cards } = makeCardTable(linesOf(streams.cards).filter(isCardId));
   const { counts, total } = countReadings(streams.extra, words.length);
   const flat = new Uint16Array(streams.ranks.length);
   const edges = new Uint8Array(streams.kept.length);
@@ -58,8 +59,8 @@ export function readStoredReadings(
       edgeEnds[reading] = walk.edge;
     }
   }
-  const idsAt = (at: number): string[] => {
-    const ids: string[] = [];
+  const idsAt = (at: number): CardId[] => {
+    const ids: CardId[] = [];
     for (let card = cardEnds[at] as number; card < (cardEnds[at + 1] as number); card++) {
       ids.push((cards[flat[card] as number] as FileCard).id);
     }
@@ -93,9 +94,10 @@ export function readStoredReadings(
 }
 
 /** The sounds in a card's id, a space before each; none when silent. */
-function soundsOfId(id: string): string {
-  const sounds = id.slice(id.indexOf('=') + 1).replace('?', '');
-  return sounds === '-' || sounds === '' ? '' : ` ${sounds.replaceAll('+', ' ')}`;
+function soundsOfId(id: CardId): string {
+  return soundsOf(id)
+    .map((sound) => ` ${sound}`)
+    .join('');
 }
 
 function linesOf(bytes: Uint8Array): readonly string[] {

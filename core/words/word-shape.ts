@@ -1,3 +1,4 @@
+import type { CardId } from '../language/card-id.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { isNucleus } from '../language/syllables.ts';
@@ -8,7 +9,7 @@ import { isNucleus } from '../language/syllables.ts';
  * its r, and the e of a silent e where it stands. *ship* is cvc, *stop* ccvc,
  * *make* cvce, *rain* cvvc, *car* cvr, *go* cv. Silent letters do not count.
  */
-export function shapeOf(cardIds: readonly string[]): string {
+export function shapeOf(cardIds: readonly CardId[]): string {
   let shape = '';
   let silentE = false;
   for (const id of cardIds) {

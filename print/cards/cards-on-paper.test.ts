@@ -2,9 +2,11 @@
  * What is measured here is measured on rendered pages, not on the numbers that went into them. Sizes
  * come from standards: ISO 216 and ANSI Y14.1 for paper, ISO 838 for holes, 3 × 5 in for index cards.
  */
+
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../../core/language/card-id.ts';
 import { CORRESPONDENCES } from '../../core/language/correspondences.ts';
 import { type Area, crossings, inkBox, marginsAreWhite, renderPdf } from '../../test/pdf-pixels.ts';
 import type { RingCount } from '../binder.ts';
@@ -30,7 +32,7 @@ const typeface = openTypeface({
 const look: CardLook = { inks: inks(false), typeface, grey: false, pictures: null };
 
 /** Cards with every shape, tall and deep letters, the widest grapheme. */
-const mixed = [
+const mixed: readonly CardId[] = [
   'sh=SH',
   'a=AE',
   'g=G',
@@ -40,9 +42,16 @@ const mixed = [
   'st=S+T',
   'le=AX+L',
   'ed=T',
-].concat(['ve=V', 'nk=NG+K', 'ough=AO', 'qu=K+W', 'oo=UH', 'ing=IH+NG', 'str=S+T+R']);
+  've=V',
+  'nk=NG+K',
+  'ough=AO',
+  'qu=K+W',
+  'oo=UH',
+  'ing=IH+NG',
+  'str=S+T+R',
+];
 
-function cards(ids: readonly string[], kind: CardKind, paper: Paper, backs: Turn | null = null) {
+function cards(ids: readonly CardId[], kind: CardKind, paper: Paper, backs: Turn | null = null) {
   return cardPages(ids.map(paperCard), { kind, paper, backs }, look);
 }
 
@@ -244,7 +253,9 @@ describe('binder strips', () => {
   it.each(standards)(
     'have their holes where %i rings are, on %s',
     async (rings, paper, apart, wide, from) => {
-      const piles = ['b=B', 'a=AE', 'd=D', 'e=EH'].slice(0, rings).map((id) => [paperCard(id)]);
+      const piles = (['b=B', 'a=AE', 'd=D', 'e=EH'] satisfies readonly CardId[])
+        .slice(0, rings)
+        .map((id) => [paperCard(id)]);
       const [page] = await pixels(stripPages(piles, { paper, rings, backs: null }, look), 300);
       // Level through the middles: left side, cross, right side of each hole.
       const level = crossings(page!, { y: from }, [0, page!.width], 0.05);

@@ -1,3 +1,4 @@
+import { type CardId, graphemeOf } from '../../core/language/card-id.ts';
 import { cardRule } from '../../core/language/card-rule.ts';
 import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
 import type { Place } from '../../core/language/correspondence.ts';
@@ -24,7 +25,7 @@ export interface CardBack {
 }
 
 /** The printed card of a correspondence; of one that is not known here, its letters, and on the back that it is so. */
-export function paperCard(id: string): PaperCard {
+export function paperCard(id: CardId): PaperCard {
   const card = correspondenceById.get(id);
   if (!card) {
     const letters = id.split('=')[0] ?? id;
@@ -52,8 +53,8 @@ export function ownCard(text: string): PaperCard {
   return { shape: 'tile', parts: text === '' ? [] : [text], keyword: null, back: null };
 }
 
-function partsOf(shape: CardShape, grapheme: string, parts: readonly string[]): readonly string[] {
-  if (shape === 'cluster') return parts.map((id) => id.slice(0, id.indexOf('=')));
+function partsOf(shape: CardShape, grapheme: string, parts: readonly CardId[]): readonly string[] {
+  if (shape === 'cluster') return parts.map(graphemeOf);
   if (shape === 'split') return [grapheme.slice(0, 1), 'e'];
   if (shape === 'carrier') return [grapheme.slice(0, -1), 'e'];
   return [grapheme];

@@ -6,6 +6,7 @@ import { flipOf } from '../../core/boards/runs/run.ts';
 import type { Board } from '../../core/boards/shapes/board.ts';
 import { pileNames } from '../../core/boards/shapes/pile-names.ts';
 import { shapeById } from '../../core/boards/shapes/shape-list.ts';
+import type { CardId } from '../../core/language/card-id.ts';
 import type { Lexicon } from '../../core/words/lexicon.ts';
 import type { Page } from '../page.ts';
 import { columnsFor, grid, heading, lineUp, paragraph, space, titleBlock } from './blocks.ts';
@@ -74,7 +75,7 @@ function fitness(stopped: number): string {
   return `For the screen only: ${how} stopped there, and cards on a table cannot skip. Ask for a clean board before you lay it.`;
 }
 
-function pileBlocks(name: string, ids: readonly string[], look: SheetLook): readonly Block[] {
+function pileBlocks(name: string, ids: readonly CardId[], look: SheetLook): readonly Block[] {
   const laid = lineUp(
     ids.map((id) => smallCard(id, 15, look)),
     blockWidth(look.paper),

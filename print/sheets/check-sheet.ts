@@ -1,5 +1,7 @@
 /** A short check of one child: the page the child reads, and the page she scores on. */
+
 import { type CheckForm, type CheckItem, PER_ROW } from '../../core/checks/check-form.ts';
+import { graphemeShown, lettersShown } from '../../core/language/card-id.ts';
 import { line, type Mark, type Page } from '../page.ts';
 import { points } from '../paper.ts';
 import { blanks, type Cell, grid, paragraph, space, titleBlock } from './blocks.ts';
@@ -47,7 +49,7 @@ function childBlocks(
   look: SheetLook,
 ): readonly Block[] {
   const column = (blockWidth(look.paper) - APART) / perRow;
-  const texts = items.map(({ text }) => shownText(text));
+  const texts = items.map(({ text }) => graphemeShown(text));
   const size = sizeFor(texts, column, [CHILD_LEAST, ITEM], look);
   const cells = texts.map((text) => wordCell(text, size, look));
   return [space(8), ...grid(cells, perRow, look, size * 0.7)];
@@ -107,7 +109,7 @@ function scoringBlocks(
 /** An item on her page: its letters apart, a line under each card, and the answers below. */
 function scoreCell({ text, cards, answers }: CheckItem, width: number, look: SheetLook): Cell {
   const { typeface, inks } = look;
-  const parts = cards.length > 1 ? cards.map(lettersOf) : [shownText(text)];
+  const parts = cards.length > 1 ? cards.map(lettersShown) : [graphemeShown(text)];
   const natural = parts.reduce((sum, part) => sum + typeface.lay(part, 1).width, 0);
   const gap = 2;
   const size = Math.min(points(15), (width - gap * (parts.length - 1)) / natural);
@@ -133,13 +135,4 @@ function scoreCell({ text, cards, answers }: CheckItem, width: number, look: She
       return [...marks, { kind: 'text', text: answer, x, y: y + 15, size: small, ink: inks.soft }];
     },
   };
-}
-
-function lettersOf(id: string): string {
-  return shownText(id.slice(0, id.indexOf('=')));
-}
-
-/** A split grapheme with a dash where its consonant stands. */
-function shownText(text: string): string {
-  return text.replace('_', '–');
 }

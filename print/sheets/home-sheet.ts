@@ -1,4 +1,5 @@
 /** Home practice: a page for a child and whoever reads along, of taught sounds and words alone. */
+import type { CardId } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import type { Page } from '../page.ts';
 import {
@@ -19,7 +20,7 @@ import { wordRows } from './words-sheet.ts';
 /** What a child takes home. */
 export interface HomeSheetSpec {
   /** Cards to say, the newest first. */
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   readonly words: readonly string[];
   readonly sentences: readonly string[];
 }
@@ -54,7 +55,7 @@ export function homeSheet({ cards, words, sentences }: HomeSheetSpec, look: Shee
   ) satisfies readonly Page[];
 }
 
-function cardRows(ids: readonly string[], look: SheetLook): readonly Block[] {
+function cardRows(ids: readonly CardId[], look: SheetLook): readonly Block[] {
   const cells = ids.map((id): Cell => {
     const card = smallCard(id, 21, look);
     const keyword = correspondenceById.get(id)?.keyword ?? '';

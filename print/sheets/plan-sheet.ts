@@ -3,11 +3,13 @@
  * three parts with what to do and say, the flips with real words marked, how a
  * wrong answer is put right, and blank marks to write in.
  */
+
 import type { Flip } from '../../core/boards/shapes/board.ts';
 import { pileNames } from '../../core/boards/shapes/pile-names.ts';
 import { shapeById } from '../../core/boards/shapes/shape-list.ts';
 import type { AuditorySound, Drill } from '../../core/drills/drill.ts';
 import { whatTheySay } from '../../core/drills/what-they-say.ts';
+import type { CardId } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { line, type Mark, type Page } from '../page.ts';
 import { points } from '../paper.ts';
@@ -33,7 +35,7 @@ import { wordCell } from './word-cell.ts';
 export interface PlanSheetSpec {
   readonly drill: Drill;
   /** The ids of all taught cards, so that every taught sound of a card is named. */
-  readonly taught: ReadonlySet<string>;
+  readonly taught: ReadonlySet<CardId>;
   /** For whom: `the whole class`. */
   readonly whom: string;
   /** The day in words; empty for a plan of any day. */
@@ -105,7 +107,7 @@ function visualBlocks({ drill, taught }: PlanSheetSpec, look: SheetLook): readon
   ];
 }
 
-function soundInClass(id: string, taught: ReadonlySet<string>): string {
+function soundInClass(id: CardId, taught: ReadonlySet<CardId>): string {
   return whatTheySay(id, taught, 'classroom')[0]?.sound ?? '';
 }
 

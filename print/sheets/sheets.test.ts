@@ -2,12 +2,14 @@
  * Measured on rendered pages. Nothing is printed within 6 mm of the edge (common practice: what
  * office printers leave blank); letters for children are at least 18 pt (common practice, no source).
  */
+
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { describe, expect, test } from 'vitest';
 import type { Flip } from '../../core/boards/shapes/board.ts';
 import type { CheckForm } from '../../core/checks/check-form.ts';
 import type { Drill } from '../../core/drills/drill.ts';
+import type { CardId } from '../../core/language/card-id.ts';
 import type { Phoneme } from '../../core/language/phonemes.ts';
 import { inkBox, marginsAreWhite, renderPdf } from '../../test/pdf-pixels.ts';
 import { makePdf } from '../document.ts';
@@ -34,7 +36,7 @@ const lookOn = (paper: Paper): SheetLook => ({
   style: 'classroom',
 });
 
-function flip(kind: Flip['kind'], word: string, cards: string[], sounds: Phoneme[]): Flip {
+function flip(kind: Flip['kind'], word: string, cards: CardId[], sounds: Phoneme[]): Flip {
   return { kind, word, cards, sounds };
 }
 
@@ -44,10 +46,19 @@ const run = Array.from({ length: 10 }, () => [
   flip('nonsense', 'thoughmble', ['th=TH', 'ough=AO', 'm=M'], ['TH', 'AO', 'M']),
   flip('real', 'pig', ['p=P', 'i=IH', 'g=G'], ['P', 'IH', 'G']),
 ]).flat();
-const every = ['sh=SH', 'a_e=EY', 'igh=AY', 'ough=AO', 'str=S+T+R', 'le=AX+L', 'ed=T', 'oo=UH'];
+const every: readonly CardId[] = [
+  'sh=SH',
+  'a_e=EY',
+  'igh=AY',
+  'ough=AO',
+  'str=S+T+R',
+  'le=AX+L',
+  'ed=T',
+  'oo=UH',
+];
 const drill: Drill = {
   seed: 1,
-  visual: [...every, 'b=B', 'qu=K+W', 'tch=CH', 'g=G'],
+  visual: [...every, 'b=B', 'qu=K+W', 'tch=CH', 'g=G'] satisfies readonly CardId[],
   auditory: [
     { phonemes: ['EY'], spellings: ['a_e=EY', 'ai=EY', 'ay=EY', 'a=EY', 'eigh=EY', 'ea=EY'] },
     { phonemes: ['UH'], spellings: ['oo=UH'] },

@@ -1,10 +1,11 @@
+import type { CardId } from '../../core/language/card-id.ts';
 import { frameMarks } from '../cards/frame.ts';
 import { paperCard } from '../cards/paper-card.ts';
 import type { Cell } from './blocks.ts';
 import type { SheetLook } from './sheet-look.ts';
 
 /** A card as it looks on the board, `height` mm high and as wide as its letters ask. */
-export function smallCard(id: string, height: number, { inks, typeface }: SheetLook): Cell {
+export function smallCard(id: CardId, height: number, { inks, typeface }: SheetLook): Cell {
   const { shape, parts } = paperCard(id);
   const em = height / 1.62;
   const ink = parts.reduce((sum, part) => {

@@ -64,7 +64,7 @@ async function runOn(): Promise<void> {
   }
   for (let place = stood + 1; ; place++) {
     const moment = { drillId, part: 'blending', place } as const;
-    const said = { cards: ['m=M', 'a=AE', 't=T'], broke: 2, heard: null, child: null };
+    const said = { cards: ['m=M', 'a=AE', 't=T'] as const, broke: 2, heard: null, child: null };
     const shown = record({ kind: 'shown', body: moment });
     const marked = record({ kind: 'marked', body: { ...moment, ...said } });
     const outcomes = await Promise.all([shown.kept, marked.kept]);

@@ -3,6 +3,7 @@
  * most of it read together, some of it by a child alone; what the teacher hears
  * and writes down, with her mistakes; weekends, a week off, absences.
  */
+import type { CardId } from '../../core/language/card-id.ts';
 import { isVowelCard, type Place } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import type { WordParts } from '../../core/learners/belief/spots.ts';
@@ -36,9 +37,9 @@ export interface ClassroomSpec {
 /** What a plan may go by. */
 export interface Today {
   readonly day: number;
-  readonly taught: readonly string[];
+  readonly taught: readonly CardId[];
   /** Taught today. */
-  readonly fresh: readonly string[];
+  readonly fresh: readonly CardId[];
   readonly observations: readonly Observation[];
   readonly group: string;
   readonly draw: Chances;
@@ -46,9 +47,9 @@ export interface Today {
 
 /** The cards of a day: shown alone, asked for by ear, and made the most of on the board. */
 export interface Practice {
-  readonly visual: readonly string[];
+  readonly visual: readonly CardId[];
   readonly auditory: readonly string[];
-  readonly blending: readonly string[];
+  readonly blending: readonly CardId[];
 }
 
 /** What was seen, and what was true. */
@@ -65,7 +66,7 @@ export interface Classroom {
 export interface State {
   readonly day: number;
   readonly child: string;
-  readonly card: string;
+  readonly card: CardId;
   /** The chance of a right reading the next morning where the card usually stands. */
   readonly chance: number;
 }
@@ -76,7 +77,7 @@ export const FOCUS = 5;
 const FLIPS = 30;
 /** What hearing others, reading with them, reading alone and being corrected leave behind. */
 const PRACTICE = { heard: 0.15, together: 0.6, alone: 1, corrected: 1.5, spelled: 0.5 };
-const CARDS: readonly string[] = [
+const CARDS: readonly CardId[] = [
   ...new Set(
     SEQUENCE.steps.flatMap(({ items }) =>
       items.flatMap((item) =>
@@ -89,8 +90,8 @@ const AT_FIRST = 14;
 /** How many weeks after the last day it is looked at again, without any practice between. */
 const WEEKS_OFF = [3, 6];
 const GROUP = 'group';
-const S_CLUSTERS = ['t=T', 'p=P', 'l=L', 'm=M', 'n=N'];
-const N_CLUSTERS = ['t=T', 'd=D'];
+const S_CLUSTERS: readonly CardId[] = ['t=T', 'p=P', 'l=L', 'm=M', 'n=N'];
+const N_CLUSTERS: readonly CardId[] = ['t=T', 'd=D'];
 
 /** Runs a classroom. The same spec gives the same weeks. */
 export function runClassroom(spec: ClassroomSpec): Classroom {
@@ -140,7 +141,7 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
   }
 
   /** Whom she calls on. */
-  function readerOf(present: readonly Pupil[], word: readonly string[], day: number): Pupil {
+  function readerOf(present: readonly Pupil[], word: readonly CardId[], day: number): Pupil {
     const parts = wordParts(word);
     const few = spec.chosen ? [0, 1, 2].map(() => draw.oneOf(present)) : [draw.oneOf(present)];
     const well = (pupil: Pupil) =>
@@ -149,7 +150,7 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
   }
 
   function readAlone(
-    cards: readonly string[],
+    cards: readonly CardId[],
     pupil: Pupil,
     present: readonly Pupil[],
     day: number,
@@ -163,7 +164,7 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
     }
   }
 
-  function readTogether(cards: readonly string[], present: readonly Pupil[], day: number): void {
+  function readTogether(cards: readonly CardId[], present: readonly Pupil[], day: number): void {
     const parts = wordParts(cards);
     const broken = present.map((pupil) => firstBroken(chancesOf(pupil, cards, parts, day), draw));
     const wrong = broken.filter((at) => at !== null);
@@ -175,7 +176,7 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
   }
 
   function note(
-    cards: readonly string[],
+    cards: readonly CardId[],
     child: string | null,
     day: number,
     broke: number | null,
@@ -198,7 +199,7 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
     truths.push(truth);
   }
 
-  function stateOf(taught: readonly string[], day: number): State[] {
+  function stateOf(taught: readonly CardId[], day: number): State[] {
     return pupils.flatMap((pupil) =>
       taught.map((card) => ({
         day,
@@ -212,7 +213,7 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
 
 /** Today's card first, all others by chance. */
 function byChance({ taught, fresh, draw }: Today): Practice {
-  const some = (count: number): string[] => {
+  const some = (count: number): CardId[] => {
     const pool = taught.filter((card) => !fresh.includes(card));
     const chosen = [...fresh];
     while (chosen.length < Math.min(count, taught.length)) {
@@ -230,7 +231,7 @@ function calendarDay(n: number, weeks: number): number {
 }
 
 /** A fixed difficulty for each card, from its letters: no order, no kind. */
-function ownDifficulty(card: string): number {
+function ownDifficulty(card: CardId): number {
   let mixed = 7;
   for (const sign of card) mixed = (mixed * 31 + sign.charCodeAt(0)) % 1009;
   return (mixed / 1009 - 0.5) * 1.6 + (isVowel(card) ? 0.2 : 0);
@@ -238,11 +239,11 @@ function ownDifficulty(card: string): number {
 
 /** A word of three or four cards; those of the focus come up three times as often. */
 function makeWord(
-  taught: readonly string[],
-  focus: readonly string[],
+  taught: readonly CardId[],
+  focus: readonly CardId[],
   clusters: boolean,
   draw: Chances,
-): readonly string[] {
+): readonly CardId[] {
   const weighted = [...taught, ...focus, ...focus];
   const beginning = draw.oneOf(weighted.filter((card) => stands(card, 'beginning')));
   const vowel = draw.oneOf(weighted.filter(isVowel));
@@ -252,18 +253,18 @@ function makeWord(
   return [beginning, vowel, ending];
 }
 
-function stands(card: string, place: Place): boolean {
+function stands(card: CardId, place: Place): boolean {
   return !isVowel(card) && (correspondenceById.get(card)?.places.includes(place) ?? false);
 }
 
-function isVowel(card: string): boolean {
+function isVowel(card: CardId): boolean {
   const found = correspondenceById.get(card);
   return found !== undefined && isVowelCard(found);
 }
 
 function chancesOf(
   pupil: Pupil,
-  cards: readonly string[],
+  cards: readonly CardId[],
   { places, habits }: WordParts,
   day: number,
 ): readonly number[] {

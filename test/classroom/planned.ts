@@ -1,3 +1,4 @@
+import type { CardId } from '../../core/language/card-id.ts';
 import { knowledgeFrom } from '../../core/learners/knowledge.ts';
 import { planReview, type ReviewChoice } from '../../core/learners/review.ts';
 import { AUDITORY, FOCUS, type Practice, type Today, VISUAL } from './classroom.ts';
@@ -22,7 +23,7 @@ export function planned({ day, taught, fresh, observations, group }: Today): Pra
 }
 
 /** Today's card is in every part, as it is when all is left to chance: lengths stay the same. */
-function withFresh(cards: readonly string[], fresh: readonly string[]): readonly string[] {
+function withFresh(cards: readonly CardId[], fresh: readonly CardId[]): readonly CardId[] {
   const missing = fresh.filter((card) => !cards.includes(card));
   return [...missing, ...cards.slice(0, cards.length - missing.length)];
 }

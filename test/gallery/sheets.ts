@@ -1,6 +1,7 @@
 import type { Flip } from '../../core/boards/shapes/board.ts';
 import type { CheckForm } from '../../core/checks/check-form.ts';
 import type { Drill } from '../../core/drills/drill.ts';
+import type { CardId } from '../../core/language/card-id.ts';
 import type { Phoneme } from '../../core/language/phonemes.ts';
 import { cardPages } from '../../print/cards/card-pages.ts';
 import { CARD_KINDS } from '../../print/cards/grid.ts';
@@ -36,9 +37,19 @@ export function allSheets(typeface: Typeface): Readonly<Record<string, readonly 
   };
 }
 
-const EVERY = ['sh=SH', 'a=AE', 'a_e=EY', 'igh=AY', 'st=S+T', 'le=AX+L', 'ed=T', 'ck=K', 'qu=K+W'];
+const EVERY: readonly CardId[] = [
+  'sh=SH',
+  'a=AE',
+  'a_e=EY',
+  'igh=AY',
+  'st=S+T',
+  'le=AX+L',
+  'ed=T',
+  'ck=K',
+  'qu=K+W',
+];
 const WORDS = ['ship', 'shack', 'stash', 'tape', 'night', 'table'];
-const flip = (kind: Flip['kind'], word: string, cards: string[], sounds: Phoneme[]): Flip => ({
+const flip = (kind: Flip['kind'], word: string, cards: CardId[], sounds: Phoneme[]): Flip => ({
   kind,
   word,
   cards,

@@ -1,3 +1,4 @@
+import { type CardId, graphemeOf } from '../../core/language/card-id.ts';
 import './card.css';
 import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
 import type { Correspondence } from '../../core/language/correspondence.ts';
@@ -9,7 +10,7 @@ import { cardNote } from '../wording/card-short.ts';
  * has the same letters, with the keyword that tells them apart beneath. Its name
  * for screen readers belongs to the button or list that holds it (`cardName`).
  */
-export function Card({ id, class: extra = '' }: { readonly id: string; readonly class?: string }) {
+export function Card({ id, class: extra = '' }: { readonly id: CardId; readonly class?: string }) {
   const note = cardNote(id);
   if (note === null) return <CardFace id={id} class={extra} />;
   return (
@@ -27,7 +28,7 @@ export function CardFace({
   id,
   class: extra = '',
 }: {
-  readonly id: string;
+  readonly id: CardId;
   readonly class?: string;
 }) {
   const card = correspondenceById.get(id);
@@ -64,5 +65,5 @@ function letters(shape: CardShape, grapheme: string, card: Correspondence | unde
 }
 
 function partsOf(card: Correspondence | undefined): readonly string[] {
-  return (card?.parts ?? []).map((id) => id.slice(0, id.indexOf('=')));
+  return (card?.parts ?? []).map(graphemeOf);
 }

@@ -1,3 +1,4 @@
+import type { CardId } from '../../core/language/card-id.ts';
 import type { Confusion } from '../../core/learners/confusions.ts';
 import { nameOf } from '../state/class-now.ts';
 import { settings } from '../state/settings.ts';
@@ -68,7 +69,7 @@ function Rows({ rows, named }: { readonly rows: readonly Gathered[]; readonly na
 }
 
 interface Gathered {
-  readonly card: string;
+  readonly card: CardId;
   readonly heard: string;
   readonly count: number;
   readonly children: readonly (string | null)[];

@@ -1,3 +1,4 @@
+import type { CardId } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
 import { settings } from '../state/settings.ts';
@@ -5,7 +6,7 @@ import { cardName } from '../wording/card-name.ts';
 import { Card } from './card.tsx';
 
 /** A card with its sound beside it, since one letter may have several; for ears its whole name. */
-export function SoundedCard({ id }: { readonly id: string }) {
+export function SoundedCard({ id }: { readonly id: CardId }) {
   const card = correspondenceById.get(id);
   const isOneSound = card && card.kind !== 'cluster' && card.phonemes.length > 0;
   return (

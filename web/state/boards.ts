@@ -16,7 +16,9 @@ import {
   string,
 } from 'valibot';
 import type { Board } from '../../core/boards/shapes/board.ts';
+import type { CardId } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
+import { isCard } from '../../core/log/is-card.ts';
 import { isBoard } from '../../core/log/is-drill.ts';
 import { remembered } from '../device/remembered.ts';
 import { change } from './undo.ts';
@@ -39,7 +41,7 @@ const table = remembered<InferOutput<typeof tableSchema>>('board', tableSchema, 
   room: {},
 });
 
-const wishesSchema = object({ held: array(string()), use: picklist(BOARD_USES) });
+const wishesSchema = object({ held: array(custom<CardId>(isCard)), use: picklist(BOARD_USES) });
 
 const wishes = remembered('board-wishes', wishesSchema, { held: [], use: 'screen' });
 
@@ -55,22 +57,22 @@ const earlier = remembered('earlier-boards', array(boardSchema), []);
 /** The board on the table, without the cards that are not known here; null before the first. */
 export const boardOnTable = computed<Board | null>(() => {
   const { board } = table.value;
-  if (board === null || board.piles.every((pile) => pile.every(isCard))) return board;
-  return { ...board, piles: board.piles.map((pile) => pile.filter(isCard)) };
+  if (board === null || board.piles.every((pile) => pile.every(isKnown))) return board;
+  return { ...board, piles: board.piles.map((pile) => pile.filter(isKnown)) };
 });
 /** Cards of the board on the table that are not known here, as a newer version may have laid. */
 export const notKnownHere = computed<readonly string[]>(() =>
-  (table.value.board?.piles.flat() ?? []).filter((id) => !isCard(id)),
+  (table.value.board?.piles.flat() ?? []).filter((id) => !isKnown(id)),
 );
 
-function isCard(id: string): boolean {
+function isKnown(id: CardId): boolean {
   return correspondenceById.has(id);
 }
 
 /** Room in the piles of a shape, where she has set it. */
 export const roomByShape = computed(() => table.value.room);
 /** Cards that every best board must have. */
-export const heldCards = computed<readonly string[]>(() => wishes.value.held);
+export const heldCards = computed<readonly CardId[]>(() => wishes.value.held);
 /** What the board is for. */
 export const boardUse = computed<BoardUse>(() => wishes.value.use);
 /** The boards that she keeps, in the order of their names. */
@@ -104,7 +106,7 @@ export function setBoardUse(use: BoardUse): void {
 }
 
 /** Holds a card, so that every best board has it, or lets it go. */
-export function setHeld(id: string, isHeld: boolean): void {
+export function setHeld(id: CardId, isHeld: boolean): void {
   const others = wishes.peek().held.filter((other) => other !== id);
   wishes.value = { ...wishes.peek(), held: isHeld ? [...others, id] : others };
 }

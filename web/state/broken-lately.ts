@@ -1,4 +1,5 @@
 import { computed } from '@preact/signals';
+import type { CardId } from '../../core/language/card-id.ts';
 import { type BringBack, toBringBack } from '../../core/log/after-drill.ts';
 import { drillsOf } from '../../core/log/recent.ts';
 import { classState, group } from './open-class.ts';
@@ -10,6 +11,6 @@ export const brokenLately = computed(() => toBringBack(drillsOf(classState.value
 const MOST_BACK = 6;
 
 /** The cards that a warm-up practises of what it should bring back. */
-export function practised(those: readonly BringBack[]): readonly string[] {
+export function practised(those: readonly BringBack[]): readonly CardId[] {
   return [...new Set(those.flatMap(({ cards }) => cards))].slice(0, MOST_BACK);
 }

@@ -1,6 +1,7 @@
 import { computed, signal } from '@preact/signals';
 import { classMap, type MapRow } from '../../core/facts/class-map.ts';
 import { readingsIn } from '../../core/facts/class-readings.ts';
+import type { CardId } from '../../core/language/card-id.ts';
 import type { Who } from '../../core/learners/estimate.ts';
 import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
@@ -21,13 +22,13 @@ export const members = children;
 export const taughtCards = computed(() => inOrder(taught.value.correspondences, progress.value));
 
 /** The cards that a child's own group was taught, in the order of their teaching. */
-export function taughtToChild(child: Child): readonly string[] {
+export function taughtToChild(child: Child): readonly CardId[] {
   const there = progressOfChild(child);
   return inOrder(taughtOf(there).correspondences, there);
 }
 
 /** The group at work, beside it the whole class, and each child: what they know of these cards today. */
-export function rowsFor(cards: readonly string[]): {
+export function rowsFor(cards: readonly CardId[]): {
   readonly groups: readonly MapRow[];
   readonly children: readonly MapRow[];
 } {
@@ -48,7 +49,7 @@ export function rowsFor(cards: readonly string[]): {
 /** What each of these knows of these cards today, in the skill that is shown. */
 export function mapFor(
   all: readonly Who[],
-  cards: readonly string[],
+  cards: readonly CardId[],
   skill = task.value,
 ): readonly MapRow[] {
   const spec = {
@@ -72,7 +73,7 @@ export function nameOf({ of, id }: Who): string {
   return id === WHOLE_CLASS ? 'Whole class' : groupName.value;
 }
 
-function inOrder(ids: ReadonlySet<string>, { sequence }: Progress): readonly string[] {
-  const step = (id: string) => stepOf(sequence, { kind: 'card', id }) ?? 0;
+function inOrder(ids: ReadonlySet<CardId>, { sequence }: Progress): readonly CardId[] {
+  const step = (id: CardId) => stepOf(sequence, { kind: 'card', id }) ?? 0;
   return [...ids].sort((one, other) => step(one) - step(other));
 }

@@ -2,6 +2,7 @@ import { computed } from '@preact/signals';
 import {
   array,
   boolean,
+  custom,
   type InferOutput,
   integer,
   maxValue,
@@ -20,6 +21,8 @@ import {
   fitDictation,
   newestItems,
 } from '../../core/dictation/dictation.ts';
+import type { CardId } from '../../core/language/card-id.ts';
+import { isCard } from '../../core/log/is-card.ts';
 import { itemKey } from '../../core/sequence/item.ts';
 import type { Progress } from '../../core/sequence/progress.ts';
 import type { Item } from '../../core/sequence/sequence.ts';
@@ -31,7 +34,9 @@ import { freshSeed, taughtKey } from './plan.ts';
 import { progress, taught } from './progress.ts';
 import { change } from './undo.ts';
 
-const dictated = array(object({ text: string(), isNew: boolean(), practises: optional(string()) }));
+const dictated = array(
+  object({ text: string(), isNew: boolean(), practises: optional(custom<CardId>(isCard)) }),
+);
 
 const countsSchema = object({
   words: pipe(number(), integer(), minValue(0), maxValue(20)),

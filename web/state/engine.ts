@@ -13,6 +13,7 @@ import type { DrillSpec } from '../../core/drills/drill-spec.ts';
 import { flipChoices } from '../../core/drills/edit-drill.ts';
 import { mendRun } from '../../core/drills/mend-run.ts';
 import { visualPool } from '../../core/drills/visual.ts';
+import type { CardId } from '../../core/language/card-id.ts';
 import { guessReading } from '../../core/language/guess.ts';
 import type { Phoneme } from '../../core/language/phonemes.ts';
 import type { Taught } from '../../core/language/taught.ts';
@@ -44,7 +45,7 @@ export interface Engine {
   /** Every sound that can be asked for, with its taught spellings. */
   soundsFor(taught: Taught): readonly AuditorySound[];
   /** Every card that can be shown. */
-  cardsFor(taught: Taught): readonly string[];
+  cardsFor(taught: Taught): readonly CardId[];
   /** The words of a board that the screen keeps from the class, and why. */
   hidden(board: Board, taught: Taught): readonly HiddenWord[];
   /** A drill without the flips that the screen clears no longer. */

@@ -35,7 +35,7 @@ describe('finding words', () => {
   });
 
   it('orders the easiest first by hardness, the same words in both orders', () => {
-    const wish = { ...ANY_WORD, card: 'sh=SH' };
+    const wish = { ...ANY_WORD, card: 'sh=SH' as const };
     const common = find(wish, all, { lexicon });
     const easy = find({ ...wish, order: 'easy' }, all, { lexicon });
     expect([...easy].sort()).toEqual([...common].sort());

@@ -1,3 +1,4 @@
+import type { CardId } from '../../core/language/card-id.ts';
 import { itemKey } from '../../core/sequence/item.ts';
 import type { Progress } from '../../core/sequence/progress.ts';
 
@@ -6,7 +7,7 @@ import type { Progress } from '../../core/sequence/progress.ts';
  * what she took out. A step of words or habits alone leaves the cards before it
  * the newest.
  */
-export function newestCards({ sequence, upTo, dropped }: Progress): readonly string[] {
+export function newestCards({ sequence, upTo, dropped }: Progress): readonly CardId[] {
   const out = new Set(dropped.map(itemKey));
   const last = sequence.steps
     .slice(0, upTo)

@@ -1,6 +1,8 @@
 /** The piles of spelling papers of the open class: which is open, and all that is said of it. */
+
 import { computed } from '@preact/signals';
 import { boolean, nullable, object, string } from 'valibot';
+import type { CardId } from '../../core/language/card-id.ts';
 import type { EventSpec, PaperAnswer, PapersWord } from '../../core/log/event.ts';
 import { answerKey, type PapersRecord } from '../../core/log/papers-record.ts';
 import { childrenOf } from '../../core/log/roster.ts';
@@ -122,12 +124,12 @@ const latestSlips = computed<readonly CommonSlip[]>(() => {
 });
 
 /** The cards that the group at work missed most in its latest papers, by id; spelled or not heard. */
-export const missedInSpelling = computed<readonly string[]>(() => [
+export const missedInSpelling = computed<readonly CardId[]>(() => [
   ...new Set(latestSlips.value.slice(0, SLIPS).flatMap(({ cards }) => cards)),
 ]);
 
 /** The sounds that were not heard in its latest papers, by their cards, with how many children missed them. */
-export const notHeard = computed<ReadonlyMap<string, number>>(
+export const notHeard = computed<ReadonlyMap<CardId, number>>(
   () =>
     new Map(
       latestSlips.value

@@ -13,11 +13,12 @@ import {
   pipe,
   record,
   string,
-  tuple,
 } from 'valibot';
 import type { Drill } from '../../core/drills/drill.ts';
 import { DRILL_DEFAULTS } from '../../core/drills/drill-spec.ts';
+import type { CardId } from '../../core/language/card-id.ts';
 import type { Taught } from '../../core/language/taught.ts';
+import { isCards } from '../../core/log/is-card.ts';
 import { isDrill } from '../../core/log/is-drill.ts';
 import { drillsOf, recentWords } from '../../core/log/recent.ts';
 import { remembered } from '../device/remembered.ts';
@@ -31,6 +32,9 @@ import { progress, taught } from './progress.ts';
 import { reviewedParts } from './review.ts';
 import { change } from './undo.ts';
 
+/** Whether it is two cards. */
+const isPair = (value: unknown): boolean => isCards(value) && value.length === 2;
+
 const wishesSchema = object({
   flips: pipe(number(), minValue(5), maxValue(60)),
   /** Share of real words among the flips, 0 to 1. */
@@ -38,7 +42,7 @@ const wishesSchema = object({
   /** Share of the flips with a card to practise, 0 to 1; null: as it comes. */
   focusShare: optional(nullable(pipe(number(), minValue(0), maxValue(1))), null),
   /** Two cards to be turned one into the other, by id. */
-  contrast: optional(nullable(tuple([string(), string()])), null),
+  contrast: optional(nullable(custom<readonly [CardId, CardId]>(isPair)), null),
   /** Easier words first. */
   rise: optional(boolean(), false),
   /** How many cards are shown, and how many sounds said. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../../core/language/card-id.ts';
 import { type Day, makeDay, parseDay } from '../../core/learners/day.ts';
 import { parseLog } from '../../core/log/log-file.ts';
 import { observedClass } from '../../test/observed-class.ts';
@@ -31,8 +32,8 @@ describe('what a class has shown so far', () => {
     expect(parts?.visual).toHaveLength(12);
     expect(parts?.auditory).toHaveLength(6);
     expect(parts?.blending).toEqual(wantedOnBoard.value);
-    const missed = ['e=EH', 'i=IH', 'b=B', 'd=D'];
-    expect(parts?.visual).toEqual(expect.arrayContaining(missed));
+    const missed: readonly CardId[] = ['e=EH', 'i=IH', 'b=B', 'd=D'];
+    expect(parts?.visual).toEqual(expect.arrayContaining([...missed]));
     for (const id of missed) expect(reasonToRead(id)).toBe('missed 2 of 4 yesterday');
     for (const id of parts?.visual ?? []) expect(reasonToRead(id)).not.toBeNull();
     for (const id of parts?.auditory ?? []) expect(reasonToSpell([id])).not.toBeNull();
@@ -41,7 +42,7 @@ describe('what a class has shown so far', () => {
   it('puts first in the auditory part what was not heard on the papers, and says so', async () => {
     await openObserved([makeDay((parseDay(today()) as Day) - 1)]);
     const [child] = children.value;
-    const words = [{ word: 'ship', cards: ['sh=SH', 'i=IH', 'p=P'], breaks: [] }];
+    const words = [{ word: 'ship', cards: ['sh=SH', 'i=IH', 'p=P'] as const, breaks: [] }];
     beginPile(words, today());
     sayAnswer(openPile.value!, child!.id, 0, { kind: 'wrote', text: 'sip' });
     expect(reviewedParts()?.auditory[0]).toBe('sh=SH');

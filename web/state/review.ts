@@ -3,8 +3,10 @@
  * and why; nothing while nothing was noted of the group, so that a first
  * warm-up is made as it was before there was any evidence.
  */
+
 import { computed } from '@preact/signals';
 import type { PartWishes } from '../../core/drills/drill-spec.ts';
+import type { CardId } from '../../core/language/card-id.ts';
 import { planReview, type ReviewChoice } from '../../core/learners/review.ts';
 import { makeReason } from '../../core/learners/review-reason.ts';
 import { brokenLately, practised } from './broken-lately.ts';
@@ -50,18 +52,18 @@ export function reviewedParts(): PartWishes | null {
 }
 
 /** The cards that the board should make the most of, by id, most wanted first; none while nothing was noted. */
-export const wantedOnBoard = computed<readonly string[]>(
+export const wantedOnBoard = computed<readonly CardId[]>(
   () => review.value?.blending.map(({ card }) => card) ?? [],
 );
 
 /** Why a card is worth reading today, as she reads it: `missed 4 of 9 on Tuesday`; null while nothing was noted. */
-export function reasonToRead(id: string): string | null {
+export function reasonToRead(id: CardId): string | null {
   const why = review.value?.why.read.get(id);
   return why ? makeReason(why, modelDay()) : null;
 }
 
 /** Why a sound with these spellings is worth asking for, by the spelling that needs it most; else null. */
-export function reasonToSpell(ids: readonly string[]): string | null {
+export function reasonToSpell(ids: readonly CardId[]): string | null {
   const missed = ids.find((id) => notHeard.value.has(id));
   if (missed) {
     const many = notHeard.value.get(missed) ?? 0;

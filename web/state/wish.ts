@@ -1,5 +1,6 @@
 import {
   boolean,
+  custom,
   type InferOutput,
   integer,
   maxValue,
@@ -10,11 +11,15 @@ import {
   pipe,
   string,
 } from 'valibot';
+import type { CardId } from '../../core/language/card-id.ts';
 import { PLACES } from '../../core/language/correspondence.ts';
+import { isCard } from '../../core/log/is-card.ts';
 import { remembered } from '../device/remembered.ts';
 
 /** Where in a word a card may be asked for. */
 export const PLACES_ASKED = ['anywhere', ...PLACES] as const;
+
+const cardOrNone = custom<CardId | ''>((value) => value === '' || isCard(value));
 
 const schema = object({
   onlyTaught: boolean(),
@@ -26,11 +31,11 @@ const schema = object({
   /** 0 for any number. */
   syllables: pipe(number(), integer(), minValue(0), maxValue(12)),
   /** A card's id; empty for any. */
-  card: string(),
+  card: cardOrNone,
   place: picklist(PLACES_ASKED),
   /** The two cards of a contrast; empty until chosen. */
-  left: string(),
-  right: string(),
+  left: cardOrNone,
+  right: cardOrNone,
   order: picklist(['common', 'easy']),
 });
 

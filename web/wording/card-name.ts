@@ -1,3 +1,4 @@
+import { type CardId, lettersShown } from '../../core/language/card-id.ts';
 import type { Correspondence } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
@@ -7,7 +8,7 @@ import { asWritten } from '../../core/words/as-written.ts';
 import { settings } from '../state/settings.ts';
 
 /** A card in words, for ears and tips: `sh, /sh/, as in ship`. */
-export function cardName(id: string): string {
+export function cardName(id: CardId): string {
   const card = correspondenceById.get(id);
   if (!card) return `${id}, not known here`;
   const keyword = card.keyword ? `, as in ${card.keyword}` : '';
@@ -46,6 +47,6 @@ export function itemName(item: Item): string {
 
 /** An item as short as it can be said: letters, the word, or the habit's name. */
 export function itemShort(item: Item): string {
-  if (item.kind === 'card') return item.id.slice(0, item.id.indexOf('='));
+  if (item.kind === 'card') return lettersShown(item.id);
   return item.kind === 'word' ? asWritten(item.word) : habitNames[item.habit];
 }

@@ -1,5 +1,6 @@
 import { type Piece, piecesOf } from '../../core/boards/shapes/pieces.ts';
 import type { CheckForm, CheckItem, CheckKind } from '../../core/checks/check-form.ts';
+import { graphemeShown } from '../../core/language/card-id.ts';
 import type { CheckRecord } from '../../core/log/class-state.ts';
 import { classState } from '../state/open-class.ts';
 
@@ -23,7 +24,7 @@ export function formName({ seed }: CheckForm): string {
 
 /** The letters of an item as they are printed: a split card is `a–e`. */
 export function itemText({ text }: CheckItem): string {
-  return text.replace('_', '–');
+  return graphemeShown(text);
 }
 
 /** An item's cards as they stand in a row; one alone is shown whole. */

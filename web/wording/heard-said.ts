@@ -1,3 +1,4 @@
+import type { CardId } from '../../core/language/card-id.ts';
 import { PHONEMES, type Phoneme, soundLabel } from '../../core/language/phonemes.ts';
 import { SLIPS, type Slip } from '../../core/log/event.ts';
 import type { Settings } from '../state/settings.ts';
@@ -8,7 +9,7 @@ export function heardSaid(heard: string, notation: Settings['notation']): string
   const kind = SLIPS.find((slip) => slip === heard);
   if (kind) return slipSaid({ kind } as Slip, notation);
   if (heard.startsWith('letter ')) {
-    return slipSaid({ kind: 'letter', card: heard.slice('letter '.length) }, notation);
+    return slipSaid({ kind: 'letter', card: heard.slice('letter '.length) as CardId }, notation);
   }
   const sounds = heard.split(' ');
   return sounds.every(isPhoneme) ? `said ${soundLabel(sounds, notation)}` : `said ${heard}`;

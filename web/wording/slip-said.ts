@@ -1,12 +1,12 @@
+import { lettersShown } from '../../core/language/card-id.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
 import type { Slip } from '../../core/log/event.ts';
 import type { Settings } from '../state/settings.ts';
-import { lettersOf } from './letters-of.ts';
 
 /** What was heard instead, in a few words: `said /ĭ/`, `left it out`. */
 export function slipSaid(slip: Slip, notation: Settings['notation']): string {
   if (slip.kind === 'phoneme') return `said ${soundLabel([slip.sound], notation)}`;
-  return slip.kind === 'letter' ? `missed its ${lettersOf(slip.card)}` : said[slip.kind];
+  return slip.kind === 'letter' ? `missed its ${lettersShown(slip.card)}` : said[slip.kind];
 }
 
 const said: Readonly<Record<Exclude<Slip['kind'], 'phoneme' | 'letter'>, string>> = {

@@ -1,12 +1,12 @@
+import { lettersShown } from '../../core/language/card-id.ts';
 import type { LikelySlip } from '../../core/language/likely-slips.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
 import type { Settings } from '../state/settings.ts';
-import { lettersOf } from './letters-of.ts';
 
 /** What was heard instead, as short as a button has room for: `/ĕ/`, `left out`. */
 export function slipShort(slip: LikelySlip, notation: Settings['notation']): string {
   if (slip.kind === 'phoneme') return soundLabel([slip.sound], notation);
-  return slip.kind === 'letter' ? `the ${lettersOf(slip.card)}` : short[slip.kind];
+  return slip.kind === 'letter' ? `the ${lettersShown(slip.card)}` : short[slip.kind];
 }
 
 /** What can be answered of a mark, as a key for lists. */

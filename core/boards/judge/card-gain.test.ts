@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../../test/plain-screen.ts';
+import type { CardId } from '../../language/card-id.ts';
 import { CORRESPONDENCES } from '../../language/correspondences.ts';
 import { HABITS } from '../../language/taught.ts';
 import { SHAPES } from '../shapes/shape-list.ts';
@@ -30,10 +31,10 @@ const boards = fc.constantFrom(...SHAPES).chain((shape) => {
 });
 
 /** Every row of a board judged by itself and counted: the plain twin. */
-function countRows(shape: Shape, piles: readonly (readonly string[])[]): Record<string, number> {
+function countRows(shape: Shape, piles: readonly (readonly CardId[])[]): Record<string, number> {
   const counts: Record<string, number> = { real: 0, nonsense: 0, stopped: 0, rule: 0, unfit: 0 };
   counts.untaught = 0;
-  let rows: string[][] = [[]];
+  let rows: CardId[][] = [[]];
   for (const pile of piles) rows = rows.flatMap((row) => pile.map((id) => [...row, id]));
   for (const ids of rows) {
     const built = judgeWord(ids, context, shape);

@@ -1,3 +1,4 @@
+import type { CardId } from '../../language/card-id.ts';
 import type { RowJudge } from './row-judge.ts';
 import { type Outcome, outcomeAt, type WordTable } from './word-table.ts';
 
@@ -29,24 +30,24 @@ export function tallyOf(table: WordTable): Tally {
  */
 export function cardGain(
   judge: RowJudge,
-  piles: readonly (readonly string[])[],
+  piles: readonly (readonly CardId[])[],
   pile: number,
-  id: string,
+  id: CardId,
 ): Tally {
   return tallyOf(judge.table(withOnly(piles, pile, id)));
 }
 
 /** These piles with one card alone in one of them: the rows that this card is in. */
 export function withOnly(
-  piles: readonly (readonly string[])[],
+  piles: readonly (readonly CardId[])[],
   pile: number,
-  id: string,
-): readonly (readonly string[])[] {
+  id: CardId,
+): readonly (readonly CardId[])[] {
   return piles.map((cards, at) => (at === pile ? [id] : cards));
 }
 
 /** What each card of a board adds, by pile and id; one pass over the board's table. */
-export function gainsOnBoard(table: WordTable): readonly ReadonlyMap<string, Tally>[] {
+export function gainsOnBoard(table: WordTable): readonly ReadonlyMap<CardId, Tally>[] {
   const gains = table.piles.map((pile) => pile.map(() => ({ ...NONE })));
   for (let row = 0; row < table.outcomes.length; row++) {
     const counted = COUNTED[outcomeAt(table, row)];

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { builtLexicon as lexicon } from '../../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../../test/plain-screen.ts';
+import type { CardId } from '../../language/card-id.ts';
 import { SEQUENCE } from '../../sequence/built-in.ts';
 import { taughtUpTo } from '../../sequence/teach.ts';
 import { hiddenOnBoard } from './hidden-on-board.ts';
@@ -12,7 +13,7 @@ const board = {
     ['s=S', 'f=F'],
     ['i=IH', 'a=AE'],
     ['n=N', 't=T'],
-  ],
+  ] satisfies readonly (readonly CardId[])[],
 };
 
 test('names every hidden word once, what is hers to decide first', () => {
@@ -28,7 +29,7 @@ test('names every hidden word once, what is hers to decide first', () => {
 
 test('a board with one empty pile hides nothing', () => {
   const screen = makePlainScreen(['sin']);
-  const [first, second] = board.piles as [string[], string[]];
+  const [first, second] = board.piles as unknown as [CardId[], CardId[]];
   for (const piles of [
     [first, second, []],
     [[], second, first],

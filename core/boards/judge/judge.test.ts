@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../../test/plain-screen.ts';
+import type { CardId } from '../../language/card-id.ts';
 import { CORRESPONDENCES } from '../../language/correspondences.ts';
 import { heardAlike, type JudgeContext, judgeWord } from './judge.ts';
 
@@ -15,7 +16,7 @@ const everything: JudgeContext = {
 };
 
 function judged(row: string, context = everything): string {
-  const built = judgeWord(row.split(' '), context);
+  const built = judgeWord(row.split(' ') as CardId[], context);
   return `${built.word} ${built.kind === 'stopped' ? built.reason.code : built.kind}`;
 }
 
@@ -78,7 +79,10 @@ describe('judging a row of cards', () => {
   });
 
   test('one card that was not taught stops a row, even a real word', () => {
-    const taught = { ...everything.taught, correspondences: new Set(['sh=SH', 'i=IH', 'n=N']) };
+    const taught = {
+      ...everything.taught,
+      correspondences: new Set<CardId>(['sh=SH', 'i=IH', 'n=N']),
+    };
     expect(judged('sh=SH i=IH n=N', { ...everything, taught })).toBe('shin real');
     const built = judgeWord(['sh=SH', 'i=IH', 'p=P'], { ...everything, taught });
     expect(built.kind === 'stopped' && built.reason).toEqual({

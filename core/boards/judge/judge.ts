@@ -5,6 +5,7 @@
  * all else is nonsense, unless it is a first name, breaks a spelling rule or
  * sounds like a real word spelled otherwise.
  */
+import type { CardId } from '../../language/card-id.ts';
 import type { Correspondence } from '../../language/correspondence.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
 import { lettersOf } from '../../language/laid-syllable.ts';
@@ -36,7 +37,7 @@ export const SOUND_ALIKE_BAND: Band = 6;
  * syllable by syllable too. Throws on an unknown id, and on a row that is no
  * word of the shape: a shape never lays one.
  */
-export function judgeWord(ids: readonly string[], context: JudgeContext, shape?: Shape): BuiltWord {
+export function judgeWord(ids: readonly CardId[], context: JudgeContext, shape?: Shape): BuiltWord {
   const cards = ids.map(cardOf);
   const laid = shape ? layWord(shape, cards) : plain(cards);
   if (!laid) throw new Error(`${ids.join(' ')} is no word with one vowel to a syllable`);
@@ -45,7 +46,7 @@ export function judgeWord(ids: readonly string[], context: JudgeContext, shape?:
 
 /** Judges a row that was laid already. */
 function judgeLaid(
-  ids: readonly string[],
+  ids: readonly CardId[],
   cards: readonly Correspondence[],
   laid: LaidWord,
   context: JudgeContext,
@@ -175,7 +176,7 @@ function screenedDetail({ verdict, reason }: Screened): string {
   return verdict === 'ask' ? 'Yours to decide: it may raise a giggle.' : 'Not a word for class.';
 }
 
-function cardOf(id: string): Correspondence {
+function cardOf(id: CardId): Correspondence {
   const card = correspondenceById.get(id);
   if (!card) throw new Error(`there is no card ${id}`);
   return card;

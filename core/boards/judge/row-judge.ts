@@ -10,11 +10,12 @@
  * candidates make millions of rows.
  */
 
+import type { CardId } from '../../language/card-id.ts';
 import type { Shape } from '../shapes/shapes.ts';
 import type { JudgeContext } from './judge.ts';
 import { makeWordTable, type WordTable } from './word-table.ts';
 
-type Piles = readonly (readonly string[])[];
+type Piles = readonly (readonly CardId[])[];
 
 /** Judges rows of one shape in one context; the same piles give the same table as makeWordTable. */
 export interface RowJudge {

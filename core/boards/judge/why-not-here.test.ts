@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../../test/plain-screen.ts';
+import type { CardId } from '../../language/card-id.ts';
 import { CORRESPONDENCES } from '../../language/correspondences.ts';
 import { SPELLING_RULES } from '../../language/spelling-rules.ts';
 import { HABITS, type Taught } from '../../language/taught.ts';
@@ -19,7 +20,7 @@ const screen = makePlainScreen(['bim', 'bin', 'mam'], ['nam']);
 
 function standing(
   shape: string,
-  piles: readonly (readonly string[])[],
+  piles: readonly (readonly CardId[])[],
   rest: Partial<Standing> = {},
 ): Standing {
   const context: JudgeContext = { taught: rest.taught ?? all, lexicon: builtLexicon, screen };
@@ -33,7 +34,7 @@ const ruleWhy = (id: string) => SPELLING_RULES.find((rule) => rule.id === id)?.w
 describe('why a card cannot stand in a pile', () => {
   /* Positions as in the National Curriculum in England, English Appendix 1 (DfE 2013): no word ends
      in j or v; ck, tch, dge and doubled letters follow a vowel; k before e, i, y. */
-  test.each([
+  test.each<[CardId, number, string]>([
     ['j=JH', 2, 'never-last'],
     ['v=V', 2, 'never-last'],
     ['h=HH', 2, 'never-last'],
@@ -64,7 +65,7 @@ describe('why a card cannot stand in a pile', () => {
   });
 
   test('an untaught card, a full pile and a card that lies there are named as such', () => {
-    const taught = { ...all, correspondences: new Set(['m=M', 'a=AE', 'i=IH', 't=T']) };
+    const taught = { ...all, correspondences: new Set<CardId>(['m=M', 'a=AE', 'i=IH', 't=T']) };
     expect(whyNotHere('p=P', 0, { ...closed, taught })).toMatchObject({ code: 'untaught' });
     expect(whyNotHere('p=P', 0, { ...closed, room: [1, 8, 8] })).toMatchObject({ code: 'full' });
     expect(whyNotHere('m=M', 0, closed)).toMatchObject({ code: 'lies-here' });
@@ -79,7 +80,7 @@ describe('why a card cannot stand in a pile', () => {
 
   test('a stopped word is never printed, nor are all its cards', () => {
     const here = standing('closed', [['m=M'], ['a=AE', 'i=IH'], ['m=M', 'n=N']], { onPaper: true });
-    for (const id of ['b=B', 'n=N']) {
+    for (const id of ['b=B', 'n=N'] satisfies readonly CardId[]) {
       const why = whyNotHere(id, 0, here);
       expect(why?.code).toBe('stopped');
       expect(why?.message).not.toMatch(/\b(bim|bin|nam)\b/);

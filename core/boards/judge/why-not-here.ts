@@ -3,6 +3,7 @@
  * takes comes first, with the spelling rule's own sentence where one says it;
  * then what is true of this board as it lies.
  */
+import type { CardId } from '../../language/card-id.ts';
 import { type Correspondence, isVowelCard } from '../../language/correspondence.ts';
 import {
   CORRESPONDENCES,
@@ -47,7 +48,7 @@ export interface WhyNot {
 
 /** The board that a card would join. */
 export interface Standing {
-  readonly piles: readonly (readonly string[])[];
+  readonly piles: readonly (readonly CardId[])[];
   /** The most cards of each pile. */
   readonly room: readonly number[];
   readonly taught: Taught;
@@ -57,7 +58,7 @@ export interface Standing {
 }
 
 /** What speaks against a card in a pile, the first reason; null when it may stand there. */
-export function whyNotHere(id: string, pile: number, standing: Standing): WhyNot | null {
+export function whyNotHere(id: CardId, pile: number, standing: Standing): WhyNot | null {
   const { piles, room, taught, judge, onPaper } = standing;
   const card = correspondenceById.get(id);
   const spec = judge.shape.piles[pile];
@@ -134,7 +135,7 @@ function homeOf(card: Correspondence): Shape | undefined {
 
 /** Names the cards of one pile only: all of them in a row would spell the word. */
 function whyStopped(card: Correspondence, pile: number, table: WordTable, count: number): WhyNot {
-  const partners = table.piles.map(() => new Set<string>());
+  const partners = table.piles.map(() => new Set<CardId>());
   for (let row = 0; row < table.outcomes.length; row++) {
     if (outcomeAt(table, row) !== 'screened') continue;
     cardsAt(table, row).forEach((id, at) => {

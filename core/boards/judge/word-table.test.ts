@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../../test/plain-screen.ts';
+import type { CardId } from '../../language/card-id.ts';
 import { CORRESPONDENCES } from '../../language/correspondences.ts';
 import { HABITS } from '../../language/taught.ts';
 import type { WordScreen } from '../../words/screen.ts';
@@ -49,7 +50,7 @@ const boards = fc.constantFrom(...SHAPES).chain((shape: Shape) =>
     ),
 );
 
-function outcomeOf(ids: readonly string[], context: JudgeContext, shape: Shape): string {
+function outcomeOf(ids: readonly CardId[], context: JudgeContext, shape: Shape): string {
   const built = judgeWord(ids, context, shape);
   if (built.kind === 'stopped') return built.reason.code;
   if (built.kind === 'nonsense') return 'nonsense';

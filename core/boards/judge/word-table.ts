@@ -8,6 +8,7 @@
  * three are asked for every combination: some hundred thousand a second, most of
  * it the screen. judgeWord is its plain twin, and tests hold them together.
  */
+import type { CardId } from '../../language/card-id.ts';
 import type { Correspondence } from '../../language/correspondence.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
 import { type LaidSyllable, lettersOf, partsOf, splitVowel } from '../../language/laid-syllable.ts';
@@ -44,7 +45,7 @@ const FAMILIAR_BAND = 5;
  */
 export interface WordTable {
   readonly shape: Shape;
-  readonly piles: readonly (readonly string[])[];
+  readonly piles: readonly (readonly CardId[])[];
   readonly words: readonly string[];
   readonly outcomes: Uint8Array;
 }
@@ -52,7 +53,7 @@ export interface WordTable {
 /** Judges all combinations of these piles. Throws on an unknown card id. */
 export function makeWordTable(
   shape: Shape,
-  piles: readonly (readonly string[])[],
+  piles: readonly (readonly CardId[])[],
   context: JudgeContext,
 ): WordTable {
   if (asksForHabits(shape)) return judgeEach(shape, piles, context);
@@ -114,7 +115,7 @@ export function makeWordTable(
 /** Words of several syllables or of cluster piles: each combination is judged by itself. */
 function judgeEach(
   shape: Shape,
-  piles: readonly (readonly string[])[],
+  piles: readonly (readonly CardId[])[],
   context: JudgeContext,
 ): WordTable {
   const count = piles.reduce((size, pile) => size * pile.length, 1);
@@ -136,12 +137,12 @@ function outcomeOf(built: BuiltWord, { lexicon }: JudgeContext): Outcome {
 }
 
 /** The card ids of a combination, left to right. */
-export function cardsAt({ piles }: WordTable, index: number): readonly string[] {
-  const ids: string[] = [];
+export function cardsAt({ piles }: WordTable, index: number): readonly CardId[] {
+  const ids: CardId[] = [];
   let rest = index;
   for (let pile = piles.length - 1; pile >= 0; pile--) {
     const cards = piles[pile] as readonly string[];
-    ids.unshift(cards[rest % cards.length] as string);
+    ids.unshift(cards[rest % cards.length] as CardId);
     rest = Math.floor(rest / cards.length);
   }
   return ids;
@@ -233,7 +234,7 @@ function breaksRule(
   return brokenRules(syllable, RULES[reads]).length > 0;
 }
 
-function cardOf(id: string): Correspondence {
+function cardOf(id: CardId): Correspondence {
   const card = correspondenceById.get(id);
   if (!card) throw new Error(`there is no card ${id}`);
   return card;

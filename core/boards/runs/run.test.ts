@@ -12,11 +12,12 @@ import {
   vowels,
   wholeBoard,
 } from '../../../test/run-boards.ts';
+import type { CardId } from '../../language/card-id.ts';
 import { makeRun } from './run.ts';
 import type { RunWishes } from './wishes.ts';
 
 const AS_WISHED = { flips: 0, real: 0, fresh: 0, focused: 0, cards: 0, contrasts: 0 };
-const LOOK_ALIKES: readonly (readonly [string, string])[] = [
+const LOOK_ALIKES: readonly (readonly [CardId, CardId])[] = [
   ['b=B', 'd=D'],
   ['e=EH', 'i=IH'],
   ['m=M', 'n=N'],
@@ -97,9 +98,9 @@ describe('a run', () => {
 
   test('on a board with room it is as long as asked, shows every card and keeps the share', () => {
     const piles = [
-      'b=B f=F h=HH l=L m=M p=P r=R sh=SH st=S+T'.split(' '),
-      'a=AE e=EH i=IH o=AA u=AH'.split(' '),
-      'b=B ck=K d=D g=G m=M n=N p=P t=T sh=SH'.split(' '),
+      'b=B f=F h=HH l=L m=M p=P r=R sh=SH st=S+T'.split(' ') as CardId[],
+      'a=AE e=EH i=IH o=AA u=AH'.split(' ') as CardId[],
+      'b=B ck=K d=D g=G m=M n=N p=P t=T sh=SH'.split(' ') as CardId[],
     ];
     const table = tableOf(piles);
     fc.assert(

@@ -10,13 +10,14 @@ import {
   vowels,
   wholeBoard,
 } from '../../../test/run-boards.ts';
+import type { CardId } from '../../language/card-id.ts';
 import { countRun } from './counts.ts';
 import { makeRunGoal } from './goal.ts';
 import { edgeBetween, makeRunGraph, type RunGraph } from './graph.ts';
 import { makeRun } from './run.ts';
 import { pointsOf } from './score.ts';
 
-const LOOK_ALIKES: readonly (readonly [string, string])[] = [
+const LOOK_ALIKES: readonly (readonly [CardId, CardId])[] = [
   ['b=B', 'd=D'],
   ['e=EH', 'i=IH'],
 ];

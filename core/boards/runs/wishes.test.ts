@@ -11,6 +11,7 @@ import {
   vowels,
   wholeBoard,
 } from '../../../test/run-boards.ts';
+import type { CardId } from '../../language/card-id.ts';
 import { mayShow, outcomeAt } from '../judge/word-table.ts';
 import type { Flip } from '../shapes/board.ts';
 import { makeRun } from './run.ts';
@@ -98,7 +99,7 @@ describe('focus cards', () => {
 });
 
 test('look-alikes are turned one into the other when that is asked', () => {
-  const contrasts: readonly (readonly [string, string])[] = [
+  const contrasts: readonly (readonly [CardId, CardId])[] = [
     ['b=B', 'd=D'],
     ['e=EH', 'i=IH'],
   ];

@@ -1,3 +1,5 @@
+import type { CardId } from '../../language/card-id.ts';
+
 /** What a run should be. Only the board can set limits to it. */
 export interface RunWishes {
   readonly flips: number;
@@ -11,7 +13,7 @@ export interface RunWishes {
   /** Share of flips that show a focus card, 0 to 1; without it they come as it happens. */
   readonly focusShare?: number;
   /** Cards that are easily taken for each other, to be turned one into the other: b and d. */
-  readonly contrasts?: readonly (readonly [string, string])[];
+  readonly contrasts?: readonly (readonly [CardId, CardId])[];
   /** Easier words first. */
   readonly rise?: boolean;
 }

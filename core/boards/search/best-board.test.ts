@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../../test/plain-screen.ts';
+import type { CardId } from '../../language/card-id.ts';
 import type { Correspondence } from '../../language/correspondence.ts';
 import { CORRESPONDENCES, correspondenceById } from '../../language/correspondences.ts';
 import { type JudgeContext, judgeWord } from '../judge/judge.ts';
@@ -23,7 +24,7 @@ const context: JudgeContext = {
 const ids =
   'b=B d=D f=F h=HH l=L m=M n=N p=P s=S t=T sh=SH st=S+T a=AE e=EH i=IH o=AA u=AH ck=K ng=NG nd=N+D'.split(
     ' ',
-  );
+  ) as CardId[];
 const cards = ids.map((id) => correspondenceById.get(id) as Correspondence);
 
 function find(some: readonly Correspondence[], wishes: BoardWishes): FoundBoard {
@@ -132,7 +133,7 @@ describe('the best board', () => {
     expect(clash).toMatchObject({ kind: 'too-many-pins' });
     const stopped = findBoard(
       closed,
-      ['b=B', 'a=AE', 'ck=K', 'm=M', 'p=P', 'i=IH', 'nd=N+D'].map(
+      (['b=B', 'a=AE', 'ck=K', 'm=M', 'p=P', 'i=IH', 'nd=N+D'] satisfies readonly CardId[]).map(
         (id) => correspondenceById.get(id) as Correspondence,
       ),
       { limits: [3, 3, 3], clean: true, pinned: ['b=B', 'a=AE', 'ck=K'] },

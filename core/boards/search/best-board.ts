@@ -1,5 +1,6 @@
 /** From a judged table to the best board whose cards are in it: weights, search, counts. */
 
+import type { CardId } from '../../language/card-id.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
 import {
   cardsAt,
@@ -20,11 +21,11 @@ export interface BoardWishes {
   /** Cards that must lie on the board, in every pile they fit. */
   readonly pinned?: readonly string[];
   /** Cards that must lie in at least one of the piles they fit. */
-  readonly somewhere?: readonly string[];
+  readonly somewhere?: readonly CardId[];
   /** Cards that must not. */
   readonly banned?: readonly string[];
   /** Cards whose words count threefold. */
-  readonly focus?: readonly string[];
+  readonly focus?: readonly CardId[];
   /** No combination may be stopped by the word screen: a board for cards on paper. */
   readonly clean?: boolean;
   /** Beyond clean: no combination may break a rule, sound like a word or be said otherwise. */
@@ -80,7 +81,7 @@ export function searchTable(whole: WordTable, wishes: BoardWishes): FoundBoard |
     wishes.nodeLimit === undefined ? {} : { nodeLimit: wishes.nodeLimit },
   );
   if (choice.kind !== 'found') {
-    const cardsOf = (places: readonly (readonly [number, number])[]): string[] => [
+    const cardsOf = (places: readonly (readonly [number, number])[]): CardId[] => [
       ...new Set(places.flatMap(([pile, card]) => kept.piles[pile]?.[card] ?? [])),
     ];
     if (choice.kind === 'too-many-pins') {
@@ -107,7 +108,7 @@ export function searchTable(whole: WordTable, wishes: BoardWishes): FoundBoard |
     };
   }
   const piles = kept.piles.map((pile, at) =>
-    (choice.chosen[at] as readonly number[]).map((card) => pile[card] as string),
+    (choice.chosen[at] as readonly number[]).map((card) => pile[card] as CardId),
   );
   const table = narrow(kept, piles);
   return {
@@ -122,7 +123,7 @@ export function searchTable(whole: WordTable, wishes: BoardWishes): FoundBoard |
 }
 
 /** The table of a board whose cards all lie in `whole`. */
-export function narrow(whole: WordTable, piles: readonly (readonly string[])[]): WordTable {
+export function narrow(whole: WordTable, piles: readonly (readonly CardId[])[]): WordTable {
   const places = piles.map((pile, at) =>
     pile.map((id) => (whole.piles[at] as readonly string[]).indexOf(id)),
   );
@@ -145,7 +146,7 @@ export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
   const limits = sizes.map((size, pile) =>
     Math.min(size, Math.max(0, wishes.limits[pile] ?? size)),
   );
-  const fits = (id: string): [number, number][] =>
+  const fits = (id: CardId): [number, number][] =>
     table.piles.flatMap((pile, at): [number, number][] => {
       const card = pile.indexOf(id);
       return card < 0 ? [] : [[at, card]];
@@ -217,6 +218,6 @@ export function usefulCards(
   );
 }
 
-function namesOf(ids: readonly string[]): string {
+function namesOf(ids: readonly CardId[]): string {
   return ids.map((id) => correspondenceById.get(id)?.grapheme ?? id).join(', ');
 }

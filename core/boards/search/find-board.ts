@@ -1,4 +1,5 @@
 /** From what is taught to the best board of a shape: which cards may lie in each pile, all rows judged, the search. */
+import type { CardId } from '../../language/card-id.ts';
 import type { Correspondence } from '../../language/correspondence.ts';
 import type { Lexicon } from '../../words/lexicon.ts';
 import type { JudgeContext } from '../judge/judge.ts';
@@ -16,7 +17,7 @@ import {
 /** The cards to search among, by pile. */
 export interface PilesToSearch {
   readonly kind: 'piles';
-  readonly piles: readonly (readonly string[])[];
+  readonly piles: readonly (readonly CardId[])[];
   /** How many cards were left aside because there are too many rows to judge. */
   readonly leftAside: number;
 }

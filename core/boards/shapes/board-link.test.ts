@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { CardId } from '../../language/card-id.ts';
 import { CORRESPONDENCES } from '../../language/correspondences.ts';
 import { makeBoardLink, parseBoardLink } from './board-link.ts';
 import { SHAPES } from './shape-list.ts';
@@ -51,7 +52,7 @@ describe('a board as a link', () => {
   });
 
   test('is short: letters, and sounds only where the letters have several', () => {
-    const piles = [
+    const piles: readonly (readonly CardId[])[] = [
       ['b=B', 'sh=SH'],
       ['a=AE', 'a_e=EY'],
       ['t=T', 's=Z'],

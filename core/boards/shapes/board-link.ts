@@ -6,6 +6,7 @@
  * sound of its letters is its letters alone; any other adds its sounds,
  * `th!DH`, `ar!AO-R`, `b!0` for none. All signs stand in an address as they are.
  */
+import type { CardId } from '../../language/card-id.ts';
 import type { Correspondence } from '../../language/correspondence.ts';
 import { correspondenceById, correspondencesByGrapheme } from '../../language/correspondences.ts';
 import type { Board } from './board.ts';
@@ -46,9 +47,9 @@ export function parseBoardLink(text: string): ReadLink {
   if (!shape || shape.piles.length !== piles.length) {
     return refuse('shape', 'This link names a kind of board that is not known here.');
   }
-  const ids: string[][] = [];
+  const ids: CardId[][] = [];
   for (const [at, pile] of piles.entries()) {
-    const own = new Set<string>();
+    const own = new Set<CardId>();
     for (const name of pile === '' ? [] : pile.split('.')) {
       const card = parseCard(name);
       if (!card) return refuse('card', 'This link names a card that is not known here.');

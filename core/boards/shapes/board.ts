@@ -1,3 +1,4 @@
+import type { CardId } from '../../language/card-id.ts';
 import type { Phoneme } from '../../language/phonemes.ts';
 import type { Screened } from '../../words/screen.ts';
 
@@ -8,7 +9,7 @@ import type { Screened } from '../../words/screen.ts';
  */
 export interface Board {
   readonly shape: string;
-  readonly piles: readonly (readonly string[])[];
+  readonly piles: readonly (readonly CardId[])[];
 }
 
 /** Why a combination is not shown; `detail` is a teacher's sentence. */
@@ -26,7 +27,7 @@ export type StopReason =
 
 /** What one row of cards says. */
 export type BuiltWord = {
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   readonly word: string;
   readonly sounds: readonly Phoneme[];
 } & (
@@ -37,7 +38,7 @@ export type BuiltWord = {
 
 /** One position of a run: the cards that lie uppermost and what they say. */
 export interface Flip {
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   readonly word: string;
   readonly sounds: readonly Phoneme[];
   readonly kind: 'real' | 'nonsense';

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { builtLexicon } from '../../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../../test/plain-screen.ts';
+import type { CardId } from '../../language/card-id.ts';
 import { CORRESPONDENCES } from '../../language/correspondences.ts';
 import { HABITS, type Habit } from '../../language/taught.ts';
 import { type JudgeContext, judgeWord } from '../judge/judge.ts';
@@ -20,7 +21,7 @@ function context(habits: readonly Habit[] = HABITS): JudgeContext {
 
 /** What a row of cards is in a shape; spellings and classes by hand, from the rules' own words. */
 function judged(shape: string, row: string, habits?: readonly Habit[]): string {
-  const built = judgeWord(row.split(' '), context(habits), shapeById.get(shape));
+  const built = judgeWord(row.split(' ') as CardId[], context(habits), shapeById.get(shape));
   return `${built.word} ${built.kind === 'stopped' ? built.reason.code : built.kind}`;
 }
 

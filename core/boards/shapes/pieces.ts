@@ -1,3 +1,4 @@
+import type { CardId } from '../../language/card-id.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
 
 /**
@@ -5,12 +6,12 @@ import { correspondenceById } from '../../language/correspondences.ts';
  * (`a_e`): the arch where the vowel is heard, the silent e at the end.
  */
 export interface Piece {
-  readonly id: string;
+  readonly id: CardId;
   readonly part: 'whole' | 'vowel' | 'silent-e';
 }
 
 /** A row of cards as it is shown: a split card's silent e moves behind the last card. */
-export function piecesOf(cards: readonly string[]): readonly Piece[] {
+export function piecesOf(cards: readonly CardId[]): readonly Piece[] {
   const split = cards.filter(isSplit);
   return [
     ...cards.map((id): Piece => ({ id, part: isSplit(id) ? 'vowel' : 'whole' })),
@@ -23,6 +24,6 @@ export function pieceKey({ id, part }: Piece): string {
   return `${part} ${id}`;
 }
 
-function isSplit(id: string): boolean {
+function isSplit(id: CardId): boolean {
   return correspondenceById.get(id)?.grapheme.includes('_') ?? false;
 }

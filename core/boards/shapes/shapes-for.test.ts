@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { CardId } from '../../language/card-id.ts';
 import { SEQUENCE } from '../../sequence/built-in.ts';
 import { taughtUpTo } from '../../sequence/teach.ts';
 import { candidates, vowelPile } from './shapes.ts';
@@ -8,7 +9,7 @@ import { cardsTaught } from './taught-cards.ts';
 const stepNamed = (title: string): number =>
   SEQUENCE.steps.find((step) => step.title === title)?.number ?? 0;
 
-function cardsOf(step: number): readonly string[] {
+function cardsOf(step: number): readonly CardId[] {
   const items = SEQUENCE.steps[step - 1]?.items ?? [];
   return items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
 }

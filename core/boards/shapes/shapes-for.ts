@@ -1,3 +1,4 @@
+import type { CardId } from '../../language/card-id.ts';
 import type { Correspondence } from '../../language/correspondence.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
 import type { Taught } from '../../language/taught.ts';
@@ -12,7 +13,7 @@ const CLUSTERS = ['s-clusters', 'l-clusters', 'r-clusters', 'three-clusters'] as
  * in which most of them lie, and among equals the one that mixes them with most
  * earlier vowels. With no newest card that fits anywhere, all that can be laid.
  */
-export function shapesFor(taught: Taught, newest: readonly string[] = []): readonly Shape[] {
+export function shapesFor(taught: Taught, newest: readonly CardId[] = []): readonly Shape[] {
   const cards = cardsTaught(taught);
   const fresh = newest.flatMap((id) => correspondenceById.get(id) ?? []);
   const ranked = SHAPES.filter((shape) => canLay(shape, cards, taught)).map((shape) => ({
@@ -31,7 +32,7 @@ export function shapesFor(taught: Taught, newest: readonly string[] = []): reado
  * The shape of two beats, or of base and ending, that the newest cards ask for,
  * when they lie in no short word: bb, -ed, le. Null for all others.
  */
-export function longerShapeFor(taught: Taught, newest: readonly string[]): Shape | null {
+export function longerShapeFor(taught: Taught, newest: readonly CardId[]): Shape | null {
   const fresh = newest.flatMap((id) => correspondenceById.get(id) ?? []);
   const short = ['syllable', 'open'].map((id) => shapeById.get(id) as Shape);
   const lies = (card: Correspondence): boolean =>

@@ -1,3 +1,4 @@
+import type { CardId } from '../../language/card-id.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
 import { partsOf } from '../../language/laid-syllable.ts';
 import type { Lexicon } from '../../words/lexicon.ts';
@@ -15,14 +16,14 @@ const COMMON_WORDS = 8000;
  */
 export function trimPiles(
   shape: Shape,
-  piles: readonly (readonly string[])[],
+  piles: readonly (readonly CardId[])[],
   kept: readonly string[],
   lexicon: Lexicon,
   most = MOST_COMBINATIONS,
-): readonly (readonly string[])[] {
+): readonly (readonly CardId[])[] {
   const sizeOf = (): number => ranked.reduce((size, pile) => size * pile.length, 1);
   const commonness = countCards(lexicon);
-  const worth = (id: string): number =>
+  const worth = (id: CardId): number =>
     Math.min(
       ...partsOf(correspondenceById.get(id) as never).map((part) => commonness.get(part.id) ?? 0),
     );

@@ -1,3 +1,4 @@
+import { type CardId, graphemeOf } from '../../language/card-id.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
 import { partsOf } from '../../language/laid-syllable.ts';
 import type { Taught } from '../../language/taught.ts';
@@ -17,13 +18,13 @@ export function wordsInShape(
   shape: Shape,
   taught: Taught,
   lexicon: Lexicon,
-): readonly (readonly string[])[] {
+): readonly (readonly CardId[])[] {
   const piles = shape.piles.map((pile) =>
     cardsTaught(taught)
       .filter(pile.takes)
       .map((card) => ({ id: card.id, parts: partsOf(card).map(({ id }) => id) })),
   );
-  const found: (readonly string[])[] = [];
+  const found: (readonly CardId[])[] = [];
   for (const index of decodableWords(lexicon, taught)) {
     if (lexicon.band(index) > RAREST) break;
     const laid = layIn(piles, lexicon.cardIds(index).map(asLaid), 0, 0);
@@ -33,7 +34,7 @@ export function wordsInShape(
 }
 
 interface PileCard {
-  readonly id: string;
+  readonly id: CardId;
   readonly parts: readonly string[];
 }
 
@@ -43,7 +44,7 @@ function layIn(
   parts: readonly (readonly string[])[],
   pile: number,
   at: number,
-): readonly string[] | null {
+): readonly CardId[] | null {
   if (pile === piles.length) return at === parts.length ? [] : null;
   for (const card of piles[pile] ?? []) {
     if (!card.parts.every((part, place) => parts[at + place]?.includes(part))) continue;
@@ -54,12 +55,12 @@ function layIn(
 }
 
 /** What a card of a reading may lie as. */
-function asLaid(id: string): readonly string[] {
-  const short = SHORT[id.slice(0, id.indexOf('='))];
+function asLaid(id: CardId): readonly CardId[] {
+  const short = SHORT[graphemeOf(id)];
   return id.endsWith('=AX') && short && correspondenceById.has(short) ? [id, short] : [id];
 }
 
-const SHORT: Readonly<Record<string, string>> = {
+const SHORT: Readonly<Record<string, CardId>> = {
   a: 'a=AE',
   e: 'e=EH',
   i: 'i=IH',

@@ -1,4 +1,5 @@
 import { assembleReading } from '../../language/assemble.ts';
+import { type CardId, graphemeOf } from '../../language/card-id.ts';
 import type { Reading } from '../../language/reading.ts';
 import { parseItem } from '../../sequence/item.ts';
 
@@ -100,15 +101,15 @@ function readingOf(line: string): Reading {
   return assembleReading(lettersOf(ids), ids, breaks);
 }
 
-function cardId(text: string): string {
+function cardId(text: string): CardId {
   const read = parseItem(text);
   if ('error' in read || read.item.kind !== 'card') throw new Error(`No card ${text}.`);
   return read.item.id;
 }
 
 /** The letters of cards in a row; the e of a split a_e stands after the card that follows. */
-function lettersOf(ids: readonly string[]): string {
-  const letters = ids.map((id) => id.slice(0, id.indexOf('='))).join(' ');
+function lettersOf(ids: readonly CardId[]): string {
+  const letters = ids.map(graphemeOf).join(' ');
   return letters.replace(/_e (\S+)/g, '$1e').replaceAll(' ', '');
 }
 

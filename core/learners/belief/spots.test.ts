@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../../language/card-id.ts';
 import { wordParts } from '../word-parts.ts';
 import { cardOf, contextNumber, contextsOf, lowestOf, MOST_CARDS, openWords } from './spots.ts';
 
-const SHIP = ['sh=SH', 'i=IH', 'p=P'];
-const STOP = ['s=S', 't=T', 'o=AA', 'p=P'];
+const SHIP: readonly CardId[] = ['sh=SH', 'i=IH', 'p=P'];
+const STOP: readonly CardId[] = ['s=S', 't=T', 'o=AA', 'p=P'];
 
 function open() {
   const ids: string[] = [];
@@ -11,7 +12,7 @@ function open() {
     if (!ids.includes(id)) ids.push(id);
     return ids.indexOf(id);
   });
-  return (cards: readonly string[]) => {
+  return (cards: readonly CardId[]) => {
     const into = new Int32Array(MOST_CARDS);
     return [...into.subarray(0, read(cards, into))].map((spot) => ({
       card: ids[cardOf(spot)],
@@ -51,7 +52,7 @@ describe('the spots of a word', () => {
 
   it('end where a word is longer than any that children read', () => {
     const read = open();
-    const long = Array.from({ length: MOST_CARDS + 1 }, (_, n) => STOP[n % 4] as string);
+    const long = Array.from({ length: MOST_CARDS + 1 }, (_, n) => STOP[n % 4] as CardId);
     expect(read(long).map(({ card }) => card)).toEqual(long.slice(0, MOST_CARDS));
     expect(read(SHIP).map(({ card }) => card)).toEqual(SHIP);
   });

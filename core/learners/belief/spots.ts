@@ -1,3 +1,4 @@
+import type { CardId } from '../../language/card-id.ts';
 import { PLACES, type Place } from '../../language/correspondence.ts';
 import { HABITS, type Habit } from '../../language/taught.ts';
 
@@ -49,9 +50,9 @@ export const MOST_CARDS = 32;
  * to a key would take as long as the model does.
  */
 export function openWords(
-  partsOf: (cards: readonly string[]) => WordParts,
-  numberOf: (card: string) => number,
-): (cards: readonly string[], into: Int32Array) => number {
+  partsOf: (cards: readonly CardId[]) => WordParts,
+  numberOf: (card: CardId) => number,
+): (cards: readonly CardId[], into: Int32Array) => number {
   // The word met last of those with the same hash; 0 for none.
   const lastByHash = new Int32Array(1 << HASH_BITS);
   // One word after another: the word before it with its hash, how many cards it has, its spots.
@@ -66,10 +67,10 @@ export function openWords(
   };
 
   /** Where a word stands in `words`. */
-  function find(cards: readonly string[]): number {
+  function find(cards: readonly CardId[]): number {
     let hash = 0;
     for (let at = 0; at < cards.length; at++) {
-      const number = numberOf(cards[at] as string);
+      const number = numberOf(cards[at] as CardId);
       numbers[at] = number;
       hash = Math.imul(hash + number + 1, GOLDEN);
     }
@@ -88,7 +89,7 @@ export function openWords(
     return true;
   }
 
-  function takeApart(cards: readonly string[], hash: number): number {
+  function takeApart(cards: readonly CardId[], hash: number): number {
     const { places, habits } = partsOf(cards);
     const word = words.length;
     words.push(lastByHash[hash] as number, cards.length);

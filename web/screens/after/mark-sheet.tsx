@@ -1,4 +1,4 @@
-import { correspondenceById } from '../../../core/language/correspondences.ts';
+import { isCardId, soundsOf } from '../../../core/language/card-id.ts';
 import { isVowelPhoneme, type Phoneme, soundLabel } from '../../../core/language/phonemes.ts';
 import type { DrillRecord, Mark } from '../../../core/log/class-state.ts';
 import { type Amendment, SLIPS, type Slip } from '../../../core/log/event.ts';
@@ -129,7 +129,8 @@ function soundsToHear({ cards, broke, heard }: Mark): readonly Slip[] {
     phonemes.length === 1 ? phonemes : [],
   );
   const all = new Set(heard?.kind === 'phoneme' ? [heard.sound, ...known] : known);
-  const [sound] = correspondenceById.get(cards[(broke ?? 1) - 1] ?? '')?.phonemes ?? [];
+  const card = cards[(broke ?? 1) - 1];
+  const [sound] = card === undefined ? [] : soundsOf(card);
   const isVowel = sound !== undefined && isVowelPhoneme(sound);
   const alike = [...all].filter((other) => isVowelPhoneme(other) === isVowel);
   const rest = [...all].filter((other) => !alike.includes(other));
@@ -145,6 +146,7 @@ function makeSlip(slip: Slip | null): string {
 function parseSlip(text: string): Slip | null {
   const kind = SLIPS.find((one) => one === text);
   if (kind) return { kind };
-  if (text.startsWith('letter ')) return { kind: 'letter', card: text.slice('letter '.length) };
+  const card = text.slice('letter '.length);
+  if (text.startsWith('letter ') && isCardId(card)) return { kind: 'letter', card };
   return text === '' ? null : { kind: 'phoneme', sound: text as Phoneme };
 }

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import { taughtOf } from '../../../core/sequence/progress.ts';
 import { Popover } from '../../controls/popover.tsx';
@@ -63,7 +64,7 @@ export function RunAgain({ record }: { readonly record: DrillRecord }) {
 }
 
 /** Every card that a warm-up shows or asks for. */
-function cardsIn({ visual, auditory, board }: Drill): readonly string[] {
+function cardsIn({ visual, auditory, board }: Drill): readonly CardId[] {
   const spellings = auditory.flatMap((sound) => sound.spellings);
   return [...new Set([...visual, ...spellings, ...board.piles.flat()])];
 }

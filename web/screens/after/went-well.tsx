@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import { type AfterDrill, markedCards } from '../../../core/log/after-drill.ts';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import type { Part } from '../../../core/log/event.ts';
@@ -63,7 +64,7 @@ const parts: readonly (readonly [Part, string])[] = [
 ];
 
 /** Cards that came up and were never under a mark, in the order in which they came. */
-function steadyCards({ well, broke, mended }: AfterDrill): readonly string[] {
+function steadyCards({ well, broke, mended }: AfterDrill): readonly CardId[] {
   const hurt = new Set([...broke, ...mended].flatMap(({ marks }) => marks.flatMap(markedCards)));
   const came = (evidence: readonly Evidence[]) => evidence.flatMap(({ cards }) => cards);
   return [...new Set(came([...well, ...broke, ...mended]))].filter((id) => !hurt.has(id));

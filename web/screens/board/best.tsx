@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import type { Board } from '../../../core/boards/shapes/board.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { boardOnTable, boardUse, heldCards, isSame, replaceBoard } from '../../state/boards.ts';
 import type { Desk } from './desk.ts';
 import { type Best, findBest } from './find-best.ts';
@@ -77,7 +78,7 @@ function liesHere(board: Board): boolean {
 }
 
 /** The held cards that can lie in this shape. */
-function heldHere({ piles, tray }: Desk): readonly string[] {
+function heldHere({ piles, tray }: Desk): readonly CardId[] {
   return heldCards.peek().filter((id) => piles.flat().includes(id) || tray.flat().includes(id));
 }
 

@@ -1,5 +1,6 @@
 import type { Tally } from '../../../core/boards/judge/card-gain.ts';
 import { isTaughtCard } from '../../../core/boards/shapes/taught-cards.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { Card } from '../../controls/card.tsx';
 import { heldCards } from '../../state/boards.ts';
@@ -10,7 +11,7 @@ import { tallyInWords } from './said.ts';
 
 interface BoardCardProps {
   readonly desk: Desk;
-  readonly id: string;
+  readonly id: CardId;
   /** The pile where it lies, or, in the tray, none. */
   readonly pile: number | null;
   /** What it adds, once that is known. */
@@ -58,7 +59,7 @@ export function BoardCard({ desk, id, pile, gain, isTwin, isStop, onOpen }: Boar
 }
 
 function nameOf(
-  id: string,
+  id: CardId,
   pile: number | null,
   gain: Tally | undefined,
   isKnown: boolean,

@@ -1,5 +1,6 @@
 import type { Tally } from '../../../core/boards/judge/card-gain.ts';
 import { pileInWords, pileNames } from '../../../core/boards/shapes/pile-names.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { heldCards, setHeld } from '../../state/boards.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
@@ -12,7 +13,7 @@ interface CardSheetProps {
   readonly gain: Tally | undefined;
   readonly onDone: () => void;
   /** Asks for the best board with this card. */
-  readonly onBest: (id: string) => void;
+  readonly onBest: (id: CardId) => void;
 }
 
 /** All about one card: what it adds, where it can go, and why not elsewhere. */

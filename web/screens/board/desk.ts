@@ -3,6 +3,7 @@ import type { RowJudge } from '../../../core/boards/judge/row-judge.ts';
 import { type WhyNot, whyNotHere } from '../../../core/boards/judge/why-not-here.ts';
 import { pileInWords } from '../../../core/boards/shapes/pile-names.ts';
 import type { Shape } from '../../../core/boards/shapes/shapes.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import type { Taught } from '../../../core/language/taught.ts';
 import { boardOnTable, boardUse, layBoard } from '../../state/boards.ts';
 import type { Engine } from '../../state/engine.ts';
@@ -17,15 +18,15 @@ export interface Desk {
   readonly taught: Taught;
   readonly shape: Shape;
   readonly judge: RowJudge;
-  readonly piles: readonly (readonly string[])[];
+  readonly piles: readonly (readonly CardId[])[];
   /** Taught cards that fit a pile and do not lie in it. */
-  readonly tray: readonly (readonly string[])[];
+  readonly tray: readonly (readonly CardId[])[];
   readonly room: readonly number[];
   readonly rows: Rows;
 }
 
 /** What speaks against a card in a pile of this desk. */
-export function whyNot(desk: Desk, id: string, pile: number): WhyNot | null {
+export function whyNot(desk: Desk, id: CardId, pile: number): WhyNot | null {
   const { piles, room, taught, judge } = desk;
   return whyNotHere(id, pile, {
     piles,
@@ -52,7 +53,7 @@ export function put(desk: Desk, card: Lying, pile: number): boolean {
 }
 
 /** Takes a card out of its pile and says what the board makes now. */
-export function out(desk: Desk, id: string, pile: number): void {
+export function out(desk: Desk, id: CardId, pile: number): void {
   const piles = pilesNow(desk);
   if (!piles[pile]?.includes(id)) return;
   const next = takeOut({ shape: desk.shape.id, piles }, pile, id);
@@ -77,19 +78,19 @@ export function gainOf(
   { piles }: Desk,
   gains: Rows['lying'],
   pile: number,
-  id: string,
+  id: CardId,
 ): Tally | undefined {
   const isAlone = piles.some((cards, at) => at !== pile && cards.length === 0);
   return isAlone ? undefined : gains[pile]?.get(id);
 }
 
 /** Whether two cards with the same letters could lie in a pile, so that a keyword must tell them apart. */
-export function isTwin({ piles, tray }: Desk, pile: number, id: string): boolean {
+export function isTwin({ piles, tray }: Desk, pile: number, id: CardId): boolean {
   const all = [...(piles[pile] ?? []), ...(tray[pile] ?? [])];
   return all.some((other) => other !== id && lettersOf(other) === lettersOf(id));
 }
 
 /** The letters of a card. */
-export function lettersOf(id: string): string {
+export function lettersOf(id: CardId): string {
   return itemShort({ kind: 'card', id });
 }

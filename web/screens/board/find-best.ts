@@ -4,6 +4,7 @@ import { pilesToSearch } from '../../../core/boards/search/find-board.ts';
 import type { Shape } from '../../../core/boards/shapes/shapes.ts';
 import { splitPiles } from '../../../core/boards/shapes/split-piles.ts';
 import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import type { Taught } from '../../../core/language/taught.ts';
 import type { BoardUse } from '../../state/boards.ts';
 import type { Engine } from '../../state/engine.ts';
@@ -17,7 +18,7 @@ export interface BestWish {
   readonly ready: Engine;
   readonly room: readonly number[];
   /** Cards that the board must have. */
-  readonly held: readonly string[];
+  readonly held: readonly CardId[];
   readonly use: BoardUse;
 }
 

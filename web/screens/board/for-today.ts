@@ -1,5 +1,6 @@
 import { isTaughtCard } from '../../../core/boards/shapes/taught-cards.ts';
 import { reshuffleRun } from '../../../core/drills/edit-drill.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { drill, ensureDrill, freshSeed, runOf, setDrill, wishes } from '../../state/plan.ts';
@@ -9,7 +10,7 @@ import { taught } from '../../state/progress.ts';
  * Makes a board that of today's blending, with a run of its own; cards that were
  * not taught stay out. Says why when it cannot; null when it is done.
  */
-export function useForToday(shape: string, piles: readonly (readonly string[])[]): string | null {
+export function useForToday(shape: string, piles: readonly (readonly CardId[])[]): string | null {
   const ready = readyEngine();
   if (!ready) return 'The word list is not here yet.';
   ensureDrill(freshSeed());

@@ -1,14 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { carryOver, makeLying, parseLying, putIn, takeOut, trayOf } from './moves.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
+import { carryOver, type Lying, makeLying, parseLying, putIn, takeOut, trayOf } from './moves.ts';
 
-const ids = ['b=B', 't=T', 'sh=SH', 'a=AE', 'i=IH', 'ck=K'];
+const ids: readonly CardId[] = ['b=B', 't=T', 'sh=SH', 'a=AE', 'i=IH', 'ck=K'];
 const boards = fc
-  .array(fc.shuffledSubarray(ids), { minLength: 2, maxLength: 5 })
+  .array(fc.shuffledSubarray([...ids]), { minLength: 2, maxLength: 5 })
   .map((piles) => ({ shape: 'closed', piles }));
 
 describe('a card and where it lies', () => {
-  it.each([
+  it.each<Lying>([
     { id: 'sh=SH', pile: 0 },
     { id: 'a_e=EY', pile: null },
     { id: 'x=K+S', pile: 3 },
@@ -33,7 +34,10 @@ describe('moving cards', () => {
   });
 
   it('from pile to pile takes it from the one and adds it to the other alone', () => {
-    const board = { shape: 'closed', piles: [['b=B', 't=T'], ['a=AE'], ['ck=K']] };
+    const board = {
+      shape: 'closed',
+      piles: [['b=B', 't=T'], ['a=AE'], ['ck=K']] satisfies readonly (readonly CardId[])[],
+    };
     expect(putIn(board, { id: 't=T', pile: 0 }, 2).piles).toEqual([
       ['b=B'],
       ['a=AE'],
@@ -55,7 +59,11 @@ describe('moving cards', () => {
 
 describe('another shape', () => {
   it('takes the cards that lie on the table, where they fit and as many as there is room for', () => {
-    const fitting = [['b=B', 't=T', 'sh=SH'], ['a_e=EY'], ['t=T', 'ck=K']];
+    const fitting: readonly (readonly CardId[])[] = [
+      ['b=B', 't=T', 'sh=SH'],
+      ['a_e=EY'],
+      ['t=T', 'ck=K'],
+    ];
     expect(carryOver([['t=T', 'b=B'], ['a=AE'], ['ck=K']], fitting, [1, 5, 8])).toEqual([
       ['b=B'],
       [],

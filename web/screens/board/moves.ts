@@ -1,8 +1,9 @@
 import type { Board } from '../../../core/boards/shapes/board.ts';
+import { type CardId, isCardId } from '../../../core/language/card-id.ts';
 
 /** A card and where it lies: in a pile, or `null` in the tray. */
 export interface Lying {
-  readonly id: string;
+  readonly id: CardId;
   readonly pile: number | null;
 }
 
@@ -14,15 +15,17 @@ export function makeLying({ id, pile }: Lying): string {
   return `${pile ?? ''} ${id}`;
 }
 
-/** Reads what `makeLying` wrote. */
+/** Reads what `makeLying` wrote; throws on any other text. */
 export function parseLying(text: string): Lying {
   const space = text.indexOf(' ');
   const pile = text.slice(0, space);
-  return { id: text.slice(space + 1), pile: pile === '' ? null : Number(pile) };
+  const id = text.slice(space + 1);
+  if (!isCardId(id)) throw new Error(`No card lies as “${text}”.`);
+  return { id, pile: pile === '' ? null : Number(pile) };
 }
 
 /** A board without a card of one pile. */
-export function takeOut({ shape, piles }: Board, pile: number, id: string): Board {
+export function takeOut({ shape, piles }: Board, pile: number, id: CardId): Board {
   return {
     shape,
     piles: piles.map((cards, at) => (at === pile ? cards.filter((other) => other !== id) : cards)),
@@ -38,15 +41,15 @@ export function putIn(board: Board, { id, pile: from }: Lying, pile: number): Bo
 /** The cards that fit a pile and do not lie there, in the order given. */
 export function trayOf(
   piles: Board['piles'],
-  fitting: readonly (readonly string[])[],
-): readonly (readonly string[])[] {
+  fitting: readonly (readonly CardId[])[],
+): readonly (readonly CardId[])[] {
   return fitting.map((ids, pile) => ids.filter((id) => !piles[pile]?.includes(id)));
 }
 
 /** As much of a board as can lie in another shape: each card in the piles that take it. */
 export function carryOver(
   piles: Board['piles'],
-  fitting: readonly (readonly string[])[],
+  fitting: readonly (readonly CardId[])[],
   room: readonly number[],
 ): Board['piles'] {
   const lying = new Set(piles.flat());

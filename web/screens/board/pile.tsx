@@ -1,4 +1,5 @@
 import { pileNames } from '../../../core/boards/shapes/pile-names.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { dragged } from '../../controls/drag.ts';
 import { setRoom } from '../../state/boards.ts';
 import { BoardCard } from './board-card.tsx';
@@ -15,7 +16,7 @@ export interface Stops {
 interface PileProps extends Stops {
   readonly desk: Desk;
   readonly pile: number;
-  readonly onOpen: (id: string, pile: number, anchor: HTMLElement) => void;
+  readonly onOpen: (id: CardId, pile: number, anchor: HTMLElement) => void;
 }
 
 /** One pile of the board, and how many cards there is room for. */

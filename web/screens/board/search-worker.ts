@@ -1,6 +1,7 @@
 import type { WordTable } from '../../../core/boards/judge/word-table.ts';
 import { type BoardWishes, searchTable } from '../../../core/boards/search/best-board.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 
 /** What the search is asked: a judged table without its words, which it does not need. */
 export interface SearchTask {
@@ -14,7 +15,7 @@ export interface SearchTask {
 export type SearchAnswer =
   | {
       readonly kind: 'found';
-      readonly piles: readonly (readonly string[])[];
+      readonly piles: readonly (readonly CardId[])[];
       readonly value: number;
       readonly bound: number;
       readonly optimal: boolean;

@@ -1,4 +1,5 @@
 import { pileNames } from '../../../core/boards/shapes/pile-names.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { dragged } from '../../controls/drag.ts';
 import { BoardCard } from './board-card.tsx';
 import { type Desk, gainOf, isTwin } from './desk.ts';
@@ -7,7 +8,7 @@ import type { Stops } from './pile.tsx';
 
 interface TrayProps extends Stops {
   readonly desk: Desk;
-  readonly onOpen: (id: string, pile: number, anchor: HTMLElement) => void;
+  readonly onOpen: (id: CardId, pile: number, anchor: HTMLElement) => void;
 }
 
 /** The taught cards that fit a pile and do not lie there, and what each would add. */

@@ -8,6 +8,7 @@ import {
 import type { RowJudge } from '../../../core/boards/judge/row-judge.ts';
 import type { WordTable } from '../../../core/boards/judge/word-table.ts';
 import { splitPiles } from '../../../core/boards/shapes/split-piles.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { rowsAtOnce } from './find-best.ts';
 import { inTurns } from './in-turns.ts';
 
@@ -16,12 +17,12 @@ export interface Rows {
   /** All rows of the board; null while they are judged, and when a pile is empty. */
   readonly table: WordTable | null;
   /** What each card that lies there adds, by pile and id. */
-  readonly lying: readonly ReadonlyMap<string, Tally>[];
+  readonly lying: readonly ReadonlyMap<CardId, Tally>[];
   /** What each card of the tray would add, as far as known; after a move that of the board before, for a moment. */
-  readonly tray: readonly ReadonlyMap<string, Tally>[];
+  readonly tray: readonly ReadonlyMap<CardId, Tally>[];
 }
 
-type Piles = readonly (readonly string[])[];
+type Piles = readonly (readonly CardId[])[];
 
 /**
  * Judges the rows of a board and what each card adds. A few new rows, as one
@@ -38,12 +39,15 @@ export function useRows(judge: RowJudge, piles: Piles, tray: Piles): Rows {
     () => (isFull && judge.unjudged(piles) <= most ? judge.table(piles) : null),
     [judge, piles, judged],
   );
-  const lying = useMemo(() => (table ? gainsOnBoard(table) : piles.map(() => new Map())), [table]);
+  const lying = useMemo(
+    () => (table ? gainsOnBoard(table) : piles.map(() => new Map<CardId, Tally>())),
+    [table],
+  );
 
   useEffect(() => {
     let isOver = false;
     const board = table || !isFull ? [] : splitPiles(piles, most).map((part) => judgeLater(part));
-    const gains = tray.map(() => new Map<string, Tally>());
+    const gains = tray.map(() => new Map<CardId, Tally>());
     void (async () => {
       if (!(await inTurns(board, () => isOver))) return;
       if (board.length > 0) setJudged(piles);
@@ -60,7 +64,7 @@ export function useRows(judge: RowJudge, piles: Piles, tray: Piles): Rows {
     return () => void judge.table(part);
   }
 
-  function* trayWork(gains: readonly Map<string, Tally>[]): Iterable<() => void> {
+  function* trayWork(gains: readonly Map<CardId, Tally>[]): Iterable<() => void> {
     for (const [pile, ids] of tray.entries()) {
       if (piles.some((cards, at) => at !== pile && cards.length === 0)) continue;
       for (const id of ids) {

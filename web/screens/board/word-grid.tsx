@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import '../../look/word.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { judgeWord } from '../../../core/boards/judge/judge.ts';
@@ -70,7 +71,7 @@ export function WordGrid({ desk, table }: { readonly desk: Desk; readonly table:
 
 /** A choice of cards for the piles that are neither rows nor columns of its table. */
 interface Middle {
-  readonly ids: readonly string[];
+  readonly ids: readonly CardId[];
   /** The place of its first word among all words. */
   readonly from: number;
 }

@@ -18,8 +18,9 @@ interface SaidSheetProps {
 /** What was said instead of a card, the likely first; or that it was otherwise after all. */
 export function SaidSheet({ form, item, card, reading, onSay, onWhole }: SaidSheetProps) {
   const { notation } = settings.value;
-  const id = form.items[item]?.cards[card - 1] ?? '';
-  const slips = likelySlips(id, form.kind === 'letter-sounds' ? 'visual' : 'blending');
+  const id = form.items[item]?.cards[card - 1];
+  const slips =
+    id === undefined ? [] : likelySlips(id, form.kind === 'letter-sounds' ? 'visual' : 'blending');
   const say = (heard: Slip) =>
     onSay(withHeard(reading, card, heard), `heard ${slipShort(heard, notation)}`);
   return (

@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import {
   correspondenceById,
   correspondencesByGrapheme,
@@ -8,7 +9,7 @@ import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 
 /** The name of the letters, and every sound of theirs that was taught, each with its keyword. */
-export function AtVisual({ id }: { readonly id: string }) {
+export function AtVisual({ id }: { readonly id: CardId }) {
   const card = correspondenceById.get(id);
   if (!card) return <p class="desk-said">{cardName(id)}</p>;
   const known = (correspondencesByGrapheme.get(card.grapheme) ?? []).filter(

@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import './coming.css';
 import { pieceKey } from '../../../core/boards/shapes/pieces.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
@@ -54,7 +55,7 @@ function Small({
   if (moment.part === 'auditory') {
     return <p class="small-row small-sound">{soundLabel(moment.sound.phonemes, notation)}</p>;
   }
-  const turned = (id: string) =>
+  const turned = (id: CardId) =>
     before?.part === 'blending' && moment.part === 'blending' && !before.flip.cards.includes(id);
   return (
     <p class="small-row">

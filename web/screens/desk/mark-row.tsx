@@ -1,3 +1,4 @@
+import { type CardId, graphemeOf } from '../../../core/language/card-id.ts';
 import './mark-row.css';
 import { pieceKey } from '../../../core/boards/shapes/pieces.ts';
 import { cardPlaces, type Moment } from '../../../core/warm-up/moments.ts';
@@ -46,7 +47,7 @@ export function MarkRow({ which, moment, open, lit }: MarkRowProps) {
 }
 
 /** Which of two cards with the same letters it is. */
-function Note({ id }: { readonly id: string }) {
+function Note({ id }: { readonly id: CardId }) {
   const note = cardNote(id);
   return note === null ? null : <span class="card-note">{note}</span>;
 }
@@ -57,7 +58,7 @@ const names: Readonly<Record<Which, string>> = {
 };
 
 /** About how wide a card is, in em of its letters, with the space beside it. */
-function widthOf(id: string): number {
-  const letters = id.slice(0, id.indexOf('=')).replace('_e', '').length;
+function widthOf(id: CardId): number {
+  const letters = graphemeOf(id).replace('_e', '').length;
   return Math.max(1.75, 0.58 * letters + 0.75) + 0.25;
 }

@@ -41,7 +41,7 @@ function whatOf(moment: Moment, { shown, joined }: Standing): string {
   if (moment.part === 'auditory') return soundLabel(moment.sound.phonemes, notation);
   if (moment.part === 'blending' && joined) return `“${moment.flip.word}”, sweeping`;
   const id = cardsOf(moment)[moment.part === 'visual' ? 0 : shown - 1];
-  const card = correspondenceById.get(id ?? '');
+  const card = id && correspondenceById.get(id);
   if (!card) return 'the sound';
   const parts = card.kind === 'cluster' ? card.parts : [card.id];
   return parts

@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import './child.css';
 import { useMemo } from 'preact/hooks';
 import type { MapCell } from '../../../core/facts/class-map.ts';
@@ -41,7 +42,7 @@ export function ChildView({
   card,
 }: {
   readonly child: Child;
-  readonly card: string | null;
+  readonly card: CardId | null;
 }) {
   const cards = useMemo(() => taughtToChild(child), [child, classState.value]);
   const who = useMemo((): Who => ({ of: 'child', id: child.id }), [child.id]);

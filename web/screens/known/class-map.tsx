@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import './class-map.css';
 import { useState } from 'preact/hooks';
 import { countWords, type MapCell, type MapRow } from '../../../core/facts/class-map.ts';
@@ -102,7 +103,7 @@ function Row({
 }) {
   const name = nameOf(who);
   const { shaky } = countWords(cells);
-  const link = (card: string | null) =>
+  const link = (card: CardId | null) =>
     linkToView(who.of === 'child' ? { of: 'child', id: who.id, card } : { of: 'group' });
   return (
     <tr>

@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import './group.css';
 import type { MapRow } from '../../../core/facts/class-map.ts';
 import { countConfusions } from '../../../core/learners/confusions.ts';
@@ -84,7 +85,7 @@ function Held({
   none,
 }: {
   readonly title: string;
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   readonly none: string;
 }) {
   return (
@@ -110,7 +111,7 @@ function Held({
 function cardsIn(
   rows: readonly MapRow[],
   isAsked: (words: readonly string[]) => boolean,
-): readonly string[] {
+): readonly CardId[] {
   const cards = rows[0]?.cells ?? [];
   return cards.flatMap(({ card }, at) =>
     isAsked(rows.flatMap((row) => row.cells[at]?.word ?? [])) ? card : [],

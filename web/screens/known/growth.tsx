@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { makeDay } from '../../../core/learners/day.ts';
 import type { Who } from '../../../core/learners/estimate.ts';
 import { type GrowthPoint, growthOf } from '../../../core/learners/growth.ts';
@@ -18,10 +19,12 @@ export function Growth({
   card: first,
 }: {
   readonly who: Who;
-  readonly cards: readonly string[];
-  readonly card: string | null;
+  readonly cards: readonly CardId[];
+  readonly card: CardId | null;
 }) {
-  const [card, setCard] = useState(first !== null && cards.includes(first) ? first : '');
+  const [card, setCard] = useState<CardId | ''>(
+    first !== null && cards.includes(first) ? first : '',
+  );
   const wanted = useMemo(() => (card === '' ? cards : [card]), [card, cards]);
   const points = useMemo(
     () => growthOf(observations.value, task.value, who, wanted, modelDay()),
@@ -31,7 +34,10 @@ export function Growth({
     <>
       <label class="growth-of">
         Show{' '}
-        <select value={card} onChange={(event) => setCard(event.currentTarget.value)}>
+        <select
+          value={card}
+          onChange={(event) => setCard(cards.find((id) => id === event.currentTarget.value) ?? '')}
+        >
           <option value="">all sounds</option>
           {cards.toReversed().map((id) => (
             <option key={id} value={id}>

@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import './ready.css';
 import { maxValue, minValue, number, object, pipe } from 'valibot';
 import { readiness, readinessSaid, USUAL_RULE } from '../../../core/ahead/ready.ts';
@@ -72,7 +73,7 @@ export function Ready() {
 }
 
 /** The cards of the last step that taught any. */
-function newestCards(): readonly string[] {
+function newestCards(): readonly CardId[] {
   const { sequence, upTo } = progress.value;
   const cards = sequence.steps
     .slice(0, upTo)

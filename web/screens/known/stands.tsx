@@ -1,5 +1,6 @@
 import { needSaid } from '../../../core/groups/needs.ts';
 import { type SharedWay, sharedWays } from '../../../core/groups/shared-ways.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import { cardsSaid } from '../../../core/story/card-said.ts';
 import { waySaid } from '../../../core/story/way-said.ts';
@@ -17,7 +18,7 @@ const MOST_SENTENCES = 3;
 const MOST_CARDS = 3;
 
 interface Sentence {
-  readonly cards: readonly string[];
+  readonly cards: readonly CardId[];
   readonly says: string;
   readonly who: readonly string[];
 }

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { homePractice } from '../../../core/dictation/home-practice.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';
 import { today } from '../../state/day.ts';
@@ -114,7 +115,7 @@ const MOST_GROWING = 8;
 function usePractice(
   child: Child,
   turn: number,
-): { readonly practice: Home | null; readonly growing: readonly string[] } {
+): { readonly practice: Home | null; readonly growing: readonly CardId[] } {
   const ready = readyEngine();
   const all = sentences.value;
   const { read } = knowledge.value;

@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import type { PaperAnswer, PapersWord } from '../../../core/log/event.ts';
 import { readAnswer } from '../../../core/papers/attempts.ts';
 import { isSpelled } from '../../../core/papers/spelling-shown.ts';
@@ -98,7 +99,7 @@ function Written({
   same,
 }: {
   readonly letters: string;
-  readonly id: string;
+  readonly id: CardId;
   readonly same: boolean;
 }) {
   if (same) return <Card id={id} />;

@@ -1,3 +1,4 @@
+import { graphemeOf } from '../../../core/language/card-id.ts';
 import '../../look/word.css';
 import type { Flip } from '../../../core/boards/shapes/board.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
@@ -24,7 +25,7 @@ export function Blend({ drill: { board, run } }: { readonly drill: Drill }) {
             <h4>{board.piles.length === 3 ? pileNames[place] : `pile ${place + 1}`}</h4>
             <p>
               {pile.map((id) => (
-                <span key={id} role="img" aria-label={id.slice(0, id.indexOf('='))}>
+                <span key={id} role="img" aria-label={graphemeOf(id)}>
                   <Card id={id} />
                 </span>
               ))}

@@ -1,10 +1,11 @@
 import { whatTheySay } from '../../../core/drills/what-they-say.ts';
+import { type CardId, graphemeOf } from '../../../core/language/card-id.ts';
 import { Card } from '../../controls/card.tsx';
 import { taught } from '../../state/progress.ts';
 import { settings } from '../../state/settings.ts';
 
 /** Part 1: the cards, each with what children say. */
-export function SayCards({ ids }: { readonly ids: readonly string[] }) {
+export function SayCards({ ids }: { readonly ids: readonly CardId[] }) {
   return (
     <section aria-labelledby="plan-visual">
       <h3 id="plan-visual">
@@ -18,7 +19,7 @@ export function SayCards({ ids }: { readonly ids: readonly string[] }) {
           <li key={id}>
             <span class="box" />
             <Card id={id} />
-            <span class="for-ears">{id.slice(0, id.indexOf('='))}</span>
+            <span class="for-ears">{graphemeOf(id)}</span>
             <span class="they-say">
               {whatTheySay(id, taught.value.correspondences, settings.value.notation).map(
                 ({ sound, keyword }) => (

@@ -1,4 +1,5 @@
 import type { AuditorySound } from '../../../core/drills/drill.ts';
+import { type CardId, graphemeOf } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
 import { Card } from '../../controls/card.tsx';
@@ -24,7 +25,7 @@ export function SaySounds({ sounds }: { readonly sounds: readonly AuditorySound[
             </span>
             <span class="spellings">
               {spellings.map((id) => (
-                <span key={id} role="img" aria-label={id.slice(0, id.indexOf('='))}>
+                <span key={id} role="img" aria-label={graphemeOf(id)}>
                   <Card id={id} />
                 </span>
               ))}
@@ -37,6 +38,6 @@ export function SaySounds({ sounds }: { readonly sounds: readonly AuditorySound[
   );
 }
 
-function keywordOf(spellings: readonly string[]): string {
+function keywordOf(spellings: readonly CardId[]): string {
   return spellings.map((id) => correspondenceById.get(id)?.keyword).find(Boolean) ?? '';
 }

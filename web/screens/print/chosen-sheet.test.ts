@@ -6,6 +6,7 @@ import { nextForm } from '../../../core/checks/next-form.ts';
 import { dictationFor } from '../../../core/dictation/dictation.ts';
 import { SENTENCES } from '../../../core/dictation/sentences.ts';
 import { buildDrill } from '../../../core/drills/build-drill.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { taughtUpTo } from '../../../core/sequence/teach.ts';
 import type { WordScreen } from '../../../core/words/screen.ts';
@@ -121,7 +122,7 @@ describe('sheets from the print screen', () => {
   });
 
   it('says why there are no words of a child’s own yet', () => {
-    const none = new Set<string>();
+    const none = new Set<CardId>();
     const unsure = { ...stock.taught, correspondences: none, irregularWords: none };
     const practised = () => ({ cards: [], alone: unsure, together: unsure, newest: [] });
     const { pages, notes } = pagesOf('home', { ...stock, practised });
@@ -131,7 +132,10 @@ describe('sheets from the print screen', () => {
 
   it('says so when there is no board, or an empty pile', () => {
     expect(pagesOf('board', stock, { source: 'table' }).notes[0]).toMatch(/no board/);
-    const table = { shape: 'closed', piles: [['m=M'], [], ['t=T']] };
+    const table = {
+      shape: 'closed',
+      piles: [['m=M'], [], ['t=T']] satisfies readonly (readonly CardId[])[],
+    };
     expect(pagesOf('board', { ...stock, table }, { source: 'table' }).notes[0]).toMatch(/empty/);
   });
 });

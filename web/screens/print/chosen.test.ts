@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
 import { loadLexicon, loadScreen } from '../../../cli/engine.ts';
 import type { Board } from '../../../core/boards/shapes/board.ts';
+import { type CardId, graphemeOf } from '../../../core/language/card-id.ts';
 import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { makeProgress, taughtOf } from '../../../core/sequence/progress.ts';
 import { screenText } from '../../../core/words/own-text.ts';
@@ -25,7 +26,7 @@ function stockAt(step: number, boards: { today?: Board; table?: Board } = {}): S
   const { today = null, table = null } = boards;
   // Of the engine only the words and the screen are asked here.
   const ready = { lexicon, screen } as Engine;
-  const newest = () => ['sh=SH'];
+  const newest = (): CardId[] => ['sh=SH'];
   return { progress, taught: taughtOf(progress), newest, today, table, ready, typeface };
 }
 
@@ -84,7 +85,7 @@ describe('what is printed', () => {
     expect(chosen.notes[0]).toMatch(/^Left out: /);
     const left = new Set(chosen.notes[0]!.slice('Left out: '.length).split('.')[0]!.split(', '));
     const [first, middle, last] = today.piles.map((pile) =>
-      pile.map((id) => id.slice(0, id.indexOf('='))).filter((letters) => !left.has(letters)),
+      pile.map(graphemeOf).filter((letters) => !left.has(letters)),
     );
     for (const b of first!) {
       for (const v of middle!) {

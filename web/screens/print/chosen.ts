@@ -3,6 +3,7 @@ import { searchTable } from '../../../core/boards/search/best-board.ts';
 import type { Board } from '../../../core/boards/shapes/board.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
 import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
+import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
 import type { Taught } from '../../../core/language/taught.ts';
 import type { Progress } from '../../../core/sequence/progress.ts';
 import { screenText } from '../../../core/words/own-text.ts';
@@ -22,7 +23,7 @@ export interface Stock {
   readonly progress: Progress;
   readonly taught: Taught;
   /** The cards that are new this week; asked only when she wants them. */
-  readonly newest: () => readonly string[];
+  readonly newest: () => readonly CardId[];
   /** Today's board, and the one on the table; null where there is none. */
   readonly today: Board | null;
   readonly table: Board | null;
@@ -82,7 +83,7 @@ const NO_BOARD = 'There is no board here yet.';
 function idsOf(
   { source, from, to }: Choices,
   { progress, taught, newest, today, table }: Stock,
-): readonly string[] {
+): readonly CardId[] {
   const boardCards = (board: Board | null) => [...new Set(board?.piles.flat() ?? [])];
   switch (source) {
     case 'taught':
@@ -109,7 +110,7 @@ function idsOf(
 function pilesForPaper(
   { shape: id, piles }: Board,
   { taught, ready }: Stock,
-): { readonly piles: readonly (readonly string[])[]; readonly notes: readonly string[] } {
+): { readonly piles: readonly (readonly CardId[])[]; readonly notes: readonly string[] } {
   const shape = shapeById.get(id);
   if (!shape) return { piles: [], notes: [NO_BOARD] };
   const { lexicon, screen } = ready;
@@ -123,7 +124,7 @@ function pilesForPaper(
   });
   const left = piles.flatMap((pile, at) => pile.filter((card) => !kept[at]?.includes(card)));
   if (left.length === 0) return { piles: kept, notes: [] };
-  const names = left.map((card) => card.slice(0, card.indexOf('='))).join(', ');
+  const names = left.map(lettersShown).join(', ');
   return {
     piles: kept,
     notes: [

@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import { eventsIn } from '../../../core/log/class-events.ts';
 import type { ClassState } from '../../../core/log/class-state.ts';
 import { replay } from '../../../core/log/replay.ts';
@@ -18,7 +19,7 @@ export function newThisWeek(
   groupId: string,
   progress: Progress,
   now: number,
-): readonly string[] {
+): readonly CardId[] {
   const before = replay(
     state.id,
     eventsIn(state).filter(({ at }) => at <= now - WEEK),

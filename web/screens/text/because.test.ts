@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { stepOf } from '../../../core/sequence/step-of.ts';
 import { taughtUpTo } from '../../../core/sequence/teach.ts';
@@ -15,7 +16,7 @@ function why(word: string, taught = taughtUpTo(SEQUENCE, 20)): string {
   return becauseSaid(judged, standing);
 }
 
-const stepOfCard = (id: string) => stepOf(SEQUENCE, { kind: 'card', id });
+const stepOfCard = (id: CardId) => stepOf(SEQUENCE, { kind: 'card', id });
 
 describe('why a word cannot be read yet', () => {
   it('names the step at which its card comes', () => {

@@ -1,12 +1,12 @@
+import { type CardId, lettersShown, soundsOf } from '../../../core/language/card-id.ts';
 import {
   correspondenceById,
   correspondencesByGrapheme,
 } from '../../../core/language/correspondences.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
-import { isHabit } from '../../../core/language/taught.ts';
-import type { Sequence } from '../../../core/sequence/sequence.ts';
+import type { Item, Sequence } from '../../../core/sequence/sequence.ts';
 import { stepOf } from '../../../core/sequence/step-of.ts';
-import type { JudgedWord } from '../../../core/texts/passage.ts';
+import type { Because, JudgedWord } from '../../../core/texts/passage.ts';
 import type { Settings } from '../../state/settings.ts';
 import { habitNames } from '../../wording/card-name.ts';
 
@@ -23,7 +23,9 @@ export function becauseSaid(word: JudgedWord, standing: Standing): string {
   const text = reasons.join('; ');
   if (word.source !== 'guess' || reasons.length === 0) return withHeart(text, word, standing);
   const what = word.name ? 'a name or unknown word' : 'unknown word';
-  return word.because.includes('unknown') ? text : `${what}, guessed by its letters: ${text}`;
+  return word.because.some(({ kind }) => kind === 'unknown')
+    ? text
+    : `${what}, guessed by its letters: ${text}`;
 }
 
 /** An irregular word that the order teaches as a whole says where. */
@@ -33,33 +35,37 @@ function withHeart(text: string, { word, because }: JudgedWord, { sequence, upTo
   return `${text}; taught as a whole word at step ${step}`;
 }
 
-function reasonSaid(reason: string, standing: Standing): string {
-  if (reason === 'unknown') return 'unknown word, with letters that no card has';
-  if (reason.startsWith('irregular:')) return irregularSaid(reason.slice(10), standing);
-  if (!reason.startsWith('habit:')) {
-    return `${cardSaid(reason, standing)} ${comes({ kind: 'card', id: reason }, standing)}`;
+function reasonSaid(reason: Because, standing: Standing): string {
+  switch (reason.kind) {
+    case 'unknown':
+      return 'unknown word, with letters that no card has';
+    case 'irregular-word':
+      return `irregular: ${reason.word} is not said as its parts are`;
+    case 'irregular':
+      return irregularSaid(reason.id, standing);
+    case 'card':
+      return `${cardSaid(reason.id, standing)} ${comes(reason, standing)}`;
+    case 'habit': {
+      const when = stepOf(standing.sequence, reason);
+      return when === null || when <= standing.upTo
+        ? `${habitNames[reason.habit]}: not taught`
+        : `${habitNames[reason.habit]}: from step ${when}`;
+    }
   }
-  const habit = reason.slice(6);
-  if (!isHabit(habit)) return habit;
-  const when = stepOf(standing.sequence, { kind: 'habit', habit });
-  return when === null || when <= standing.upTo
-    ? `${habitNames[habit]}: not taught`
-    : `${habitNames[habit]}: from step ${when}`;
 }
 
-function irregularSaid(id: string, { notation }: Standing): string {
-  if (!id.includes('=')) return `irregular: ${id} is not said as its parts are`;
-  const card = correspondenceById.get(id);
-  const grapheme = lettersOf(id);
-  if (!card) return `irregular: ${grapheme} is read in a way of its own`;
-  if (card.phonemes.length === 0) return `irregular: ${grapheme} is silent`;
-  return `irregular: ${grapheme} says ${soundLabel(card.phonemes, notation)}`;
+function irregularSaid(id: CardId, { notation }: Standing): string {
+  const letters = lettersShown(id);
+  if (!correspondenceById.has(id)) return `irregular: ${letters} is read in a way of its own`;
+  const sounds = soundsOf(id);
+  if (sounds.length === 0) return `irregular: ${letters} is silent`;
+  return `irregular: ${letters} says ${soundLabel(sounds, notation)}`;
 }
 
 /** The letters of a card; with its sound, or its keyword, where it is not the first of these letters. */
-function cardSaid(id: string, { notation }: Standing): string {
+function cardSaid(id: CardId, { notation }: Standing): string {
   const card = correspondenceById.get(id);
-  const letters = lettersOf(id);
+  const letters = lettersShown(id);
   const first = card && correspondencesByGrapheme.get(card.grapheme)?.[0];
   if (!card || !first || first.id === id) return letters;
   const said = soundLabel(card.phonemes, notation);
@@ -69,13 +75,8 @@ function cardSaid(id: string, { notation }: Standing): string {
     : `${letters} as in ${card.keyword}`;
 }
 
-function comes(item: { readonly kind: 'card'; readonly id: string }, standing: Standing): string {
-  const step = stepOf(standing.sequence, item);
+function comes(item: Item, { sequence, upTo }: Standing): string {
+  const step = stepOf(sequence, item);
   if (step === null) return 'is in no step of the order';
-  return step > standing.upTo ? `comes at step ${step}` : 'was taken out';
-}
-
-function lettersOf(id: string): string {
-  const letters = id.slice(0, id.indexOf('='));
-  return letters.includes('_') ? `${letters[0]} and silent e` : letters;
+  return step > upTo ? `comes at step ${step}` : 'was taken out';
 }

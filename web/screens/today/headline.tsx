@@ -1,3 +1,4 @@
+import type { CardId } from '../../../core/language/card-id.ts';
 import { afterDrill, brokenByCard } from '../../../core/log/after-drill.ts';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import { PARTS } from '../../../core/log/event.ts';
@@ -28,7 +29,7 @@ export function Headline() {
   const fresh = newestCards(progress.value).filter((id) => holds(view.drill, id));
   const back = brokenLately.value
     .filter(({ cards }) => cards.length === 1)
-    .map(({ cards, day }) => ({ id: cards[0] as string, day }))
+    .map(({ cards, day }) => ({ id: cards[0] as CardId, day }))
     .filter(({ id }) => !fresh.includes(id));
   const [first] = back;
   const broke = first ? back.filter(({ day }) => day === first.day) : [];
@@ -67,7 +68,7 @@ function Stopped({ record }: { readonly record: DrillRecord }) {
 function Done({ record }: { readonly record: DrillRecord }) {
   const { broke, mended } = afterDrill(record);
   const cards = brokenByCard([...broke, ...mended]).filter(({ cards }) => cards.length === 1);
-  const ids = cards.map(({ cards }) => cards[0] as string);
+  const ids = cards.map(({ cards }) => cards[0] as CardId);
   return (
     <p class="headline">
       Done{record.ended ? ` at ${timeName(record.ended.at)}` : ''}.{' '}
@@ -84,7 +85,7 @@ function Done({ record }: { readonly record: DrillRecord }) {
   );
 }
 
-function Cards({ ids }: { readonly ids: readonly string[] }) {
+function Cards({ ids }: { readonly ids: readonly CardId[] }) {
   const named = ids.slice(0, FEW).map(cardShort);
   const more = ids.length > FEW ? [`${ids.length - FEW} more`] : [];
   return <b>{listed([...named, ...more])}</b>;

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';
+import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
 import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { Card } from '../../controls/card.tsx';
 import { Popover } from '../../controls/popover.tsx';
@@ -7,7 +8,6 @@ import { readyEngine } from '../../state/engine-ready.ts';
 import { setDrill } from '../../state/plan.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { cardName } from '../../wording/card-name.ts';
-import { lettersOf } from '../../wording/letters-of.ts';
 import { reasonOf, reasonSaid } from '../../wording/reason.ts';
 import { dayView } from './day-view.ts';
 import { hereSaid, Missed } from './missed.tsx';
@@ -82,21 +82,21 @@ function SwapCard({
   readonly place: number;
   readonly onDone: () => void;
 }) {
-  const id = drill.visual[place] ?? '';
+  const id = drill.visual[place];
   const adds = place >= drill.visual.length;
-  const shown = new Set(drill.visual.map(lettersOf));
+  const shown = new Set(drill.visual.map(lettersShown));
   const others = newestFirst(
     readyEngine()?.cardsFor(taught.value) ?? [],
     progress.value.sequence,
-  ).filter((other) => !shown.has(lettersOf(other)));
-  const put = (visual: readonly string[], said: string) => {
+  ).filter((other) => !shown.has(lettersShown(other)));
+  const put = (visual: readonly CardId[], said: string) => {
     setDrill({ ...drill, visual }, said);
     onDone();
   };
   return (
     <>
       <p class="popover-head">
-        {adds ? 'Add a card' : cardName(id)}
+        {adds || id === undefined ? 'Add a card' : cardName(id)}
         {!adds && (
           <button
             type="button"

@@ -1,4 +1,5 @@
 import { contrastChoices } from '../../../core/drills/contrasts.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { freshSeed, remakeDrill, type Wishes, wishes } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
@@ -65,7 +66,7 @@ export function WishChoices() {
               options={[['', 'as they come'], ...pairs.map(pairOption)]}
               choose={(key) => {
                 const pair = pairs.find((one) => pairKey(one) === key);
-                remake({ contrast: pair ? [...pair] : null }, 'Changed what comes side by side.');
+                remake({ contrast: pair ?? null }, 'Changed what comes side by side.');
               }}
             />
           )}
@@ -130,7 +131,7 @@ function Choice({ name, value, options, choose }: ChoiceProps) {
 
 const pairKey = ([one, other]: readonly [string, string]) => `${one} ${other}`;
 
-function pairOption(pair: readonly [string, string]): readonly [string, string] {
+function pairOption(pair: readonly [CardId, CardId]): readonly [string, string] {
   const [one, other] = pair.map((id) => correspondenceById.get(id)?.grapheme ?? id);
   return [pairKey(pair), `${one} and ${other}`];
 }

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import type { Sequence } from '../../../core/sequence/sequence.ts';
 import { Card } from '../../controls/card.tsx';
@@ -9,9 +10,9 @@ import { cardName } from '../../wording/card-name.ts';
 interface CardChoiceProps {
   readonly name: string;
   /** The card that is chosen; empty for none. */
-  readonly id: string;
+  readonly id: CardId | '';
   readonly onlyTaught: boolean;
-  readonly onChoose: (id: string) => void;
+  readonly onChoose: (id: CardId | '') => void;
 }
 
 /** A button that shows the chosen card and opens all there are to choose from. */
@@ -52,7 +53,7 @@ function Choices({ id, onlyTaught, onChoose }: Omit<CardChoiceProps, 'name'>) {
     progress.value.sequence,
     onlyTaught ? taught.value.correspondences : null,
   );
-  const fitting = cards.filter((card) => graphemeOf(card).startsWith(letters));
+  const fitting = cards.filter((id) => lettersShown(id).startsWith(letters));
   return (
     <>
       <input
@@ -66,7 +67,7 @@ function Choices({ id, onlyTaught, onChoose }: Omit<CardChoiceProps, 'name'>) {
         value={typed}
         onInput={(event) => setTyped(event.currentTarget.value)}
         onKeyDown={(event) => {
-          const first = fitting.find((card) => graphemeOf(card) === letters) ?? fitting[0];
+          const first = fitting.find((id) => lettersShown(id) === letters) ?? fitting[0];
           if (event.key !== 'Enter') return;
           event.preventDefault();
           if (letters !== '' && first) onChoose(first);
@@ -102,7 +103,7 @@ function Choices({ id, onlyTaught, onChoose }: Omit<CardChoiceProps, 'name'>) {
 }
 
 /** The cards of an order that carry one correspondence, in the order they are taught; what was added, last. */
-function singleCards(sequence: Sequence, only: ReadonlySet<string> | null): readonly string[] {
+function singleCards(sequence: Sequence, only: ReadonlySet<CardId> | null): readonly CardId[] {
   const inOrder = sequence.steps.flatMap(({ items }) =>
     items.flatMap((item) => (item.kind === 'card' ? [item.id] : [])),
   );
@@ -111,8 +112,4 @@ function singleCards(sequence: Sequence, only: ReadonlySet<string> | null): read
     const single = correspondenceById.get(id)?.parts.length === 0;
     return single && (only === null || only.has(id));
   });
-}
-
-function graphemeOf(id: string): string {
-  return id.slice(0, id.indexOf('='));
 }

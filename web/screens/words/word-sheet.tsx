@@ -1,3 +1,4 @@
+import { graphemeShown } from '../../../core/language/card-id.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
 import type {
   CardReading,
@@ -94,13 +95,13 @@ function WordReading({ reading, also }: { readonly reading: Reading; readonly al
                 e
               </span>
             )}
-            {part === 'whole' && <Card id={card.id.includes('?') ? card.grapheme : card.id} />}
+            {part === 'whole' && <Card id={card.id} />}
           </li>
         ))}
       </ul>
       {irregular.map((card) => (
         <p key={card.letters[0]} class="irregular-said">
-          Irregular: <b>{card.grapheme.replace('_', '–')}</b> {saying(card)}.
+          Irregular: <b>{graphemeShown(card.grapheme)}</b> {saying(card)}.
         </p>
       ))}
       <p class="quiet">

@@ -7,6 +7,7 @@
 import type { WordTable } from '../../../core/boards/judge/word-table.ts';
 import type { Dictation } from '../../../core/dictation/dictation.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { rareMeanings } from '../../../core/words/meanings.ts';
 import { makePdf } from '../../../print/document.ts';
 import { readLetters } from '../../../print/glyphs.ts';
@@ -29,7 +30,7 @@ import { slidesMade } from './slides-made.ts';
 /** Today's plan as a PDF. `whom` and `day` are in words. */
 export async function planFile(
   drill: Drill,
-  taught: ReadonlySet<string>,
+  taught: ReadonlySet<CardId>,
   whom: string,
   day: string,
 ): Promise<MadeFile> {

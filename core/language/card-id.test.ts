@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type CardId,
+  graphemeOf,
+  isCardId,
+  lettersShown,
+  makeCardId,
+  makeGuessedId,
+  parseCardId,
+  soundsOf,
+} from './card-id.ts';
+import { CORRESPONDENCES } from './correspondences.ts';
+
+describe('a card by its name', () => {
+  it.each<[CardId, string, string, readonly string[]]>([
+    ['sh=SH', 'sh', 'sh', ['SH']],
+    ['qu=K+W', 'qu', 'qu', ['K', 'W']],
+    ['a_e=EY', 'a_e', 'a–e', ['EY']],
+    ['b=-', 'b', 'b', []],
+    ['xy=?K+S', 'xy', 'xy', ['K', 'S']],
+    ['gh=?', 'gh', 'gh', []],
+  ])('%s has the letters %s, shown as %s, and the sounds %j', (id, grapheme, shown, sounds) => {
+    expect(graphemeOf(id)).toBe(grapheme);
+    expect(lettersShown(id)).toBe(shown);
+    expect(soundsOf(id)).toEqual(sounds);
+  });
+
+  it('says the same as every row of the tables', () => {
+    for (const { id, grapheme, phonemes } of CORRESPONDENCES) {
+      expect(graphemeOf(id)).toBe(grapheme);
+      expect(soundsOf(id)).toEqual(phonemes);
+      expect(makeCardId(grapheme, phonemes)).toBe(id);
+      expect(parseCardId(id)).toEqual({ grapheme, phonemes });
+    }
+  });
+
+  it('is told from other text by its sign, and its sounds are those there are', () => {
+    expect(isCardId('sh')).toBe(false);
+    expect(isCardId(makeGuessedId('xy', ['K', 'S']))).toBe(true);
+    expect(parseCardId(makeGuessedId('xy', ['K', 'S']))).toBeNull();
+    expect(parseCardId('sh=SSH')).toBeNull();
+  });
+});
