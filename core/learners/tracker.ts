@@ -45,7 +45,7 @@ import { guessOf, type KnownReading, learnKnown, slipOf } from './belief/known-o
 import { layReading, makeLaid } from './belief/lay.ts';
 import type { Marking } from './belief/marking.ts';
 import { CHOIR } from './belief/numbers.ts';
-import { readAmongMistakes, readInPart, readRightly, readWrongly } from './belief/outcome.ts';
+import { readAmongMistakes, readByHalf, readRightly, readWrongly } from './belief/outcome.ts';
 import { DAYS, LAST, TIMES, TOLD } from './belief/pair.ts';
 import { restlessOf } from './belief/restless.ts';
 import { endDay, moveCommon } from './belief/shifts.ts';
@@ -203,7 +203,7 @@ export function startTracker(
       const pair = laid.pairs[at] as number;
       const pairs = book.pairs.numbers;
       const table = laid.tables[at] as number;
-      readInPart(pairs, pair, table, CHOIR.slope, others, CHOIR.weight);
+      readByHalf(pairs, pair, table, CHOIR.slope, others);
       pairs[pair + TOLD] = (pairs[pair + TOLD] as number) + 1;
       moveCommon(book, laid, at, choir, false, others, CHOIR.weight, CHOIR.slope, day);
     }

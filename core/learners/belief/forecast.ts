@@ -1,4 +1,4 @@
-import { GRID, LOGISTIC, NODES, STRIDE } from './grid.ts';
+import { GRID, LOGISTIC, NODES } from './grid.ts';
 
 /** Where each average of a forecast stands in its row. */
 export const CHANCE = 0;
@@ -16,7 +16,8 @@ const LEAST = 1e-6;
 /**
  * Writes a row of averages under prior × likelihood, of the chance of a right reading and of the
  * strength: all that a forecast and what is common to a class need. `table` is where the lowest node
- * stands in LOGISTIC (tablePlace), for the same `slope`. The prior adds up to anything.
+ * stands in LOGISTIC (tablePlace), for the same `slope`. The prior adds
+ * up to anything; what comes back is the sum of prior × likelihood.
  */
 export function forecastInto(
   averages: Float64Array,
@@ -27,8 +28,7 @@ export function forecastInto(
   first: number,
   table: number,
   slope: number,
-): void {
-  const stride = STRIDE * slope;
+): number {
   let sum = 0;
   let chance = 0;
   let square = 0;
@@ -45,11 +45,12 @@ export function forecastInto(
     square += well * right;
     strength += weight * x;
     product += well * x;
-    at += stride;
+    at += slope;
   }
   const p = chance / sum;
   averages[row + CHANCE] = p < LEAST ? LEAST : Math.min(p, 1 - LEAST);
   averages[row + SQUARE] = square / sum;
   averages[row + STRENGTH] = strength / sum;
   averages[row + PRODUCT] = product / sum;
+  return sum;
 }

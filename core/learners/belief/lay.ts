@@ -12,10 +12,14 @@ import { AVERAGES, forecastInto } from './forecast.ts';
 import { tablePlace } from './grid.ts';
 import type { Marking } from './marking.ts';
 import { contextsAt, offsetInto, type Regressors } from './offset.ts';
+import { keepInReach } from './outcome.ts';
 import { isTold, TOUCHED } from './pair.ts';
 import { PRIORS, priorPlace } from './prior.ts';
 import { countShares } from './shares.ts';
 import { cardOf, MOST_CARDS } from './spots.ts';
+
+/** Time is counted in after so many days at the soonest: a few change little, and take as long as many. */
+const WAIT = 7;
 
 /** The cards of one reading, laid out for one reader: room that is used again for the next. */
 export interface Laid extends Regressors {
@@ -73,12 +77,12 @@ function layCard(
   driftTo(book.cards.numbers, card, day, CARD_DRIFT, 0);
   const pair = book.pairOf(reader, number, day);
   const pairs = book.pairs.numbers;
-  const mean =
+  const center =
     (book.readers.numbers[reader.row + MEAN] as number) +
     (book.cards.numbers[card + MEAN] as number);
-  const prior = priorPlace(mean);
+  const prior = priorPlace(center);
   const days = day - (pairs[pair + TOUCHED] as number);
-  if (days > 0) {
+  if (days >= WAIT) {
     pairs[pair + TOUCHED] = day;
     if (isTold(pairs, pair)) ageLikelihood(pairs, pair, days, book.common.restless, PRIORS, prior);
   }
@@ -90,5 +94,7 @@ function layCard(
     offsetInto(book, laid, at, reader, number, pair, day) + contextsAt(book, reader, spot);
   const table = tablePlace(offset, slope);
   laid.tables[at] = table;
-  forecastInto(laid.averages, at * AVERAGES, PRIORS, prior, pairs, pair, table, slope);
+  const row = at * AVERAGES;
+  const mean = forecastInto(laid.averages, row, PRIORS, prior, pairs, pair, table, slope);
+  keepInReach(pairs, pair, mean);
 }

@@ -1,19 +1,17 @@
-import { LOGISTIC, NODES, STRIDE } from './grid.ts';
+import { LOGISTIC, LOGISTIC_ROOT, NODES } from './grid.ts';
 
 /** No strength is ever ruled out for good. */
 const LEAST = 1e-12;
+/** A likelihood may fall so far, and grow as far, before it is brought back. */
+const REACH = 1e-3;
 
 /** It was read rightly: each strength is as likely as that is under it. */
 export function readRightly(all: Float64Array, first: number, table: number): void {
-  let most = 0;
   let at = table;
   for (let node = first; node < first + NODES; node++) {
-    const value = (all[node] as number) * (LOGISTIC[at] as number);
-    all[node] = value;
-    if (value > most) most = value;
-    at += STRIDE;
+    all[node] = (all[node] as number) * (LOGISTIC[at] as number) + LEAST;
+    at += 1;
   }
-  scale(all, first, most);
 }
 
 /**
@@ -21,38 +19,51 @@ export function readRightly(all: Float64Array, first: number, table: number): vo
  * that this card broke; else the word is wrong unless this card and all others go well, which is exact.
  */
 export function readWrongly(all: Float64Array, first: number, table: number, others: number): void {
-  let most = 0;
   let at = table;
   for (let node = first; node < first + NODES; node++) {
-    const value = (all[node] as number) * (1 - others * (LOGISTIC[at] as number));
-    all[node] = value;
-    if (value > most) most = value;
-    at += STRIDE;
+    all[node] = (all[node] as number) * (1 - others * (LOGISTIC[at] as number)) + LEAST;
+    at += 1;
   }
-  scale(all, first, most);
 }
 
-/** A reading that counts only in part: its likelihood to the power of `weight`. `others` null: rightly. */
-export function readInPart(
+/**
+ * A reading together counts half: the square root of what one alone would say, at log-odds stretched by
+ * `slope`. `others` null: rightly.
+ */
+export function readByHalf(
   all: Float64Array,
   first: number,
   table: number,
   slope: number,
   others: number | null,
+): void {
+  let at = table;
+  if (others === null) {
+    for (let node = first; node < first + NODES; node++) {
+      all[node] = (all[node] as number) * (LOGISTIC_ROOT[at] as number) + LEAST;
+      at += slope;
+    }
+  } else {
+    for (let node = first; node < first + NODES; node++) {
+      const factor = 1 - others * (LOGISTIC[at] as number) + 1e-9;
+      all[node] = (all[node] as number) * Math.sqrt(factor) + LEAST;
+      at += slope;
+    }
+  }
+}
+
+/** It was read rightly, but that counts only in part: its likelihood to the power of `weight`. */
+export function readRightlyInPart(
+  all: Float64Array,
+  first: number,
+  table: number,
   weight: number,
 ): void {
-  let most = 0;
   let at = table;
   for (let node = first; node < first + NODES; node++) {
-    const p = LOGISTIC[at] as number;
-    const factor = others === null ? p : 1 - others * p + 1e-9;
-    // A square root takes a fraction of the time of any other power, and a choir's weight is a half.
-    const value = (all[node] as number) * (weight === 0.5 ? Math.sqrt(factor) : factor ** weight);
-    all[node] = value;
-    if (value > most) most = value;
-    at += STRIDE * slope;
+    all[node] = (all[node] as number) * (LOGISTIC[at] as number) ** weight + LEAST;
+    at += 1;
   }
-  scale(all, first, most);
 }
 
 /**
@@ -66,25 +77,22 @@ export function readAmongMistakes(
   others: number,
   said: 'well' | 'wrong' | 'unknown' | 'unsaid',
 ): void {
-  let most = 0;
   let at = table;
   for (let node = first; node < first + NODES; node++) {
     const p = LOGISTIC[at] as number;
     const wrong = 1 - others * p;
     const factor = said === 'well' ? p : said === 'wrong' ? 1 - p : said === 'unknown' ? 1 : wrong;
-    const value = ((all[node] as number) * factor) / (wrong + 1e-9);
-    all[node] = value;
-    if (value > most) most = value;
-    at += STRIDE;
+    all[node] = ((all[node] as number) * factor) / (wrong + 1e-9) + LEAST;
+    at += 1;
   }
-  scale(all, first, most);
 }
 
-/** The likeliest strength has 1: what counts is how they compare. */
-function scale(all: Float64Array, first: number, most: number): void {
-  const inverse = 1 / Math.max(most, 1e-30);
-  for (let node = first; node < first + NODES; node++) {
-    const value = (all[node] as number) * inverse;
-    all[node] = Math.max(value, LEAST);
-  }
+/**
+ * What counts of a likelihood is how its strengths compare: by many readings it falls or grows as a
+ * whole, and is brought back before it is lost. `mean` is what it is on average.
+ */
+export function keepInReach(all: Float64Array, first: number, mean: number): void {
+  if (mean > REACH && mean < 1 / REACH) return;
+  const inverse = 1 / Math.max(mean, LEAST);
+  for (let node = first; node < first + NODES; node++) all[node] = (all[node] as number) * inverse;
 }

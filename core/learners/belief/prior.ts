@@ -28,7 +28,7 @@ export function tailSpread(spread: number): number {
 /**
  * Adds `weight` of a normal density, but for its constant. From the node nearest to its mean outwards:
  * from one node to the next the density falls by a factor that itself falls by a constant one, so that
- * four exponentials do for all.
+ * three exponentials do for all.
  */
 export function addBell(
   into: Float64Array,
@@ -42,17 +42,18 @@ export function addBell(
   const off = LOWEST + nearest * step - center;
   const half = 0.5 / variance;
   const peak = (weight / Math.sqrt(variance)) * Math.exp(-off * off * half);
-  const falls = Math.exp(-2 * step * step * half);
   const first = Math.exp(-step * step * half);
+  const falls = first * first;
+  const aside = Math.exp(-2 * off * step * half);
   let value = peak;
-  let factor = first * Math.exp(-2 * off * step * half);
+  let factor = first * aside;
   for (let node = nearest; node < into.length; node++) {
     into[node] = (into[node] as number) + value;
     value *= factor;
     factor *= falls;
   }
   value = peak;
-  factor = first * Math.exp(2 * off * step * half);
+  factor = first / aside;
   for (let node = nearest - 1; node >= 0; node--) {
     value *= factor;
     factor *= falls;

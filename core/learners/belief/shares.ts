@@ -1,7 +1,7 @@
 import { type Book, GROUP_RIGHTS, type Reader } from './book.ts';
 import { tablePlace } from './grid.ts';
 import { offsetInto } from './offset.ts';
-import { readInPart } from './outcome.ts';
+import { readRightlyInPart } from './outcome.ts';
 import { COUNTED, SHARES } from './pair.ts';
 
 /**
@@ -24,7 +24,7 @@ export function countShares(
   pairs[pair + COUNTED] = rights;
   if (share <= 0) return;
   const table = tablePlace(offsetInto(book, ROOM, 0, reader, number, pair, day), 1);
-  readInPart(pairs, pair, table, 1, null, share);
+  readRightlyInPart(pairs, pair, table, share);
   pairs[pair + SHARES] = (pairs[pair + SHARES] as number) + share;
 }
 

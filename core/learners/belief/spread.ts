@@ -1,5 +1,6 @@
 import { NODES, STEP } from './grid.ts';
-import { fillPrior } from './prior.ts';
+import { TAIL } from './numbers.ts';
+import { addBell, tailSpread } from './prior.ts';
 import { type Cavity, cavityInto, type Fit, type ToldPairs } from './usual.ts';
 
 /** Standard deviations of pairs, and shares of the heavy tail, that are compared. */
@@ -12,6 +13,13 @@ const ENOUGH = 300;
 /** Pairs share what is usual, so that their evidence counts for less than its sum. */
 const TEMPER = 0.7;
 
+/** What may be true of a class, and how much speaks for it. */
+interface Candidate {
+  readonly deviation: number;
+  readonly share: number;
+  evidence: number;
+}
+
 /**
  * How much pairs differ beside what child and card explain: each value is weighed by the evidence of
  * the pairs under it. A class whose children differ by card is read by what each child does, one in
@@ -20,7 +28,7 @@ const TEMPER = 0.7;
 export function fitSpread(fit: Fit, pairs: Float64Array, told: ToldPairs): void {
   if (told.ofChildren.length === 0) return;
   const step = Math.max(1, Math.floor(told.ofChildren.length / ENOUGH));
-  const candidates = DEVIATIONS.flatMap((deviation) =>
+  const candidates: readonly Candidate[] = DEVIATIONS.flatMap((deviation) =>
     SHARES.map((share) => ({
       deviation,
       share,
@@ -33,10 +41,17 @@ export function fitSpread(fit: Fit, pairs: Float64Array, told: ToldPairs): void 
     cavityInto(cavity, fit, told.readers[at] as number, told.cards[at] as number, pair);
     const mean = cavity.reader + cavity.card;
     const variance = cavity.readerVariance + cavity.cardVariance;
-    for (const candidate of candidates) {
-      const { deviation, share } = candidate;
-      fillPrior(prior, STEP, mean, variance, deviation ** 2, share);
-      candidate.evidence += TEMPER * step * Math.log(meanLikelihood(pairs, pair));
+    for (let first = 0; first < candidates.length; first += SHARES.length) {
+      const spread = (candidates[first] as Candidate).deviation ** 2;
+      bell.fill(0);
+      tail.fill(0);
+      addBell(bell, STEP, mean, variance + spread, 1);
+      addBell(tail, STEP, mean - TAIL.lowered, variance + tailSpread(spread), 1);
+      sumUp(pairs, pair);
+      for (let of = first; of < first + SHARES.length; of++) {
+        const candidate = candidates[of] as Candidate;
+        candidate.evidence += TEMPER * step * Math.log(meanLikelihood(candidate.share));
+      }
     }
   }
   const best = Math.max(...candidates.map(({ evidence }) => evidence));
@@ -54,15 +69,33 @@ export function fitSpread(fit: Fit, pairs: Float64Array, told: ToldPairs): void 
 }
 
 const cavity: Cavity = { reader: 0, readerVariance: 1, card: 0, cardVariance: 1 };
-const prior = new Float64Array(NODES);
+const bell = new Float64Array(NODES);
+const tail = new Float64Array(NODES);
+/** Of the bell curve and the tail: their sums, and those of each times a likelihood. */
+const sums = { bell: 0, tail: 0, byBell: 0, byTail: 0 };
 
-function meanLikelihood(pairs: Float64Array, pair: number): number {
-  let sum = 1e-300;
-  let product = 1e-300;
+function sumUp(pairs: Float64Array, pair: number): void {
+  let ofBell = 0;
+  let ofTail = 0;
+  let byBell = 0;
+  let byTail = 0;
   for (let node = 0; node < NODES; node++) {
-    const weight = prior[node] as number;
-    sum += weight;
-    product += weight * (pairs[pair + node] as number);
+    const likelihood = pairs[pair + node] as number;
+    const near = bell[node] as number;
+    const far = tail[node] as number;
+    ofBell += near;
+    ofTail += far;
+    byBell += near * likelihood;
+    byTail += far * likelihood;
   }
-  return product / sum;
+  sums.bell = ofBell;
+  sums.tail = ofTail;
+  sums.byBell = byBell;
+  sums.byTail = byTail;
+}
+
+/** The mean of the likelihood that was summed up, with so much of the heavy tail. */
+function meanLikelihood(share: number): number {
+  const whole = (1 - share) * sums.bell + share * sums.tail + 1e-300;
+  return ((1 - share) * sums.byBell + share * sums.byTail + 1e-300) / whole;
 }
