@@ -21,30 +21,38 @@ export function ageLikelihood(
   prior: number,
 ): void {
   let left = (DRIFT.pair * restless * days) / (2 * STEP * STEP);
-  while (left > 1e-9) {
-    const part = Math.min(left, MOST_AT_ONCE);
-    left -= part;
-    blur(all, first, part);
+  while (left > MOST_AT_ONCE) {
+    blur(all, first, MOST_AT_ONCE, priors, prior);
+    left -= MOST_AT_ONCE;
   }
+  const mean = blur(all, first, left, priors, prior);
   const anew = Math.min(MOST_RENEWED, DRIFT.renewal * restless * days);
-  let mean = 0;
-  for (let node = 0; node < NODES; node++) {
-    mean += (priors[prior + node] as number) * (all[first + node] as number);
-  }
-  const added = anew * mean;
-  const kept = 1 - anew;
-  for (let at = first; at < first + NODES; at++) all[at] = kept * (all[at] as number) + added;
+  // That the rest becomes less is left out: only how likelihoods compare counts.
+  const added = (anew / (1 - anew)) * mean;
+  for (let at = first; at < first + NODES; at++) all[at] = (all[at] as number) + added;
 }
 
-function blur(all: Float64Array, first: number, part: number): void {
-  const last = first + NODES - 1;
+/** Blurs once, and tells the mean under the prior. */
+function blur(
+  all: Float64Array,
+  first: number,
+  part: number,
+  priors: Float64Array,
+  prior: number,
+): number {
+  const last = NODES - 1;
   let before = all[first] as number;
   let here = before;
-  for (let at = first; at < last; at++) {
-    const next = all[at + 1] as number;
-    all[at] = here + part * (before + next - 2 * here);
+  let mean = 0;
+  for (let node = 0; node < last; node++) {
+    const next = all[first + node + 1] as number;
+    const blurred = here + part * (before + next - 2 * here);
+    all[first + node] = blurred;
+    mean += (priors[prior + node] as number) * blurred;
     before = here;
     here = next;
   }
-  all[last] = here + part * (before - here);
+  const blurred = here + part * (before - here);
+  all[first + last] = blurred;
+  return mean + (priors[prior + last] as number) * blurred;
 }

@@ -1,4 +1,4 @@
-import { GRID, LOGISTIC, NODES } from './grid.ts';
+import { LOGISTIC, LOWEST, NODES, STEP } from './grid.ts';
 
 /** Where each average of a forecast stands in its row. */
 export const CHANCE = 0;
@@ -38,19 +38,18 @@ export function forecastInto(
   for (let node = 0; node < NODES; node++) {
     const weight = (priors[prior + node] as number) * (likelihoods[first + node] as number);
     const right = LOGISTIC[at] as number;
-    const x = GRID[node] as number;
     const well = weight * right;
     sum += weight;
     chance += well;
     square += well * right;
-    strength += weight * x;
-    product += well * x;
+    strength += weight * node;
+    product += well * node;
     at += slope;
   }
   const p = chance / sum;
   averages[row + CHANCE] = p < LEAST ? LEAST : Math.min(p, 1 - LEAST);
   averages[row + SQUARE] = square / sum;
-  averages[row + STRENGTH] = strength / sum;
-  averages[row + PRODUCT] = product / sum;
+  averages[row + STRENGTH] = LOWEST + (STEP * strength) / sum;
+  averages[row + PRODUCT] = (LOWEST * chance + STEP * product) / sum;
   return sum;
 }

@@ -41,7 +41,7 @@ export const LOGISTIC_ROOT: Float64Array = LOGISTIC.map(Math.sqrt);
 export function tablePlace(offset: number, slope: number): number {
   const at = Math.round((slope * (LOWEST + offset) + TABLE_END) / TABLE_STEP);
   const last = TABLE_COUNT - 1 - PER_NODE * slope * (NODES - 1);
-  const inside = at < 0 ? 0 : at > last ? last : at;
+  const inside = at < 0 ? 0 : Math.min(at, last);
   return PLACES[inside] as number;
 }
 

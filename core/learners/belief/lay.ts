@@ -18,15 +18,14 @@ import { PRIORS, priorPlace } from './prior.ts';
 import { countShares } from './shares.ts';
 import { cardOf, MOST_CARDS } from './spots.ts';
 
-/** Time is counted in after so many days at the soonest: a few change little, and take as long as many. */
-const WAIT = 7;
-
 /** The cards of one reading, laid out for one reader: room that is used again for the next. */
 export interface Laid extends Regressors {
   /** By card of the word: the card where it stands, and where its rows start. */
   readonly spots: Int32Array;
   readonly cards: Int32Array;
   readonly pairs: Int32Array;
+  /** Days that time has not been counted in for. */
+  readonly days: Int32Array;
   /** Where its prior starts in PRIORS, and its lowest node in LOGISTIC. */
   readonly priors: Int32Array;
   readonly tables: Int32Array;
@@ -40,6 +39,7 @@ export function makeLaid(): Laid {
     spots: new Int32Array(MOST_CARDS),
     cards: new Int32Array(MOST_CARDS),
     pairs: new Int32Array(MOST_CARDS),
+    days: new Int32Array(MOST_CARDS),
     priors: new Int32Array(MOST_CARDS),
     tables: new Int32Array(MOST_CARDS),
     practice: new Float64Array(MOST_CARDS),
@@ -59,6 +59,14 @@ export function layReading(
   marking: Marking,
 ): void {
   driftTo(book.readers.numbers, reader.row, day, READER_DRIFT, book.common.trend);
+  // All pairs are looked up before the first is worked on: memory is slow, and finds several at once.
+  for (let at = 0; at < count; at++) {
+    const pair = book.pairOf(reader, cardOf(laid.spots[at] as number), day);
+    const days = day - (book.pairs.numbers[pair + TOUCHED] as number);
+    laid.pairs[at] = pair;
+    laid.days[at] = days;
+    if (days > 0) book.pairs.numbers[pair + TOUCHED] = day;
+  }
   for (let at = 0; at < count; at++) layCard(book, laid, at, reader, day, slope, marking);
 }
 
@@ -75,20 +83,18 @@ function layCard(
   const number = cardOf(spot);
   const card = cardRow(number);
   driftTo(book.cards.numbers, card, day, CARD_DRIFT, 0);
-  const pair = book.pairOf(reader, number, day);
+  const pair = laid.pairs[at] as number;
   const pairs = book.pairs.numbers;
   const center =
     (book.readers.numbers[reader.row + MEAN] as number) +
     (book.cards.numbers[card + MEAN] as number);
   const prior = priorPlace(center);
-  const days = day - (pairs[pair + TOUCHED] as number);
-  if (days >= WAIT) {
-    pairs[pair + TOUCHED] = day;
-    if (isTold(pairs, pair)) ageLikelihood(pairs, pair, days, book.common.restless, PRIORS, prior);
+  const days = laid.days[at] as number;
+  if (days > 0 && isTold(pairs, pair)) {
+    ageLikelihood(pairs, pair, days, book.common.restless, PRIORS, prior);
   }
   if (marking === 'mistakes-beside-class') countShares(book, reader, pair, number, day);
   laid.cards[at] = card;
-  laid.pairs[at] = pair;
   laid.priors[at] = prior;
   const offset =
     offsetInto(book, laid, at, reader, number, pair, day) + contextsAt(book, reader, spot);

@@ -56,7 +56,8 @@ export function openWords(
   // The word met last of those with the same hash; 0 for none.
   const lastByHash = new Int32Array(1 << HASH_BITS);
   // One word after another: the word before it with its hash, how many cards it has, its spots.
-  const words: number[] = [0];
+  let words = new Int32Array(1 << HASH_BITS);
+  let end = 1;
   const numbers: number[] = [];
 
   return (cards, into) => {
@@ -91,13 +92,20 @@ export function openWords(
 
   function takeApart(cards: readonly CardId[], hash: number): number {
     const { places, habits } = partsOf(cards);
-    const word = words.length;
-    words.push(lastByHash[hash] as number, cards.length);
+    const word = end;
+    end += HEAD + cards.length;
+    if (end > words.length) {
+      const larger = new Int32Array(2 * end);
+      larger.set(words);
+      words = larger;
+    }
+    words[word] = lastByHash[hash] as number;
+    words[word + 1] = cards.length;
     for (let at = 0; at < cards.length; at++) {
       const place = places[at] ?? null;
       let contexts = place === null ? 0 : 1 << contextNumber(place);
       for (const habit of habits[at] ?? []) contexts |= 1 << contextNumber(habit);
-      words.push(((numbers[at] as number) << CONTEXTS.length) | contexts);
+      words[word + HEAD + at] = ((numbers[at] as number) << CONTEXTS.length) | contexts;
     }
     lastByHash[hash] = word;
     return word;
