@@ -14,7 +14,10 @@ import { classState, store } from './open-class.ts';
 export type Saved =
   | { readonly name: string }
   | {
-      readonly error: StoreError | LockError | { readonly code: 'empty'; readonly message: string };
+      readonly error:
+        | StoreError
+        | LockError
+        | { readonly code: 'empty' | 'not-whole'; readonly message: string };
     };
 
 /** How a copy is saved: locked by a passphrase or open, and whether the file's name says what is in it. */
@@ -59,7 +62,7 @@ async function save(
   if ('error' in outcome) return outcome;
   const name = copyName({ day: today(), isLocked: passphrase !== null, says });
   saveText(name, outcome.text, 'application/x-ndjson');
-  return { name };
+  return outcome.readsBack ? { name } : { error: { code: 'not-whole', message: notWhole(name) } };
 }
 
 const nothing = {
@@ -67,6 +70,10 @@ const nothing = {
   message:
     'Nothing could be read to save, so no file was made. Load the page again and try once more.',
 } as const;
+
+function notWhole(name: string): string {
+  return `A file was made as ${name}, but read back it does not give all that is here. Keep your older copies too, load the page again, and save once more.`;
+}
 
 /** All events of a class. Of the open one as this window has them, even when the store cannot be reached. */
 async function eventsOf(

@@ -111,6 +111,7 @@ describe('bringing a file in', () => {
   it('opens a locked file with its passphrase, asks for it, and refuses another', async () => {
     const store = createMemoryStore();
     const saved = await exportLog([note('a')], 'moss');
+    expect(saved).toMatchObject({ readsBack: true });
     if ('error' in saved) throw new Error(saved.error.code);
     expect(saved.text).not.toContain('noted');
     expect(await importLog(store, saved.text, null, here)).toMatchObject({
@@ -125,7 +126,7 @@ describe('bringing a file in', () => {
 
   it('needs no passphrase for a file without one', async () => {
     const saved = await exportLog([note('a')], null);
-    expect(saved).toEqual({ text: makeLog([note('a')]) });
+    expect(saved).toEqual({ text: makeLog([note('a')]), readsBack: true });
     expect(await importLog(createMemoryStore(), makeLog([note('a')]), 'moss', here)).toMatchObject({
       added: 1,
     });

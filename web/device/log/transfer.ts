@@ -7,6 +7,7 @@ import {
   makeLog,
   parseLog,
 } from '../../../core/log/log-file.ts';
+import { readsBack } from '../../../core/log/reads-back.ts';
 import { saySame } from '../../../core/log/say-same.ts';
 import { isLocked, type LockError, lockText, unlockText } from './lock.ts';
 import { datingsOf, type Stamping } from './stamping.ts';
@@ -44,15 +45,23 @@ export type ImportError =
   | StoreError
   | { readonly code: 'locked' | 'ahead' | 'deleted'; readonly message: string };
 
-/** Events as the text of one file, locked when there is a passphrase. */
+/**
+ * Events as the text of one file, locked when there is a passphrase, and whether it reads back as what was
+ * put in: opened again if it is locked, read as any file is, and compared by count and check number.
+ */
 export async function exportLog(
   events: readonly LogEvent[],
   passphrase: string | null,
-): Promise<{ readonly text: string } | { readonly error: LockError }> {
-  const text = makeLog(events);
-  if (passphrase === null) return { text };
-  const outcome = await lockText(text, passphrase);
-  return 'locked' in outcome ? { text: outcome.locked } : outcome;
+): Promise<{ readonly text: string; readonly readsBack: boolean } | { readonly error: LockError }> {
+  const log = makeLog(events);
+  if (passphrase === null) return { text: log, readsBack: readsBack(log, events) };
+  const outcome = await lockText(log, passphrase);
+  if ('error' in outcome) return outcome;
+  const opened = await unlockText(outcome.locked, passphrase);
+  return {
+    text: outcome.locked,
+    readsBack: 'text' in opened && readsBack(opened.text, events),
+  };
 }
 
 /**

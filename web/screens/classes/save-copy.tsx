@@ -31,7 +31,7 @@ export function SaveCopy() {
       return;
     }
     setSaid(
-      `Saved as ${outcome.name}, where your browser puts files. Move it to a place your school trusts.`,
+      `Read back and compared: everything is in it. Saved as ${outcome.name}, where your browser puts files. Move it to a place your school trusts.`,
     );
     setPassphrase('');
     setAgain('');
