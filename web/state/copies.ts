@@ -8,6 +8,7 @@ import { saveText } from '../device/save-text.ts';
 import type { ListedClass } from './class-list.ts';
 import { copyName } from './copy-name.ts';
 import { today } from './day.ts';
+import { noteCopy } from './last-copy.ts';
 import { classState, store } from './open-class.ts';
 
 /** What came of saving a copy: the file's name, or why there is none. */
@@ -62,7 +63,9 @@ async function save(
   if ('error' in outcome) return outcome;
   const name = copyName({ day: today(), isLocked: passphrase !== null, says });
   saveText(name, outcome.text, 'application/x-ndjson');
-  return outcome.readsBack ? { name } : { error: { code: 'not-whole', message: notWhole(name) } };
+  if (!outcome.readsBack) return { error: { code: 'not-whole', message: notWhole(name) } };
+  noteCopy(new Set(events.map(({ classId }) => classId)), today());
+  return { name };
 }
 
 const nothing = {

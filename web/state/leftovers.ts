@@ -2,6 +2,7 @@
 import { array, object, record, string } from 'valibot';
 import { remembered } from '../device/remembered.ts';
 import { forgetDictation } from './dictation-made.ts';
+import { forgetCopies } from './last-copy.ts';
 
 /** Names for children; remembered on this device until they are added. */
 export const namesTyped = remembered('names-typed', string(), '');
@@ -23,5 +24,6 @@ export function forgetLeftovers(deleted: string): void {
   lineDrafts.value = Object.fromEntries(
     Object.entries(lineDrafts.peek()).filter(([key]) => !key.startsWith(`${deleted} `)),
   );
+  forgetCopies(deleted);
   forgetDictation();
 }

@@ -24,6 +24,12 @@ export function whenSaid(day: string, today: string): string {
   return `on ${noonOf(day).toLocaleDateString('en-US', said)}`;
 }
 
+/** The date alone: `November 3`; with the year when it is another one. */
+export function dateSaid(day: string, today: string): string {
+  const year = day.slice(0, 4) === today.slice(0, 4) ? {} : ({ year: 'numeric' } as const);
+  return noonOf(day).toLocaleDateString('en-US', { month: 'long', day: 'numeric', ...year });
+}
+
 /** Noon, which no change of the clock moves to another day. */
 function noonOf(day: string): Date {
   return new Date(`${day}T12:00:00`);

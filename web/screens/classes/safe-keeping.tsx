@@ -1,4 +1,8 @@
 import { useEffect } from 'preact/hooks';
+import { today } from '../../state/day.ts';
+import { lastCopyOf } from '../../state/last-copy.ts';
+import { classState } from '../../state/open-class.ts';
+import { copyAgeSaid } from '../../wording/copy-age.ts';
 import { BringCopy } from './bring-copy.tsx';
 import { askToKeep, keptForGood, lookWhetherKept } from './kept-for-good.ts';
 import { SaveCopy } from './save-copy.tsx';
@@ -7,6 +11,7 @@ import { SaveCopy } from './save-copy.tsx';
 export function SafeKeeping() {
   useEffect(() => void lookWhetherKept(), []);
   const kept = keptForGood.value;
+  const copied = lastCopyOf(classState.value.id);
   return (
     <section class="class-section" aria-labelledby="safe-title">
       <h2 id="safe-title">Keep it safe</h2>
@@ -21,6 +26,7 @@ export function SafeKeeping() {
           </button>
         )}
       </div>
+      {copied !== null && <p class="quiet">{copyAgeSaid(copied, today())}</p>}
       <div class="safe-copies">
         <SaveCopy />
         <BringCopy />
