@@ -141,11 +141,12 @@ describe('where only mistakes are marked', () => {
 
 describe('how many of the cards that they met pupils know', () => {
   it('lies within the 90% interval of that number for 85 to 95 of 100', () => {
-    const classes = [...SEEDS, ...JUDGING_SEEDS].map((seed, n) => runClassroom({ seed: seed + n }));
-    const judged = judgeIntervals(comparedCounts(classes));
-    expect(judged.count).toBeGreaterThan(200);
-    expect(judged.inside).toBeGreaterThanOrEqual(0.83);
-    expect(judged.inside).toBeLessThanOrEqual(0.98);
+    // A class has eight pupils, whose errors go together: it takes twelve to tell 85 from 83.
+    const seeds = JUDGING_SEEDS.flatMap((seed) => [seed, seed + 100, seed + 200]);
+    const judged = judgeIntervals(comparedCounts(seeds.map((seed) => runClassroom({ seed }))));
+    expect(judged.count).toBeGreaterThan(600);
+    expect(judged.inside).toBeGreaterThanOrEqual(0.85);
+    expect(judged.inside).toBeLessThanOrEqual(0.95);
   });
 });
 
