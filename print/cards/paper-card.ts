@@ -1,4 +1,4 @@
-import { type CardId, graphemeOf } from '../../core/language/card-id.ts';
+import { type CardId, graphemeOf, lettersShown } from '../../core/language/card-id.ts';
 import { cardRule } from '../../core/language/card-rule.ts';
 import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
 import type { Place } from '../../core/language/correspondence.ts';
@@ -28,7 +28,7 @@ export interface CardBack {
 export function paperCard(id: CardId): PaperCard {
   const card = correspondenceById.get(id);
   if (!card) {
-    const letters = id.split('=')[0] ?? id;
+    const letters = lettersShown(id);
     const back = { letters, sound: 'not known here', keyword: null, place: '', rule: null };
     return { shape: 'tile', parts: [letters], keyword: null, back };
   }

@@ -1,3 +1,4 @@
+import { lettersShown } from '../../../core/language/card-id.ts';
 import '../../look/word.css';
 import { useMemo, useState } from 'preact/hooks';
 import type { Dictation, DictationSources } from '../../../core/dictation/dictation.ts';
@@ -28,9 +29,7 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
               <span class="said">{text}</span>
             </button>
             {isNew && <span class="reason">new</span>}
-            {practises && (
-              <span class="reason">{practises.slice(0, practises.indexOf('='))} was missed</span>
-            )}
+            {practises && <span class="reason">{lettersShown(practises)} was missed</span>}
           </li>
         ))}
       </ol>

@@ -1,3 +1,4 @@
+import { lettersShown } from '../../../core/language/card-id.ts';
 import type { CommonSlip } from '../../../core/papers/spelling-shown.ts';
 import { habitName } from '../../../core/spelling/plain-words.ts';
 import { type ChildSpelling, spellingOf } from '../../state/papers.ts';
@@ -69,7 +70,7 @@ export function WordsToWrite({ child, name }: { readonly child: string; readonly
 
 function namesOf(slips: readonly CommonSlip[]): string {
   const names = slips.map(({ about }) =>
-    'habit' in about ? habitName(about.habit) : about.card.slice(0, about.card.indexOf('=')),
+    'habit' in about ? habitName(about.habit) : lettersShown(about.card),
   );
   return [...new Set(names)].slice(0, MOST).join(', ');
 }

@@ -1,3 +1,4 @@
+import { lettersShown, soundsOf } from '../../../core/language/card-id.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
 import type { PaperAnswer, PapersWord } from '../../../core/log/event.ts';
 import { readAnswer } from '../../../core/papers/attempts.ts';
@@ -23,7 +24,7 @@ export function shownAnswer(answer: PaperAnswer, said: PapersWord): Shown {
   const read = readAnswer(answer, said);
   if (!read) return { glance: 'none', text: '', note: '' };
   if (!read.read) {
-    const broke = said.cards.filter((_, at) => read.cards[at] === null).map(graphemeOf);
+    const broke = said.cards.filter((_, at) => read.cards[at] === null).map(lettersShown);
     if (broke.length === 0) return { glance: 'right', text: said.word, note: '' };
     return { glance: 'missed', text: '–', note: `${broke.join(', ')} broke` };
   }
@@ -42,14 +43,14 @@ export function sentenceOf(answer: PaperAnswer, said: PapersWord): string {
   const read = readAnswer(answer, said);
   if (!read) return 'Not read yet.';
   if (read.read) return sentence(inPlainWords(read.read));
-  const broke = said.cards.filter((_, at) => read.cards[at] === null).map(graphemeOf);
+  const broke = said.cards.filter((_, at) => read.cards[at] === null).map(lettersShown);
   return broke.length === 0 ? 'Right.' : `${broke.join(' and ')} broke; the rest is right.`;
 }
 
 /** What is said under one card: fine, spelled otherwise, another sound, left out. */
 export function cardSaid(card: CardVerdict): string {
   if (card.verdict === 'same') return 'fine';
-  const grapheme = graphemeOf(card.id);
+  const grapheme = lettersShown(card.id);
   if (card.verdict === 'left-out') return `${grapheme} left out`;
   if (card.verdict === 'turned') return `${grapheme} turned`;
   if (card.verdict === 'order') return 'another order';
@@ -64,14 +65,8 @@ export function glanceOf(card: CardVerdict): Glance {
 
 /** A card's sound for her: /sh/. */
 export function soundOf(said: PapersWord, at: number): string {
-  const id = said.cards[at] ?? '';
-  const sounds = id.slice(id.indexOf('=') + 1);
-  return soundLabel(sounds === '-' ? [] : (sounds.split('+') as never));
-}
-
-/** The letters of a card's id. */
-export function graphemeOf(id: string): string {
-  return id.slice(0, id.indexOf('='));
+  const id = said.cards[at];
+  return id === undefined ? '' : soundLabel(soundsOf(id));
 }
 
 function firstNote(cards: readonly CardVerdict[], isOther: boolean): string {
@@ -79,7 +74,7 @@ function firstNote(cards: readonly CardVerdict[], isOther: boolean): string {
   const missed = cards.find(({ heard }) => !heard);
   const other = missed ?? cards.find(({ verdict }) => verdict !== 'same');
   if (!other) return 'letters added';
-  const grapheme = graphemeOf(other.id);
+  const grapheme = lettersShown(other.id);
   if (other.verdict === 'other-sound') return `${grapheme} as ${other.letters}`;
   return other.verdict === 'same-sound' ? `${grapheme} not yet` : cardSaid(other);
 }

@@ -1,10 +1,10 @@
-import type { CardId } from '../../../core/language/card-id.ts';
+import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
 import type { PaperAnswer, PapersWord } from '../../../core/log/event.ts';
 import { readAnswer } from '../../../core/papers/attempts.ts';
 import { isSpelled } from '../../../core/papers/spelling-shown.ts';
 import { Card } from '../../controls/card.tsx';
 import { cardName } from '../../wording/card-name.ts';
-import { cardSaid, glanceOf, graphemeOf, sentenceOf, soundOf } from './answer-said.ts';
+import { cardSaid, glanceOf, sentenceOf, soundOf } from './answer-said.ts';
 
 interface ReadBackProps {
   readonly title: string;
@@ -68,7 +68,7 @@ export function ReadBack(props: ReadBackProps) {
               <div key={at}>
                 <dt>hears {soundOf(said, at)}</dt>
                 <dd>{card.heard ? 'yes' : 'not in this word'}</dd>
-                <dt>knows the spelling {graphemeOf(card.id)}</dt>
+                <dt>knows the spelling {lettersShown(card.id)}</dt>
                 <dd>
                   {card.heard ? (isSpelled(card) ? 'yes' : 'not yet') : 'cannot be told here'}
                 </dd>
