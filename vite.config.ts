@@ -31,7 +31,15 @@ const offline = VitePWA({
     clientsClaim: true,
     skipWaiting: false,
     cleanupOutdatedCaches: true,
-    navigateFallback: 'index.html',
+    navigateFallback: null,
+    // Any other address below the app's leads to the app, not to its page there, which would look for its
+    // files below that address; what stands after # goes along. This function is written into the worker.
+    runtimeCaching: [
+      {
+        urlPattern: ({ request }) => request.mode === 'navigate',
+        handler: async () => Response.redirect(new URL('./', location.href).href),
+      },
+    ],
   },
   manifest: {
     name: 'Sweepline',

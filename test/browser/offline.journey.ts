@@ -46,6 +46,18 @@ describe('without a network', () => {
     expect(await page.evaluate(() => document.fonts.check('16px Andika'))).toBe(true);
   });
 
+  it('opens from any address below its own, at the screen that the address names', async () => {
+    const visited = await arrive();
+    const { page, stopServer, url } = visited;
+    await putAside(visited);
+    await stopServer();
+    for (const path of ['#/class', '?from=mail#/class', 'index.html#/class', 'a/b/c?d=e#/class']) {
+      await page.goto('about:blank');
+      await page.goto(new URL(path, url).href, { waitUntil: 'load' });
+      await page.getByRole('heading', { name: 'Keep it safe' }).waitFor();
+    }
+  });
+
   it('has every built file at hand, the word list included', async () => {
     const visited = await arrive();
     const { page, stopServer } = visited;
