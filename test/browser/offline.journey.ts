@@ -58,6 +58,30 @@ describe('without a network', () => {
     }
   });
 
+  it('is ready again after one more visit when what was put aside was emptied, each time anew', async () => {
+    const visited = await arrive();
+    const { page, stopServer } = visited;
+    await putAside(visited);
+    const held = () =>
+      page.evaluate(async () => {
+        const caught = (await caches.keys()).map(async (name) => (await caches.open(name)).keys());
+        return (await Promise.all(caught)).flat().length;
+      });
+    await expect.poll(held).toBeGreaterThan(0);
+    const all = await held();
+    for (let time = 0; time < 3; time += 1) {
+      await page.evaluate(async () => {
+        for (const name of await caches.keys()) await caches.delete(name);
+      });
+      expect(await held()).toBe(0);
+      await page.reload({ waitUntil: 'load' });
+      await expect.poll(held, { timeout: 10_000 }).toBe(all);
+    }
+    await stopServer();
+    await page.reload({ waitUntil: 'load' });
+    await page.waitForFunction(() => document.body.textContent.trim() !== '');
+  });
+
   it('has every built file at hand, the word list included', async () => {
     const visited = await arrive();
     const { page, stopServer } = visited;
