@@ -3,7 +3,7 @@
  * which it will have faded, or be too weak, or no longer sure, if it is not practiced until then. Never
  * before the next school day, and after twenty at the latest (the rule is ours).
  *
- * **Rejected.** A schedule by grades of a group's day (FSRS, docs/decisions/0007): the grade of many
+ * **Rejected.** A schedule by grades of a group's day (FSRS, docs/decisions/0009-due-by-what-is-known.md): the grade of many
  * voices says how many read, and what went well came back after a school year.
  */
 import type { CardId } from '../language/card-id.ts';

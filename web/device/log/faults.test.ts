@@ -3,9 +3,13 @@ import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore } from '../../../core/log/event-store.ts';
 import { makeRandom, type Random } from '../../../core/random.ts';
 import { createMemoryStore } from './memory-store.ts';
-import { withSecondCopy } from './second-copy.ts';
+import { type SecondCopySpec, withSecondCopy as withCopy } from './second-copy.ts';
 import type { Drawer } from './sheet.ts';
 import { failureOf } from './store-error.ts';
+
+/** The same, but quick to look again. */
+const withSecondCopy = (store: EventStore, spec: SecondCopySpec) =>
+  withCopy(store, { lookAgainAfter: 1, ...spec });
 
 /**
  * Windows at work while every call to either copy may fail, hang or be half done, by a seeded chance; between

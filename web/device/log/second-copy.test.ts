@@ -5,9 +5,13 @@ import type { EventStore } from '../../../core/log/event-store.ts';
 import { STORE_LAWS } from '../../../test/event-store-contract.ts';
 import { createMemoryStore } from './memory-store.ts';
 import { encodePage } from './page.ts';
-import { type Found, withSecondCopy } from './second-copy.ts';
+import { type Found, type SecondCopySpec, withSecondCopy as withCopy } from './second-copy.ts';
 import type { Drawer } from './sheet.ts';
 import { failureOf } from './store-error.ts';
+
+/** The same, but quick to look again. */
+const withSecondCopy = (store: EventStore, spec: SecondCopySpec) =>
+  withCopy(store, { lookAgainAfter: 1, ...spec });
 
 function makeDrawer(): Drawer & { readonly texts: Map<string, string> } {
   const texts = new Map<string, string>();
@@ -96,6 +100,48 @@ describe('a store with a second copy', () => {
       'a',
       'b',
     ]);
+  });
+
+  it('takes nothing for lost that is still on its way to the drawer, here or in another window', async () => {
+    const quick = makeDrawer();
+    const slow: Drawer = {
+      ...quick,
+      add: async (name, line) => {
+        await pause(300);
+        await quick.add(name, line);
+      },
+    };
+    const kept = createMemoryStore();
+    const found: Found[] = [];
+    const onFound = (what: Found) => found.push(what);
+    const lookAgainAfter = 700;
+    const one = withSecondCopy(kept, { drawer: slow, session: 'one', onFound, lookAgainAfter });
+    const other = withSecondCopy(kept, { drawer: slow, session: 'other', onFound, lookAgainAfter });
+    const bringing = one.append(Array.from({ length: 900 }, (_, n) => note(`e${n}`, 'room', n)));
+    await pause(20);
+    await Promise.all([one.eventsOf('room'), other.eventsOf('room'), bringing]);
+    await Promise.all([one.close(), other.close()]);
+    expect(found).toEqual([]);
+    const later = withSecondCopy(createMemoryStore(), { drawer: quick, session: 'later' });
+    expect((await idsOf(later)).length).toBe(900);
+  });
+
+  it('says when the drawer had lost what the store has', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    const first = withSecondCopy(kept, { drawer, session: 'first' });
+    await first.append(Array.from({ length: 40 }, (_, n) => note(`e${n}`, 'room', n)));
+    await first.close();
+    drawer.texts.clear();
+    const found: Found[] = [];
+    const again = withSecondCopy(kept, {
+      drawer,
+      session: 'again',
+      onFound: (what) => found.push(what),
+    });
+    await again.eventsOf('room');
+    await again.close();
+    expect(found.map(({ copied }) => copied)).toEqual([40]);
   });
 
   it('copies a class that was there before it, and keeps its sheets few', async () => {

@@ -12,6 +12,8 @@ export interface SecondCopySpec {
   readonly session: string;
   /** Is told what was found amiss when the two copies were united. */
   readonly onFound?: (found: Found) => void;
+  /** After so many milliseconds it is looked again whether events that the drawer has not have come to it. */
+  readonly lookAgainAfter?: number;
 }
 
 /** What was amiss in the two copies of a class. */
@@ -47,7 +49,7 @@ export interface Found {
  * or hangs does no harm.
  */
 export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventStore {
-  const { drawer, session, onFound } = spec;
+  const { drawer, session, onFound, lookAgainAfter = ANOTHER_LOOK } = spec;
   const sheets = createSheets(drawer, session);
   const onSheets = new Map<string, Set<string>>();
   const underWay = new Set<Promise<unknown>>();
@@ -228,7 +230,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
     const isThere = here.size + lost.length > 0;
     if (isThere)
       onSheets.set(classId, new Set([...there.events.keys(), ...(onSheets.get(classId) ?? [])]));
-    const fresh = [...here.values()].filter(({ id }) => !there.events.has(id));
+    const fresh = await missingStill(classId, here, there);
     const { length } = await copy(fresh);
     const copied = length > ON_THE_WAY ? length : 0;
     await sheets.tidy(classId, there, [...here.values(), ...lost]);
@@ -246,6 +248,27 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
     if ('forgotten' in now && now.forgotten.includes(classId)) await sheets.throwAway(classId);
   }
 
+  /**
+   * The events that the drawer has not. Many of them may only be on their way, in this window or another
+   * that has just brought in a file: then it is looked again until no more come.
+   */
+  async function missingStill(
+    classId: string,
+    here: ReadonlyMap<string, LogEvent>,
+    there: ClassSheets,
+  ): Promise<readonly LogEvent[]> {
+    const all = [...here.values()];
+    let missing = all.filter(({ id }) => !there.events.has(id));
+    while (missing.length > ON_THE_WAY) {
+      await pause(lookAgainAfter);
+      const now = await sheets.readAll(classId);
+      const still = all.filter(({ id }) => !now.events.has(id));
+      if (still.length === missing.length) break;
+      missing = still;
+    }
+    return missing;
+  }
+
   /** Throws away the sheets that were left of a forgotten class, and has the drawer remember it. */
   async function clear(classId: string, found: readonly Sheet[]): Promise<void> {
     const own = found.filter((sheet) => sheet.classId === classId);
@@ -258,6 +281,8 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
 const PATIENCE = 3000;
 /** So many of the last events may be on their way to one of the copies when the browser is killed. */
 const ON_THE_WAY = 4;
+/** Long enough for a file of some thousand events that another window has brought in, in milliseconds. */
+const ANOTHER_LOOK = 1000;
 /** So many events are compared before other work has its turn. */
 const LOOKED_AT_ONCE = 1024;
 
