@@ -99,12 +99,13 @@ describe('a warm-up that is interrupted', () => {
     await press(page, 12 + 6 + 24);
     await allKept(page);
     await page.keyboard.press('Escape');
+    await expect.poll(() => page.locator('.flip').count()).toBe(30);
     const left = (await page.locator('.flip').allTextContents()).slice(24);
     await setClocks(page, DAY);
     await page.reload({ waitUntil: 'load' });
     await page.getByText('6 words of 48 things were left yesterday').waitFor();
     await button(page, 'Take them up today').click();
-    expect(await page.locator('.flip').allTextContents()).toEqual(left);
+    await expect.poll(() => page.locator('.flip').allTextContents()).toEqual(left);
     expect(await page.locator('.left-over').count()).toBe(0);
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');

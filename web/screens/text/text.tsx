@@ -13,7 +13,7 @@ import { TextField } from './text-field.tsx';
 import { Verdict } from './verdict.tsx';
 
 /** Longer than a chapter book for these grades, in signs. */
-const LONGEST = 200_000;
+const LONGEST = 1_000_000;
 
 /** Is this text decodable? A text goes in; how much of it can be read, and why not the rest, comes out. */
 export function TextPage() {
