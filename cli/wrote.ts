@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { graphemeOf } from '../core/language/card-id.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
-import type { AttemptReading, Known } from '../core/spelling/attempt.ts';
+import type { AttemptReading, ReadWith } from '../core/spelling/attempt.ts';
 import { inPlainWords } from '../core/spelling/plain-words.ts';
 import { readAttempt } from '../core/spelling/read-attempt.ts';
 import { isFamiliarIn, saidWord } from '../core/spelling/said-word.ts';
@@ -20,7 +20,7 @@ export function wrote(args: readonly string[]): string {
   const typed = readOptions(args, { taught: 'text' });
   const lexicon = loadLexicon();
   const given = typed.text('taught');
-  const known: Known = {
+  const known: ReadWith = {
     taught: given === null ? null : readTaught(given),
     isFamiliar: isFamiliarIn(lexicon),
   };
@@ -40,7 +40,7 @@ export function wrote(args: readonly string[]): string {
 function readLines(
   text: string,
   lexicon: Lexicon,
-  known: Known,
+  known: ReadWith,
   show: (attempt: AttemptReading) => string,
 ): readonly string[] {
   const found: string[] = [];
@@ -58,7 +58,7 @@ function readLines(
 }
 
 /** The attempt of one line, or why it cannot be read. */
-function readLine(line: string, lexicon: Lexicon, known: Known): AttemptReading | string {
+function readLine(line: string, lexicon: Lexicon, known: ReadWith): AttemptReading | string {
   const at = line.indexOf('=');
   if (at < 0) return `“${line}” has no attempt. Write the word said and what was written: ship=sip`;
   const word = line.slice(0, at);

@@ -1,5 +1,5 @@
 import type { Inks } from './ink.ts';
-import { line, type Mark } from './page.ts';
+import { line, type PageMark } from './page.ts';
 import { SAFE_EDGE, type Size } from './paper.ts';
 
 /** Where to cut: the lines of a sheet, in mm from its left and from its top. */
@@ -20,7 +20,7 @@ export function cutMarks(
   { across, down }: Cuts,
   { width, height }: Size,
   { rule }: Inks,
-): readonly Mark[] {
+): readonly PageMark[] {
   const look = { stroke: rule, line: 0.15 };
   const ends = (length: number): readonly (readonly [number, number])[] => [
     [SAFE_EDGE, SAFE_EDGE + LENGTH],

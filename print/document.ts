@@ -10,7 +10,7 @@
  */
 import PDFDocument from 'pdfkit';
 import { toBytes } from 'pdfkit/output';
-import { type Mark, type Page, pageSize, type ShapeMark, type TextMark } from './page.ts';
+import { type Page, type PageMark, pageSize, type ShapeMark, type TextMark } from './page.ts';
 import { INCH } from './paper.ts';
 import type { OverSign, Typeface } from './typeface.ts';
 
@@ -70,7 +70,7 @@ function askForTrueSize(document: PDFKit.PDFDocument, turn: DocumentSpec['turn']
   catalogue.data.ViewerPreferences = preferences;
 }
 
-function paint(document: PDFKit.PDFDocument, mark: Mark, typeface: Typeface): void {
+function paint(document: PDFKit.PDFDocument, mark: PageMark, typeface: Typeface): void {
   if (mark.kind === 'text') paintText(document, mark, typeface);
   else paintShape(document, mark);
 }

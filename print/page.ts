@@ -12,10 +12,10 @@ export interface Page {
   readonly landscape?: boolean;
   /** Turned by half a turn when it is painted: the back of a sheet that is turned over its top. */
   readonly upsideDown?: boolean;
-  readonly marks: readonly Mark[];
+  readonly marks: readonly PageMark[];
 }
 
-export type Mark = TextMark | ShapeMark;
+export type PageMark = TextMark | ShapeMark;
 
 export type Weight = 'regular' | 'bold';
 export type Align = 'left' | 'center' | 'right';

@@ -1,4 +1,4 @@
-import type { Mark } from './page.ts';
+import type { PageMark } from './page.ts';
 
 /** A flat picture: painted outlines in a square of `box` units, from back to front. */
 export interface Picture {
@@ -24,7 +24,7 @@ export function pictureMarks(
   { box, parts }: Picture,
   { x, y, size }: { readonly x: number; readonly y: number; readonly size: number },
   grey: boolean,
-): readonly Mark[] {
+): readonly PageMark[] {
   return parts.map(({ path, fill, opacity = 1, evenOdd = false }) => ({
     kind: 'shape',
     path,

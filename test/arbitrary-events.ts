@@ -4,7 +4,7 @@ import { ITEM_MARKS } from '../core/checks/score-check.ts';
 import type { Drill } from '../core/drills/drill.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import { type EventSpec, type LogEvent, PARTS, SLIPS } from '../core/log/event.ts';
-import type { Standing } from '../core/log/standing.ts';
+import type { GroupPlace } from '../core/log/group-place.ts';
 
 /** A drill of a few cards, enough to be run and marked. */
 export const SMALL_DRILL: Drill = {
@@ -36,7 +36,7 @@ export const SMALL_FORM: CheckForm = {
 };
 
 /** A standing in the built-in order, by number alone. */
-export function standingAt(upTo: number): Standing {
+export function standingAt(upTo: number): GroupPlace {
   return { own: null, upTo, at: [], added: [], dropped: [] };
 }
 

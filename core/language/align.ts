@@ -18,7 +18,7 @@ import { ROWS } from './correspondences.ts';
 import type { Phoneme } from './phonemes.ts';
 import { type Morphemes, ONE_PART, type Pronunciation, type Stress } from './pronunciation.ts';
 import type { Reading } from './reading.ts';
-import type { Row, Variant } from './row.ts';
+import type { TableRow, Variant } from './row.ts';
 import { type PlacedCard, syllableBreaks } from './syllables.ts';
 
 const TIER_COST = [0, 1, 2, 4, 8] as const;
@@ -53,7 +53,7 @@ export function align(
 
 /** A row that fits the letters at one position, with what it costs there. */
 interface Candidate {
-  readonly row: Row;
+  readonly row: TableRow;
   readonly letter: number;
   readonly next: number;
   readonly cost: number;
@@ -156,7 +156,7 @@ function candidatesAt(word: string, morphemes: Morphemes, letter: number): Candi
 
 /** What a row costs over these letters, before its sounds are heard. */
 function costOfPlace(
-  row: Row,
+  row: TableRow,
   word: string,
   morphemes: Morphemes,
   letter: number,
@@ -252,7 +252,7 @@ function closeSplits(
   }
 }
 
-function isEnclosed({ kind, grapheme }: Row): boolean {
+function isEnclosed({ kind, grapheme }: TableRow): boolean {
   if (kind === 'consonant') return !/[ui]/.test(grapheme);
   return grapheme === 'th' || grapheme === 'ch' || grapheme === 'ph';
 }
@@ -270,7 +270,7 @@ function* guesses({ word, spoken }: Search, letter: number, sound: number): Gene
   }
 }
 
-function guessedRow(grapheme: string, phonemes: readonly Phoneme[]): Row {
+function guessedRow(grapheme: string, phonemes: readonly Phoneme[]): TableRow {
   return {
     id: makeGuessedId(grapheme, phonemes),
     grapheme,
@@ -286,12 +286,12 @@ function guessedRow(grapheme: string, phonemes: readonly Phoneme[]): Row {
   };
 }
 
-const rowsByLetters: ReadonlyMap<string, readonly Row[]> = groupByLetters();
+const rowsByLetters: ReadonlyMap<string, readonly TableRow[]> = groupByLetters();
 const LONGEST = Math.max(...[...rowsByLetters.keys()].map((letters) => letters.length));
 
 /** Rows by the letters they begin with; a split a_e is found under a. */
-function groupByLetters(): Map<string, Row[]> {
-  const groups = new Map<string, Row[]>();
+function groupByLetters(): Map<string, TableRow[]> {
+  const groups = new Map<string, TableRow[]>();
   for (const row of ROWS) {
     const letters = row.grapheme.replace('_e', '');
     const group = groups.get(letters);

@@ -4,19 +4,19 @@ import { CONSONANT_ROWS } from './consonants.ts';
 import type { Correspondence } from './correspondence.ts';
 import { ENDING_ROWS } from './endings.ts';
 import { R_VOWEL_ROWS } from './r-vowels.ts';
-import { makeRow, type Row } from './row.ts';
+import { makeRow, type TableRow } from './row.ts';
 import { VOWEL_ROWS } from './vowels.ts';
 
 /** Rows that the aligner may use; their order is part of the word-list format. */
-export const ROWS: readonly Row[] = uniqueById(
+export const ROWS: readonly TableRow[] = uniqueById(
   [...CONSONANT_ROWS, ...ENDING_ROWS, ...VOWEL_ROWS, ...R_VOWEL_ROWS].map(makeRow),
 );
 
 /** Rows by id, with their contexts. */
-export const rowById: ReadonlyMap<CardId, Row> = new Map(ROWS.map((row) => [row.id, row]));
+export const rowById: ReadonlyMap<CardId, TableRow> = new Map(ROWS.map((row) => [row.id, row]));
 
 /** Cards that carry several correspondences: clusters and welded endings. */
-export const COMPOUND_CARDS: readonly Row[] = CLUSTER_ROWS.map(makeRow);
+export const COMPOUND_CARDS: readonly TableRow[] = CLUSTER_ROWS.map(makeRow);
 
 /** Every card there is. */
 export const CORRESPONDENCES: readonly Correspondence[] = [...ROWS, ...COMPOUND_CARDS];
@@ -41,8 +41,8 @@ function groupByGrapheme(): Map<string, Correspondence[]> {
   return groups;
 }
 
-function uniqueById(rows: readonly Row[]): Row[] {
-  const byId = new Map<CardId, Row>();
+function uniqueById(rows: readonly TableRow[]): TableRow[] {
+  const byId = new Map<CardId, TableRow>();
   for (const row of rows) if (!byId.has(row.id)) byId.set(row.id, row);
   return [...byId.values()];
 }

@@ -10,7 +10,7 @@ import type { CardId } from './card-id.ts';
 import { ROWS, rowById } from './correspondences.ts';
 import { ONE_PART } from './pronunciation.ts';
 import type { Reading } from './reading.ts';
-import type { Row } from './row.ts';
+import type { TableRow } from './row.ts';
 import { type PlacedCard, syllableBreaks } from './syllables.ts';
 
 /**
@@ -23,7 +23,7 @@ export function guessReading(word: string): Reading | null {
   const whole = assembleReading(word, ids, []);
   const placed = whole.cards.map(
     ({ id, letters }): PlacedCard => ({
-      card: rowById.get(id) as Row,
+      card: rowById.get(id) as TableRow,
       letters,
       stress: 1,
     }),
@@ -60,7 +60,7 @@ export function guessCards(word: string): readonly CardId[] | null {
 
 const LONG_AT_END: ReadonlySet<string> = new Set(['a=EY', 'e=IY', 'i=AY', 'o=OW', 'u=UW']);
 
-function costOf(row: Row, word: string, to: number): number {
+function costOf(row: TableRow, word: string, to: number): number {
   const place = rank.get(row.id) as number;
   const open = to === word.length;
   if (row.kind === 'long-vowel') {
@@ -70,7 +70,7 @@ function costOf(row: Row, word: string, to: number): number {
   return 0.5 + row.tier * 0.3 + place * 0.3;
 }
 
-function fits(row: Row, word: string, at: number, to: number): boolean {
+function fits(row: TableRow, word: string, at: number, to: number): boolean {
   const { before, after } = row.context;
   if (row.kind === 'consonant-e' && to !== word.length) return false;
   if (row.kind === 'ending' && (to !== word.length || at < 2)) return false;
@@ -89,7 +89,7 @@ function splitVowel(word: string, at: number): readonly CardId[] | null {
 }
 
 const usable = ROWS.filter((row) => row.tier <= 3 && row.phonemes.length > 0 && isPlain(row));
-const rowsByLetters = new Map<string, Row[]>();
+const rowsByLetters = new Map<string, TableRow[]>();
 const rank = new Map<string, number>();
 const splitByLetter = new Map<string, CardId>();
 for (const row of usable) {
@@ -106,6 +106,6 @@ for (const row of usable) {
 const LONGEST = Math.max(...[...rowsByLetters.keys()].map((letters) => letters.length));
 
 /** The faded vowels are habits, not guesses. */
-function isPlain(row: Row): boolean {
+function isPlain(row: TableRow): boolean {
   return !row.phonemes.includes('AX') || row.kind === 'consonant-le';
 }

@@ -46,7 +46,7 @@ export type RowSpec = readonly [
 ];
 
 /** A correspondence with the context that the aligner checks. */
-export interface Row extends Correspondence {
+export interface TableRow extends Correspondence {
   readonly context: RowContext;
   /** Every sound sequence the row accepts, longest first. */
   readonly accepts: readonly (readonly Phoneme[])[];
@@ -56,7 +56,7 @@ export interface Row extends Correspondence {
 const placeNames: Readonly<Record<string, Place>> = { b: 'beginning', m: 'middle', e: 'ending' };
 
 /** Turns a written row into a checked value. */
-export function makeRow(spec: RowSpec): Row {
+export function makeRow(spec: RowSpec): TableRow {
   const [grapheme, sounds, kind, tier, places, keyword, context = {}] = spec;
   const phonemes = soundsOf(sounds);
   return {

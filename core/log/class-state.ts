@@ -4,8 +4,8 @@ import type { CardId } from '../language/card-id.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
 import type { EventBodies, ItemReading, NameOrder, Part, Slip } from './event.ts';
 import type { Facts } from './facts.ts';
+import type { GroupPlace } from './group-place.ts';
 import type { PapersRecord } from './papers-record.ts';
-import type { Standing } from './standing.ts';
 
 /** The id of the group that all children of a class are in; it is always there. */
 export const WHOLE_CLASS = 'whole-class';
@@ -48,7 +48,7 @@ export interface Group {
   readonly name: string;
   readonly removed: boolean;
   /** Null until it was said where the group stands. */
-  readonly standing: Standing | null;
+  readonly standing: GroupPlace | null;
   /** Its place among the small groups of a day, counted from 0; null when none was given. */
   readonly place: number | null;
 }

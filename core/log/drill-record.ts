@@ -1,6 +1,6 @@
 import type { Drill } from '../drills/drill.ts';
 import type { DrillRecord, EarlierPlan, Happening, Mark } from './class-state.ts';
-import type { Amendment, DrillEvent, EventOf, LogEvent, Moment } from './event.ts';
+import type { Amendment, DrillEvent, DrillPlace, EventOf, LogEvent } from './event.ts';
 
 /**
  * Reads what came of a drill from its events in force, in their order. Null
@@ -11,7 +11,7 @@ import type { Amendment, DrillEvent, EventOf, LogEvent, Moment } from './event.t
 export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
   const begun: EventOf<'begun'>[] = [];
   let ended: DrillRecord['ended'] = null;
-  let up: Moment | null = null;
+  let up: DrillPlace | null = null;
   const changes: EventOf<'replanned'>[] = [];
   const shown: Happening[] = [];
   const calls: DrillRecord['calls'][number][] = [];
@@ -76,11 +76,11 @@ export function planAt(
   return earlier.find(({ until }) => at < until)?.drill ?? drill;
 }
 
-function isSameMoment(one: Moment | null, other: Moment): boolean {
+function isSameMoment(one: DrillPlace | null, other: DrillPlace): boolean {
   return one?.part === other.part && one.place === other.place;
 }
 
-function happeningOf({ id, at, body }: LogEvent & { readonly body: Moment }): Happening {
+function happeningOf({ id, at, body }: LogEvent & { readonly body: DrillPlace }): Happening {
   return { id, at, part: body.part, place: body.place };
 }
 

@@ -4,7 +4,7 @@ import type { Drill } from '../drills/drill.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
-import type { Standing } from './standing.ts';
+import type { GroupPlace } from './group-place.ts';
 
 /**
  * Something that happened in a class. Events are only ever added: nothing is
@@ -94,7 +94,7 @@ export type Slip =
   | { readonly kind: 'letter'; readonly card: CardId };
 
 /** One moment of a drill: `place` counts from 0 within the part (a card, a sound, a flip). */
-export interface Moment {
+export interface DrillPlace {
   readonly drillId: string;
   readonly part: Part;
   readonly place: number;
@@ -116,11 +116,11 @@ export interface EventBodies {
   /** Its plan was changed while it ran; what came up before was of the plan before. */
   readonly replanned: { readonly drillId: string; readonly drill: Drill };
   /** A card, sound or word came up. Taken back (`undone`) when it was skipped. */
-  readonly shown: Moment;
+  readonly shown: DrillPlace;
   /** A child was called on to read what is up. */
-  readonly called: Moment & { readonly child: string };
+  readonly called: DrillPlace & { readonly child: string };
   /** Something broke. */
-  readonly marked: Moment & {
+  readonly marked: DrillPlace & {
     /** The cards that lay there, by id. */
     readonly cards: readonly CardId[];
     /** The card that broke, counted from 1; null when it was not said which. */
@@ -133,7 +133,7 @@ export interface EventBodies {
   /** Something said of a mark afterwards; of several on one field, the last one holds. */
   readonly amended: Amendment;
   /** It was corrected: my turn, our turn, your turn. */
-  readonly corrected: Moment;
+  readonly corrected: DrillPlace;
   /** The drill ended; `complete` when nothing was left. */
   readonly ended: { readonly drillId: string; readonly complete: boolean };
   /** A child began a short check; its form is kept whole, so that it can be resumed and looked back at. */
@@ -251,7 +251,7 @@ export type Setting =
       {
         readonly name: string;
         readonly removed: boolean;
-        readonly standing: Standing;
+        readonly standing: GroupPlace;
         /** Its place among the small groups of a day, counted from 0. */
         readonly place: number;
       }

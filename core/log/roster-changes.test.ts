@@ -4,10 +4,10 @@ import { SEQUENCE } from '../sequence/built-in.ts';
 import { makeProgress } from '../sequence/progress.ts';
 import { WHOLE_CLASS } from './class-state.ts';
 import type { EventSpec, LogEvent, Setting } from './event.ts';
+import { makeGroupPlace, progressOf } from './group-place.ts';
 import { replay } from './replay.ts';
 import { childrenOf, smallGroups } from './roster.ts';
 import { groupBegun, groupOf, groupRemoved, sharedNames } from './roster-changes.ts';
-import { makeStanding, progressOf } from './standing.ts';
 
 function eventsOf(specs: readonly EventSpec[], from = 1): readonly LogEvent[] {
   return specs.map((spec, place) => ({
@@ -26,7 +26,7 @@ const taught = eventsOf([
     of: 'group',
     id: WHOLE_CLASS,
     field: 'standing',
-    value: makeStanding(makeProgress(SEQUENCE, 30), SEQUENCE),
+    value: makeGroupPlace(makeProgress(SEQUENCE, 30), SEQUENCE),
   }),
   set({ of: 'group', id: 'fern', field: 'name', value: 'Fern' }),
   set({ of: 'child', id: 'w', field: 'name', value: 'Wren' }),

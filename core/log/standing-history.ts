@@ -1,12 +1,12 @@
 import type { ClassState } from './class-state.ts';
-import type { Standing } from './standing.ts';
+import type { GroupPlace } from './group-place.ts';
 import { findStruck, isStruck } from './struck.ts';
 
 /** Every place at which a group was said to stand and that was not taken back, oldest first, by the log's clock. */
 export function standingHistory(
   { facts }: Pick<ClassState, 'facts'>,
   groupId: string,
-): readonly { readonly at: number; readonly standing: Standing }[] {
+): readonly { readonly at: number; readonly standing: GroupPlace }[] {
   const struck = findStruck(facts.undos);
   return facts.settings.flatMap((event) => {
     const { body } = event;

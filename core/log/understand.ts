@@ -4,11 +4,11 @@ import { PHONEMES } from '../language/phonemes.ts';
 import { LATEST } from './clock.ts';
 import {
   type BrokenAt,
+  type DrillPlace,
   type EventBodies,
   type EventKind,
   type KnownEvent,
   type LogEvent,
-  type Moment,
   NAME_ORDERS,
   PAGES,
   PARTS,
@@ -21,7 +21,7 @@ import {
 import { isCard, isCards } from './is-card.ts';
 import { isForm } from './is-check-form.ts';
 import { isDrill } from './is-drill.ts';
-import { isStanding } from './is-standing.ts';
+import { isGroupPlace } from './is-group-place.ts';
 import {
   type Check,
   isEither,
@@ -64,7 +64,7 @@ const isDay: Check<string> = (value): value is string =>
 const LAST_PLACE = 9999;
 
 const momentFields = { drillId: isText, part: isOneOf(PARTS), place: isWhole(0, LAST_PLACE) };
-const isMoment = isShape<Moment>(momentFields);
+const isMoment = isShape<DrillPlace>(momentFields);
 
 const isMarkFields = isShape<EventBodies['marked']>({
   ...momentFields,
@@ -129,7 +129,7 @@ const settingChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check
   ['class namesBy', isOneOf(NAME_ORDERS)],
   ['group name', isText],
   ['group removed', isFlag],
-  ['group standing', isStanding],
+  ['group standing', isGroupPlace],
   ['group place', isWhole(0)],
   ['child name', isText],
   ['child group', isNullOr(isText)],

@@ -103,7 +103,7 @@ export interface LetterSequences {
 }
 
 /** What is known when an attempt is read. */
-export interface Known {
+export interface ReadWith {
   /** What was taught; null when it is not known. */
   readonly taught: Taught | null;
   /** Whether letters (lower case) spell a word that children know. */

@@ -1,4 +1,4 @@
-import type { Row } from '../language/row.ts';
+import type { TableRow } from '../language/row.ts';
 import type { Fact, SpellingHabit, Verdict } from './attempt.ts';
 import { compositesOf } from './composites.ts';
 import { COSTS } from './costs.ts';
@@ -13,7 +13,7 @@ export interface Explained {
   readonly verdict: Verdict;
   readonly cost: number;
   /** The row written, where it is one of the table and another than the card's. */
-  readonly row: Row | null;
+  readonly row: TableRow | null;
   readonly fact: Fact | null;
   readonly habit: SpellingHabit | null;
 }

@@ -2,7 +2,7 @@ import { type Correspondence, isVowelCard } from '../language/correspondence.ts'
 import { correspondenceById } from '../language/correspondences.ts';
 import { laySyllable } from '../language/laid-syllable.ts';
 import type { Reading } from '../language/reading.ts';
-import type { Row } from '../language/row.ts';
+import type { TableRow } from '../language/row.ts';
 import { brokenRules } from '../language/spelling-rules.ts';
 import { isBetweenVowels } from './voices.ts';
 
@@ -11,7 +11,7 @@ import { isBetweenVowels } from './voices.ts';
  * places of the table and the rules of spelling; of a longer one by the places at its edges. `ends`: no
  * letter follows it.
  */
-export function mayStand(reading: Reading, index: number, row: Row): boolean {
+export function mayStand(reading: Reading, index: number, row: TableRow): boolean {
   const cards = reading.cards.map(({ id }) => correspondenceById.get(id));
   const laid = reading.syllables.length === 1 ? cards : null;
   const last = index === cards.length - 1;
@@ -32,7 +32,7 @@ export function mayStand(reading: Reading, index: number, row: Row): boolean {
   return brokenRules(syllable).every(({ id }) => broken.has(id));
 }
 
-function isAtEdge({ places }: Row, index: number, cards: number): boolean {
+function isAtEdge({ places }: TableRow, index: number, cards: number): boolean {
   if (index === 0) return places.includes('beginning') || places.includes('middle');
   return index < cards - 1 || places.includes('ending');
 }

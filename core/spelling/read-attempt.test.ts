@@ -3,16 +3,16 @@ import { builtLexicon } from '../../test/built-lexicon.ts';
 import type { CardId } from '../language/card-id.ts';
 import { ROWS } from '../language/correspondences.ts';
 import type { Reading } from '../language/reading.ts';
-import type { Row } from '../language/row.ts';
+import type { TableRow } from '../language/row.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { taughtUpTo } from '../sequence/teach.ts';
-import type { Known } from './attempt.ts';
+import type { ReadWith } from './attempt.ts';
 import { mayStand } from './may-stand.ts';
 import { readAttempt } from './read-attempt.ts';
 import { isFamiliarIn, saidWord } from './said-word.ts';
 
-const known: Known = { taught: null, isFamiliar: isFamiliarIn(builtLexicon) };
-const read = (word: string, wrote: string, by: Known = known) =>
+const known: ReadWith = { taught: null, isFamiliar: isFamiliarIn(builtLexicon) };
+const read = (word: string, wrote: string, by: ReadWith = known) =>
   readAttempt(saidWord(word, builtLexicon)!, wrote, by);
 const verdicts = (word: string, wrote: string) =>
   read(word, wrote)
@@ -216,14 +216,14 @@ function isAmbiguous({ cards }: Reading, at: number): boolean {
   );
 }
 
-const spellingsOf = new Map<string, Row[]>();
+const spellingsOf = new Map<string, TableRow[]>();
 for (const row of ROWS.filter(({ tier }) => tier < 4)) {
   const key = row.phonemes.join(' ');
   spellingsOf.set(key, [...(spellingsOf.get(key) ?? []), row]);
 }
 
 /** The word with another row in place of a card; null where its context does not hold. */
-function replaced({ word, cards }: Reading, at: number, row: Row): string | null {
+function replaced({ word, cards }: Reading, at: number, row: TableRow): string | null {
   const letters: string[] = [...word];
   const place = cards[at]?.letters ?? [];
   const [head = '', tail] = row.grapheme.split('_');

@@ -8,7 +8,14 @@ import { correspondenceById } from '../language/correspondences.ts';
 import type { Reading } from '../language/reading.ts';
 import type { Taught } from '../language/taught.ts';
 import { isSchwaCard } from '../words/needs.ts';
-import type { AddedLetters, Answer, AttemptReading, CardVerdict, Fact, Known } from './attempt.ts';
+import type {
+  AddedLetters,
+  Answer,
+  AttemptReading,
+  CardVerdict,
+  Fact,
+  ReadWith,
+} from './attempt.ts';
 import { COSTS } from './costs.ts';
 import type { Explained } from './explain.ts';
 import { type Laid, type LaidLetters, layLetters } from './lay-letters.ts';
@@ -27,7 +34,7 @@ import { type Written, writtenAt } from './voices.ts';
 export function readAttempt(
   readings: readonly Reading[],
   wrote: string,
-  known: Known,
+  known: ReadWith,
 ): AttemptReading {
   const [ordinary] = readings as readonly [Reading];
   const { word } = ordinary;
@@ -92,7 +99,7 @@ function backwards({ word, cards }: Reading, letters: string): LaidLetters | nul
   return { laid, cost: COSTS.backwards };
 }
 
-function right(reading: Reading, wrote: string, { taught }: Known): AttemptReading {
+function right(reading: Reading, wrote: string, { taught }: ReadWith): AttemptReading {
   const of = reading.word.length + 1;
   return {
     word: reading.word,
@@ -115,7 +122,7 @@ function right(reading: Reading, wrote: string, { taught }: Known): AttemptReadi
 function unread(
   reading: Reading,
   wrote: string,
-  { taught }: Known,
+  { taught }: ReadWith,
   answer: Answer,
 ): AttemptReading {
   return {

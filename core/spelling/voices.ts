@@ -8,11 +8,11 @@
 import { correspondencesByGrapheme, rowById } from '../language/correspondences.ts';
 import { isVowelPhoneme } from '../language/phonemes.ts';
 import { isLongByRule } from '../language/regularity.ts';
-import type { Row } from '../language/row.ts';
+import type { TableRow } from '../language/row.ts';
 
 /** A row as these letters may be meant: by the rules, by the letter's name, or as a c before e. */
 export interface Voice {
-  readonly row: Row;
+  readonly row: TableRow;
   readonly by: 'rule' | 'name' | 'hard-c';
 }
 
@@ -60,7 +60,7 @@ export function writtenAt(attempt: string, isFamiliar: boolean): readonly (reado
 }
 
 /** Whether a vowel with its r says this between vowels alone: the er of *sheriff*. */
-export function isBetweenVowels({ kind, tier, places, grapheme }: Row): boolean {
+export function isBetweenVowels({ kind, tier, places, grapheme }: TableRow): boolean {
   return kind === 'r-vowel' && tier === 3 && places.length === 0 && grapheme.length === 2;
 }
 
@@ -71,7 +71,7 @@ export function isGrapheme(letters: string): boolean {
 
 /** How a row may be meant by these letters; null where it may not. */
 function meantBy(
-  row: Row,
+  row: TableRow,
   attempt: string,
   at: number,
   to: number,
@@ -99,7 +99,7 @@ function meantBy(
 /** Soft c and g out of their place: the letters' names. */
 const NAMED_ROWS: ReadonlySet<string> = new Set(['c=S', 'g=JH']);
 
-const rowsByLetters: ReadonlyMap<string, readonly Row[]> = new Map(
+const rowsByLetters: ReadonlyMap<string, readonly TableRow[]> = new Map(
   [...correspondencesByGrapheme].map(([letters, cards]) => [
     letters,
     cards
@@ -113,7 +113,7 @@ const rowsByLetters: ReadonlyMap<string, readonly Row[]> = new Map(
  * Rows that a child may mean: not the irregular ones, nor consonants and short vowels that only stand in
  * words from elsewhere (the ch of *chef*, the y of *gym*).
  */
-function isMeant({ tier, kind, phonemes, places }: Row): boolean {
+function isMeant({ tier, kind, phonemes, places }: TableRow): boolean {
   if (tier === 4 || phonemes.length === 0) return false;
   if (tier === 3 && kind === 'short-vowel') return false;
   return tier < 3 || places.length > 0 || phonemes.some(isVowelPhoneme);

@@ -1,12 +1,12 @@
 import type { Box } from '../box.ts';
-import type { Mark } from '../page.ts';
+import type { PageMark } from '../page.ts';
 import { pictureMarks } from '../picture.ts';
 import { wrap } from '../wrap.ts';
 import type { CardLook } from './front.ts';
 import type { CardBack } from './paper-card.ts';
 
 /** The teacher's side of a card: letters, sound, keyword, where it stands, and the rule she says with it. */
-export function backMarks(back: CardBack, box: Box, look: CardLook): readonly Mark[] {
+export function backMarks(back: CardBack, box: Box, look: CardLook): readonly PageMark[] {
   let size = Math.min(box.width * 0.075, 7);
   let laid = layBack(back, box, look, size);
   while (laid.bottom > box.y + box.height) {
@@ -22,12 +22,12 @@ function layBack(
   box: Box,
   { inks, typeface, grey, pictures }: CardLook,
   size: number,
-): { readonly marks: readonly Mark[]; readonly bottom: number } {
+): { readonly marks: readonly PageMark[]; readonly bottom: number } {
   const head = Math.min(size * 4, (box.width * 0.6) / typeface.lay(back.letters, 1).width);
   const left = box.x + size * 0.5;
   const width = box.width - size;
   const picture = back.keyword ? pictures?.get(back.keyword) : undefined;
-  const marks: Mark[] = [
+  const marks: PageMark[] = [
     { kind: 'text', text: back.letters, x: left, y: box.y + size * 4, size: head, ink: inks.ink },
   ];
   if (picture) {

@@ -12,7 +12,7 @@ import type { Box } from '../box.ts';
 import type { Inks } from '../ink.ts';
 import { type Corner, type Corners, cornerBox } from '../outline.ts';
 import { outlinePath } from '../outline-path.ts';
-import { line, type Mark } from '../page.ts';
+import { line, type PageMark } from '../page.ts';
 import type { Typeface } from '../typeface.ts';
 
 export interface FrameSpec {
@@ -31,12 +31,12 @@ export interface FrameSpec {
 const PADDING = 0.16;
 
 /** The frame and its letters. */
-export function frameMarks(spec: FrameSpec, inks: Inks, typeface: Typeface): readonly Mark[] {
+export function frameMarks(spec: FrameSpec, inks: Inks, typeface: Typeface): readonly PageMark[] {
   if (spec.shape === 'split') return splitMarks(spec, inks, typeface);
   const { box, shape, parts } = spec;
   const rooms = layRooms(spec, typeface);
   const ground = shape === 'arch' ? inks.arch : inks.card;
-  const marks: Mark[] = [outline(box, cornersOf(shape, box, spec.em), ground, inks, spec.em)];
+  const marks: PageMark[] = [outline(box, cornersOf(shape, box, spec.em), ground, inks, spec.em)];
   if (shape === 'ending') marks.push(seam(box, inks, spec.em));
   rooms.cuts.forEach((x) => {
     if (shape === 'carrier') marks.push(silentGround(spec, x, inks));
@@ -81,7 +81,7 @@ function layRooms({ parts, box, em, shape }: FrameSpec, typeface: Typeface): Roo
 }
 
 /** An arch, the place of the consonant, and the silent e in a pale half arch. */
-function splitMarks(spec: FrameSpec, inks: Inks, typeface: Typeface): readonly Mark[] {
+function splitMarks(spec: FrameSpec, inks: Inks, typeface: Typeface): readonly PageMark[] {
   const { parts, baseline, foot } = spec;
   const box = { ...spec.box, height: spec.box.height - foot };
   const wide = parts.map((text) => {
@@ -115,7 +115,7 @@ function splitMarks(spec: FrameSpec, inks: Inks, typeface: Typeface): readonly M
   ];
 }
 
-function letters(text: string, x: number, y: number, size: number, { ink }: Inks): Mark {
+function letters(text: string, x: number, y: number, size: number, { ink }: Inks): PageMark {
   return { kind: 'text', text, x, y, size, ink };
 }
 
@@ -144,7 +144,7 @@ function halfArch({ width, height }: Box, em: number): Corners {
   return [[0, 0], [width * 0.9, Math.min(width, height * 0.42)], tight, [em * 0.03, em * 0.03]];
 }
 
-function outline(box: Box, corners: Corners, fill: string, { edge }: Inks, em: number): Mark {
+function outline(box: Box, corners: Corners, fill: string, { edge }: Inks, em: number): PageMark {
   const { x, y, width, height } = box;
   const path = outlinePath(cornerBox({ left: x, top: y, width, height, corners }));
   return { kind: 'shape', path, fill, stroke: edge, line: lineOf(em) };
@@ -156,7 +156,7 @@ function lineOf(em: number): number {
 }
 
 /** The dashed left side of an ending, where it is joined to a base. */
-function seam({ x, y, height }: Box, inks: Inks, em: number): Mark {
+function seam({ x, y, height }: Box, inks: Inks, em: number): PageMark {
   const dash = em * 0.05;
   return line([x, y + dash], [x, y + height - dash], {
     stroke: inks.card,
@@ -166,7 +166,7 @@ function seam({ x, y, height }: Box, inks: Inks, em: number): Mark {
 }
 
 /** The pale ground of a silent e at the end of a card, inside its frame. */
-function silentGround({ box, em, foot }: FrameSpec, x: number, { pale }: Inks): Mark {
+function silentGround({ box, em, foot }: FrameSpec, x: number, { pale }: Inks): PageMark {
   const inner = lineOf(em) / 2;
   const tight: Corner = [em * 0.09 - inner, em * 0.09 - inner];
   const square: Corner = [0, 0];

@@ -1,6 +1,6 @@
 import type { Box } from '../box.ts';
 import type { Inks } from '../ink.ts';
-import type { Mark } from '../page.ts';
+import type { PageMark } from '../page.ts';
 import { type Pictures, pictureMarks } from '../picture.ts';
 import type { Typeface } from '../typeface.ts';
 import { frameMarks } from './frame.ts';
@@ -16,7 +16,7 @@ export interface CardLook {
 }
 
 /** The pupils' side of a card, in its frame: letters, and at its foot the keyword with its picture. */
-export function frontMarks(card: PaperCard, box: Box, look: CardLook): readonly Mark[] {
+export function frontMarks(card: PaperCard, box: Box, look: CardLook): readonly PageMark[] {
   const { inks, typeface, pictures } = look;
   const em = emOf(box);
   const foot = pictures ? box.width * 0.5 : 0;
@@ -32,7 +32,7 @@ function emOf({ width, height }: Box): number {
   return Math.min(width * 0.58, height * 0.42);
 }
 
-function footMarks(keyword: string, box: Box, look: CardLook): readonly Mark[] {
+function footMarks(keyword: string, box: Box, look: CardLook): readonly PageMark[] {
   const { inks, typeface, grey } = look;
   const { width } = box;
   const picture = look.pictures?.get(keyword);
@@ -41,7 +41,7 @@ function footMarks(keyword: string, box: Box, look: CardLook): readonly Mark[] {
   const bottom = box.y + box.height;
   const wanted = width * 0.085;
   const fit = (width * 0.9) / typeface.lay(keyword, 1).width;
-  const word: Mark = {
+  const word: PageMark = {
     kind: 'text',
     text: keyword,
     x: middle,

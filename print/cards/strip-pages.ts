@@ -4,7 +4,7 @@ import type { Box } from '../box.ts';
 import { cutMarks } from '../cut-marks.ts';
 import { behind, type Turn, turnsOverTop } from '../duplex.ts';
 import type { Inks } from '../ink.ts';
-import { circle, line, type Mark, type Page } from '../page.ts';
+import { circle, line, type Page, type PageMark } from '../page.ts';
 import { type Paper, paperSize, points, SAFE_EDGE, type Size } from '../paper.ts';
 import { ruler } from '../ruler.ts';
 import { backMarks } from './back.ts';
@@ -84,7 +84,7 @@ function cutsOf(strips: readonly Strip[], width: number): readonly number[] {
 }
 
 /** The holes as they will be punched, with their middles. */
-function holeMarks({ holes }: Strip, rings: RingCount, { soft }: Inks): readonly Mark[] {
+function holeMarks({ holes }: Strip, rings: RingCount, { soft }: Inks): readonly PageMark[] {
   const { fromEdge, diameter } = holesOf[rings];
   const look = { stroke: soft, line: 0.15 };
   return holes.flatMap((x) => [
@@ -95,7 +95,7 @@ function holeMarks({ holes }: Strip, rings: RingCount, { soft }: Inks): readonly
 }
 
 /** Where a strip belongs, once it is cut: small, between the holes and the frame. */
-function labelMark(text: string, { left, right }: Strip, { soft }: Inks): Mark {
+function labelMark(text: string, { left, right }: Strip, { soft }: Inks): PageMark {
   const x = (left + right) / 2;
   return { kind: 'text', text, x, y: HEAD - 3, size: points(7), ink: soft, align: 'center' };
 }

@@ -1,5 +1,5 @@
 /** The blocks that sheets are made of: headings, paragraphs, rows of cells, lines to write on. */
-import { box, circle, line, type Mark, type Weight } from '../page.ts';
+import { box, circle, line, type PageMark, type Weight } from '../page.ts';
 import { wrap } from '../wrap.ts';
 import { type Block, blockWidth } from './flow.ts';
 import { BODY, HEADING, type SheetLook, TITLE } from './sheet-look.ts';
@@ -13,7 +13,7 @@ const RISE = 1.02;
 export interface Cell {
   readonly width: number;
   readonly height: number;
-  readonly marks: (x: number, y: number) => readonly Mark[];
+  readonly marks: (x: number, y: number) => readonly PageMark[];
 }
 
 /** Blank paper. */
@@ -45,7 +45,7 @@ export function paragraph(text: string, look: SheetLook, how: ParagraphLook = {}
   return {
     height: lines.length * size * LEADING,
     marks: (left, top) =>
-      lines.map((words, at): Mark => {
+      lines.map((words, at): PageMark => {
         const wide = typeface.lay(words, size, weight).width;
         return {
           kind: 'text',
@@ -142,7 +142,7 @@ export function lineUp(cells: readonly Cell[], width: number, gap: number): Cell
 }
 
 /** A box to tick, its upper left corner at (`x`, `y`). */
-export function tickBox(x: number, y: number, { inks }: SheetLook, side = 4): Mark {
+export function tickBox(x: number, y: number, { inks }: SheetLook, side = 4): PageMark {
   return box(x, y, { width: side, height: side }, { stroke: inks.ink, line: 0.3 }, 0.6);
 }
 
@@ -165,10 +165,10 @@ export function blanks(names: readonly (readonly [string, number])[], look: Shee
     height: 11,
     marks: (left, top) => {
       let x = left;
-      return names.flatMap(([name, share]): Mark[] => {
+      return names.flatMap(([name, share]): PageMark[] => {
         const from = x + typeface.lay(name, BODY).width + 2;
         const to = x + width * share - 4;
-        const marks: Mark[] = [
+        const marks: PageMark[] = [
           { kind: 'text', text: name, x, y: top + 7, size: BODY, ink: inks.soft },
           line([from, top + 7.6], [to, top + 7.6], { stroke: inks.rule, line: 0.25 }),
         ];

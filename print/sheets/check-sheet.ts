@@ -2,7 +2,7 @@
 
 import { type CheckForm, type CheckItem, PER_ROW } from '../../core/checks/check-form.ts';
 import { graphemeShown, lettersShown } from '../../core/language/card-id.ts';
-import { line, type Mark, type Page } from '../page.ts';
+import { line, type Page, type PageMark } from '../page.ts';
 import { points } from '../paper.ts';
 import { blanks, type Cell, grid, paragraph, space, titleBlock } from './blocks.ts';
 import { type Block, blockWidth, flowPages } from './flow.ts';
@@ -123,7 +123,7 @@ function scoreCell({ text, cards, answers }: CheckItem, width: number, look: She
     height: 16,
     marks: (x, y) => {
       let left = x;
-      const marks = parts.flatMap((part): Mark[] => {
+      const marks = parts.flatMap((part): PageMark[] => {
         const wide = typeface.lay(part, size).width;
         const at = left;
         left += wide + gap;

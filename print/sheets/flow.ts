@@ -3,14 +3,14 @@
  * cut: it stands on the page where it still fits, and one that belongs to the
  * next (a heading) goes with it. All lengths are mm.
  */
-import { type Mark, type Page, pageSize } from '../page.ts';
+import { type Page, type PageMark, pageSize } from '../page.ts';
 import { type Paper, points } from '../paper.ts';
 import type { SheetLook } from './sheet-look.ts';
 
 /** Part of a sheet: its height, and its marks once it stands at (`left`, `top`). */
 export interface Block {
   readonly height: number;
-  readonly marks: (left: number, top: number) => readonly Mark[];
+  readonly marks: (left: number, top: number) => readonly PageMark[];
   /** Stays on the page of the block after it. */
   readonly withNext?: boolean;
   /** Begins a page. */
@@ -35,7 +35,7 @@ export function flowPages(
 ): readonly Page[] {
   const { height } = pageSize({ paper });
   const floor = height - MARGIN - points(8);
-  const sheets: Mark[][] = [];
+  const sheets: PageMark[][] = [];
   let top = Number.POSITIVE_INFINITY;
   blocks.forEach((block, at) => {
     const isFirst = sheets.length === 0;
@@ -65,7 +65,7 @@ function footMarks(
   page: number,
   pages: number,
   { inks, typeface }: SheetLook,
-): readonly Mark[] {
+): readonly PageMark[] {
   const { width, height } = pageSize({ paper });
   const y = height - FOOT;
   const size = points(8);

@@ -11,7 +11,7 @@ import type { AuditorySound, Drill } from '../../core/drills/drill.ts';
 import { whatTheySay } from '../../core/drills/what-they-say.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
-import { line, type Mark, type Page } from '../page.ts';
+import { line, type Page, type PageMark } from '../page.ts';
 import { points } from '../paper.ts';
 import {
   type Cell,
@@ -75,7 +75,7 @@ function visualBlocks({ drill, taught }: PlanSheetSpec, look: SheetLook): readon
       marks: (x, y) => [
         tickBox(x, y + card.height / 2 - 2, look),
         ...card.marks(x + 6.5, y),
-        ...sayings.flatMap(({ sound, keyword }, at): Mark[] => {
+        ...sayings.flatMap(({ sound, keyword }, at): PageMark[] => {
           const left = x + 6.5 + card.width + 2.5;
           const middle = y + Math.max(0, card.height - sayings.length * BODY * 1.3) / 2;
           const base = middle + BODY * (1 + at * 1.3);

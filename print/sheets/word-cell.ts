@@ -1,5 +1,5 @@
 import { outlinePath } from '../outline-path.ts';
-import type { Mark } from '../page.ts';
+import type { PageMark } from '../page.ts';
 import { sweepStroke } from '../sweep-stroke.ts';
 import type { Cell } from './blocks.ts';
 import type { SheetLook } from './sheet-look.ts';
@@ -17,7 +17,7 @@ export function wordCell(
     height: size * 1.5,
     marks: (x, y) => {
       const base = y + size * 1.05;
-      const marks: Mark[] = [{ kind: 'text', text, x, y: base, size, ink: inks.ink }];
+      const marks: PageMark[] = [{ kind: 'text', text, x, y: base, size, ink: inks.ink }];
       if (!marked) return marks;
       const stroke = sweepStroke(x, x + width, base + size * 0.32, Math.max(0.6, size * 0.09));
       return [{ kind: 'shape', path: outlinePath(stroke), fill: inks.sweep }, ...marks];

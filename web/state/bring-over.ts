@@ -1,8 +1,8 @@
 import { array, boolean, custom, nullable, number, object, safeParse } from 'valibot';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { EventSpec } from '../../core/log/event.ts';
-import { isItem, isSequence } from '../../core/log/is-standing.ts';
-import { makeStanding } from '../../core/log/standing.ts';
+import { makeGroupPlace } from '../../core/log/group-place.ts';
+import { isItem, isSequence } from '../../core/log/is-group-place.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import type { Item, Sequence } from '../../core/sequence/sequence.ts';
 import { shelf } from '../device/shelf.ts';
@@ -36,7 +36,7 @@ function eventsFrom(text: string): readonly EventSpec[] {
   }
   const { own, upTo, added, dropped, told } = parsed.output;
   if (!told) return [];
-  const value = makeStanding({ sequence: own ?? SEQUENCE, upTo, added, dropped }, SEQUENCE);
+  const value = makeGroupPlace({ sequence: own ?? SEQUENCE, upTo, added, dropped }, SEQUENCE);
   return [{ kind: 'set', body: { of: 'group', id: WHOLE_CLASS, field: 'standing', value } }];
 }
 

@@ -1,5 +1,5 @@
 import { array, custom, object, string } from 'valibot';
-import { isSequence } from '../../core/log/is-standing.ts';
+import { isSequence } from '../../core/log/is-group-place.ts';
 import type { Sequence } from '../../core/sequence/sequence.ts';
 import { remembered } from '../device/remembered.ts';
 

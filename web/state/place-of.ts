@@ -1,5 +1,5 @@
 import type { Group } from '../../core/log/class-state.ts';
-import { progressOf } from '../../core/log/standing.ts';
+import { progressOf } from '../../core/log/group-place.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 
 /** Where a group stands, in few words: `step 30 of 136`. */

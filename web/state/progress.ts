@@ -1,6 +1,6 @@
 import { computed } from '@preact/signals';
 import type { Group } from '../../core/log/class-state.ts';
-import { makeStanding, progressOf } from '../../core/log/standing.ts';
+import { makeGroupPlace, progressOf } from '../../core/log/group-place.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
 import { group, recordUndoable } from './open-class.ts';
@@ -26,7 +26,7 @@ export const hasOwnOrder = computed(() => (group.value.standing?.own ?? null) !=
 
 /** Changes where the group stands; can be undone. */
 export function setProgress(next: Progress, said: string): void {
-  const value = makeStanding(next, SEQUENCE);
+  const value = makeGroupPlace(next, SEQUENCE);
   recordUndoable(said, {
     kind: 'set',
     body: { of: 'group', id: group.peek().id, field: 'standing', value },

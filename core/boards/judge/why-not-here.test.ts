@@ -9,7 +9,7 @@ import { SHAPES, shapeById } from '../shapes/shape-list.ts';
 import type { Shape } from '../shapes/shapes.ts';
 import type { JudgeContext } from './judge.ts';
 import { makeRowJudge } from './row-judge.ts';
-import { type Standing, whyNotHere } from './why-not-here.ts';
+import { type BoardToJoin, whyNotHere } from './why-not-here.ts';
 
 const all: Taught = {
   correspondences: new Set(CORRESPONDENCES.map(({ id }) => id)),
@@ -21,8 +21,8 @@ const screen = makePlainScreen(['bim', 'bin', 'mam'], ['nam']);
 function standing(
   shape: string,
   piles: readonly (readonly CardId[])[],
-  rest: Partial<Standing> = {},
-): Standing {
+  rest: Partial<BoardToJoin> = {},
+): BoardToJoin {
   const context: JudgeContext = { taught: rest.taught ?? all, lexicon: builtLexicon, screen };
   const judge = makeRowJudge(shapeById.get(shape) as Shape, context);
   return { piles, room: piles.map(() => 8), taught: all, judge, onPaper: false, ...rest };

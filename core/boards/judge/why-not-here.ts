@@ -47,7 +47,7 @@ export interface WhyNot {
 }
 
 /** The board that a card would join. */
-export interface Standing {
+export interface BoardToJoin {
   readonly piles: readonly (readonly CardId[])[];
   /** The most cards of each pile. */
   readonly room: readonly number[];
@@ -58,7 +58,7 @@ export interface Standing {
 }
 
 /** What speaks against a card in a pile, the first reason; null when it may stand there. */
-export function whyNotHere(id: CardId, pile: number, standing: Standing): WhyNot | null {
+export function whyNotHere(id: CardId, pile: number, standing: BoardToJoin): WhyNot | null {
   const { piles, room, taught, judge, onPaper } = standing;
   const card = correspondenceById.get(id);
   const spec = judge.shape.piles[pile];

@@ -72,7 +72,7 @@ export function makeWordTable(
       const vowel = vowels[v] as Vowel;
       const broken = breaksRule('beginning', begin.parts, vowel.card, []);
       for (let e = 0; e < ends.length; e++, index++) {
-        const end = ends[e] as Row;
+        const end = ends[e] as Side;
         const tail = (endings[v] as Ending[])[e] as Ending;
         const word = begin.letters + tail.letters;
         words.push(word);
@@ -83,9 +83,9 @@ export function makeWordTable(
   return { shape, piles, words, outcomes };
 
   function judge(
-    begin: Row,
+    begin: Side,
     vowel: Vowel,
-    end: Row,
+    end: Side,
     tail: Ending,
     word: string,
     broken: boolean,
@@ -164,7 +164,7 @@ const CODES = Object.fromEntries(OUTCOMES.map((outcome, code) => [outcome, code]
 >;
 
 /** Cards on one side of the vowel, one of each pile. */
-interface Row {
+interface Side {
   readonly parts: readonly Correspondence[];
   readonly letters: string;
   readonly sounds: readonly Phoneme[];
@@ -191,7 +191,7 @@ function vowelOf(card: Correspondence, { taught }: JudgeContext): Vowel {
   return { card, taught: isTaughtCard(card, taught) };
 }
 
-function rowsOf(piles: readonly (readonly Correspondence[])[], context: JudgeContext): Row[] {
+function rowsOf(piles: readonly (readonly Correspondence[])[], context: JudgeContext): Side[] {
   let rows: Correspondence[][] = [[]];
   for (const pile of piles) rows = rows.flatMap((row) => pile.map((card) => [...row, card]));
   return rows.map((cards) => {
@@ -207,7 +207,7 @@ function rowsOf(piles: readonly (readonly Correspondence[])[], context: JudgeCon
   });
 }
 
-function joinEnding({ card }: Vowel, end: Row): Ending {
+function joinEnding({ card }: Vowel, end: Side): Ending {
   const [head, tail] = splitVowel(card);
   const sounds = [...card.phonemes, ...end.sounds];
   return {

@@ -1,6 +1,6 @@
 import { boardValue } from './board-model.ts';
 import { cardsAs, cardsLeft, pileStatus } from './card-numbers.ts';
-import { type Known, type Seen, stakesOf } from './choose-card.ts';
+import { type Instance, type Seen, stakesOf } from './choose-card.ts';
 import { FREE, IN } from './pairs.ts';
 import { isServed } from './place-groups.ts';
 import { bestOf, refine } from './refine-board.ts';
@@ -23,7 +23,7 @@ export interface Builder {
 }
 
 /** A builder for one search, beginning with a board that serves all groups. */
-export function makeBuilder(known: Known, start: Incumbent): Builder {
+export function makeBuilder(known: Instance, start: Incumbent): Builder {
   const { model, numbers, pairing } = known;
   const { sizes, limits, somewhere = [] } = model;
   let best = start;

@@ -25,7 +25,7 @@ export interface Seen {
 }
 
 /** What the choice is made from; the same for the whole search. */
-export interface Known {
+export interface Instance {
   readonly model: BoardModel;
   readonly numbers: CardNumbers;
   readonly clauses: Clauses;
@@ -33,7 +33,7 @@ export interface Known {
 }
 
 /** The free card most worth deciding, by stake and trouble; -1 when none is free. */
-export function cardToDecide(known: Known, seen: Seen): number {
+export function cardToDecide(known: Instance, seen: Seen): number {
   const { scores } = prospects(known, seen);
   let top = -1;
   for (let card = 0; card < scores.length; card++) {
@@ -48,7 +48,7 @@ export function cardToDecide(known: Known, seen: Seen): number {
  * piles, or in them) at most `most` by stake and trouble and `most` by the
  * number of open clauses.
  */
-export function cardsToDecide(known: Known, seen: Seen, most: number): readonly number[] {
+export function cardsToDecide(known: Instance, seen: Seen, most: number): readonly number[] {
   const { first, second } = known.pairing;
   const { scores, clauseCounts } = prospects(known, seen);
   const free = freeCards(seen.status);
@@ -67,7 +67,7 @@ export function cardsToDecide(known: Known, seen: Seen, most: number): readonly 
 
 /** Each card's stake times its trouble, and the open clauses it stands in. */
 function prospects(
-  known: Known,
+  known: Instance,
   seen: Seen,
 ): { readonly scores: Float64Array; readonly clauseCounts: Float64Array } {
   const { clauseCounts, trouble } = troubleOf(known, seen);
@@ -91,7 +91,7 @@ function interleave(lists: readonly (readonly number[])[]): readonly number[] {
 
 /** In how many open clauses each card stands, and how many of them the chosen cards would complete. */
 function troubleOf(
-  { numbers, clauses: { cards, width }, pairing: { first, second } }: Known,
+  { numbers, clauses: { cards, width }, pairing: { first, second } }: Instance,
   { status, live, begin, end }: Seen,
 ): { readonly clauseCounts: Float64Array; readonly trouble: Float64Array } {
   const { starts, total, pileOf } = numbers;
@@ -124,7 +124,7 @@ function troubleOf(
 
 /** What each card not out brings with the chosen beginnings and endings and all others not out. */
 export function stakesOf(
-  { model, numbers, pairing }: Known,
+  { model, numbers, pairing }: Instance,
   { status, begin, end, pairs }: Omit<Seen, 'live'>,
 ): Float64Array {
   const { first, second, between } = pairing;

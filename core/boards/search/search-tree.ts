@@ -3,7 +3,7 @@
 import type { BoardModel } from './board-model.ts';
 import { type Incumbent, makeBuilder } from './build-boards.ts';
 import { numberCards, pileStatus } from './card-numbers.ts';
-import { cardsToDecide, cardToDecide, type Known, type Seen } from './choose-card.ts';
+import { cardsToDecide, cardToDecide, type Instance, type Seen } from './choose-card.ts';
 import { smallestForbidden } from './forbidden.ts';
 import { type Choice, makeLookAhead, undecided } from './look-ahead.ts';
 import { boundPairs } from './pair-bound.ts';
@@ -47,7 +47,7 @@ export function searchTree(
     for (const card of cards) pileStatus(numbers, root, pile)[card] = IN;
   });
   const pairing = choosePairing(model, numbers, clauses, root);
-  const known: Known = { model, numbers, clauses, pairing };
+  const known: Instance = { model, numbers, clauses, pairing };
   const { first, second } = pairing;
   const project = makeProjection(model, numbers, clauses, pairing);
   const pairCount = (sizes[first] as number) * (sizes[second] as number);

@@ -1,5 +1,5 @@
 import { memo } from 'preact/compat';
-import type { Mark } from '../../../print/page.ts';
+import type { PageMark } from '../../../print/page.ts';
 import type { View } from './view.ts';
 
 interface PagePreviewProps {
@@ -21,7 +21,7 @@ export const PagePreview = memo(function PagePreview({ view, name }: PagePreview
 
 const anchors = { left: 'start', center: 'middle', right: 'end' } as const;
 
-function drawn(mark: Mark, key: number) {
+function drawn(mark: PageMark, key: number) {
   if (mark.kind === 'text') {
     const { text, x, y, size, ink, weight, align = 'left' } = mark;
     return (

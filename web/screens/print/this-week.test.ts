@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
+import { makeGroupPlace } from '../../../core/log/group-place.ts';
 import { replay } from '../../../core/log/replay.ts';
-import { makeStanding } from '../../../core/log/standing.ts';
 import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { makeProgress, taughtOf } from '../../../core/sequence/progress.ts';
 import { newestCards } from '../../state/newest-cards.ts';
@@ -24,7 +24,7 @@ function stood(...places: readonly (readonly [daysAgo: number, step: number])[])
         of: 'group',
         id: WHOLE_CLASS,
         field: 'standing',
-        value: makeStanding(makeProgress(SEQUENCE, step), SEQUENCE),
+        value: makeGroupPlace(makeProgress(SEQUENCE, step), SEQUENCE),
       },
     }),
   );

@@ -1,8 +1,8 @@
 import type { CardId } from '../../../core/language/card-id.ts';
 import { eventsIn } from '../../../core/log/class-events.ts';
 import type { ClassState } from '../../../core/log/class-state.ts';
+import { progressOf } from '../../../core/log/group-place.ts';
 import { replay } from '../../../core/log/replay.ts';
-import { progressOf } from '../../../core/log/standing.ts';
 import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { type Progress, taughtOf } from '../../../core/sequence/progress.ts';
 import { newestCards } from '../../state/newest-cards.ts';

@@ -1,12 +1,12 @@
 import { outlinePath } from '../../../print/outline-path.ts';
-import { box, type Mark, type Page, pageSize } from '../../../print/page.ts';
+import { box, type Page, type PageMark, pageSize } from '../../../print/page.ts';
 import { SLIDE, SLIDE_GROUND, type Slide } from '../../../print/slide.ts';
 
 /** What the preview draws: a page or a slide. Lengths are mm. */
 export interface View {
   readonly width: number;
   readonly height: number;
-  readonly marks: readonly Mark[];
+  readonly marks: readonly PageMark[];
   /** Turned by half a turn: the back of a sheet that is turned over its top. */
   readonly upsideDown?: boolean;
 }
@@ -23,7 +23,7 @@ export function viewOfSlide({ shapes }: Slide): View {
     marks: [
       box(0, 0, SLIDE, { fill: SLIDE_GROUND }),
       ...shapes.map(
-        ({ steps, fill, stroke, line = 0, dashed }): Mark => ({
+        ({ steps, fill, stroke, line = 0, dashed }): PageMark => ({
           kind: 'shape',
           path: outlinePath(steps),
           line,

@@ -11,14 +11,14 @@ import type { Settings } from '../../state/settings.ts';
 import { habitNames } from '../../wording/card-name.ts';
 
 /** What the reasons are said against: the order, the place in it, and how sounds are written. */
-export interface Standing {
+export interface ReadingGroup {
   readonly sequence: Sequence;
   readonly upTo: number;
   readonly notation: Settings['notation'];
 }
 
 /** Why a word of a text cannot be read yet, in a teacher's words; empty when it can. */
-export function becauseSaid(word: JudgedWord, standing: Standing): string {
+export function becauseSaid(word: JudgedWord, standing: ReadingGroup): string {
   const reasons = word.because.map((reason) => reasonSaid(reason, standing));
   const text = reasons.join('; ');
   if (word.source !== 'guess' || reasons.length === 0) return withHeart(text, word, standing);
@@ -29,13 +29,13 @@ export function becauseSaid(word: JudgedWord, standing: Standing): string {
 }
 
 /** An irregular word that the order teaches as a whole says where. */
-function withHeart(text: string, { word, because }: JudgedWord, { sequence, upTo }: Standing) {
+function withHeart(text: string, { word, because }: JudgedWord, { sequence, upTo }: ReadingGroup) {
   const step = stepOf(sequence, { kind: 'word', word });
   if (because.length === 0 || step === null || step <= upTo) return text;
   return `${text}; taught as a whole word at step ${step}`;
 }
 
-function reasonSaid(reason: Because, standing: Standing): string {
+function reasonSaid(reason: Because, standing: ReadingGroup): string {
   switch (reason.kind) {
     case 'unknown':
       return 'unknown word, with letters that no card has';
@@ -54,7 +54,7 @@ function reasonSaid(reason: Because, standing: Standing): string {
   }
 }
 
-function irregularSaid(id: CardId, { notation }: Standing): string {
+function irregularSaid(id: CardId, { notation }: ReadingGroup): string {
   const letters = lettersShown(id);
   if (!correspondenceById.has(id)) return `irregular: ${letters} is read in a way of its own`;
   const sounds = soundsOf(id);
@@ -63,7 +63,7 @@ function irregularSaid(id: CardId, { notation }: Standing): string {
 }
 
 /** The letters of a card; with its sound, or its keyword, where it is not the first of these letters. */
-function cardSaid(id: CardId, { notation }: Standing): string {
+function cardSaid(id: CardId, { notation }: ReadingGroup): string {
   const card = correspondenceById.get(id);
   const letters = lettersShown(id);
   const first = card && correspondencesByGrapheme.get(card.grapheme)?.[0];
@@ -75,7 +75,7 @@ function cardSaid(id: CardId, { notation }: Standing): string {
     : `${letters} as in ${card.keyword}`;
 }
 
-function comes(item: Item, { sequence, upTo }: Standing): string {
+function comes(item: Item, { sequence, upTo }: ReadingGroup): string {
   const step = stepOf(sequence, item);
   if (step === null) return 'is in no step of the order';
   return step > upTo ? `comes at step ${step}` : 'was taken out';

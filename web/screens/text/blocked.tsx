@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { JudgedWord, Passage } from '../../../core/texts/passage.ts';
 import { taught } from '../../state/progress.ts';
-import { becauseSaid, type Standing } from './because.ts';
+import { becauseSaid, type ReadingGroup } from './because.ts';
 
 const pageSize = 40;
 
@@ -11,7 +11,7 @@ export function Blocked({
   standing,
 }: {
   readonly passage: Passage;
-  readonly standing: Standing;
+  readonly standing: ReadingGroup;
 }) {
   const [limit, setLimit] = useState(pageSize);
   const { blocked } = passage;
@@ -45,7 +45,7 @@ function BlockedWord({
   standing,
 }: {
   readonly word: JudgedWord;
-  readonly standing: Standing;
+  readonly standing: ReadingGroup;
 }) {
   return (
     <li>

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Passage } from '../../../core/texts/passage.ts';
-import { becauseSaid, type Standing } from './because.ts';
+import { becauseSaid, type ReadingGroup } from './because.ts';
 import { cutTokens, runsOf } from './cut-tokens.ts';
 import { WhyTip } from './why-tip.tsx';
 
@@ -19,7 +19,7 @@ export function MarkedText({
   standing,
 }: {
   readonly passage: Passage;
-  readonly standing: Standing;
+  readonly standing: ReadingGroup;
 }) {
   const [count, setCount] = useState(first);
   const [told, setTold] = useState<Told>();

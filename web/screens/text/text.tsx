@@ -5,7 +5,7 @@ import { judgePassage } from '../../../core/texts/passage.ts';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { settings } from '../../state/settings.ts';
-import type { Standing } from './because.ts';
+import type { ReadingGroup } from './because.ts';
 import { Blocked } from './blocked.tsx';
 import { draft } from './draft.ts';
 import { MarkedText } from './marked-text.tsx';
@@ -27,7 +27,7 @@ export function TextPage() {
     () => (ready && !isLong ? judgePassage(text, known, ready.lexicon, sequence) : null),
     [ready, text, isLong, known, sequence],
   );
-  const standing = useMemo<Standing>(
+  const standing = useMemo<ReadingGroup>(
     () => ({ sequence, upTo, notation }),
     [sequence, upTo, notation],
   );

@@ -1,13 +1,13 @@
 import { type Passage, stepForShare } from '../../../core/texts/passage.ts';
 import { percent } from '../../wording/percent.ts';
-import type { Standing } from './because.ts';
+import type { ReadingGroup } from './because.ts';
 import { Chart } from './chart.tsx';
 
 const goalShares = [0.95, 0.98] as const;
 
 interface VerdictProps {
   readonly passage: Passage;
-  readonly standing: Standing;
+  readonly standing: ReadingGroup;
 }
 
 /** How much of the text can be read, and which steps would make it decodable. */
@@ -39,7 +39,7 @@ function goalSaid(
   goal: number,
   share: number,
   step: number | null,
-  { sequence }: Standing,
+  { sequence }: ReadingGroup,
 ): string {
   const name = percent(goal);
   if (share >= goal) return `It is ${name} decodable now.`;

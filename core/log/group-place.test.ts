@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { addItem, dropItem, makeProgress, numberSteps } from '../sequence/progress.ts';
 import type { Sequence } from '../sequence/sequence.ts';
-import { isStanding } from './is-standing.ts';
-import { makeStanding, progressOf } from './standing.ts';
+import { makeGroupPlace, progressOf } from './group-place.ts';
+import { isGroupPlace } from './is-group-place.ts';
 
 /** The built-in order as another version might have it. */
 function otherwise(change: (steps: Sequence['steps']) => Sequence['steps']): Sequence {
@@ -14,7 +14,7 @@ describe('where a group stands', () => {
   it('comes back from the log as it was, at every step of the built-in order', () => {
     for (let upTo = 0; upTo <= SEQUENCE.steps.length; upTo++) {
       const progress = makeProgress(SEQUENCE, upTo);
-      expect(progressOf(makeStanding(progress, SEQUENCE), SEQUENCE)).toEqual(progress);
+      expect(progressOf(makeGroupPlace(progress, SEQUENCE), SEQUENCE)).toEqual(progress);
     }
   });
 
@@ -23,17 +23,17 @@ describe('where a group stands', () => {
       addItem(makeProgress(SEQUENCE, 5), { kind: 'word', word: 'said' }),
       SEQUENCE.steps[1]?.items[0] ?? { kind: 'word', word: 'the' },
     );
-    expect(progressOf(makeStanding(progress, SEQUENCE), SEQUENCE)).toEqual(progress);
+    expect(progressOf(makeGroupPlace(progress, SEQUENCE), SEQUENCE)).toEqual(progress);
   });
 
   it('keeps her own order whole', () => {
     const own: Sequence = { name: 'Ours', steps: SEQUENCE.steps.slice(0, 4).toReversed() };
     const progress = makeProgress({ ...own, steps: numberSteps(own.steps) }, 2);
-    expect(progressOf(makeStanding(progress, SEQUENCE), SEQUENCE)).toEqual(progress);
+    expect(progressOf(makeGroupPlace(progress, SEQUENCE), SEQUENCE)).toEqual(progress);
   });
 
   it('stays after the step taught last when the built-in order changes around it', () => {
-    const standing = makeStanding(makeProgress(SEQUENCE, 10), SEQUENCE);
+    const standing = makeGroupPlace(makeProgress(SEQUENCE, 10), SEQUENCE);
     const tenth = SEQUENCE.steps[9];
     const longer = otherwise(([first, ...rest]) => [
       {
@@ -62,7 +62,7 @@ describe('where a group stands', () => {
     const of = (upTo: number) => SEQUENCE.steps[upTo - 1]?.items.length ?? 0;
     const upTo = SEQUENCE.steps.findLast(({ items }) => items.length > 1)?.number ?? 0;
     expect(of(upTo)).toBeGreaterThan(1);
-    const standing = makeStanding(makeProgress(SEQUENCE, upTo), SEQUENCE);
+    const standing = makeGroupPlace(makeProgress(SEQUENCE, upTo), SEQUENCE);
     const parted = otherwise((steps) =>
       steps.flatMap((step) =>
         step.number === upTo
@@ -74,17 +74,17 @@ describe('where a group stands', () => {
   });
 
   it('goes by the number when all of the step taught last is gone', () => {
-    const standing = makeStanding(makeProgress(SEQUENCE, 10), SEQUENCE);
+    const standing = makeGroupPlace(makeProgress(SEQUENCE, 10), SEQUENCE);
     const without = otherwise((steps) => steps.filter(({ number }) => number !== 10));
     expect(progressOf(standing, without).upTo).toBe(10);
   });
 
   it('passes through a file and is then still a standing', () => {
     for (const own of [SEQUENCE, { ...SEQUENCE, name: 'Ours' }]) {
-      const standing = makeStanding(makeProgress(own, 30), SEQUENCE);
+      const standing = makeGroupPlace(makeProgress(own, 30), SEQUENCE);
       const back: unknown = JSON.parse(JSON.stringify(standing));
       expect(back).toEqual(standing);
-      expect(isStanding(back)).toBe(true);
+      expect(isGroupPlace(back)).toBe(true);
     }
   });
 });

@@ -7,7 +7,7 @@ import type { Item, Sequence } from '../sequence/sequence.ts';
  * into the log but named by what was taught last, so that a step that a later
  * version puts in or takes out does not move the group.
  */
-export interface Standing {
+export interface GroupPlace {
   /** Her own order; null for the built-in one. */
   readonly own: Sequence | null;
   /** The last step taught; 0 for none yet. */
@@ -19,7 +19,7 @@ export interface Standing {
 }
 
 /** A group's place as the log keeps it. An order other than `builtIn` itself is her own. */
-export function makeStanding(progress: Progress, builtIn: Sequence): Standing {
+export function makeGroupPlace(progress: Progress, builtIn: Sequence): GroupPlace {
   const { sequence, upTo, added, dropped } = progress;
   return {
     own: sequence === builtIn ? null : sequence,
@@ -36,7 +36,7 @@ export function makeStanding(progress: Progress, builtIn: Sequence): Standing {
  * (of several, the nearest); when that was changed, the last step that holds
  * any of them; when all are gone, the step of the same number.
  */
-export function progressOf(standing: Standing, builtIn: Sequence): Progress {
+export function progressOf(standing: GroupPlace, builtIn: Sequence): Progress {
   const { own, upTo, at, added, dropped } = standing;
   const place = own === null && at.length > 0 ? placeOf(at, upTo, builtIn) : upTo;
   return { ...makeProgress(own ?? builtIn, place), added, dropped };

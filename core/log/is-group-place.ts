@@ -1,5 +1,6 @@
 import { HABITS } from '../language/taught.ts';
 import { GRADES, type Item, type Sequence, type Step } from '../sequence/sequence.ts';
+import type { GroupPlace } from './group-place.ts';
 import { isCard } from './is-card.ts';
 import {
   type Check,
@@ -11,7 +12,6 @@ import {
   isText,
   isWhole,
 } from './is-value.ts';
-import type { Standing } from './standing.ts';
 
 /** Whether a value read from a log or a device is a thing to teach. */
 export const isItem: Check<Item> = isEither(
@@ -38,7 +38,7 @@ export const isSequence: Check<Sequence> = isShape<Sequence>({
 });
 
 /** Whether a value read from a log is a group's place in an order. */
-export const isStanding: Check<Standing> = isShape<Standing>({
+export const isGroupPlace: Check<GroupPlace> = isShape<GroupPlace>({
   own: isNullOr(isSequence),
   upTo: isWhole(0),
   at: isListOf(isText),
