@@ -76,7 +76,7 @@ function exhibits(page: Page) {
           return [left - corner.left, top - corner.top, width, height].map(near);
         });
         const words = exhibit.textContent
-          .replace(/\b(Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day\b/g, 'Someday')
+          .replace(/\b(Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day/g, 'Someday')
           .replace(/\s+/g, ' ')
           .trim();
         return [exhibit.getAttribute('aria-label') ?? '', { words, boxes }];

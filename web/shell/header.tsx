@@ -1,50 +1,11 @@
 import './header.css';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { linkTo, type Screen } from '../state/route.ts';
+import { linkTo } from '../state/route.ts';
+import { factsOf, SCREEN_NAMES, type Screen } from '../state/screens.ts';
 import { AtWork } from './at-work.tsx';
 
-interface Place {
-  readonly screen: Screen;
-  readonly name: string;
-  /** The screens that share this place, itself among them. */
-  readonly among?: readonly Place[];
-}
-
-const places: readonly Place[] = [
-  { screen: 'learned', name: 'Learned' },
-  { screen: 'today', name: 'Today' },
-  { screen: 'board', name: 'Board' },
-  { screen: 'stage', name: 'Stage' },
-  {
-    screen: 'words',
-    name: 'Words',
-    among: [
-      { screen: 'words', name: 'Find words' },
-      { screen: 'text', name: 'Judge a text' },
-      { screen: 'dictation', name: 'Dictation' },
-    ],
-  },
-  {
-    screen: 'class',
-    name: 'Children',
-    among: [
-      { screen: 'class', name: 'Class' },
-      { screen: 'known', name: 'Known' },
-      { screen: 'papers', name: 'Papers' },
-      { screen: 'check', name: 'Check' },
-      { screen: 'pages', name: 'Pages' },
-    ],
-  },
-  { screen: 'print', name: 'Print' },
-  { screen: 'settings', name: 'Settings' },
-];
-
-/** Screens without a place of their own, and the place that they belong to. */
-const under: Partial<Record<Screen, Screen>> = {
-  order: 'learned',
-  after: 'today',
-  plan: 'today',
-};
+/** The screens with a place in the header. */
+const PLACES = SCREEN_NAMES.filter((screen) => factsOf(screen).place !== undefined);
 
 /**
  * The quiet line above every page: the name, who is at work and where they stand, and where one can
@@ -53,8 +14,12 @@ const under: Partial<Record<Screen, Screen>> = {
 export function Header({ current }: { readonly current: Screen }) {
   const [isOpen, setOpen] = useState(false);
   const menu = useRef<HTMLButtonElement>(null);
-  const here = under[current] ?? current;
-  const among = places.find((place) => place.among?.some(({ screen }) => screen === here))?.among;
+  const { among: shared, under } = factsOf(current);
+  const here = under !== undefined && shared === undefined ? under : current;
+  const place = factsOf(here).under ?? here;
+  const among = SCREEN_NAMES.filter(
+    (screen) => factsOf(screen).among && (factsOf(screen).under ?? screen) === place,
+  );
   const close = () => setOpen(false);
   useEffect(close, [current]);
   return (
@@ -83,22 +48,22 @@ export function Header({ current }: { readonly current: Screen }) {
           menu.current?.focus();
         }}
       >
-        {places.map(({ screen, name, among: shared }) => (
+        {PLACES.map((screen) => (
           <a
             key={screen}
             href={linkTo(screen)}
-            aria-current={currency(screen === here, shared !== undefined && shared === among)}
+            aria-current={currency(screen === here, screen === place)}
             onClick={close}
           >
-            <span>{name}</span>
+            <span>{factsOf(screen).place}</span>
           </a>
         ))}
       </nav>
-      {among && (
+      {among.length > 0 && (
         <nav class="among" aria-label="Here too">
-          {among.map(({ screen, name }) => (
+          {among.map((screen) => (
             <a key={screen} href={linkTo(screen)} aria-current={currency(screen === here)}>
-              <span>{name}</span>
+              <span>{factsOf(screen).among}</span>
             </a>
           ))}
         </nav>

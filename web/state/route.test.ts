@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { linkTo, parseQuery, parseScreen, SCREENS } from './route.ts';
+import { linkTo, parseQuery, parseScreen } from './route.ts';
+import { SCREEN_NAMES } from './screens.ts';
 
 describe('addresses', () => {
-  it.each(SCREENS)('lead to the screen they name: %s', (screen) => {
+  it.each(SCREEN_NAMES)('lead to the screen they name: %s', (screen) => {
     expect(parseScreen(linkTo(screen))).toBe(screen);
     expect(parseQuery(linkTo(screen))).toBe('');
   });

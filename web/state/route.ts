@@ -1,29 +1,5 @@
 import { signal } from '@preact/signals';
-
-/** The screens there are; each is named in the address after `#/`. */
-export const SCREENS = [
-  'learned',
-  'order',
-  'today',
-  'board',
-  'stage',
-  'desk',
-  'after',
-  'plan',
-  'words',
-  'text',
-  'dictation',
-  'class',
-  'known',
-  'papers',
-  'check',
-  'reader',
-  'pages',
-  'print',
-  'settings',
-  'about',
-] as const;
-export type Screen = (typeof SCREENS)[number];
+import { SCREEN_NAMES, type Screen } from './screens.ts';
 
 /** The address of a screen, with what it is asked to show. */
 export function linkTo(screen: Screen, query = ''): string {
@@ -33,7 +9,7 @@ export function linkTo(screen: Screen, query = ''): string {
 /** The screen an address names, or null; what follows a question mark is the screen's own. */
 export function parseScreen(hash: string): Screen | null {
   const name = hash.replace(/^#\/?/, '').replace(/\?.*$/s, '');
-  return SCREENS.find((screen) => screen === name) ?? null;
+  return SCREEN_NAMES.find((screen) => screen === name) ?? null;
 }
 
 /** What the address asks of its screen: all after the first question mark. */

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { linkTo, type Screen } from '../../state/route.ts';
+import { linkTo } from '../../state/route.ts';
+import type { Screen } from '../../state/screens.ts';
 
 /** There is nothing to show yet: why, in a kind word, and the one next step. */
 export function NothingYet({
