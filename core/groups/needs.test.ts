@@ -47,9 +47,9 @@ describe('what a group needs next', () => {
     );
     expect(needs.map(({ card }) => card).slice(0, 3)).toEqual(['st=S+T', 'e=EH', 'sh=SH']);
     expect(needs.map(needSaid).slice(0, 3)).toEqual([
-      'missed lately by 3 of 4: 5 of 7 readings',
-      'missed lately by 1 of 4: 3 of 6 readings',
-      'missed lately by 1 of 4: 1 of 4 readings',
+      'missed lately by 3 of 4, in 5 of 7 readings',
+      'missed lately by 1 of 4, in 3 of 6 readings',
+      'missed lately by 1 of 4, in 1 of 4 readings',
     ]);
   });
 

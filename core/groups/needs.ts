@@ -51,13 +51,13 @@ export function needsOf(
     .slice(0, MOST_NEEDS);
 }
 
-/** Why it is needed, in words beside the card: `missed lately by 5 of 8: 7 of 20 readings`. */
+/** Why it is needed, in words beside the card: `missed lately by 5 of 8, in 7 of 20 readings`. */
 export function needSaid({ missedBy, missed, asked, readers, size, expected }: GroupNeed): string {
   if (missedBy.length === 0) {
     return `missed by nobody lately; ${readers} of ${size} have read it alone, about ${Math.round(expected * 10)} of 10 right is expected`;
   }
   const who = size === 1 ? 'missed lately' : `missed lately by ${missedBy.length} of ${size}`;
-  return `${who}: ${missed} of ${asked} ${asked === 1 ? 'reading' : 'readings'}`;
+  return `${who}, in ${missed} of ${asked} ${asked === 1 ? 'reading' : 'readings'}`;
 }
 
 function needOf(card: CardId, rows: readonly MapRow[], at: number): GroupNeed {

@@ -38,8 +38,9 @@ function strengthsSaid(strengths: readonly Strength[]): readonly string[] {
     return [`reads ${listSaid(names)} surely`];
   }
   return strengths.map(({ family, right, asked, read, taught }) => {
-    const some = read === taught ? '' : `${read} of ${taught} `;
-    return `reads ${some}${familyName(family)} right, ${right} of ${asked}`;
+    return read === taught
+      ? `reads ${familyName(family)} right, ${right} of ${asked}`
+      : `read ${read} of the ${taught} ${familyName(family)}, right ${right} of ${asked} times`;
   });
 }
 

@@ -42,7 +42,7 @@ export function Stands() {
     ...missed.map(
       (need): Sentence => ({
         cards: [need.card],
-        says: `${capital(cardsSaid([need.card], notation))} was ${needSaid(need)}:`,
+        says: `${capital(needSaid(need))}:`,
         who: need.missedBy,
       }),
     ),
@@ -52,7 +52,7 @@ export function Stands() {
   return (
     <ul class="stands">
       {sentences.map(({ cards, says, who }, at) => (
-        <li key={says}>
+        <li key={cards.join(' ')}>
           <span class="stands-cards">
             {cards.slice(0, MOST_CARDS).map((id) => (
               <span key={id}>
