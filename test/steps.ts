@@ -1,31 +1,47 @@
 import { type Profiler, Session } from 'node:inspector';
 
 /**
- * How many steps some work takes: how often its blocks of code are run, as the engine counts them (precise
+ * How many steps each work takes: how often its blocks of code are run, as the engine counts them (precise
  * coverage of V8), whatever else the machine does. What the engine does by itself in one call, such as a
- * search in a text, counts as one.
+ * search in a text, counts as one. Code that the engine has made before it was asked to count is counted
+ * coarsely until the engine makes it anew, whenever that is; so all is counted again and again until two
+ * rounds agree.
  */
-export function stepsOf(work: () => unknown): number {
+export function stepsOfEach(works: readonly (() => unknown)[]): readonly number[] {
   const session = new Session();
   session.connect();
   try {
     ask(session, 'Profiler.enable');
     ask(session, 'Profiler.startPreciseCoverage', { callCount: true, detailed: true });
-    // The first time is not counted: code that was made fast before is not counted as long as it runs.
-    work();
-    ask(session, 'Profiler.takePreciseCoverage');
-    work();
-    const { result } = ask(session, 'Profiler.takePreciseCoverage') as {
-      readonly result: readonly Profiler.ScriptCoverage[];
-    };
-    let steps = 0;
-    for (const { functions } of result) {
-      for (const { ranges } of functions) for (const { count } of ranges) steps += count;
+    const round = () =>
+      works.map((work) => {
+        work();
+        return counted(session);
+      });
+    let before = round();
+    for (let rounds = 1; rounds < MOST_ROUNDS; rounds++) {
+      const now = round();
+      if (now.every((steps, at) => steps === before[at])) return now;
+      before = now;
     }
-    return steps;
+    return before;
   } finally {
     session.disconnect();
   }
+}
+
+const MOST_ROUNDS = 12;
+
+/** The steps since it was asked last. */
+function counted(session: Session): number {
+  const { result } = ask(session, 'Profiler.takePreciseCoverage') as {
+    readonly result: readonly Profiler.ScriptCoverage[];
+  };
+  let steps = 0;
+  for (const { functions } of result) {
+    for (const { ranges } of functions) for (const { count } of ranges) steps += count;
+  }
+  return steps;
 }
 
 /** Asks the engine; in this thread it answers at once. */

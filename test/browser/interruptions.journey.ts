@@ -164,6 +164,7 @@ describe('a warm-up that is done', () => {
     await button(page, 'Start on the stage').click();
     await started(page);
     await press(page, 12 + 6 + 10);
+    await page.getByText('That was 10.').waitFor();
     await page.keyboard.press('Escape');
     await page.getByRole('heading', { name: 'How it went' }).waitFor();
     await button(page, 'Take it out of the record').click();

@@ -46,7 +46,7 @@ describe('a text that is put in', () => {
     await page.reload({ waitUntil: 'load' });
     expect(await field(page).inputValue()).toBe('A cat sat.');
     await page.getByRole('button', { name: 'Empty it' }).click();
-    expect(await field(page).inputValue()).toBe('');
+    await expect.poll(() => field(page).inputValue()).toBe('');
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => field(page).inputValue()).toBe('A cat sat.');
   });

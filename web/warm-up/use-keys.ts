@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import { BLENDINGS } from '../../core/warm-up/standing.ts';
 import { digitOf, type Wish, wishOf } from './keys.ts';
 import { askedMark, correctBroken, pressDigit, takeBackMark } from './marking.ts';
@@ -10,7 +10,8 @@ import { ask, callAnother, perform, running, setBlending } from './running.ts';
  * itself is left to it.
  */
 export function useKeys(onWish: (wish: Wish) => void): void {
-  useEffect(() => {
+  // Before the first paint: a key pressed as soon as the card is there is not lost.
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.target instanceof Element && isTakenBy(event.target, event.key)) return;
       const digit = digitOf(event);
