@@ -15,5 +15,7 @@ export default defineConfig({
     maxWorkers: availableParallelism(),
     testTimeout: 240_000,
     hookTimeout: 120_000,
+    // How long a journey waits for what it polls; on a busy machine a second is not long.
+    expect: { poll: { timeout: 30_000 } },
   },
 });
