@@ -204,7 +204,19 @@ function arbitrarySpec(ids: readonly string[]): fc.Arbitrary<EventSpec> {
         { kind: 'wrote', text: '', isWord: false },
         { kind: 'broke', cards: [1] },
         { kind: 'absent' },
+        { kind: 'wrote', text: 'sip', meant: [1] },
         { kind: 'unread' },
+      ),
+    }),
+    'papers-changed': fc.record({
+      papersId,
+      change: fc.oneof(
+        fc.record({ of: fc.constant('day'), day: fc.constantFrom('2026-03-03', null) }),
+        fc.record({
+          of: fc.constant('word'),
+          word: fc.nat(3),
+          said: fc.constantFrom({ word: 'sip', cards: ['s=S', 'i=IH', 'p=P'], breaks: [] }, null),
+        }),
       ),
     }),
     noted: fc.record({ drillId: fc.option(drillId, { nil: null }), groupId, text }),

@@ -9,7 +9,7 @@ import { obstacles } from '../words/decodable.ts';
 import { SCREEN_DATA } from '../words/screen-data.ts';
 import { createWordScreen } from '../words/word-screen.ts';
 import { type DictationSources, dictationFor, newestItems } from './dictation.ts';
-import { isWritable, sentenceWords, shows } from './needs.ts';
+import { holdsCard, isWritable, sentenceWords, shows } from './needs.ts';
 import { SENTENCES } from './sentences.ts';
 
 /** The dictation after a step of an order: its newest items first. */
@@ -146,13 +146,18 @@ test('what spelling papers showed is practised, and says so; half is still the n
     ...specAtStep(SEQUENCE, 60, 3),
     practise: ['sh=SH', 'i_e=AY'] satisfies readonly CardId[],
   };
-  const { words } = dictationFor(spec, sources);
+  const { words, sentences } = dictationFor(spec, sources);
   const practised = words.filter(({ practises }) => practises !== undefined);
   expect(words.filter(({ isNew }) => isNew).length).toBeGreaterThanOrEqual(3);
   expect(new Set(practised.map(({ practises }) => practises))).toEqual(new Set(spec.practise));
   for (const { text, practises } of practised) {
     expect(builtLexicon.cardIds(builtLexicon.indexOf(text))).toContain(practises);
   }
+  const [, practising] = sentences;
+  expect(sentences.map(({ isNew }) => isNew)).toEqual([true, false]);
+  expect(spec.practise).toContain(practising?.practises);
+  const cards = sentenceWords(practising!.text, builtLexicon).map(({ cardIds }) => cardIds);
+  expect(cards.some((ids) => holdsCard(ids, practising!.practises!))).toBe(true);
   expect(dictationFor({ ...spec, practise: [] satisfies readonly CardId[] }, sources)).toEqual(
     dictationFor(specAtStep(SEQUENCE, 60, 3), sources),
   );

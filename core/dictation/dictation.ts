@@ -11,7 +11,7 @@ import type { Lexicon } from '../words/lexicon.ts';
 import type { WordScreen } from '../words/screen.ts';
 import { firstOf } from './first-of.ts';
 import { isFitForClass } from './fitness.ts';
-import { isWritable, type SentenceWord, sentenceWords, shows } from './needs.ts';
+import { holdsCard, isWritable, type SentenceWord, sentenceWords, shows } from './needs.ts';
 import { type Dictated, dictationWords } from './words.ts';
 
 /** What a dictation is for. `newest` are the items just taught, one or several steps of them. */
@@ -34,8 +34,8 @@ export interface DictationSources {
 }
 
 /**
- * Words, shorter ones first, and sentences, those with the newest items first.
- * Fewer than asked where too little was taught; `shortfall` then says so in a
+ * Words, shorter ones first, and sentences, those with the newest items first. Where spelling papers
+ * showed a need, every second sentence practices what was missed. Fewer than asked where too little was taught; `shortfall` then says so in a
  * teacher's words.
  */
 export interface Dictation {
@@ -60,7 +60,11 @@ export function dictationFor(spec: DictationSpec, sources: DictationSources): Di
     sources,
     random,
   );
-  const sentences = chooseSentences(taught, newest, sentenceCount, sources, random);
+  const sentences = chooseSentences(
+    { taught, newest, practise: practise ?? [], count: sentenceCount },
+    sources,
+    random,
+  );
   const shortfall = shortfallOf(words.length < wordCount, sentences.length < sentenceCount);
   return { words, sentences, shortfall };
 }
@@ -91,28 +95,53 @@ const CHOICE = 3;
 /** How many of the latest sentences fill up where the newest items have too few. */
 const LATEST = 24;
 
+interface SentencesSpec {
+  readonly taught: Taught;
+  readonly newest: readonly Item[];
+  readonly practise: readonly CardId[];
+  readonly count: number;
+}
+
 function chooseSentences(
-  taught: Taught,
-  newest: readonly Item[],
-  count: number,
+  { taught, newest, practise, count }: SentencesSpec,
   { lexicon, screen, sentences }: DictationSources,
   random: Random,
 ): readonly Dictated[] {
   const usable = sentences
     .map((text) => ({ text, words: sentenceWords(text, lexicon) }))
     .filter(({ words }) => words.every((word) => isWritable(word, taught)))
-    .map((sentence) => ({ ...sentence, share: shareOf(sentence.words, newest) }));
+    .map(({ text, words }) => ({
+      text,
+      words,
+      share: shareOf(words, newest),
+      practises: practise.find((card) => words.some(({ cardIds }) => holdsCard(cardIds, card))),
+    }));
   const isFit = ({ words }: { readonly words: readonly SentenceWord[] }) =>
     words.every(({ word }) => isFitForClass(word, lexicon, screen));
   const withNew = shuffled(usable, random)
     .filter(({ share }) => share > 0)
     .sort((left, right) => right.share - left.share);
   const best = firstOf(withNew, count * CHOICE, isFit);
-  const chosen = shuffled(best, random).slice(0, count);
-  const others = usable.filter(({ share }) => share === 0).reverse();
-  const latest = chosen.length < count ? firstOf(others, LATEST, isFit) : [];
-  const more = shuffled(latest, random).slice(0, count - chosen.length);
-  return [...chosen, ...more].map(({ text, share }) => ({ text, isNew: share > 0 }));
+  const practising = usable.filter(({ practises }) => practises !== undefined).reverse();
+  const forNewest = practising.length > 0 ? Math.ceil(count / 2) : count;
+  const chosen = shuffled(best, random).slice(0, forNewest);
+  const add = (from: typeof usable, many: number) => {
+    if (chosen.length === count) return;
+    const more = firstOf(
+      from.filter((sentence) => !chosen.includes(sentence)),
+      many,
+      isFit,
+    );
+    chosen.push(...shuffled(more, random).slice(0, count - chosen.length));
+  };
+  add(practising, count * CHOICE);
+  add(best, count * CHOICE);
+  add(usable.filter(({ share }) => share === 0).reverse(), LATEST);
+  return chosen.map(({ text, share, practises }) => ({
+    text,
+    isNew: share > 0,
+    ...(share === 0 && practises !== undefined ? { practises } : {}),
+  }));
 }
 
 /** The share of a sentence's words that show a newest item. */

@@ -44,7 +44,7 @@ export type DrillEvent = EventOf<
 export type CheckEvent = EventOf<'check-begun' | 'check-marked' | 'check-ended'>;
 
 /** What the log says of one pile of spelling papers. */
-export type PapersEvent = EventOf<'papers-begun' | 'papers-read'>;
+export type PapersEvent = EventOf<'papers-begun' | 'papers-read' | 'papers-changed'>;
 
 /** Every kind of event we know. */
 export const EVENT_KINDS = [
@@ -62,6 +62,7 @@ export const EVENT_KINDS = [
   'check-ended',
   'papers-begun',
   'papers-read',
+  'papers-changed',
   'noted',
   'wrote',
   'decided',
@@ -179,6 +180,8 @@ export interface EventBodies {
     readonly word: number;
     readonly answer: PaperAnswer;
   };
+  /** The day of a pile or one of its words was set right later; of several, the last holds. */
+  readonly 'papers-changed': { readonly papersId: string; readonly change: PapersChange };
   /** Her own line, about a drill or about the group at large. */
   readonly noted: {
     readonly drillId: string | null;
@@ -212,12 +215,26 @@ export interface PapersWord {
 }
 
 /**
+ * A change of a pile: the day its words were written, or a word, counted from 0. One more than there are
+ * is added; null takes a word out and leaves the places of the others as they are.
+ */
+export type PapersChange =
+  | { readonly of: 'day'; readonly day: string | null }
+  | { readonly of: 'word'; readonly word: number; readonly said: PapersWord | null };
+
+/**
  * What stood on a paper: the letters as they were written (none for a blank; `isWord` when they are a
- * word that children know), or only which cards broke, counted from 1; the child was away; or it was not
- * read after all.
+ * word that children know; `meant` the cards, counted from 1, whose sound the teacher says was heard,
+ * though the letters say another), or only which cards broke, counted from 1; the child was away; or it
+ * was not read after all.
  */
 export type PaperAnswer =
-  | { readonly kind: 'wrote'; readonly text: string; readonly isWord?: boolean }
+  | {
+      readonly kind: 'wrote';
+      readonly text: string;
+      readonly isWord?: boolean;
+      readonly meant?: readonly number[];
+    }
   | { readonly kind: 'broke'; readonly cards: readonly number[] }
   | { readonly kind: 'absent' }
   | { readonly kind: 'unread' };

@@ -76,12 +76,28 @@ const isMarkFields = isShape<EventBodies['marked']>({
 
 const isBrokenAt = isShape<BrokenAt>({ card: isWhole(1), heard: isNullOr(isSlip) });
 
+const isPapersWord = isShape<PapersWord>({
+  word: isText,
+  cards: isCards,
+  breaks: isListOf(isWhole(0)),
+});
+
 const isPapersFields = isShape<EventBodies['papers-begun']>({
   papersId: isText,
   groupId: isText,
   day: isNullOr(isDay),
-  words: isListOf(
-    isShape<PapersWord>({ word: isText, cards: isCards, breaks: isListOf(isWhole(0)) }),
+  words: isListOf(isPapersWord),
+});
+
+const isPapersChange = isShape<EventBodies['papers-changed']>({
+  papersId: isText,
+  change: isEither(
+    isShape({ of: isOneOf(['day']), day: isNullOr(isDay) }),
+    isShape({
+      of: isOneOf(['word']),
+      word: isWhole(0, LAST_PLACE),
+      said: isNullOr(isPapersWord),
+    }),
   ),
 });
 
@@ -99,6 +115,7 @@ const isAnswer: Check<PaperAnswer> = isEither(
     kind: isOneOf(['wrote']),
     text: isText,
     isWord: isOptional(isFlag),
+    meant: isOptional(isListOf(isWhole(1))),
   }),
   isEither(
     isShape<Extract<PaperAnswer, { kind: 'broke' }>>({
@@ -180,6 +197,9 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
     word: isWhole(0, LAST_PLACE),
     answer: isAnswer,
   }),
+  'papers-changed': (body): body is EventBodies['papers-changed'] =>
+    isPapersChange(body) &&
+    (body.change.of === 'day' || body.change.said === null || isSpelledOut(body.change.said)),
   noted: isShape({ drillId: isNullOr(isText), groupId: isText, text: isText }),
   wrote: isShape({ page: isOneOf(PAGES), about: isText, text: isText }),
   decided: isShape({

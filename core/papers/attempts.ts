@@ -1,5 +1,6 @@
 import type { PaperAnswer, PapersWord } from '../log/event.ts';
 import { answerKey, type PapersRecord } from '../log/papers-record.ts';
+import { asMeant } from '../spelling/as-meant.ts';
 import type { AttemptReading, CardVerdict } from '../spelling/attempt.ts';
 import { readAttempt } from '../spelling/read-attempt.ts';
 import { readingOfWord } from './said-words.ts';
@@ -7,8 +8,8 @@ import { readingOfWord } from './said-words.ts';
 /** What one child wrote for one word, read card by card. */
 export interface PaperAttempt {
   readonly child: string;
-  /** The place of the word in its pile, from 0. */
-  readonly word: number;
+  /** The slot of the word in its pile. */
+  readonly slot: number;
   readonly said: PapersWord;
   /** The letters it wrote; null where only the cards that broke were marked. */
   readonly wrote: string | null;
@@ -39,10 +40,11 @@ function readNow(answer: PaperAnswer, said: PapersWord): ReadAnswer | null {
   if (answer.kind === 'absent' || answer.kind === 'unread') return null;
   const reading = readingOfWord(said);
   if (answer.kind === 'wrote') {
-    const read = readAttempt([reading], answer.text, {
+    const asWritten = readAttempt([reading], answer.text, {
       taught: null,
       isFamiliar: () => answer.isWord === true,
     });
+    const read = asMeant(asWritten, answer.meant ?? []);
     return { wrote: answer.text, cards: read.cards, read };
   }
   const { cards } = readAttempt([reading], said.word, { taught: null, isFamiliar: () => true });
@@ -59,11 +61,11 @@ export function attemptsOf(
   record: PapersRecord,
   children: readonly string[],
 ): readonly PaperAttempt[] {
-  return record.words.flatMap((said, word) =>
+  return record.words.flatMap((said) =>
     children.flatMap((child) => {
-      const answer = record.answers.get(answerKey(child, word));
+      const answer = record.answers.get(answerKey(child, said.slot));
       const read = answer ? readAnswer(answer, said) : null;
-      return read ? [{ child, word, said, ...read }] : [];
+      return read ? [{ child, slot: said.slot, said, ...read }] : [];
     }),
   );
 }

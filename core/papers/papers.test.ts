@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
-import type { EventSpec, LogEvent, PaperAnswer } from '../log/event.ts';
+import type { EventSpec, LogEvent, PaperAnswer, PapersChange } from '../log/event.ts';
 import { answerKey } from '../log/papers-record.ts';
 import { replay } from '../log/replay.ts';
 import { attemptsOf } from './attempts.ts';
@@ -9,15 +9,19 @@ import { cardsShown, commonSlips, paperScore } from './spelling-shown.ts';
 
 const { words } = parseWords('ship, rain lake\nship', builtLexicon);
 
-type Said = readonly [child: string, word: number, answer: PaperAnswer];
+type Told = readonly [child: string, word: number, answer: PaperAnswer] | PapersChange;
 
-/** A class that has begun a pile, with what was then said of it, as `child word answer`. */
-function classWith(...said: Said[]) {
+const said = (word: string) => parseWords(word, builtLexicon).words[0]!;
+
+/** A class that has begun a pile, with what was then told of it: `child word answer`, or a change. */
+function classWith(...told: Told[]) {
   const begun: EventSpec = {
     kind: 'papers-begun',
     body: { papersId: 'pile', groupId: 'whole-class', day: '2026-03-02', words },
   };
-  const read = said.map(([child, word, answer]): EventSpec => {
+  const read = told.map((one): EventSpec => {
+    if ('of' in one) return { kind: 'papers-changed', body: { papersId: 'pile', change: one } };
+    const [child, word, answer] = one;
     return { kind: 'papers-read', body: { papersId: 'pile', child, word, answer } };
   });
   const names = ['ann', 'ben'].map((id): EventSpec => {
@@ -35,8 +39,8 @@ const wrote = (text: string, isWord?: boolean): PaperAnswer => ({
   ...(isWord === undefined ? {} : { isWord }),
 });
 
-const attempts = (...said: Said[]) => {
-  const pile = classWith(...said).state.papers.get('pile')!;
+const attempts = (...told: Told[]) => {
+  const pile = classWith(...told).state.papers.get('pile')!;
   return attemptsOf(pile, ['ann', 'ben']);
 };
 
@@ -59,6 +63,45 @@ describe('a pile of papers', () => {
     const { answers } = state.papers.get('pile')!;
     expect(answers.get(answerKey('ann', 0))).toMatchObject({ text: 'ship' });
     expect(answers.has(answerKey('ben', 1))).toBe(false);
+  });
+
+  it('a word set right keeps what was written for it, read anew, but not which card broke', () => {
+    const { state } = classWith(
+      ['ann', 0, wrote('sip')],
+      ['ben', 0, { kind: 'broke', cards: [1] }],
+      { of: 'word', word: 0, said: said('sip') },
+    );
+    const pile = state.papers.get('pile')!;
+    expect(pile.words.map(({ word }) => word)).toEqual(['sip', 'rain', 'lake']);
+    expect(attemptsOf(pile, ['ann', 'ben']).map(({ read }) => read?.wordRight)).toEqual([true]);
+  });
+
+  it('a word taken out leaves the others where they are; one added comes last', () => {
+    const { state } = classWith(
+      ['ann', 0, wrote('sip')],
+      ['ann', 2, wrote('lak')],
+      { of: 'word', word: 0, said: null },
+      { of: 'word', word: 3, said: said('them') },
+      ['ann', 3, wrote('dem')],
+      { of: 'word', word: 9, said: said('ship') },
+    );
+    const pile = state.papers.get('pile')!;
+    expect(pile.words.map(({ word, slot }) => [word, slot])).toEqual([
+      ['rain', 1],
+      ['lake', 2],
+      ['them', 3],
+    ]);
+    expect(pile.nextSlot).toBe(4);
+    expect(attemptsOf(pile, ['ann']).map(({ said, wrote }) => [said.word, wrote])).toEqual([
+      ['lake', 'lak'],
+      ['them', 'dem'],
+    ]);
+  });
+
+  it('its day can be set later, and taken away', () => {
+    const dayOf = (...told: Told[]) => classWith(...told).state.papers.get('pile')!.day;
+    expect(dayOf({ of: 'day', day: '2026-03-09' })).toBe('2026-03-09');
+    expect(dayOf({ of: 'day', day: '2026-03-09' }, { of: 'day', day: null })).toBeNull();
   });
 
   it('taken out, it is gone; the taking out undone, it is back with all that was read', () => {
@@ -90,6 +133,15 @@ describe('what papers show', () => {
     expect(shown.find(({ id }) => id === 'ai=EY')).toEqual({
       id: 'ai=EY',
       hears: { times: 1, of: 2 },
+      knows: { times: 0, of: 1 },
+    });
+  });
+
+  it('a sound that she says was heard counts as heard, its spelling as not known', () => {
+    const shown = cardsShown(attempts(['ann', 0, { kind: 'wrote', text: 'sip', meant: [1] }]));
+    expect(shown.find(({ id }) => id === 'sh=SH')).toEqual({
+      id: 'sh=SH',
+      hears: { times: 1, of: 1 },
       knows: { times: 0, of: 1 },
     });
   });

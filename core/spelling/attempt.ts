@@ -38,7 +38,7 @@ export type SpellingHabit = (typeof SPELLING_HABITS)[number];
  * Why a card was written as it was, as far as phonetics knows: `letter-name`, *r* for *are*;
  * `syllabic`, *brd*; `affricated`, *chran*; `flapped`, *budder*; `after-s`, *sdop*; `weak-vowel`,
  * *rabet*; `nasal-lost`, *jup*; `liquid-lost`, *hep*; `cluster-part`, *sop* for *stop*; or the feature
- * in which the sound written differs from the sound said.
+ * in which the sound written differs from the sound said. `meant`: the teacher says that it was heard.
  */
 export type Fact =
   | 'letter-name'
@@ -50,6 +50,7 @@ export type Fact =
   | 'nasal-lost'
   | 'liquid-lost'
   | 'cluster-part'
+  | 'meant'
   | Difference;
 
 /** One card of the word said, and what was written for it. */

@@ -28,6 +28,11 @@ describe('a pile of spelling papers', () => {
     await expect.poll(() => field(0, 'ship').count()).toBe(1);
     await page.keyboard.type('sip');
     await expect.poll(() => said.textContent()).toBe('Sh not heard; the rest heard.');
+    await page.getByRole('button', { name: 'Read it another way' }).click();
+    await expect.poll(() => said.textContent()).toBe('Heard every sound; sh not yet.');
+    await page.getByRole('button', { name: 'Read it as it stands' }).click();
+    await expect.poll(() => said.textContent()).toBe('Sh not heard; the rest heard.');
+    await field(0, 'ship').focus();
     await page.keyboard.press('Enter');
     await page.keyboard.press('=');
     await page.keyboard.press('-');
@@ -58,6 +63,17 @@ describe('a pile of spelling papers', () => {
 
     await expect.poll(() => page.locator('.papers-slips').textContent()).toContain('lak for lake');
     expect(await page.locator('.papers-slips').textContent()).toContain('silent e');
+    await page.getByText('Change the words or the day', { exact: true }).click();
+    await page.getByLabel('Word 3').fill('lake');
+    await expect.poll(() => page.getByRole('alert').textContent()).toContain('already');
+    await page.getByLabel('Word 3').fill('train');
+    await page.getByLabel('More words').fill('them');
+    await page.getByRole('button', { name: 'Save the change' }).click();
+    await expect.poll(() => page.locator('.papers-progress').textContent()).toContain('of 120');
+    await page.getByRole('columnheader', { name: 'train' }).waitFor();
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => page.locator('.papers-progress').textContent()).toContain('of 90');
+
     await page.getByRole('button', { name: 'Take these papers out' }).click();
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect

@@ -3,8 +3,8 @@
 import { computed } from '@preact/signals';
 import { boolean, nullable, object, string } from 'valibot';
 import type { CardId } from '../../core/language/card-id.ts';
-import type { EventSpec, PaperAnswer, PapersWord } from '../../core/log/event.ts';
-import { answerKey, type PapersRecord } from '../../core/log/papers-record.ts';
+import type { EventSpec, PaperAnswer, PapersChange, PapersWord } from '../../core/log/event.ts';
+import { answerKey, type PapersRecord, type PileWord } from '../../core/log/papers-record.ts';
 import { childrenOf } from '../../core/log/roster.ts';
 import { attemptsOf, type PaperAttempt } from '../../core/papers/attempts.ts';
 import {
@@ -36,6 +36,11 @@ export const openPile = computed<PapersRecord | null>(
   () => classState.value.papers.get(kept.value.open ?? '') ?? null,
 );
 
+/** The newest pile that a group wrote on a day; null for none. */
+export function pileOfDay(groupId: string, day: string): PapersRecord | null {
+  return piles.peek().find((pile) => pile.groupId === groupId && pile.day === day) ?? null;
+}
+
 /** Whether Enter goes on with the same paper, and not to the next child with the same word. */
 export const byPaper = computed(() => kept.value.byPaper);
 
@@ -56,16 +61,24 @@ export function beginPile(words: readonly PapersWord[], day: string | null): voi
   openPapers(papersId);
 }
 
+/** Sets the day or words of a pile right, as one thing that can be taken back. */
+export function changePile({ id: papersId }: PapersRecord, changes: readonly PapersChange[]): void {
+  if (changes.length === 0) return;
+  const events = record(
+    ...changes.map((change): EventSpec => ({ kind: 'papers-changed', body: { papersId, change } })),
+  );
+  noteUndo('Changed the papers.', () => takeBack(events));
+}
+
 /** Says what a child wrote for a word; taken back with Ctrl+Z. */
 export function sayAnswer(
   pile: PapersRecord,
   child: string,
-  word: number,
+  { slot, word }: PileWord,
   answer: PaperAnswer,
 ): void {
-  const said = pile.words[word]?.word ?? '';
   // the field shows it; a bar for each word would be in the way
-  sayAnswers(pile, [{ child, word, answer }], said, false);
+  sayAnswers(pile, [{ child, slot, answer }], word, false);
 }
 
 /** Says several answers at once, as one thing that can be taken back. */
@@ -73,14 +86,16 @@ export function sayAnswers(
   { id: papersId }: PapersRecord,
   answers: readonly {
     readonly child: string;
-    readonly word: number;
+    readonly slot: number;
     readonly answer: PaperAnswer;
   }[],
   said: string,
   isTold = true,
 ): void {
   const events = record(
-    ...answers.map((body): EventSpec => ({ kind: 'papers-read', body: { papersId, ...body } })),
+    ...answers.map(({ child, slot: word, answer }): EventSpec => {
+      return { kind: 'papers-read', body: { papersId, child, word, answer } };
+    }),
   );
   noteUndo(said, () => takeBack(events), isTold);
 }
@@ -109,7 +124,7 @@ export function childrenOfPile({ groupId, words, answers }: PapersRecord) {
   const others = [...state.children.values()].filter(
     ({ id }) =>
       !members.some((member) => member.id === id) &&
-      words.some((_, word) => answers.has(answerKey(id, word))),
+      words.some(({ slot }) => answers.has(answerKey(id, slot))),
   );
   return [...members, ...others];
 }

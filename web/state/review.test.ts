@@ -44,7 +44,8 @@ describe('what a class has shown so far', () => {
     const [child] = children.value;
     const words = [{ word: 'ship', cards: ['sh=SH', 'i=IH', 'p=P'] as const, breaks: [] }];
     beginPile(words, today());
-    sayAnswer(openPile.value!, child!.id, 0, { kind: 'wrote', text: 'sip' });
+    const pile = openPile.value!;
+    sayAnswer(pile, child!.id, pile.words[0]!, { kind: 'wrote', text: 'sip' });
     expect(reviewedParts()?.auditory[0]).toBe('sh=SH');
     expect(reviewedParts()?.auditory).toHaveLength(6);
     expect(reasonToSpell(['sh=SH'])).toBe('not heard on one paper: count the sounds first');

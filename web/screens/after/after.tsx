@@ -8,6 +8,7 @@ import { today } from '../../state/day.ts';
 import { discard } from '../../state/discarded.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { classState, group, nameOfGroup } from '../../state/open-class.ts';
+import { openPapers, pileOfDay } from '../../state/papers.ts';
 import { taught } from '../../state/progress.ts';
 import { asked, linkTo } from '../../state/route.ts';
 import { dayName } from '../../wording/day-name.ts';
@@ -53,6 +54,13 @@ function Shown({ record }: { readonly record: DrillRecord }) {
             Take it out of the record
           </button>
           <RunAgain record={record} />
+          <a
+            class="button"
+            href={linkTo('papers', `day=${record.day}`)}
+            onClick={() => openPapers(pileOfDay(record.groupId, record.day)?.id ?? null)}
+          >
+            Spelling papers
+          </a>
           <a class="button next" href={linkTo('today')}>
             Done
           </a>

@@ -10,8 +10,8 @@ export function Attempts({
   if (written.length === 0) return <p class="quiet small">Nothing was written out yet.</p>;
   return (
     <ul class="papers-attempts">
-      {written.map(({ attempt: { said, wrote, word, read }, when }, at) => (
-        <li key={`${word} ${said.word} ${at}`}>
+      {written.map(({ attempt: { said, wrote, slot, read }, when }, at) => (
+        <li key={`${slot} ${said.word} ${at}`}>
           {said.word}: <strong>{wrote === '' ? '–' : wrote}</strong>
           {read?.wordRight ? ' ✓' : ''}
           {when && <span class="quiet small"> {when}</span>}

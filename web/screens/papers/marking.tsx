@@ -16,6 +16,7 @@ import {
 } from '../../state/papers.ts';
 import { undoLast } from '../../state/undo.ts';
 import { dayName } from '../../wording/day-name.ts';
+import { ChangePile } from './change-pile.tsx';
 import { CollectingSheet } from './collecting-sheet.tsx';
 import { Field } from './field.tsx';
 import { arrowSpot, nextSpot, type Spot } from './grid-keys.ts';
@@ -32,7 +33,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
   const grid = useRef<HTMLDivElement>(null);
   const child = children[spot.row];
   const said = words[spot.column];
-  const kept = child && answers.get(answerKey(child.id, spot.column));
+  const kept = child && said && answers.get(answerKey(child.id, said.slot));
 
   useLayoutEffect(() => {
     const field = grid.current?.querySelector<HTMLInputElement>('input');
@@ -46,9 +47,11 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
     setTyped(undefined);
     setSpot(next);
   };
-  const keep = (answer: PaperAnswer) => sayAnswer(pile, child.id, spot.column, answer);
+  const keep = (answer: PaperAnswer) => sayAnswer(pile, child.id, said, answer);
   const keepTyped = () => {
-    if (typed !== undefined && typed.trim() !== '') keep(answerOf(typed, said));
+    const text = typed?.trim() ?? '';
+    if (text === '' || (kept?.kind === 'wrote' && kept.text === text)) return;
+    keep(answerOf(text, said));
   };
   const onward = () => turnTo(nextSpot(spot, size, byPaper.value));
   const right = () => {
@@ -61,8 +64,8 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
   };
   const away = () => {
     const answer: PaperAnswer = { kind: 'absent' };
-    const all = words.map((_, word) => ({ child: child.id, word, answer }));
-    const open = all.filter(({ word }) => !answers.has(answerKey(child.id, word)));
+    const all = words.map(({ slot }) => ({ child: child.id, slot, answer }));
+    const open = all.filter(({ slot }) => !answers.has(answerKey(child.id, slot)));
     sayAnswers(pile, open, `${child.name} was away.`);
     turnTo({ row: Math.min(size.rows - 1, spot.row + 1), column: byPaper.value ? 0 : spot.column });
   };
@@ -97,7 +100,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
     const pasted = lines.slice(0, size.rows - spot.row).flatMap((line, at) => {
       const other = children[spot.row + at];
       if (!other || line.trim() === '') return [];
-      return [{ child: other.id, word: spot.column, answer: answerOf(line, said) }];
+      return [{ child: other.id, slot: said.slot, answer: answerOf(line, said) }];
     });
     sayAnswers(pile, pasted, `Pasted ${pasted.length} answers.`);
     setTyped(undefined);
@@ -110,12 +113,19 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
     setTyped(undefined);
     keep(cards.length === 0 ? { kind: 'unread' } : { kind: 'broke', cards });
   };
+  const toggleMeant = (card: number) => {
+    if (shown.kind !== 'wrote') return;
+    const { meant = [], ...written } = shown;
+    const next = meant.includes(card) ? meant.filter((one) => one !== card) : [...meant, card];
+    setTyped(undefined);
+    keep({ ...written, ...(next.length > 0 ? { meant: next } : {}) });
+  };
   const shown: PaperAnswer =
     typed !== undefined && typed.trim() !== ''
       ? answerOf(typed, said)
       : (kept ?? { kind: 'unread' });
   const done = children.filter((one) =>
-    words.every((_, word) => answers.has(answerKey(one.id, word))),
+    words.every(({ slot }) => answers.has(answerKey(one.id, slot))),
   ).length;
 
   return (
@@ -144,8 +154,8 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
             <thead>
               <tr>
                 <td />
-                {words.map(({ word }, column) => (
-                  <th key={word} scope="col" class={column === spot.column ? 'now' : undefined}>
+                {words.map(({ word, slot }, column) => (
+                  <th key={slot} scope="col" class={column === spot.column ? 'now' : undefined}>
                     {word}
                   </th>
                 ))}
@@ -159,10 +169,10 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
                   </th>
                   {words.map((word, column) => (
                     <Field
-                      key={word.word}
+                      key={word.slot}
                       name={`${one.name}, ${word.word}`}
                       said={word}
-                      answer={answers.get(answerKey(one.id, column)) ?? null}
+                      answer={answers.get(answerKey(one.id, word.slot)) ?? null}
                       typed={row === spot.row && column === spot.column ? (typed ?? null) : false}
                       onTurn={() => {
                         keepTyped();
@@ -181,6 +191,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
           said={said}
           answer={shown}
           onBreak={toggleBroken}
+          onMeant={toggleMeant}
           onRight={right}
           onClear={clear}
           onNext={() => {
@@ -191,6 +202,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
       </div>
       <Foot onAway={away} name={child.name} />
       <Shows pile={pile} />
+      <ChangePile key={pile.words.map(({ word }) => word).join(' ')} pile={pile} />
       <p class="buttons not-printed">
         <button type="button" class="button" onClick={() => openPapers(null)}>
           Leave it for now
@@ -274,7 +286,8 @@ function firstUnread(
     for (let other = 0; other < inner; other++) {
       const [row, column] = byRow ? [one, other] : [other, one];
       const child = children[row];
-      if (child && !answers.has(answerKey(child.id, column))) return { row, column };
+      const word = words[column];
+      if (child && word && !answers.has(answerKey(child.id, word.slot))) return { row, column };
     }
   }
   return { row: 0, column: 0 };

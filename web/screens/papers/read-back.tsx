@@ -2,6 +2,8 @@ import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
 import type { PaperAnswer, PapersWord } from '../../../core/log/event.ts';
 import { readAnswer } from '../../../core/papers/attempts.ts';
 import { isSpelled } from '../../../core/papers/spelling-shown.ts';
+import { canBeMeant } from '../../../core/spelling/as-meant.ts';
+import type { AttemptReading } from '../../../core/spelling/attempt.ts';
 import { Card } from '../../controls/card.tsx';
 import { cardName } from '../../wording/card-name.ts';
 import { cardSaid, glanceOf, sentenceOf, soundOf } from './answer-said.ts';
@@ -12,6 +14,8 @@ interface ReadBackProps {
   readonly answer: PaperAnswer;
   /** A card (from 1) broke, or did not after all. */
   readonly onBreak: (card: number) => void;
+  /** The letters of a card (from 1) were meant for its sound, or were not after all. */
+  readonly onMeant: (card: number) => void;
   readonly onRight: () => void;
   readonly onClear: () => void;
   readonly onNext: () => void;
@@ -19,7 +23,7 @@ interface ReadBackProps {
 
 /** What was written, read back in cards and in one plain sentence; or the cards to tap. */
 export function ReadBack(props: ReadBackProps) {
-  const { title, said, answer, onBreak, onRight, onClear, onNext } = props;
+  const { title, said, answer, onBreak, onMeant, onRight, onClear, onNext } = props;
   const read = readAnswer(answer, said)?.read ?? null;
   const broken = answer.kind === 'broke' ? answer.cards : [];
   const slips = (read?.answer === 'attempt' ? read.cards : []).filter(
@@ -77,6 +81,7 @@ export function ReadBack(props: ReadBackProps) {
           })}
         </dl>
       )}
+      {read && <Meant said={said} read={read} onMeant={onMeant} />}
       <p class="buttons">
         <button type="button" class="button" onClick={onClear}>
           <kbd class="key">Esc</kbd> Clear
@@ -89,6 +94,34 @@ export function ReadBack(props: ReadBackProps) {
         </button>
       </p>
     </section>
+  );
+}
+
+/** Another way to read what was written: she knows this child's hand, and says what was heard. */
+function Meant({
+  said,
+  read,
+  onMeant,
+}: Pick<ReadBackProps, 'said' | 'onMeant'> & { readonly read: AttemptReading }) {
+  const ways = read.cards.flatMap((card, at) => {
+    const isMeant = card.fact === 'meant';
+    return isMeant || canBeMeant(card) ? [{ card, at, isMeant }] : [];
+  });
+  return (
+    <>
+      {ways.map(({ card, at, isMeant }) => (
+        <p key={at} class="read-back-meant">
+          <button type="button" class="button plain" onClick={() => onMeant(at + 1)}>
+            {isMeant ? 'Read it as it stands' : 'Read it another way'}
+          </button>{' '}
+          <span class="quiet small">
+            {isMeant
+              ? `You said that ${card.letters} was meant as ${lettersShown(card.id)}: ${soundOf(said, at)} was heard.`
+              : `if ${card.letters} was meant as ${lettersShown(card.id)}`}
+          </span>
+        </p>
+      ))}
+    </>
   );
 }
 

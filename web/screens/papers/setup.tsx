@@ -6,13 +6,14 @@ import { dictation } from '../../state/dictation-made.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { groupName } from '../../state/open-class.ts';
 import { beginPile, childrenOfPile, openPapers, piles } from '../../state/papers.ts';
+import { asked } from '../../state/route.ts';
 import { dayName } from '../../wording/day-name.ts';
 
 /** Which words were dictated, and when; and the piles that were begun before. */
 export function Setup() {
   const dictated = dictation.value?.words.map(({ text }) => text).join(' ') ?? '';
-  const [text, setText] = useState(dictated);
-  const [day, setDay] = useState(today());
+  const [text, setText] = useState(() => ((askedDay() ?? today()) === today() ? dictated : ''));
+  const [day, setDay] = useState(() => askedDay() ?? today());
   const ready = readyEngine();
   const { words, problems } = ready ? parseWords(text, ready.lexicon) : NOTHING;
   return (
@@ -86,6 +87,11 @@ export function Setup() {
       </div>
     </div>
   );
+}
+
+/** The day of the warm-up from which she came; null when she came from elsewhere. */
+function askedDay(): string | null {
+  return new URLSearchParams(asked.peek()).get('day');
 }
 
 const NOTHING = { words: [], problems: [] };
