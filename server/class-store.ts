@@ -1,4 +1,5 @@
 import type { Kysely, Transaction } from 'kysely';
+import { traceAfter } from '../core/sharing/follower.ts';
 import type { ClassRecord, KeptRecord } from '../core/sharing/record.ts';
 import { judge, type Refusal, type Rights, rightsAfter } from '../core/sharing/rights.ts';
 import { parseRightsSaid } from '../core/sharing/rights-said.ts';
@@ -34,6 +35,8 @@ export interface ClassStore {
     classId: string,
     after: number,
   ): Promise<{ readonly head: number; readonly records: readonly KeptRecord[] } | null>;
+  /** The trace of a class's records up to a place (core/sharing/follower.ts); null when it has fewer. */
+  traceAt(classId: string, place: number): Promise<number | null>;
   /** Who may do what now; null for a class never heard of. */
   rightsOf(classId: string): Promise<Rights | null>;
   /** How far each of these classes has come. */
@@ -110,6 +113,16 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
         .map(keptOf);
       return { head: row.seq, records };
     },
+    async traceAt(classId, place) {
+      if (place === 0) return 0;
+      const row = await db
+        .selectFrom('record')
+        .select('trace')
+        .where('class_id', '=', classId)
+        .where('seq', '=', place)
+        .executeTakeFirst();
+      return row?.trace ?? null;
+    },
     rightsOf: (classId) => readRights(db, classId),
     async heads(classIds) {
       const heads = new Map<string, number>();
@@ -169,7 +182,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
     news: Map<string, { seq: number; rights: Rights | null }>,
     grown: Set<string>,
   ): Promise<Appended> {
-    const row = rows.get(classId) ?? { id: classId, seq: 0, rights_seq: 0, bytes: 0, gone: 0 };
+    const row = rows.get(classId) ?? { ...NEW, id: classId };
     const isNew = !rows.has(classId);
     if (isNew && !(await hasRoom(tx, pass))) return { refused: 'pass', id: null };
     const there = await placesOf(
@@ -178,8 +191,8 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
       records.map(({ id }) => id),
     );
     let rights = news.get(classId)?.rights ?? (await readRights(tx, classId, row.rights_seq));
-    let { seq, rights_seq, bytes } = row;
-    const fresh: KeptRecord[] = [];
+    let { seq, rights_seq, bytes, trace } = row;
+    const fresh: (KeptRecord & { readonly trace: number })[] = [];
     const seqs: number[] = [];
     for (const record of records) {
       const known = there.get(record.id) ?? fresh.find(({ id }) => id === record.id)?.seq;
@@ -194,12 +207,13 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
       ({ rights } = outcome);
       seq += 1;
       if (record.lane === 'rights') rights_seq = seq;
-      fresh.push({ ...record, seq, at: now });
+      trace = traceAfter(trace, record.id);
+      fresh.push({ ...record, seq, at: now, trace });
       seqs.push(seq);
     }
     if (fresh.length === 0) return { seqs };
     const gone = rights?.gone ? 1 : 0;
-    const after = { id: classId, seq, rights_seq, bytes, gone };
+    const after = { id: classId, seq, rights_seq, trace, bytes, gone };
     if (isNew) {
       const made = await tx
         .insertInto('class')
@@ -256,12 +270,22 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
   }
 }
 
-type ClassRow = { id: string; seq: number; rights_seq: number; bytes: number; gone: number };
+interface ClassRow {
+  readonly id: string;
+  readonly seq: number;
+  readonly rights_seq: number;
+  readonly trace: number;
+  readonly bytes: number;
+  readonly gone: number;
+}
+
+/** A class of which nothing is kept yet. */
+const NEW = { seq: 0, rights_seq: 0, trace: 0, bytes: 0, gone: 0 };
 
 /** The rights of so many classes are held in memory. */
 const MOST_KNOWN = 2000;
 
-function keptOf({ class_id: _, lane, ...row }: Tables['record']): KeptRecord {
+function keptOf({ class_id: _, trace: __, lane, ...row }: Tables['record']): KeptRecord {
   return { ...row, lane: lane as KeptRecord['lane'] };
 }
 

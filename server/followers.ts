@@ -1,4 +1,4 @@
-import { makeMessage } from '../core/sharing/message.ts';
+import { type DeviceMessage, makeMessage } from '../core/sharing/message.ts';
 import type { ClassStore } from './class-store.ts';
 
 /** A connection that follows classes. */
@@ -14,7 +14,7 @@ export interface Line {
 
 /** Who follows which class. */
 export interface Followers {
-  follow(line: Line, classId: string, after: number): Promise<void>;
+  follow(line: Line, from: DeviceMessage & { readonly t: 'follow' }): Promise<void>;
   /** The connection is gone. */
   leave(line: Line): void;
   /** These classes have grown. */
@@ -40,26 +40,29 @@ interface Place {
  * database and no queue in memory, so that a thousand that take nothing cost nothing. Whoever was removed
  * is cut off with the next record of the class, which is the one that removes it.
  */
-export function createFollowers(store: ClassStore, born: string): Followers {
+export function createFollowers(store: ClassStore): Followers {
   const byClass = new Map<string, Map<Line, Place>>();
   const heads = new Map<string, number>();
   const waiting = new Map<string, Set<() => void>>();
   return {
-    async follow(line, classId, after) {
+    async follow(line, { c: classId, after, trace }) {
       const read = await store.read(classId, after);
       const why = await reasonAgainst(line, classId, read !== null);
       if (read === null || why) {
         line.send(makeMessage({ t: 'closed', c: classId, why: why ?? 'no-class' }));
         return;
       }
+      const { head } = read;
+      const knows = (await store.traceAt(classId, after)) === trace;
+      line.send(makeMessage({ t: 'following', c: classId, head, knows }));
+      // What the server does not know leads nowhere: the device begins anew.
+      if (!knows) return;
       const lines = byClass.get(classId) ?? new Map<Line, Place>();
       byClass.set(classId, lines);
-      // From another database's place on there is nothing to send: the device begins anew.
-      const place: Place = { cursor: Math.min(after, read.head), isBusy: false, again: false };
+      const place: Place = { cursor: after, isBusy: false, again: false };
       lines.set(line, place);
-      heads.set(classId, Math.max(read.head, heads.get(classId) ?? 0));
-      line.send(makeMessage({ t: 'following', c: classId, head: read.head, born }));
-      if (after <= read.head) await pump(line, classId, place);
+      heads.set(classId, Math.max(head, heads.get(classId) ?? 0));
+      await pump(line, classId, place);
     },
     leave(line) {
       for (const [classId, lines] of byClass) {

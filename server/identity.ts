@@ -2,10 +2,8 @@ import { createHash, createHmac, randomBytes, timingSafeEqual } from 'node:crypt
 import type { Kysely } from 'kysely';
 import type { Tables } from './database/schema.ts';
 
-/** Who a server is: of one database, however many instances serve it. */
+/** How a server knows its own challenges again, whichever of its instances made them. */
 export interface Identity {
-  /** Of the database, made with it: a database set up anew is another. */
-  readonly born: string;
   /** A nonce for a device to sign; any instance knows it again. */
   challenge(now: number): string;
   /** Whether a nonce was made by this server in the last ten minutes. */
@@ -15,18 +13,17 @@ export interface Identity {
 /** A nonce counts so long, in milliseconds. */
 const FRESH_FOR = 10 * 60 * 1000;
 
-/** Reads who the server is, which is settled with its first start. */
+/** Reads with what the server signs, which is settled with its first start. */
 export async function readIdentity(db: Kysely<Tables>): Promise<Identity> {
-  const fresh = { one: 1, born: randomId(), secret: randomId() };
+  const fresh = { one: 1, secret: randomId() };
   await db
     .insertInto('server')
     .values(fresh)
     .onConflict((conflict) => conflict.doNothing())
     .execute();
-  const { born, secret } = await db.selectFrom('server').selectAll().executeTakeFirstOrThrow();
+  const { secret } = await db.selectFrom('server').selectAll().executeTakeFirstOrThrow();
   const seal = (text: string) => createHmac('sha256', secret).update(text).digest('base64url');
   return {
-    born,
     challenge(now) {
       const text = `${now}.${randomId()}`;
       return `${text}.${seal(text)}`;

@@ -14,7 +14,7 @@ const LONGEST_WAIT = 25_000;
 /**
  * Answers devices whose network lets no WebSocket through: the same messages by plain requests, each with
  * its proof in the header `Sweepline-Proof`. `GET /v1/challenge`, `POST /v1/send` with one message, `GET
- * /v1/class/<id>/records?after=<place>&wait=<seconds>`. False when the address is none of these.
+ * /v1/class/<id>/records?after=<place>&trace=<trace>&wait=<seconds>`. False when the address is none of these.
  */
 export async function answerPoll(
   desk: Desk,
@@ -30,7 +30,7 @@ export async function answerPoll(
   };
   if (url.pathname === '/v1/challenge' && request.method === 'GET') {
     const nonce = identity.challenge(now());
-    say({ t: 'challenge', v: PROTOCOL, nonce, now: now(), born: identity.born });
+    say({ t: 'challenge', v: PROTOCOL, nonce, now: now() });
     return true;
   }
   const classId = /^\/v1\/class\/([\w-]{1,100})\/records$/.exec(url.pathname)?.[1];
@@ -47,15 +47,13 @@ export async function answerPoll(
     } else say(await answer(desk, proof.device, message));
     return true;
   }
-  const after = Math.max(0, Math.floor(Number(url.searchParams.get('after')) || 0));
-  const wait = Math.min(
-    LONGEST_WAIT,
-    Math.max(0, Number(url.searchParams.get('wait')) || 0) * 1000,
-  );
-  const first = await recordsFor(desk, proof.device, classId, after);
+  const whole = (name: string) => Math.max(0, Math.floor(Number(url.searchParams.get(name)) || 0));
+  const [after, trace] = [whole('after'), whole('trace')];
+  const wait = Math.min(LONGEST_WAIT, whole('wait') * 1000);
+  const first = await recordsFor(desk, proof.device, classId, after, trace);
   if (first.t === 'records' && first.records.length === 0 && after === first.head && wait > 0) {
     await followers.wait(classId, after, wait);
-    say(await recordsFor(desk, proof.device, classId, after));
+    say(await recordsFor(desk, proof.device, classId, after, trace));
   } else say(first);
   return true;
 }
@@ -65,6 +63,7 @@ async function recordsFor(
   device: string,
   c: string,
   from: number,
+  trace: number,
 ): Promise<ServerMessage> {
   const member = (await store.rightsOf(c))?.members.get(device);
   if (!member) return { t: 'closed', c, why: 'no-member' };
@@ -72,6 +71,7 @@ async function recordsFor(
   const read = await store.read(c, from);
   if (!read) return { t: 'closed', c, why: 'no-class' };
   const { head, records } = read;
+  if ((await store.traceAt(c, from)) !== trace) return { t: 'following', c, head, knows: false };
   return { t: 'records', c, from, to: from + records.length, head, records };
 }
 

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { traceAfter } from '../core/sharing/follower.ts';
 import { makeMessage } from '../core/sharing/message.ts';
 import type { ClassRecord } from '../core/sharing/record.ts';
 import type { Role } from '../core/sharing/role.ts';
@@ -120,6 +121,26 @@ describe.each([
     expect(owner.device.records.map(({ seq }) => seq)).toEqual([1, 2, 3, 4]);
     expect(owner.device.records.at(-1)).toMatchObject(record);
     end(owner, phone);
+  });
+
+  it('sends nothing on from a place that it does not know, however far it has come', async () => {
+    const owner = await begin();
+    const { classId, device } = owner;
+    await device.append(classId, [await said(owner, 'one'), await said(owner, 'two')]);
+    await device.until(() => device.records.length >= 3);
+    const other = [...device.records.slice(0, 2), { ...device.records[2], id: 'lost' }];
+    const early = await RawDevice.connect(served.port, device.own);
+    for (const known of [other, [...device.records, ...device.records]]) {
+      early.follow(classId, known as typeof device.records);
+      expect(await early.next('following')).toMatchObject({ head: 3, knows: false });
+    }
+    const kept = await device.append(classId, [await said(owner, 'three')]);
+    expect(kept).toMatchObject({ seqs: [4] });
+    early.follow(classId, device.records.slice(0, 2));
+    await early.until(() => early.records.length >= 2);
+    expect(early.records.map(({ seq }) => seq)).toEqual([3, 4]);
+    early.close();
+    end(owner);
   });
 
   it('takes a record once, however often it comes', async () => {
@@ -370,9 +391,13 @@ describe.each([
     expect(await sent.json()).toEqual({ t: 'kept', k: 7, seqs: [2] });
     const read = await (await ask(`class/${classId}/records?after=0`)).json();
     expect(read).toMatchObject({ t: 'records', from: 0, to: 2, head: 2 });
-    const waiting = ask(`class/${classId}/records?after=2&wait=20`);
+    const ids: readonly string[] = read.records.map((record: ClassRecord) => record.id);
+    const trace = ids.reduce(traceAfter, 0);
+    const waiting = ask(`class/${classId}/records?after=2&trace=${trace}&wait=20`);
     await device.append(classId, [await said(owner, 'Moss')]);
     expect(await (await waiting).json()).toMatchObject({ from: 2, to: 3 });
+    const unknown = await ask(`class/${classId}/records?after=2&trace=1`);
+    expect(await unknown.json()).toMatchObject({ t: 'following', head: 3, knows: false });
     const damaged = proof.replace(signature, 'A'.repeat(86));
     expect((await ask(`class/${classId}/records?after=0`, undefined, damaged)).status).toBe(401);
     expect((await ask('send', 'no message')).status).toBe(400);
@@ -392,17 +417,17 @@ describe.each([
     expect((await fetch(`http://127.0.0.1:${served.port}/v1/other`)).status).toBe(404);
   });
 
-  it('keeps all of it, and who it is, when it is started anew', async () => {
+  it('keeps all of it when it is started anew', async () => {
     const owner = await begin();
     const { classId } = owner;
     await owner.device.append(classId, [await said(owner, 'x')]);
-    const first = await owner.device.next('following');
     end(owner);
     await served.stop();
     await start();
     const again = await RawDevice.connect(served.port, owner.device.own);
+    again.follow(classId, owner.device.records);
+    expect(await again.next('following')).toMatchObject({ head: 2, knows: true });
     again.follow(classId);
-    expect(await again.next('following')).toMatchObject({ head: 2, born: first.born });
     await again.until(() => again.records.length >= 2);
     again.close();
   });

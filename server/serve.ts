@@ -53,7 +53,7 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
   const identity = await readIdentity(db);
   const locksRows = word !== null;
   const store = createClassStore({ db, locksRows, mostBytes: MOST_CLASS_BYTES });
-  const followers = createFollowers(store, identity.born);
+  const followers = createFollowers(store);
   const others = word?.((classIds) => followers.grown(classIds));
   const queue = createAppendQueue(store, now, (classIds) => {
     followers.grown(classIds);

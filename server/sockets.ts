@@ -62,10 +62,10 @@ export function createSockets(desk: Desk, followers: Followers): Sockets {
     const nonce = identity.challenge(now());
     const say = (message: ServerMessage) => socket.send(makeMessage(message));
     let line: Line | null = null;
-    let followed = 0;
+    const followed = new Set<string>();
     let waiting = 0;
     let work = Promise.resolve();
-    say({ t: 'challenge', v: PROTOCOL, nonce, now: now(), born: identity.born });
+    say({ t: 'challenge', v: PROTOCOL, nonce, now: now() });
     socket.on('close', () => line && followers.leave(line));
     socket.on('message', (data, isBinary) => {
       const message = isBinary ? null : readMessage(data);
@@ -95,9 +95,9 @@ export function createSockets(desk: Desk, followers: Followers): Sockets {
       }
       if (line === null) return socket.close(1008, 'not proven');
       if (message.t !== 'follow') return say(await answer(desk, line.device, message));
-      followed += 1;
-      if (followed > MOST_CLASSES) return socket.close(1008, 'too many classes');
-      await followers.follow(line, message.c, message.after);
+      followed.add(message.c);
+      if (followed.size > MOST_CLASSES) return socket.close(1008, 'too many classes');
+      await followers.follow(line, message);
     }
   }
 }

@@ -1,32 +1,24 @@
+import { crc32 } from '../log/crc32.ts';
 import type { KeptRecord } from './record.ts';
 
 /** How far a device has followed a class. */
 export interface Followed {
-  /** The identity of the server's database; null before the first answer. */
-  readonly born: string | null;
   /** Everything up to this place is here. */
   readonly cursor: number;
+  /** The trace of the records up to there (`traceAfter`). */
+  readonly trace: number;
 }
 
 /** Nothing of a class is here yet. */
-export const NOTHING: Followed = { born: null, cursor: 0 };
-
-/** What the server says when it is asked to be followed. */
-export interface Following {
-  readonly born: string;
-  readonly head: number;
-}
+export const NOTHING: Followed = { cursor: 0, trace: 0 };
 
 /**
- * How to go on: from where it stood; or anew, from the beginning, when the server has lost what this
- * device knows of (another database, or one set back). Then all that is here is sent again, too.
+ * The trace of a class's records: a check number over their ids in order, from that of the records before
+ * and the next id; 0 for none. A server that was set back and has grown since has other records at the same
+ * places: their number alone would not tell.
  */
-export function goOn(
-  { born, cursor }: Followed,
-  answer: Following,
-): { readonly followed: Followed; readonly anew: boolean } {
-  const anew = (born !== null && born !== answer.born) || answer.head < cursor;
-  return { followed: { born: answer.born, cursor: anew ? 0 : cursor }, anew };
+export function traceAfter(trace: number, id: string): number {
+  return crc32(`${trace} ${id}`);
 }
 
 /**
@@ -46,5 +38,6 @@ export function takeBatch(
     to - from === records.length && records.every(({ seq }, place) => seq === from + 1 + place);
   if (!isWhole || from > followed.cursor) return null;
   const fresh = records.filter(({ seq }) => seq > followed.cursor);
-  return { followed: { ...followed, cursor: Math.max(followed.cursor, to) }, fresh };
+  const trace = fresh.reduce((before, { id }) => traceAfter(before, id), followed.trace);
+  return { followed: { cursor: Math.max(followed.cursor, to), trace }, fresh };
 }

@@ -28,7 +28,7 @@ const kept = fc.tuple(record, fc.nat(), fc.nat()).map(([one, seq, at]) => ({ ...
 const t = <const Name extends string>(name: Name) => fc.constant(name);
 const said: fc.Arbitrary<DeviceMessage> = fc.oneof(
   fc.record({ t: t('proof'), device: id, key, nonce: bytes, signature }),
-  fc.record({ t: t('follow'), c: id, after: fc.nat() }),
+  fc.record({ t: t('follow'), c: id, after: fc.nat(), trace: fc.nat() }),
   fc.record({
     t: t('append'),
     k: fc.nat(),
@@ -39,9 +39,9 @@ const said: fc.Arbitrary<DeviceMessage> = fc.oneof(
   fc.record({ t: t('fetch'), k: fc.nat(), invite: id }),
 );
 const answered: fc.Arbitrary<ServerMessage> = fc.oneof(
-  fc.record({ t: t('challenge'), v: fc.nat(), nonce: bytes, now: fc.nat(), born: id }),
+  fc.record({ t: t('challenge'), v: fc.nat(), nonce: bytes, now: fc.nat() }),
   fc.record({ t: t('welcome') }),
-  fc.record({ t: t('following'), c: id, head: fc.nat(), born: id }),
+  fc.record({ t: t('following'), c: id, head: fc.nat(), knows: fc.boolean() }),
   fc.record({
     t: t('records'),
     c: id,

@@ -1,5 +1,6 @@
 import {
   type Check,
+  isFlag,
   isListOf,
   isNullOr,
   isObject,
@@ -29,8 +30,8 @@ export type DeviceMessage =
       readonly nonce: string;
       readonly signature: string;
     }
-  /** It has everything up to `after`, of the database `born`. */
-  | { readonly t: 'follow'; readonly c: string; readonly after: number }
+  /** It has everything up to `after`, with this trace (follower.ts). */
+  | { readonly t: 'follow'; readonly c: string; readonly after: number; readonly trace: number }
   /** To keep, all of them or none; `pass` lets a class begin. */
   | {
       readonly t: 'append';
@@ -52,17 +53,19 @@ export type DeviceMessage =
 
 /** What the server says. */
 export type ServerMessage =
-  /** `born` is the identity of its database, `now` its clock in milliseconds. */
+  /** `now` is its clock in milliseconds. */
   | {
       readonly t: 'challenge';
       readonly v: number;
       readonly nonce: string;
       readonly now: number;
-      readonly born: string;
     }
   | { readonly t: 'welcome' }
-  /** The class has records up to `head`. */
-  | { readonly t: 'following'; readonly c: string; readonly head: number; readonly born: string }
+  /**
+   * The class has records up to `head`. Unless the server `knows` what the device has as the beginning of
+   * them, it has lost some, and the device asks again from 0.
+   */
+  | { readonly t: 'following'; readonly c: string; readonly head: number; readonly knows: boolean }
   /** All records after `from` up to `to`, in order. */
   | {
       readonly t: 'records';
@@ -121,7 +124,7 @@ const deviceChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<
     'proof',
     isShape({ t: isText, device: isId, key: isKey, nonce: isShort, signature: isSignature }),
   ],
-  ['follow', isShape({ t: isText, c: isId, after: isCount })],
+  ['follow', isShape({ t: isText, c: isId, after: isCount, trace: isCount })],
   [
     'append',
     isShape({ t: isText, k: isCount, c: isId, records: isRecords, pass: isOptional(isShort) }),
@@ -131,9 +134,9 @@ const deviceChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<
 ]);
 
 const serverChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknown>>([
-  ['challenge', isShape({ t: isText, v: isCount, nonce: isShort, now: isCount, born: isId })],
+  ['challenge', isShape({ t: isText, v: isCount, nonce: isShort, now: isCount })],
   ['welcome', isShape({ t: isText })],
-  ['following', isShape({ t: isText, c: isId, head: isCount, born: isId })],
+  ['following', isShape({ t: isText, c: isId, head: isCount, knows: isFlag })],
   [
     'records',
     isShape({

@@ -34,6 +34,14 @@ export type RightsSaid =
     }
   /** A device has come in; signed by the invitation's key. */
   | { readonly says: 'member'; readonly invite: string; readonly device: DeviceKeys }
+  /** A device is let in without an invitation: one whose keys were seen, or that a server has lost. */
+  | {
+      readonly says: 'let-in';
+      readonly id: string;
+      readonly device: DeviceKeys;
+      readonly role: Role;
+      readonly sealed: SealedSecrets;
+    }
   /** A device or an invitation counts no more. */
   | { readonly says: 'revoke'; readonly device: string }
   /**
@@ -98,6 +106,10 @@ const checks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknow
     }),
   ],
   ['member', isShape({ ...says, invite: isId, device: isDevice })],
+  [
+    'let-in',
+    isShape({ ...says, id: isId, device: isDevice, role: isOneOf(ROLES), sealed: isSealed }),
+  ],
   ['revoke', isShape({ ...says, device: isId })],
   [
     'epoch',

@@ -85,6 +85,27 @@ describe('who may do what in a class', () => {
     expect(outcomes).toEqual(['ok', 'ok', 'ok', run, own]);
   });
 
+  it('lets in by an owner’s word alone who has the keys, in any role, once', async () => {
+    const letIn = (name: string, by: string, role: Role, as = name) =>
+      says(by, { says: 'let-in', id: idOf(as), device: deviceOf(name), role, sealed });
+    const { rights, outcomes } = await outcomeOf(
+      found,
+      letIn('phone', 'owner', 'teacher'),
+      record('phone', 'AAAA', 'private'),
+      letIn('other', 'phone', 'owner'),
+      letIn('other', 'owner', 'aide', 'phone'),
+      letIn('phone', 'owner', 'owner'),
+      letIn('tablet', 'owner', 'aide', 'other'),
+      says('owner', { says: 'revoke', device: idOf('phone') }),
+      letIn('phone', 'owner', 'teacher'),
+    );
+    expect(outcomes).toEqual([
+      ...['ok', 'ok', 'ok', 'not-allowed', 'not-allowed', 'not-allowed', 'wrong-signature', 'ok'],
+      'not-allowed',
+    ]);
+    expect(staying(rights).map(({ by, role }) => [by, role])).toEqual([['owner', 'owner']]);
+  });
+
   it('gives no rights but by an owner', async () => {
     for (const role of ROLES) {
       const extra = says('other', {

@@ -82,8 +82,9 @@ export async function judge(
   if (said === null) return { refused: 'not-a-record' };
   const outcome = after(rights, record.writer, said, at);
   if ('refused' in outcome) return outcome;
-  const came = said.says === 'found' || said.says === 'member' ? said.device : null;
-  if (came && (await checking.deviceIdOf(came.sign)) !== record.writer) {
+  const came = 'device' in said && typeof said.device !== 'string' ? said.device : null;
+  const cameAs = said.says === 'let-in' ? said.id : record.writer;
+  if (came && (await checking.deviceIdOf(came.sign)) !== cameAs) {
     return { refused: 'wrong-signature' };
   }
   const text = signedText(classId, record);
@@ -146,7 +147,7 @@ function after(
   if (!member) return { refused: 'no-member' };
   if (member.removed) return { refused: 'removed' };
   if (member.role !== 'owner') return { refused: 'not-allowed' };
-  const then = byOwner(rights, said);
+  const then = byOwner(rights, said, at);
   return then ? { rights: then, signer: member.sign } : { refused: 'not-allowed' };
 }
 
@@ -159,25 +160,33 @@ function comeIn(
   const invitation = rights.invitations.get(said.invite);
   if (!invitation) return { refused: 'no-member' };
   if (invitation.spent || invitation.until <= at) return { refused: 'spent' };
-  const others = [...rights.members.values()];
-  const isTaken = others.some(({ id, by }) => id === writer || by === said.device.by);
-  if (isTaken) return { refused: 'not-allowed' };
   const { role, sign } = invitation;
-  const member: Member = { ...said.device, id: writer, role, since: at, removed: false };
+  const members = withMember(rights, { ...said.device, id: writer, role, since: at });
+  if (members === null) return { refused: 'not-allowed' };
   return {
     signer: sign,
     rights: {
       ...rights,
-      members: new Map(rights.members).set(writer, member),
+      members,
       invitations: new Map(rights.invitations).set(said.invite, { ...invitation, spent: true }),
     },
   };
+}
+
+/** The members with one more; null when the class has or had one of this id, or one that signs its events so. */
+function withMember(
+  { members }: Rights,
+  fresh: Omit<Member, 'removed'>,
+): ReadonlyMap<string, Member> | null {
+  const isTaken = [...members.values()].some(({ id, by }) => id === fresh.id || by === fresh.by);
+  return isTaken ? null : new Map(members).set(fresh.id, { ...fresh, removed: false });
 }
 
 /** What an owner says; null when it cannot be said. */
 function byOwner(
   rights: Rights,
   said: Exclude<RightsSaid, { readonly says: 'found' | 'member' }>,
+  at: number,
 ): Rights | null {
   if (said.says === 'gone') return { ...rights, gone: true };
   if (said.says === 'epoch') {
@@ -188,6 +197,11 @@ function byOwner(
     if (rights.invitations.has(id)) return null;
     const invitation: Invitation = { id, sign, box, role, until, spent: false };
     return { ...rights, invitations: new Map(rights.invitations).set(id, invitation) };
+  }
+  if (said.says === 'let-in') {
+    const { device, id, role } = said;
+    const members = withMember(rights, { ...device, id, role, since: at });
+    return members && { ...rights, members };
   }
   const invitation = rights.invitations.get(said.device);
   if (invitation) {

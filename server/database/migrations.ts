@@ -30,7 +30,6 @@ const steps: readonly ((db: Kysely<Tables>) => Promise<void>)[] = [
     await schema
       .createTable('server')
       .addColumn('one', 'integer', (column) => column.primaryKey())
-      .addColumn('born', 'text', (column) => column.notNull())
       .addColumn('secret', 'text', (column) => column.notNull())
       .execute();
     await schema
@@ -43,6 +42,7 @@ const steps: readonly ((db: Kysely<Tables>) => Promise<void>)[] = [
       .addColumn('id', 'text', (column) => column.primaryKey())
       .addColumn('seq', 'bigint', (column) => column.notNull())
       .addColumn('rights_seq', 'bigint', (column) => column.notNull())
+      .addColumn('trace', 'bigint', (column) => column.notNull())
       .addColumn('bytes', 'bigint', (column) => column.notNull())
       .addColumn('gone', 'integer', (column) => column.notNull())
       .execute();
@@ -58,6 +58,7 @@ const steps: readonly ((db: Kysely<Tables>) => Promise<void>)[] = [
       .addColumn('body', 'text', (column) => column.notNull())
       .addColumn('signature', 'text', (column) => column.notNull())
       .addColumn('at', 'bigint', (column) => column.notNull())
+      .addColumn('trace', 'bigint', (column) => column.notNull())
       .addPrimaryKeyConstraint('record_place', ['class_id', 'seq'])
       .addUniqueConstraint('record_once', ['class_id', 'id'])
       .execute();

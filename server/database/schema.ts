@@ -5,15 +5,19 @@ type Whole = ColumnType<number, number, number>;
 
 /** The tables, the same in SQLite and PostgreSQL. What the bodies of records say is sealed. */
 export interface Tables {
-  /** One row: who this database is, and with what it signs its challenges. */
-  readonly server: { readonly one: number; readonly born: string; readonly secret: string };
+  /** One row: with what the server signs its challenges. */
+  readonly server: { readonly one: number; readonly secret: string };
   /** Passes with which classes can be begun, by the hash of the pass. */
   readonly pass: { readonly hash: string; readonly classes_left: Whole };
-  /** A shared class: how far it has come, and how far when its rights changed last. */
+  /**
+   * A shared class: how far it has come, how far when its rights changed last, and its trace
+   * (core/sharing/follower.ts).
+   */
   readonly class: {
     readonly id: string;
     readonly seq: Whole;
     readonly rights_seq: Whole;
+    readonly trace: Whole;
     readonly bytes: Whole;
     readonly gone: Whole;
   };
@@ -28,6 +32,7 @@ export interface Tables {
     readonly body: string;
     readonly signature: string;
     readonly at: number;
+    readonly trace: number;
   };
   /** What opens an invitation, until it is used or too late. */
   readonly invite: {

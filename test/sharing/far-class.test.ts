@@ -25,11 +25,13 @@ describe.each([
   }
   let served: Served;
   let pass: string;
+  let serverAhead = 0;
   const port = () => served.port;
   const start = async (onPort = 0) => {
     const { db, word } = given.open();
     const spec = { db, word, folder: null, host: '127.0.0.1', port: onPort, tls: null };
-    served = await serveClasses({ ...spec, now: Date.now, appendsPerSecond: 100_000 });
+    const now = () => Date.now() + serverAhead;
+    served = await serveClasses({ ...spec, now, appendsPerSecond: 100_000 });
     return db;
   };
   beforeAll(async () => {
@@ -60,7 +62,7 @@ describe.each([
     await phone.until(2);
     expect(await sorted(desk)).toEqual(await sorted(phone));
     await phone.far.settled();
-    expect(phone.far.state()).toEqual({ where: 'everywhere', why: null, aside: new Map() });
+    expect(phone.far.state()).toMatchObject({ where: 'everywhere', why: null, aside: new Map() });
     desk.close();
     phone.close();
   });
@@ -137,7 +139,8 @@ describe.each([
   });
 
   if (given.name === 'SQLite') {
-    it('give back to a server that was restored from a copy what it has lost', async () => {
+    /** A class of three devices; what the third and ten names of each brought is lost with the server's copy. */
+    const setBack = async (later = 0) => {
       const classId = newId();
       const desk = await FarDevice.begin(port, classId, pass);
       const phone = await desk.letIn('teacher');
@@ -150,7 +153,7 @@ describe.each([
       await say(desk, 0);
       const at = served.port;
       await served.stop();
-      const copies = join(given.folder, 'copies');
+      const copies = join(given.folder, `copies of ${classId}`);
       const { db } = given.open();
       const copy = await backUp(db, copies, '2026-11-30');
       await db.destroy();
@@ -159,17 +162,61 @@ describe.each([
       await say(phone, 10);
       await say(desk, 20);
       await phone.until(30);
+      await tablet.until(30);
       await served.stop();
       for (const end of ['', '-wal'])
         rmSync(join(given.folder, `sweepline.db${end}`), { force: true });
       copyFileSync(copy ?? '', join(given.folder, 'sweepline.db'));
+      serverAhead += later;
       await start(at);
+      return { classId, desk, phone, tablet };
+    };
+    const whole = Array.from({ length: 30 }, (_, n) => `name ${n}`);
+    const valuesOf = async (device: FarDevice) =>
+      (await sorted(device)).flatMap(({ body }) => (body as { value?: string }).value ?? []);
+
+    it('give back to a server that was restored from a copy what it has lost', async () => {
+      const { desk, phone, tablet } = await setBack();
       await expect.poll(() => desk.far.state().where, { timeout: 10_000 }).toBe('everywhere');
       const laptop = await desk.letIn('teacher');
       await laptop.until(30);
-      const values = (await sorted(laptop)).map(({ body }) => (body as { value: string }).value);
-      expect(values).toEqual(Array.from({ length: 30 }, (_, n) => `name ${n}`));
+      expect(await valuesOf(laptop)).toEqual(whole);
+      expect(laptop.shared.rights()?.members.has(tablet.own.id)).toBe(true);
       for (const device of [desk, phone, tablet, laptop]) device.close();
+    });
+
+    it('bring back who came in meanwhile, though the invitation has had its time', async () => {
+      const { classId, desk, phone, tablet } = await setBack(60 * 60_000);
+      const moment = { drillId: 'd', part: 'visual', place: 0 };
+      const stamp = { id: newId(), classId, at: Date.now(), by: tablet.own.by };
+      await tablet.record([{ ...stamp, kind: 'shown', body: moment }]);
+      for (const device of [desk, phone, tablet]) await device.far.settled();
+      await phone.until(31);
+      expect(phone.shared.rights()?.members.get(tablet.own.id)?.role).toBe('aide');
+      expect(tablet.far.state()).toMatchObject({ where: 'everywhere', aside: new Map() });
+      expect(phone.far.state().aside).toEqual(new Map());
+      for (const device of [desk, phone, tablet]) device.close();
+    });
+
+    it('share a class anew on a server that has lost all of it, with a pass', async () => {
+      const classId = newId();
+      const desk = await FarDevice.begin(port, classId, pass);
+      const phone = await desk.letIn('teacher');
+      await phone.record([named(classId, 'Robin', phone.own.by)]);
+      await desk.until(1);
+      const at = served.port;
+      await served.stop();
+      rmSync(given.folder, { recursive: true });
+      pass = await makePass(await start(at), 1000);
+      await expect.poll(() => desk.far.state().needsPass).toBe(true);
+      await phone.record([named(classId, 'R. B.', phone.own.by)]);
+      desk.far.shareAgain(pass);
+      await desk.until(2);
+      const laptop = await desk.letIn('teacher');
+      await laptop.until(2);
+      expect(await valuesOf(laptop)).toEqual(['Robin', 'R. B.']);
+      expect(laptop.shared.rights()?.members.has(phone.own.id)).toBe(true);
+      for (const device of [desk, phone, laptop]) device.close();
     });
   }
 

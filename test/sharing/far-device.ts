@@ -74,7 +74,7 @@ export class FarDevice {
 
   /** Another device, let in by this one. */
   async letIn(role: Role): Promise<FarDevice> {
-    const until = Date.now() + 600_000;
+    const until = this.far.now() + 600_000;
     const { record, id, box, secret } = await this.shared.invite(role, until);
     await this.#sayAtLast(async () => [record]);
     const raw = await RawDevice.connect(this.#port(), this.own);

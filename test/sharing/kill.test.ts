@@ -194,7 +194,7 @@ async function followAll(
   while (!isOver()) {
     try {
       const device = await RawDevice.connect(port(), own);
-      device.follow('class', seen.length);
+      device.follow('class', seen);
       let taken = 0;
       while (device.ended === null && !isOver()) {
         await passed(10);

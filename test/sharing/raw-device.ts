@@ -1,4 +1,5 @@
 import { WebSocket } from 'ws';
+import { traceAfter } from '../../core/sharing/follower.ts';
 import {
   type DeviceMessage,
   makeMessage,
@@ -88,9 +89,10 @@ export class RawDevice {
     return answered.t === 'fetched' ? answered.box : null;
   }
 
-  /** Follows a class from a place on. */
-  follow(c: string, after = 0): void {
-    this.send({ t: 'follow', c, after });
+  /** Follows a class after these records of it. */
+  follow(c: string, known: readonly KeptRecord[] = []): void {
+    const trace = known.reduce((before, { id }) => traceAfter(before, id), 0);
+    this.send({ t: 'follow', c, after: known.length, trace });
   }
 
   async answer(k: number): Promise<ServerMessage> {

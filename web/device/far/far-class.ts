@@ -1,7 +1,7 @@
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore } from '../../../core/log/event-store.ts';
-import { type Followed, goOn, takeBatch } from '../../../core/sharing/follower.ts';
-import type { ServerMessage } from '../../../core/sharing/message.ts';
+import { NOTHING, takeBatch } from '../../../core/sharing/follower.ts';
+import type { DeviceMessage, ServerMessage } from '../../../core/sharing/message.ts';
 import {
   addTo,
   EMPTY,
@@ -14,22 +14,26 @@ import {
   whenSeen,
 } from '../../../core/sharing/outbox.ts';
 import type { ClassRecord, KeptRecord } from '../../../core/sharing/record.ts';
-import { LANES, laneOf } from '../../../core/sharing/role.ts';
-import { datingsOf, type Stamping } from '../log/stamping.ts';
-import { toText, utf8 } from './bytes.ts';
+import { type Rights, staying } from '../../../core/sharing/rights.ts';
+import type { Stamping } from '../log/stamping.ts';
 import { type FarLine, openLine, type Socket } from './far-line.ts';
 import type { Ledger } from './ledger.ts';
 import type { OwnDevice } from './own-device.ts';
+import { recordsOf } from './records-of.ts';
 import type { SharedClass } from './shared-class.ts';
 
 /** A shared class kept in step with a server. */
 export interface FarClass {
   /** Where what was recorded here is by now. */
   readonly state: () => FarState;
+  /** The server's clock in milliseconds, as far as it is known: what an invitation's time is counted by. */
+  now(): number;
   /** Sends events that were recorded here. */
   send(events: readonly LogEvent[]): Promise<void>;
   /** Has records on the lane of rights kept; resolves to whether they are. */
   say(records: readonly ClassRecord[], pass?: string): Promise<boolean>;
+  /** Lets the class begin anew on a server that has lost all of it, with a pass of that server. */
+  shareAgain(pass: string): void;
   /** Resolves when everything here is with the server, and everything there is here. */
   settled(): Promise<void>;
   close(): void;
@@ -42,6 +46,8 @@ export interface FarClass {
 export interface FarState {
   readonly where: 'here' | 'on-its-way' | 'everywhere' | 'closed';
   readonly why: string | null;
+  /** Whether the server has lost the class, and a school pass is asked for (`shareAgain`). */
+  readonly needsPass: boolean;
   /** What the server or this device did not take, and why. */
   readonly aside: ReadonlyMap<string, string>;
 }
@@ -64,8 +70,8 @@ export interface FarClassSpec {
 /** So many events go into one record. */
 const TOGETHER = 512;
 
-/** So far clocks may differ before times are set right, in milliseconds. */
-const LENIENCE = 2 * 60 * 1000;
+/** Asks again after so many milliseconds whether it may follow what the server does not let it follow yet. */
+const ASK_AGAIN = 10_000;
 
 /** Keeps a class in step until it is closed; connects again as often as the line ends. */
 export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
@@ -73,14 +79,14 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   const { now } = stamping;
   let shared = createShared();
   const noted = await ledger.read();
-  let followed: Followed = noted.followed;
-  let rights: readonly KeptRecord[] = [];
+  let { followed, rights } = noted;
   let outbox: Outbox = EMPTY;
   const events = new Map<string, LogEvent>();
   const writers = new Map<string, string>();
   const flying = new Map<string, readonly string[]>();
   const aside = new Map<string, string>();
   let line: FarLine | null = null;
+  let ahead = 0;
   let head = 0;
   let why: string | null = null;
   let isClosed = false;
@@ -89,32 +95,37 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   let isFollowing = false;
   let sealedIn = 0;
   let work: Promise<unknown> = Promise.resolve();
-  const answers = new Map<number, (isKept: boolean) => void>();
+  // What a server that has lost something is to be given back of rights, and how they were before.
+  let owed: readonly ClassRecord[] = [];
+  let former: Rights | null = null;
+  let isGivingBack = false;
+  let pass: string | undefined;
+  let needsPass = false;
+  const answers = new Map<number, (answer: ServerMessage | null) => void>();
   const settling = new Set<() => void>();
 
-  for (const record of noted.rights) await shared.take(record, () => undefined);
-  ({ rights } = noted);
+  for (const record of rights) await shared.take(record, () => undefined);
   const here = await store.eventsOf(classId);
   if ('events' in here) {
     for (const event of here.events) writers.set(event.id, event.by);
     const unsent = new Set(noted.unsent);
-    await enqueue(here.events.filter(({ id }) => unsent.has(id)));
+    enqueue(here.events.filter(({ id }) => unsent.has(id)));
   }
   void stayConnected();
 
   return {
-    state: () => ({ where: where(), why, aside: new Map([...outbox.aside, ...aside]) }),
+    state: () => ({ where: where(), why, needsPass, aside: new Map([...outbox.aside, ...aside]) }),
+    now: () => now() + ahead,
     async send(fresh) {
       await ledger.noteUnsent(fresh);
-      await enqueue(fresh);
+      enqueue(fresh);
       await inTurn(flush);
     },
-    say(records, pass) {
-      return new Promise((resolve) => {
-        if (line === null) return resolve(false);
-        answers.set(++k, resolve);
-        line.send({ t: 'append', k, c: classId, records, ...(pass === undefined ? {} : { pass }) });
-      });
+    say: async (records, withPass) => (await keep(records, withPass))?.t === 'kept',
+    shareAgain(given) {
+      pass = given;
+      needsPass = false;
+      void giveBack();
     },
     settled: () =>
       new Promise((resolve) => {
@@ -131,7 +142,12 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     if (why !== null) return 'closed';
     if (outbox.flying !== null) return 'on-its-way';
     if (outbox.waiting.length > 0) return line === null ? 'here' : 'on-its-way';
-    return isFollowing && followed.cursor >= head ? 'everywhere' : 'here';
+    return isFollowing && !isBehind() && followed.cursor >= head ? 'everywhere' : 'here';
+  }
+
+  /** Whether the server has lost something that it was not given back yet. */
+  function isBehind(): boolean {
+    return former !== null || owed.length > 0;
   }
 
   function tellSettled(): void {
@@ -158,7 +174,9 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
           onEnd: () => end(),
         });
         tries = 0;
-        follow();
+        ({ ahead } = line);
+        if (owed.length > 0) void giveBack();
+        else follow();
         await ended;
       } catch {
         // The server cannot be reached; it is tried again.
@@ -167,7 +185,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       isFollowing = false;
       outbox = whenLost(outbox);
       flying.clear();
-      for (const answer of answers.values()) answer(false);
+      for (const answer of answers.values()) answer(null);
       answers.clear();
       if (!isClosed && why === null) await wait(Math.min(30_000, 500 * 2 ** Math.min(tries, 6)));
     }
@@ -175,26 +193,40 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   }
 
   function follow(): void {
-    line?.send({ t: 'follow', c: classId, after: followed.cursor });
+    line?.send({ t: 'follow', c: classId, after: followed.cursor, trace: followed.trace });
+  }
+
+  /** Asks to keep records; the answer, or null when the line ends before it. */
+  function keep(records: readonly ClassRecord[], withPass?: string): Promise<ServerMessage | null> {
+    return new Promise((resolve) => {
+      if (line === null) return resolve(null);
+      answers.set(++k, resolve);
+      const message: DeviceMessage = { t: 'append', k, c: classId, records };
+      line.send(withPass === undefined ? message : { ...message, pass: withPass });
+    });
   }
 
   async function take(message: ServerMessage): Promise<void> {
-    if (message.t === 'following') await begin(message);
-    else if (message.t === 'records') await takeRecords(message);
-    else if (message.t === 'closed') {
-      // Before this device has come in, nothing can be followed; that is no end.
-      if (message.why === 'removed' || message.why === 'gone') why = message.why;
-    } else if (message.t === 'kept') {
+    if ('k' in message) {
+      answers.get(message.k)?.(message);
+      if (answers.delete(message.k) && message.t === 'kept') {
+        head = Math.max(head, ...message.seqs);
+        if (!isFollowing && !isBehind()) follow();
+      }
+    }
+    if (message.t === 'following') {
+      ({ head } = message);
+      isFollowing = message.knows;
+      if (!message.knows) await startOver();
+      else await whenCaughtUp();
+    } else if (message.t === 'records') await takeRecords(message);
+    else if (message.t === 'closed') await beClosed(message);
+    else if (message.t === 'kept') {
       head = Math.max(head, ...message.seqs);
-      if (answers.has(message.k) && !isFollowing) follow();
-      answers.get(message.k)?.(true);
-      answers.delete(message.k);
       const sent = outbox.flying?.k === message.k ? outbox.flying.ids : [];
       outbox = whenKept(outbox, message.k);
       await ledger.noteSent(sent);
     } else if (message.t === 'refused') {
-      answers.get(message.k)?.(false);
-      answers.delete(message.k);
       const wrong = flying.get(message.id ?? '') ?? outbox.flying?.ids ?? [];
       outbox = whenRefused(outbox, message.k, wrong, message.why);
       // The new epoch's record is on its way; with it all is sealed anew.
@@ -206,30 +238,75 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     await flush();
   }
 
-  /** The server may have lost what this device knows: then all of it is read and sent anew. */
-  async function begin(message: ServerMessage & { readonly t: 'following' }): Promise<void> {
-    ({ head } = message);
-    isFollowing = true;
-    const next = goOn(followed, message);
-    followed = next.followed;
-    if (!next.anew) return;
-    sayAgain(rights);
+  async function beClosed(message: ServerMessage & { readonly t: 'closed' }): Promise<void> {
+    if (message.why === 'removed' || message.why === 'gone') why = message.why;
+    // Before this device has come in, nothing can be followed; that is no end.
+    else if (rights.length > 0) await startOver();
+    else if (former !== null) {
+      void wait(ASK_AGAIN).then(() => (owed.length > 0 ? giveBack() : follow()));
+    }
+  }
+
+  /**
+   * The server has lost something that this device knows, so that all is read and sent anew. Rights go
+   * first: what was recorded is not sealed again before it is known who reads it. Until all is given back,
+   * what was noted stays, so that a device that ends meanwhile begins this anew.
+   */
+  async function startOver(): Promise<void> {
+    former ??= shared.rights();
+    const known = new Set(owed.map(({ id }) => id));
+    owed = [
+      ...owed,
+      ...rights.map(({ seq: _, at: __, ...record }) => record).filter(({ id }) => !known.has(id)),
+    ];
     shared = createShared();
     rights = [];
+    followed = NOTHING;
+    isFollowing = false;
     const all = await store.eventsOf(classId);
-    if ('events' in all) {
-      await ledger.noteUnsent(all.events);
-      outbox = EMPTY;
-      await enqueue(all.events);
+    const again = 'events' in all ? all.events.filter(isForThisDevice) : [];
+    await ledger.noteUnsent(again);
+    outbox = EMPTY;
+    enqueue(again);
+    void giveBack();
+  }
+
+  /** Whether this device is the one to send an event again: it would not be taken from others. */
+  function isForThisDevice({ by }: LogEvent): boolean {
+    const role = former?.members.get(own.id)?.role;
+    return role === 'owner' || role === 'teacher' || (role === 'aide' && by === own.by);
+  }
+
+  /** Says one record of what is owed after the other, then follows. They are as good from anyone. */
+  async function giveBack(): Promise<void> {
+    if (isGivingBack) return;
+    isGivingBack = true;
+    while (owed[0]) {
+      const answer = await keep([owed[0]], pass);
+      if (answer?.t === 'later') await wait(answer.ms);
+      else if (answer?.t === 'refused' && (answer.why === 'pass' || answer.why === 'no-class')) {
+        needsPass = true;
+        void wait(ASK_AGAIN).then(giveBack);
+        break;
+      } else if (answer === null) break;
+      else owed = owed.slice(1);
     }
+    isGivingBack = false;
+    if (owed.length > 0) return;
+    needsPass = false;
     follow();
   }
 
-  /** Rights are as good from anyone, since they are signed; the server takes those that it has not. */
-  function sayAgain(records: readonly KeptRecord[]): void {
-    for (const { seq: _, at: __, ...record } of records) {
-      line?.send({ t: 'append', k: ++k, c: classId, records: [record] });
+  /** What could not be given back, since it had its time, an owner says anew: who is in the class. */
+  async function whenCaughtUp(): Promise<void> {
+    if (former === null || owed.length > 0 || followed.cursor < head) return;
+    const now = shared.rights();
+    if (now?.members.get(own.id)?.role === 'owner') {
+      const missing = staying(former).filter(({ id }) => !now.members.has(id));
+      owed = await Promise.all(missing.map((one) => shared.letIn(one, one.role)));
     }
+    former = null;
+    if (owed.length > 0) void giveBack();
   }
 
   async function takeRecords(message: ServerMessage & { readonly t: 'records' }): Promise<void> {
@@ -256,20 +333,16 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     const ids = fresh.map(({ id }) => id);
     outbox = whenSeen(outbox, ids);
     await ledger.noteSent(ids);
-    followed = batch.followed;
+    ({ followed } = batch);
     head = Math.max(head, message.head);
     rights = [...rights, ...said];
+    await whenCaughtUp();
     // What waits for its keys is asked for again after a new start.
-    const from = shared.waitingFrom();
-    const cursor = from === null ? followed.cursor : Math.min(followed.cursor, from - 1);
-    await ledger.noteFollowed(
-      { ...followed, cursor },
-      rights.filter(({ seq }) => seq <= cursor),
-    );
+    if (!shared.isWaiting() && !isBehind()) await ledger.noteFollowed(followed, rights);
     if (shared.rights()?.gone) why = 'gone';
   }
 
-  async function enqueue(fresh: readonly LogEvent[]): Promise<void> {
+  function enqueue(fresh: readonly LogEvent[]): void {
     for (const event of fresh) {
       if (!events.has(event.id)) events.set(event.id, event);
       writers.set(event.id, event.by);
@@ -283,55 +356,23 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   /** Sends the next, sealed by now. */
   async function flush(): Promise<void> {
     const isMember = shared.rights()?.members.get(own.id)?.removed === false;
-    const next = line !== null && isMember ? sendNext(outbox, TOGETHER, k + 1, now()) : null;
+    const maySend = line !== null && isMember && !isBehind();
+    const next = maySend ? sendNext(outbox, TOGETHER, k + 1, now()) : null;
     if (next?.flying) {
       k += 1;
       outbox = next;
       sealedIn = shared.rights()?.epoch ?? 0;
       flying.clear();
-      const records = await sealedByLane(next.flying.ids.flatMap((id) => events.get(id) ?? []));
+      const sent = next.flying.ids.flatMap((id) => events.get(id) ?? []);
+      const made = await recordsOf(sent, { classId, shared, stamping, ahead, count });
+      ({ count } = made);
+      for (const { by, id } of made.datings) writers.set(id, by);
+      if (made.datings.length > 0) await store.append(made.datings);
+      for (const { record, ids } of made.records) flying.set(record.id, ids);
+      const records = made.records.map(({ record }) => record);
       if (records.length === 0) outbox = whenRefused(outbox, k, next.flying.ids, 'not-allowed');
       else line?.send({ t: 'append', k, c: classId, records });
     }
     tellSettled();
   }
-
-  /** A record for each lane, with what must be said of times that lie ahead of the server's clock. */
-  async function sealedByLane(sent: readonly LogEvent[]): Promise<readonly ClassRecord[]> {
-    const records: ClassRecord[] = [];
-    for (const lane of LANES) {
-      const ofLane = sent.filter(({ kind }) => laneOf(kind) === lane);
-      if (ofLane.length === 0) continue;
-      const id = await recordIdOf(ofLane);
-      const record = await shared.sealed(lane, id, ++count, [
-        ...ofLane,
-        ...(await setRight(ofLane)),
-      ]);
-      if (record === null) continue;
-      records.push(record);
-      flying.set(
-        id,
-        ofLane.map((event) => event.id),
-      );
-    }
-    return records;
-  }
-
-  /** What this device's clock stamped ahead of the server's is said to have been now, here too. */
-  async function setRight(sent: readonly LogEvent[]): Promise<readonly LogEvent[]> {
-    const there = Math.floor(now() + (line?.ahead ?? 0));
-    const ahead = sent.filter(({ at }) => at > there + LENIENCE);
-    if (ahead.length === 0) return [];
-    const right = ahead.map(({ id }) => ({ event: id, at: there }));
-    const said = datingsOf(right, classId, { ...stamping, now: () => there });
-    for (const event of said) writers.set(event.id, event.by);
-    await store.append(said);
-    return said;
-  }
-}
-
-/** The same for the same events, so that what is sent twice is known again. */
-async function recordIdOf(events: readonly LogEvent[]): Promise<string> {
-  const text = utf8(events.map(({ id }) => id).join('\n'));
-  return toText(new Uint8Array(await crypto.subtle.digest('SHA-256', text)).subarray(0, 16));
 }

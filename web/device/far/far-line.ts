@@ -18,8 +18,6 @@ export interface Socket {
 
 /** A connection to a server on which this device has said who it is. */
 export interface FarLine {
-  /** The identity of the server's database. */
-  readonly born: string;
   /** The server's clock less this device's, in milliseconds. */
   readonly ahead: number;
   send(message: DeviceMessage): void;
@@ -54,8 +52,8 @@ export function openLine(
       const message = parseServerMessage(String(data));
       if (message === null) return socket.close();
       if (message.t === 'challenge') {
-        const { nonce, born } = message;
-        line = { born, ahead: message.now - now(), send, close: () => socket.close() };
+        const { nonce } = message;
+        line = { ahead: message.now - now(), send, close: () => socket.close() };
         const { id: device, sign: key, keys } = own;
         const signature = await signText(keys.sign.privateKey, `sweepline/1 proof ${nonce}`);
         send({ t: 'proof', device, key, nonce, signature });

@@ -10,6 +10,7 @@ import {
   staying,
 } from '../../../core/sharing/rights.ts';
 import {
+  type DeviceKeys,
   makeRightsSaid,
   parseRightsSaid,
   type RightsSaid,
@@ -40,8 +41,8 @@ export interface SharedClass {
     record: KeptRecord,
     writtenBy: (event: string) => string | undefined,
   ): Promise<readonly Taken[]>;
-  /** The place of the first record that waits; null when none does. */
-  waitingFrom(): number | null;
+  /** Whether anything waits. */
+  isWaiting(): boolean;
   /** Events of one lane as a record, sealed by now; null when this device cannot seal on that lane. */
   sealed(
     lane: Lane,
@@ -63,6 +64,8 @@ export interface SharedClass {
     readonly box: string;
     readonly secret: string;
   }>;
+  /** The record with which an owner lets a device in without an invitation. */
+  letIn(device: DeviceKeys & { readonly id: string }, role: Role): Promise<ClassRecord>;
   /** The records that remove a device or an invitation and begin a new epoch without it. */
   remove(id: string, now: number): Promise<readonly ClassRecord[]>;
   /** The record that deletes the class everywhere. */
@@ -112,7 +115,7 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
       }
       return openWaiting(writtenBy);
     },
-    waitingFrom: () => waiting[0]?.record.seq ?? null,
+    isWaiting: () => waiting.length > 0,
     async sealed(lane, id, count, events) {
       const epoch = rights?.epoch ?? 0;
       const key = await keys.keyOf(epoch, lane);
@@ -142,6 +145,11 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
         secret,
         box: await sealInvitation(secret, { classId, founder, keys: pairs }),
       };
+    },
+    async letIn({ id, sign, box, by }, role) {
+      const epoch = rights?.epoch ?? 0;
+      const sealed = await sealSecrets(box, role, classId, epoch, keys.secretsOf(epoch));
+      return said({ says: 'let-in', id, device: { sign, box, by }, role, sealed });
     },
     async remove(id, now) {
       if (rights === null) return [];
@@ -192,6 +200,9 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
     if (what?.says === 'found') await unlock(1, what.sealed, own.keys.box);
     if (what?.says === 'invite' && what.invite === invitation?.id) {
       await unlock(rights?.epoch ?? 0, what.sealed, invitation.keys.box);
+    }
+    if (what?.says === 'let-in' && what.id === own.id) {
+      await unlock(rights?.epoch ?? 0, what.sealed, own.keys.box);
     }
     if (what?.says !== 'epoch') return;
     await keys.chain(what.epoch, what.chain);
