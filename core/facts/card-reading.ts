@@ -12,6 +12,8 @@ export interface CardReading {
   /** The cards of the word, and where this one stands among them, from 0. */
   readonly word: readonly CardId[];
   readonly at: number;
+  /** In a short check; else in a warm-up. */
+  readonly inCheck: boolean;
 }
 
 /** Readings by card id, each list oldest first. */
@@ -27,10 +29,11 @@ export function cardReadings({
   right,
   broke,
   heard,
+  from,
 }: Observation): readonly CardReading[] {
   const end = right ? cards.length : (broke ?? (cards.length === 1 ? 1 : null));
   return cards.flatMap((_, at): readonly CardReading[] => {
-    const where = { day, word: cards, at };
+    const where = { day, word: cards, at, inCheck: from === 'check' };
     if (end === null) return [{ ...where, outcome: 'unclear', heard: null }];
     if (at >= end) return [];
     const isMissed = !right && at === end - 1;

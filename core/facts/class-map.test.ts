@@ -4,7 +4,7 @@ import type { Who } from '../learners/estimate.ts';
 import { knowledgeFrom } from '../learners/knowledge.ts';
 import type { Observation } from '../learners/observation.ts';
 import { PUBLISHED_THRESHOLDS } from '../learners/thresholds.ts';
-import { classMap, countWords, shakiest } from './class-map.ts';
+import { byNeed, classMap, countWords, type MapRow, shakiest } from './class-map.ts';
 import { readingsIn } from './class-readings.ts';
 
 const DAY = 20_000;
@@ -84,5 +84,20 @@ describe('a class map', () => {
     expect(shakiest(rows.slice(1))).toEqual(['e=EH']);
     expect(shakiest(rows.slice(2))).toEqual([]);
     expect(shakiest([])).toEqual([]);
+  });
+
+  it('puts those first who need it most, and leaves alike ones as they were', () => {
+    const names = (all: readonly MapRow[]) => all.map(({ who }) => who.id);
+    expect(names(byNeed(rows.slice(1).toReversed()))).toEqual(['Mina', 'Kofi', 'never noted']);
+    const never = rows.slice(3);
+    expect(names(byNeed([...never, ...never]))).toEqual(names([...never, ...never]));
+    const more = [
+      ...observations,
+      ...reads('Kofi', 'e=EH', false, 2),
+      ...reads('Kofi', 'm=M', false, 2),
+    ];
+    const known = knowledgeFrom(more).read;
+    const now = classMap({ ...spec, known, readings: readingsIn(more, 'read') }, all, CARDS);
+    expect(names(byNeed(now.slice(1)))).toEqual(['Kofi', 'Mina', 'never noted']);
   });
 });

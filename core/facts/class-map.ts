@@ -72,6 +72,32 @@ export function shakiest(rows: readonly MapRow[]): readonly CardId[] {
     .map(({ card }) => card);
 }
 
+/**
+ * Rows with those that need it most first: by how many cards are shaky, then by how much was missed in
+ * the last three readings, then by what is expected; what is alike keeps its order.
+ */
+export function byNeed(rows: readonly MapRow[]): readonly MapRow[] {
+  const needs = rows.map((row) => {
+    const read = row.cells.filter(({ seen }) => seen.last.length > 0);
+    return {
+      row,
+      shaky: countWords(read).shaky,
+      missed: read.reduce((sum, { seen }) => sum + missedLast(seen), 0),
+      // Of whom nothing was read, nothing is known to be needed.
+      expected:
+        read.length === 0
+          ? 1
+          : read.reduce((sum, { estimate }) => sum + estimate.p, 0) / read.length,
+    };
+  });
+  return needs
+    .sort(
+      (one, other) =>
+        other.shaky - one.shaky || other.missed - one.missed || one.expected - other.expected,
+    )
+    .map(({ row }) => row);
+}
+
 function cellsFor({ known, readings, day, thresholds }: MapSpec, who: Who) {
   const since = day - LATELY_DAYS;
   const own = readings.of(who);

@@ -7,7 +7,7 @@ import { type CardFacts, cardFacts, LATELY_DAYS } from './card-facts.ts';
 import { cardReadings, readingsByChild, readingsOfGroup } from './card-reading.ts';
 import { cardsOfChild } from './cards-of-child.ts';
 import { readingsIn } from './class-readings.ts';
-import { allHeardSaid } from './heard-said.ts';
+import { allHeardSaid, heardSaid, heardShort } from './heard-said.ts';
 import { seenSaid } from './seen-said.ts';
 
 // 20 000 is 2024-10-04.
@@ -77,6 +77,27 @@ describe('the facts of a card', () => {
   it('tell which letter of two was left out', () => {
     const facts = factsOf('st=S+T', { 1: 'st-o-p!1:S', 0: 'st-e-m!1:left-out' });
     expect(allHeardSaid(facts, 'classroom')).toBe('left out t once, left it out once');
+  });
+});
+
+describe('what was heard', () => {
+  it.each<[string, CardId, string, string]>([
+    ['IH', 'e=EH', 'said /ĭ/', '/ĭ/'],
+    ['left-out', 'e=EH', 'left it out', 'out'],
+    ['K S', 'e=EH', 'said /ks/', '/ks/'],
+    ['mm', 'e=EH', 'said mm', 'mm'],
+    ['helicopter', 'e=EH', 'said helicopter', 'helico…'],
+    ['S', 'st=S+T', 'left out t', 'no t'],
+    ['T', 'st=S+T', 'left out s', 'no s'],
+    ['D', 'st=S+T', 'said /d/', '/d/'],
+    ['S T', 'str=S+T+R', 'left out r', 'no r'],
+    ['S', 'str=S+T+R', 'left out t and r', 'no t r'],
+    ['S R', 'str=S+T+R', 'left out t', 'no t'],
+    ['letter t=T', 'st=S+T', 'missed its t', 'not t'],
+    ['SH', 'sh=SH', 'said /sh/', '/sh/'],
+  ])('%s for %s: %s', (heard, card, said, short) => {
+    expect(heardSaid(heard, card, 'classroom')).toBe(said);
+    expect(heardShort(heard, card, 'classroom')).toBe(short);
   });
 });
 

@@ -1,17 +1,36 @@
-import { type CardId, graphemeOf } from '../language/card-id.ts';
+import { type CardId, graphemeOf, isCardId, lettersShown, soundsOf } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { isPhoneme, type SoundStyle, soundLabel } from '../language/phonemes.ts';
 import type { CardFacts, HeardInstead } from './card-facts.ts';
 
-/** What was heard instead of a card, in a few words: `said /ĭ/`, `left it out`, `left out l`. */
-function heardSaid(heard: string, card: CardId, style: SoundStyle): string {
+/** What was heard instead of a card, in a few words: `said /ĭ/`, `left it out`, `left out l`, `missed its l`. */
+export function heardSaid(heard: string, card: CardId, style: SoundStyle): string {
   const fixed = said[heard];
   if (fixed !== undefined) return fixed;
+  const missed = letterIn(heard);
+  if (missed !== null) return `missed its ${missed}`;
   const sounds = heard.split(' ');
   if (!sounds.every(isPhoneme)) return `said ${heard}`;
-  const dropped = droppedLetter(heard, card);
-  return dropped === null ? `said ${soundLabel(sounds, style)}` : `left out ${dropped}`;
+  const dropped = droppedLetters(sounds, card);
+  return dropped === null
+    ? `said ${soundLabel(sounds, style)}`
+    : `left out ${dropped.join(' and ')}`;
 }
+
+/** The same, as short as a cell of a map has room for: `/ĭ/`, `no l`, `name`; what she wrote herself is cut. */
+export function heardShort(heard: string, card: CardId, style: SoundStyle): string {
+  const fixed = short[heard];
+  if (fixed !== undefined) return fixed;
+  const missed = letterIn(heard);
+  if (missed !== null) return `not ${missed}`;
+  const sounds = heard.split(' ');
+  if (!sounds.every(isPhoneme)) return heard.length > SHORT ? `${heard.slice(0, SHORT)}…` : heard;
+  const dropped = droppedLetters(sounds, card);
+  return dropped === null ? soundLabel(sounds, style) : `no ${dropped.join(' ')}`;
+}
+
+/** Letters of a word that she wrote herself. */
+const SHORT = 6;
 
 /** All that was heard, the most frequent first: `said /ĕ/ 3 times, left it out once`; empty for nothing. */
 export function allHeardSaid(
@@ -31,13 +50,27 @@ function timesSaid(count: number): string {
   return count === 2 ? 'twice' : `${count} times`;
 }
 
-/** Of a card of two consonants of which one sound was heard: the letter that was not. */
-function droppedLetter(heard: string, id: CardId): string | null {
+/** The letter of `letter t=T`, which says that a card broke at one of its letters; else null. */
+function letterIn(heard: string): string | null {
+  const card = heard.startsWith(LETTER) ? heard.slice(LETTER.length) : '';
+  return isCardId(card) ? lettersShown(card) : null;
+}
+
+const LETTER = 'letter ';
+
+/** Of a cluster of which some sounds were heard, in their order: the letters of those that were not; else null. */
+function droppedLetters(heard: readonly string[], id: CardId): readonly string[] | null {
   const card = correspondenceById.get(id);
-  if (card?.kind !== 'cluster' || card.phonemes.length !== 2) return null;
-  const kept = (card.phonemes as readonly string[]).indexOf(heard);
-  const part = kept < 0 ? undefined : card.parts[1 - kept];
-  return part === undefined ? null : graphemeOf(part);
+  if (card?.kind !== 'cluster') return null;
+  let at = 0;
+  const dropped = card.parts.filter((part) => {
+    const sounds = soundsOf(part);
+    const isKept = sounds.length > 0 && sounds.every((sound, n) => heard[at + n] === sound);
+    if (isKept) at += sounds.length;
+    return !isKept;
+  });
+  const isSome = at === heard.length && dropped.length > 0 && dropped.length < card.parts.length;
+  return isSome ? dropped.map(graphemeOf) : null;
 }
 
 const said: Readonly<Record<string, string>> = {
@@ -48,4 +81,14 @@ const said: Readonly<Record<string, string>> = {
   'another-word': 'said another word',
   nothing: 'said nothing',
   other: 'said something else',
+};
+
+const short: Readonly<Record<string, string>> = {
+  'letter-name': 'name',
+  'left-out': 'out',
+  'added-vowel': '+ uh',
+  swapped: 'swap',
+  'another-word': 'word',
+  nothing: 'silent',
+  other: 'other',
 };

@@ -14,7 +14,14 @@ const outcomes = fc.array(fc.constantFrom<CardReading['outcome']>('right', 'miss
 /** The facts of a card that was read so, a day after the other; `r` right, `m` missed, `u` unclear. */
 function seen(all: readonly CardReading['outcome'][]) {
   const readings = all.map(
-    (outcome, n): CardReading => ({ day: n, outcome, heard: null, word: ['m=M'], at: 0 }),
+    (outcome, n): CardReading => ({
+      day: n,
+      outcome,
+      heard: null,
+      word: ['m=M'],
+      at: 0,
+      inCheck: false,
+    }),
   );
   return cardFacts('m=M', readings, 0);
 }

@@ -71,13 +71,39 @@ describe('what they know', () => {
 
     await sounds.selectOption('shaky');
     await looksRight(page);
+    await sounds.selectOption('read');
+    await page.getByRole('combobox', { name: 'Sort' }).selectOption('name');
     await page.getByRole('table').first().getByRole('cell').getByRole('link').first().focus();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('End');
     await page.keyboard.press('Home');
-    await expect.poll(() => page.locator('.map-told b').textContent()).toContain('Bram');
     await page.keyboard.press('Enter');
+    const sheet = page.getByRole('complementary');
+    await sheet.getByRole('heading', { name: 'Bram' }).waitFor();
+    await sheet.getByText('said /ĭ/').first().waitFor();
+    await looksRight(page);
+    await page.keyboard.press('ArrowDown');
+    await sheet.getByRole('heading', { name: 'Odalys' }).waitFor();
+    await page.keyboard.press('Escape');
+    await expect.poll(() => sheet.count()).toBe(0);
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('Enter');
+
+    const seek = page.getByRole('searchbox', { name: 'Find a child or a sound' });
+    await seek.fill('wr');
+    await expect.poll(() => page.locator('.map-table tbody:last-of-type tr').count()).toBe(1);
+    await seek.fill('e');
+    await page.getByText('5 of the children, 1 of the sounds').waitFor();
+    await seek.fill('zzz');
+    await page.getByText('No child and no sound here begins with “zzz”').waitFor();
+    await seek.fill('');
+    await page.getByRole('button', { name: 'Show them' }).first().click();
+    await expect.poll(() => page.locator('.map-table tbody:last-of-type tr').count()).toBe(2);
+    await page.getByRole('button', { name: 'Show everyone again' }).click();
+
+    await sheet.getByRole('link', { name: 'All about Bram' }).click();
     await page.getByRole('heading', { name: 'Bram' }).waitFor();
+    await page.getByText('Hear Bram read').waitFor();
     await page.getByText('says /ĭ/ for short e: 10 of 10').waitFor();
     await page.locator('.growth-picture svg').waitFor();
     await page.getByText('The numbers').click();

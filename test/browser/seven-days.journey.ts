@@ -57,7 +57,7 @@ it('seven days of twenty children: no page says what the marks do not', async ()
   expect(links.length).toBeGreaterThan(20 * 30);
   for (const { to, says } of links) {
     const asked = new URLSearchParams(to.slice(to.indexOf('?')));
-    const { marks } = marksOf(asked.get('child') ?? '').get(asked.get('card') ?? '') ?? {
+    const { marks } = marksOf(asked.get('at') ?? '').get(asked.get('card') ?? '') ?? {
       marks: '',
     };
     if (marks === '') expect(says).toMatch(/^not yet seen\. Not read/);

@@ -1,9 +1,9 @@
+import { heardSaid } from '../../core/facts/heard-said.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import type { Confusion } from '../../core/learners/confusions.ts';
 import { nameOf } from '../state/class-now.ts';
 import { settings } from '../state/settings.ts';
 import { counted } from '../wording/counted.ts';
-import { heardSaid } from '../wording/heard-said.ts';
 import { namesSaid } from '../wording/said.ts';
 import { SoundedCard } from './sounded-card.tsx';
 
@@ -51,7 +51,7 @@ function Rows({ rows, named }: { readonly rows: readonly Gathered[]; readonly na
             <th scope="row">
               <SoundedCard id={card} />
             </th>
-            <td>{heardSaid(heard, notation)}</td>
+            <td>{heardSaid(heard, card, notation)}</td>
             <td>
               <span class="count-bar" aria-hidden="true">
                 {Array.from({ length: Math.min(count, 12) }, (_, at) => (

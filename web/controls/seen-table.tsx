@@ -4,6 +4,7 @@ import type { MapCell } from '../../core/facts/class-map.ts';
 import { allHeardSaid } from '../../core/facts/heard-said.ts';
 import { settings } from '../state/settings.ts';
 import { LastThree } from './last-three.tsx';
+import { Range } from './range.tsx';
 import { Sign } from './sign.tsx';
 import { SoundedCard } from './sounded-card.tsx';
 
@@ -62,18 +63,6 @@ export function SeenTable({
         ))}
       </tbody>
     </table>
-  );
-}
-
-/** An interval as a bar on a line from 0 to 10, the estimate a dot on it. */
-function Range({ p, low, high }: MapCell['estimate']) {
-  const at = (share: number) => 3 + share * 94;
-  return (
-    <svg class="range" viewBox="0 0 100 12" aria-hidden="true">
-      <path class="range-line" d="M3 6h94M3 2v8M50 3v6M97 2v8" />
-      <path class="range-bar" d={`M${at(low)} 6H${Math.max(at(high), at(low) + 0.5)}`} />
-      <circle cx={at(p)} cy="6" r="3.6" />
-    </svg>
   );
 }
 

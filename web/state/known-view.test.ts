@@ -3,7 +3,9 @@ import { linkToView, parseView, type View } from './known-view.ts';
 import { parseQuery } from './route.ts';
 
 it.each<View>([
-  { of: 'map' },
+  { of: 'map', open: null },
+  { of: 'map', open: { who: { of: 'child', id: 'child 1&2' }, card: null } },
+  { of: 'map', open: { who: { of: 'group', id: 'g' }, card: 'a_e=EY' } },
   { of: 'group' },
   { of: 'groups' },
   { of: 'child', id: 'child 1&2', card: null },
@@ -13,5 +15,5 @@ it.each<View>([
 });
 
 it.each(['', 'show=nothing', 'card=a', '?', 'show'])('%j asks for the class map', (query) => {
-  expect(parseView(query)).toEqual({ of: 'map' });
+  expect(parseView(query)).toEqual({ of: 'map', open: null });
 });

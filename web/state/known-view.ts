@@ -1,25 +1,46 @@
 import { type CardId, isCardId } from '../../core/language/card-id.ts';
+import type { Who } from '../../core/learners/estimate.ts';
 import { linkTo } from './route.ts';
 
-/** What the screen is asked to show: the class map, a group, suggested groups, or one child. */
+/** What the sheet beside the class map tells of: a child or group, with one of its cards or with all. */
+export interface Opened {
+  readonly who: Who;
+  readonly card: CardId | null;
+}
+
+/** What the screen is asked to show: the class map and what is open beside it, a group, suggested groups, or one child. */
 export type View =
-  | { readonly of: 'map' | 'group' | 'groups' }
+  | { readonly of: 'map'; readonly open: Opened | null }
+  | { readonly of: 'group' | 'groups' }
   | { readonly of: 'child'; readonly id: string; readonly card: CardId | null };
 
 /** Reads what an address asks for; the class map when it asks for nothing known. */
 export function parseView(query: string): View {
   const asked = new URLSearchParams(query);
+  const card = cardIn(asked.get('card'));
   const id = asked.get('child');
-  if (id !== null) return { of: 'child', id, card: cardIn(asked.get('card')) };
+  if (id !== null) return { of: 'child', id, card };
   const show = asked.get('show');
-  return show === 'group' || show === 'groups' ? { of: show } : { of: 'map' };
+  if (show === 'group' || show === 'groups') return { of: show };
+  const at = asked.get('at');
+  if (at === null) return { of: 'map', open: null };
+  const who: Who = { of: asked.get('whose') === 'group' ? 'group' : 'child', id: at };
+  return { of: 'map', open: { who, card } };
 }
 
 /** The address that asks for it. */
 export function linkToView(view: View): string {
-  if (view.of === 'map') return linkTo('known');
-  if (view.of !== 'child') return linkTo('known', makeQuery({ show: view.of }));
-  return linkTo('known', makeQuery({ child: view.id, ...(view.card ? { card: view.card } : {}) }));
+  const { of } = view;
+  if (of === 'child') return linkTo('known', makeQuery({ child: view.id, ...cardOf(view) }));
+  if (of !== 'map') return linkTo('known', makeQuery({ show: of }));
+  if (view.open === null) return linkTo('known');
+  const { who } = view.open;
+  const ofGroup: Readonly<Record<string, string>> = who.of === 'group' ? { whose: 'group' } : {};
+  return linkTo('known', makeQuery({ at: who.id, ...ofGroup, ...cardOf(view.open) }));
+}
+
+function cardOf({ card }: { readonly card: CardId | null }): Readonly<Record<string, string>> {
+  return card === null ? {} : { card };
 }
 
 function cardIn(text: string | null): CardId | null {

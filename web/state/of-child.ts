@@ -5,7 +5,7 @@ import type { Observation } from '../../core/learners/observation.ts';
 import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { groupOf } from '../../core/log/roster-changes.ts';
 import { taughtOf } from '../../core/sequence/progress.ts';
-import { childStory } from '../../core/story/child-story.ts';
+import { type ChildStory, childStory } from '../../core/story/child-story.ts';
 import { storySaid } from '../../core/story/story-said.ts';
 import { mapFor, readings, taughtToChild } from './class-now.ts';
 import { progressOfChild } from './everyone.ts';
@@ -45,10 +45,15 @@ export function neediestFirst(cells: readonly MapCell[]): readonly MapCell[] {
     );
 }
 
+/** What a child's reading comes to, by rules from its cells. */
+export function storyOf(child: Child): ChildStory {
+  const { taught, beyond } = cellsOf(child, 'read');
+  return childStory(taught, beyond);
+}
+
 /** The one sentence on a child's reading, without its name. */
 export function sentenceOn(child: Child): string {
-  const { taught, beyond } = cellsOf(child, 'read');
-  return storySaid(childStory(taught, beyond), settings.value.notation);
+  return storySaid(storyOf(child), settings.value.notation);
 }
 
 /** Where the child's group stands. */

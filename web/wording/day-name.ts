@@ -30,6 +30,15 @@ export function dateSaid(day: string, today: string): string {
   return noonOf(day).toLocaleDateString('en-US', { month: 'long', day: 'numeric', ...year });
 }
 
+/** A day where there is little room: `Tue, Nov 3`. */
+export function dayShort(day: string): string {
+  return noonOf(day).toLocaleDateString('en-US', {
+    weekday: 'short',
+    month: 'short',
+    day: 'numeric',
+  });
+}
+
 /** Noon, which no change of the clock moves to another day. */
 function noonOf(day: string): Date {
   return new Date(`${day}T12:00:00`);

@@ -17,6 +17,7 @@ import type { Child } from '../../../core/log/class-state.ts';
 import { groupOf } from '../../../core/log/roster-changes.ts';
 import { Card } from '../../controls/card.tsx';
 import { SeenTable } from '../../controls/seen-table.tsx';
+import { Sign } from '../../controls/sign.tsx';
 import { WideTable } from '../../controls/wide-table.tsx';
 import { choose } from '../../state/check-choice.ts';
 import { task, taughtToChild } from '../../state/class-now.ts';
@@ -33,10 +34,11 @@ import { whenSaid } from '../../wording/day-name.ts';
 import { dueSaid } from '../../wording/due-said.ts';
 import { shareSaid } from '../../wording/said.ts';
 import { Growth } from './growth.tsx';
+import { NextSteps } from './next-steps.tsx';
 import { Skill } from './skill.tsx';
 import { WordCounts } from './word-counts.tsx';
 
-/** One child: how it grew, each sound with how sure that is and when it is due, and what it confuses. */
+/** One child: its one sentence, what was seen card by card, what to do next, and how it grew. */
 export function ChildView({
   child,
   card,
@@ -54,20 +56,25 @@ export function ChildView({
         <Neighbors child={child} />
       </header>
       <p class="child-sentence">{sentenceOn(child)}</p>
-      <div class="map-tools not-printed">
-        <Skill />
-      </div>
-      <WordCounts cells={taught} />
       <section class="part" aria-labelledby="child-sounds">
-        <h3 id="child-sounds">{task.value === 'read' ? 'Reading alone' : 'Spelling alone'}</h3>
+        <div class="child-sounds-head">
+          <h3 id="child-sounds">{task.value === 'read' ? 'Reading alone' : 'Spelling alone'}</h3>
+          <WordCounts cells={taught} />
+          <span class="not-printed">
+            <Skill />
+          </span>
+        </div>
         <Sounds child={child} who={who} taught={taught} beyond={beyond} />
       </section>
       <div class="child-columns">
+        <div class="child-column">
+          {task.value === 'read' && <NextSteps child={child} taught={taught} />}
+          {task.value === 'read' && <Places who={who} />}
+        </div>
         <section class="part" aria-labelledby="child-growth">
           <h3 id="child-growth">Growth</h3>
           <Growth key={`${child.id} ${card} ${task.value}`} who={who} cards={cards} card={card} />
         </section>
-        {task.value === 'read' && <Places who={who} />}
       </div>
     </article>
   );
@@ -125,6 +132,8 @@ function Sounds({
     ],
   };
   const seen = neediestFirst(taught);
+  const missed = seen.filter(({ seen: { missed } }) => missed > 0);
+  const well = seen.filter(({ seen: { missed } }) => missed === 0);
   const unseen = taught.filter(({ word }) => word === 'not yet seen');
   if (seen.length === 0 && beyond.length === 0) {
     return (
@@ -140,9 +149,9 @@ function Sounds({
         What was read in the last four weeks, the last three readings in any case. In nine of ten
         cases the true share lies in the range.
       </p>
-      {seen.length > 0 && (
+      {missed.length > 0 && (
         <WideTable name="Sounds, as a table">
-          <SeenTable cells={seen} more={more} />
+          <SeenTable cells={missed} more={more} />
         </WideTable>
       )}
       {beyond.length > 0 && (
@@ -153,22 +162,47 @@ function Sounds({
           </WideTable>
         </>
       )}
+      {well.length > 0 && (
+        <>
+          <CardRow
+            said={`Read, and right each time: ${counted(well.length, 'sound')}`}
+            cells={well}
+          />
+          <details>
+            <summary>These as a table</summary>
+            <WideTable name="Sounds that were right each time, as a table">
+              <SeenTable cells={well} more={more} />
+            </WideTable>
+          </details>
+        </>
+      )}
       {unseen.length > 0 && (
-        <div class="child-unseen">
-          <p class="quiet">
-            Taught, and not yet seen of this child: {counted(unseen.length, 'sound')}
-          </p>
-          <ul>
-            {unseen.map(({ card }) => (
-              <li key={card} title={cardName(card)}>
-                <span class="for-ears">{cardName(card)}</span>
-                <Card id={card} />
-              </li>
-            ))}
-          </ul>
-        </div>
+        <CardRow
+          said={`Taught, and not yet seen of this child: ${counted(unseen.length, 'sound')}`}
+          cells={unseen}
+        />
       )}
     </>
+  );
+}
+
+/** Cards in a row, with a sign before each that was read. */
+function CardRow({ said, cells }: { readonly said: string; readonly cells: readonly MapCell[] }) {
+  return (
+    <div class="child-cards">
+      <p class="quiet">{said}</p>
+      <ul>
+        {cells.map(({ card, word }) => (
+          <li key={card} title={`${cardName(card)}: ${word}`}>
+            <span class="for-ears">
+              {cardName(card)}: {word}
+            </span>
+            {word !== 'not yet seen' && <Sign word={word} />}
+            <Card id={card} />
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
 

@@ -1,169 +1,191 @@
-import type { CardId } from '../../../core/language/card-id.ts';
 import './class-map.css';
-import { useState } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import { countWords, type MapCell, type MapRow } from '../../../core/facts/class-map.ts';
-import { allHeardSaid } from '../../../core/facts/heard-said.ts';
+import { allHeardSaid, heardShort } from '../../../core/facts/heard-said.ts';
 import { seenSaid } from '../../../core/facts/seen-said.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import type { Who } from '../../../core/learners/estimate.ts';
 import { Card } from '../../controls/card.tsx';
 import { LastThree } from '../../controls/last-three.tsx';
 import { Sign, SignKey } from '../../controls/sign.tsx';
-import { SoundedCard } from '../../controls/sounded-card.tsx';
-import { mapFor, members, nameOf, rowsFor, task, taughtCards } from '../../state/class-now.ts';
-import { linkToView } from '../../state/known-view.ts';
+import { nameOf, task } from '../../state/class-now.ts';
+import { linkToView, type Opened } from '../../state/known-view.ts';
 import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
-import { estimateSaid } from '../../wording/said.ts';
-import { type Columns, cardsShown, columns } from './columns.ts';
+import { counted } from '../../wording/counted.ts';
 import { gridKeys } from './grid-keys.ts';
-import { Skill } from './skill.tsx';
+import { MapSheet } from './map-sheet.tsx';
+import { columns, shown } from './map-shown.ts';
+import { MapTools } from './map-tools.tsx';
 import { Stands } from './stands.tsx';
 import { ThresholdsForm } from './thresholds-form.tsx';
 
-/** Children by sounds: a sign in each cell says how well it is known, and pointing at it how sure that is. */
-export function ClassMap() {
-  const [told, setTold] = useState<{ readonly who: Who; readonly cell: MapCell }>();
-  const all = taughtCards.value;
-  const cards = cardsShown(all, columns.value, () =>
-    mapFor(
-      members.value.map(({ id }) => ({ of: 'child', id })),
-      all,
-    ),
-  );
-  const { groups, children } = rowsFor(cards);
-  const row = (each: MapRow, at: number) => (
-    <Row
-      key={each.who.id}
-      row={each}
-      first={at === 0}
-      onTell={(cell) => setTold({ who: each.who, cell })}
-    />
-  );
+/** What stands out, and below it children by sounds: a cell opens a sheet with its last readings beside the map. */
+export function ClassMap({ open }: { readonly open: Opened | null }) {
+  const { cards } = shown.value;
   return (
     <section class="map" aria-labelledby="map-title">
       <h2 id="map-title" class="for-ears">
         Class map
       </h2>
       {task.value === 'read' && <Stands />}
-      <div class="map-tools not-printed">
-        <Skill />
-        <Which count={all.length} />
-      </div>
-      <div class="map-key">
-        <SignKey />
-        <span>
-          last three: <LastThree last={['right']} /> right <LastThree last={['missed']} /> missed
-        </span>
-      </div>
+      <MapTools />
+      <Key />
       {cards.length === 0 ? (
-        <p class="map-none">No sound is shaky for any child of this group today. Well taught.</p>
+        <p class="map-none">
+          {columns.value === 'shaky'
+            ? 'No sound is shaky for any child of this group today. Well taught.'
+            : 'No child of this group has read alone yet. Call on children in a warm-up, and it shows here.'}
+        </p>
       ) : (
-        <>
-          <div class="map-scroll" tabIndex={-1} {...gridKeys}>
-            <table class="map-table">
-              <thead>
-                <tr>
-                  <td />
-                  {cards.map((id) => (
-                    <th key={id} scope="col" title={cardName(id)}>
-                      <span class="for-ears">{cardName(id)}</span>
-                      <Card id={id} />
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody class="map-groups">{groups.map(row)}</tbody>
-              <tbody>{children.map((each) => row(each, 1))}</tbody>
-            </table>
-          </div>
-          <p class="map-told" aria-hidden="true">
-            {told ? (
-              <Told {...told} />
-            ) : (
-              <span class="quiet">
-                Point at a sign, or walk with the arrow keys, to see how sure it is.
-              </span>
-            )}
-          </p>
-        </>
+        <div class={open === null ? 'map-beside' : 'map-beside open'}>
+          <MapTable open={open} />
+          {open !== null && <MapSheet key={`${open.who.id} ${open.card}`} open={open} />}
+        </div>
       )}
       <ThresholdsForm />
     </section>
   );
 }
 
+/** What the signs and marks of a cell mean. */
+function Key() {
+  return (
+    <div class="map-key small">
+      <SignKey />
+      <span>
+        last three: <LastThree last={['right']} /> right <LastThree last={['missed']} /> missed
+      </span>
+      <span>
+        <span class="map-heard">/ĕ/</span> what was said instead
+      </span>
+      <span>
+        <span class="map-unclear">?</span> went wrong, not said where
+      </span>
+    </div>
+  );
+}
+
+function MapTable({ open }: { readonly open: Opened | null }) {
+  const { stages, cards, groups, children } = shown.value;
+  const frame = useRef<HTMLDivElement>(null);
+  const keys = gridKeys(open !== null);
+  const row = (each: MapRow, at: number) => (
+    <Row key={each.who.id} row={each} first={at === 0} open={open} />
+  );
+  return (
+    <div class="map-scroll" ref={frame} tabIndex={-1} {...keys}>
+      <table class="map-table">
+        <thead>
+          <tr class="map-stages">
+            <td rowSpan={2}>
+              {counted(children.length, 'child', 'children')}, {counted(cards.length, 'sound')}
+            </td>
+            {stages.map(({ stage, cards: all }) => (
+              <th key={stage} scope="colgroup" colSpan={all.length} title={stage}>
+                <span>{stage === '' ? 'Not in your order' : stage}</span>
+              </th>
+            ))}
+          </tr>
+          <tr>
+            {stages.flatMap(({ cards: all }) =>
+              all.map((id, at) => (
+                <th
+                  key={id}
+                  scope="col"
+                  title={cardName(id)}
+                  class={edgeOf(at === 0, open?.card === id)}
+                >
+                  <span class="for-ears">{cardName(id)}</span>
+                  <Card id={id} />
+                </th>
+              )),
+            )}
+          </tr>
+        </thead>
+        {groups.length > 0 && (
+          <tbody class="map-groups">{groups.map((each) => row(each, 1))}</tbody>
+        )}
+        <tbody>{children.map(row)}</tbody>
+      </table>
+    </div>
+  );
+}
+
+function edgeOf(isFirst: boolean, isOpen: boolean): string {
+  return `${isFirst ? 'map-first' : ''} ${isOpen ? 'map-open' : ''}`.trim();
+}
+
 function Row({
   row: { who, cells },
   first,
-  onTell,
+  open,
 }: {
   readonly row: MapRow;
   readonly first: boolean;
-  readonly onTell: (cell: MapCell) => void;
+  readonly open: Opened | null;
 }) {
   const name = nameOf(who);
   const { shaky } = countWords(cells);
-  const link = (card: CardId | null) =>
-    linkToView(who.of === 'child' ? { of: 'child', id: who.id, card } : { of: 'group' });
+  const isHere = open !== null && open.who.of === who.of && open.who.id === who.id;
+  const starts = firstOfStages();
   return (
-    <tr>
+    <tr class={isHere ? 'map-open' : undefined}>
       <th scope="row">
-        <a href={link(null)} title={name}>
-          {name}
-          {shaky > 0 && <span class="map-shaky"> {shaky} shaky</span>}
+        <a
+          href={linkToView({ of: 'map', open: { who, card: null } })}
+          title={name}
+          tabIndex={first ? 0 : -1}
+          aria-current={isHere && open.card === null ? 'true' : undefined}
+        >
+          <span class="map-name">{name}</span>
+          {shaky > 0 && <span class="map-shaky">{shaky} shaky</span>}
         </a>
       </th>
-      {cells.map((cell, at) => (
-        <td key={cell.card}>
-          <a
-            href={link(cell.card)}
-            tabIndex={first && at === 0 ? 0 : -1}
-            aria-label={`${cell.word}. ${seenSaid(cell.seen)}`}
-            onFocus={() => onTell(cell)}
-            onPointerEnter={() => onTell(cell)}
-          >
-            <Sign word={cell.word} />
-            <LastThree last={cell.seen.last} />
-          </a>
+      {cells.map((cell) => (
+        <td key={cell.card} class={starts.has(cell.card) ? 'map-first' : undefined}>
+          <Cell who={who} cell={cell} isOpen={isHere && open.card === cell.card} />
         </td>
       ))}
     </tr>
   );
 }
 
-/** What a cell says in full. */
-function Told({ who, cell }: { readonly who: Who; readonly cell: MapCell }) {
-  const { seen, word, estimate } = cell;
-  const heard = allHeardSaid(seen, settings.value.notation);
-  const likely = word === 'not yet seen' ? 'By what the others do, ' : '';
-  return (
-    <>
-      <b>
-        {nameOf(who)} · <SoundedCard id={cell.card} /> {word}
-      </b>{' '}
-      {seenSaid(seen)} {heard !== '' && `Heard: ${heard}. `}
-      <span class="quiet">
-        {likely}
-        {estimateSaid(estimate)}.
-      </span>
-    </>
-  );
+function firstOfStages(): ReadonlySet<CardId> {
+  return new Set(shown.value.stages.flatMap(({ cards }) => cards.slice(0, 1)));
 }
 
-function Which({ count }: { readonly count: number }) {
+/** What was seen of one card, and the word for it: never a dot where something was read. */
+function Cell({
+  who,
+  cell: { card, seen, word },
+  isOpen,
+}: {
+  readonly who: Who;
+  readonly cell: MapCell;
+  readonly isOpen: boolean;
+}) {
+  const { notation } = settings.value;
+  const heard = seen.last.includes('missed') ? seen.heard[0] : undefined;
+  const all = allHeardSaid(seen, notation);
+  const said = `${word}. ${seenSaid(seen)}${all === '' ? '' : ` Heard: ${all}.`}`;
   return (
-    <label>
-      Sounds{' '}
-      <select
-        value={columns.value}
-        onChange={(event) => {
-          columns.value = event.currentTarget.value as Columns;
-        }}
-      >
-        <option value="latest">taught lately</option>
-        <option value="shaky">shaky for someone</option>
-        <option value="all">all {count}</option>
-      </select>
-    </label>
+    <a
+      href={linkToView({ of: 'map', open: { who, card } })}
+      tabIndex={-1}
+      aria-label={said}
+      aria-current={isOpen ? 'true' : undefined}
+      title={`${nameOf(who)}: ${said}`}
+    >
+      <span class="map-sign">
+        {word === 'not yet seen' && seen.unclear > 0 ? (
+          <span class="map-unclear">?</span>
+        ) : (
+          <Sign word={word} />
+        )}
+        {heard && <span class="map-heard">{heardShort(heard.heard, card, notation)}</span>}
+      </span>
+      <LastThree last={seen.last} />
+    </a>
   );
 }

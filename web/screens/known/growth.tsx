@@ -3,6 +3,7 @@ import type { CardId } from '../../../core/language/card-id.ts';
 import { makeDay } from '../../../core/learners/day.ts';
 import type { Who } from '../../../core/learners/estimate.ts';
 import { type GrowthPoint, growthOf } from '../../../core/learners/growth.ts';
+import { WideTable } from '../../controls/wide-table.tsx';
 import { task } from '../../state/class-now.ts';
 import { today } from '../../state/day.ts';
 import { modelDay, observations } from '../../state/knowledge.ts';
@@ -89,28 +90,30 @@ function Numbers({
   return (
     <details>
       <summary>The numbers</summary>
-      <table class="figures">
-        <thead>
-          <tr>
-            <th scope="col">Day</th>
-            {!single && <th scope="col">Sounds read so far</th>}
-            <th scope="col">Likely right</th>
-            <th scope="col">At least</th>
-            <th scope="col">At most</th>
-          </tr>
-        </thead>
-        <tbody>
-          {shown.map(({ day, met, known, low, high }) => (
-            <tr key={day}>
-              <th scope="row">{dayName(makeDay(day), today())}</th>
-              {!single && <td>{met}</td>}
-              <td>{said(known)}</td>
-              <td>{said(low)}</td>
-              <td>{said(high)}</td>
+      <WideTable name="Growth, as numbers">
+        <table class="figures">
+          <thead>
+            <tr>
+              <th scope="col">Day</th>
+              {!single && <th scope="col">Sounds read so far</th>}
+              <th scope="col">Likely right</th>
+              <th scope="col">At least</th>
+              <th scope="col">At most</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {shown.map(({ day, met, known, low, high }) => (
+              <tr key={day}>
+                <th scope="row">{dayName(makeDay(day), today())}</th>
+                {!single && <td>{met}</td>}
+                <td>{said(known)}</td>
+                <td>{said(low)}</td>
+                <td>{said(high)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </WideTable>
     </details>
   );
 }

@@ -80,14 +80,14 @@ function Shown({ view }: { readonly view: View }) {
       </NothingYet>
     );
   }
-  return view.of === 'group' ? <GroupView /> : <ClassMap />;
+  return view.of === 'map' ? <ClassMap open={view.open} /> : <GroupView />;
 }
 
 function Gone() {
   return (
     <div class="known-empty">
       <p>This child is not in the class any more. What was noted is kept.</p>
-      <a class="button next" href={linkToView({ of: 'map' })}>
+      <a class="button next" href={linkToView({ of: 'map', open: null })}>
         To the class map
       </a>
     </div>

@@ -1,85 +1,100 @@
-import { needSaid } from '../../../core/groups/needs.ts';
-import { type SharedWay, sharedWays } from '../../../core/groups/shared-ways.ts';
-import type { CardId } from '../../../core/language/card-id.ts';
+import { commonnessIn } from '../../../core/drills/commonness.ts';
+import { type StandsOut, standsOut, standsOutSaid } from '../../../core/groups/stands-out.ts';
 import { WHOLE_CLASS } from '../../../core/log/class-state.ts';
-import { cardsSaid } from '../../../core/story/card-said.ts';
-import { waySaid } from '../../../core/story/way-said.ts';
+import { groupOf } from '../../../core/log/roster-changes.ts';
 import { Card } from '../../controls/card.tsx';
 import { members, nameOf } from '../../state/class-now.ts';
-import { group, groupName } from '../../state/open-class.ts';
+import { readyEngine } from '../../state/engine-ready.ts';
+import { newestCards } from '../../state/newest-cards.ts';
+import { chooseGroup, classState, group, nameOfGroup } from '../../state/open-class.ts';
+import { progress } from '../../state/progress.ts';
 import { linkTo } from '../../state/route.ts';
 import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { namesSaid } from '../../wording/said.ts';
-import { needsFor, rowsOf } from './group-rows.ts';
+import { rowsOf } from './group-rows.ts';
+import { only } from './map-shown.ts';
 
-/** So many sentences stand above the map, of so many cards each. */
-const MOST_SENTENCES = 3;
+/** So many cards stand before a sentence. */
 const MOST_CARDS = 3;
+/** So many children are named. */
+const MOST_NAMES = 8;
 
-interface Sentence {
-  readonly cards: readonly CardId[];
-  readonly says: string;
-  readonly who: readonly string[];
-}
-
-/** What stands out in the group at work, each as a sentence with its cards: said first, shown below. */
+/** What stands out in the group at work, each as a sentence with its cards and one thing to do: said first, shown below. */
 export function Stands() {
-  const rows = rowsOf(members.value);
-  const { notation } = settings.value;
-  const shared = sharedWays(rows).filter(({ children }) => children.length > 1);
-  const told = new Set(shared.flatMap(({ cards }) => cards));
-  const sayWay = ({ pattern, children, cards }: SharedWay): Sentence => ({
-    cards,
-    says: `${children.length} of ${rows.length} ${waySaid(pattern, cardsSaid(cards, notation, 'or'), 'many', notation)}:`,
-    who: children,
-  });
-  const missed = needsFor(rows).filter(
-    ({ card, missedBy }) => missedBy.length > 0 && !told.has(card),
-  );
-  const sentences = [
-    ...shared.map(sayWay),
-    ...missed.map(
-      (need): Sentence => ({
-        cards: [need.card],
-        says: `${capital(needSaid(need))}:`,
-        who: need.missedBy,
-      }),
-    ),
-  ].slice(0, MOST_SENTENCES);
-  if (sentences.length === 0) return null;
-  const name = group.value.id === WHOLE_CLASS ? 'the whole class' : groupName.value;
+  const engine = readyEngine();
+  const weight = engine === null ? undefined : commonnessIn(engine.lexicon);
+  const found = standsOut(rowsOf(members.value), newestCards(progress.value), weight);
+  if (found.length === 0) return null;
+  const isTrouble = found[0]?.code === 'way' || found[0]?.code === 'missed';
   return (
     <ul class="stands">
-      {sentences.map(({ cards, says, who }, at) => (
-        <li key={cards.join(' ')}>
+      {found.map((one, at) => (
+        <li key={`${one.code} ${one.cards.join(' ')}`}>
           <span class="stands-cards">
-            {cards.slice(0, MOST_CARDS).map((id) => (
+            {one.cards.slice(0, MOST_CARDS).map((id) => (
               <span key={id}>
                 <span class="for-ears">{cardName(id)}</span>
                 <Card id={id} />
               </span>
             ))}
           </span>
-          <span>
-            <b>{says}</b>{' '}
-            {namesSaid(
-              who.map((id) => nameOf({ of: 'child', id })),
-              6,
-            )}
-            .
+          <Said one={one} />
+          <span class="stands-acts not-printed">
+            {one.children.length < one.size && <Show one={one} />}
+            {at === 0 && isTrouble && <Plan children={one.children} />}
           </span>
-          {at === 0 && (
-            <a class="button next not-printed" href={linkTo('today')}>
-              Plan {name}
-            </a>
-          )}
         </li>
       ))}
     </ul>
   );
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+function Said({ one }: { readonly one: StandsOut }) {
+  // Of all of them none is named.
+  const named = one.children.length < one.size || one.code !== 'new' ? one.children : [];
+  const names = named.map((id) => nameOf({ of: 'child', id }));
+  const said = standsOutSaid(one, settings.value.notation);
+  return (
+    <span>
+      <b>
+        {said}
+        {names.length > 0 ? ':' : '.'}
+      </b>{' '}
+      {names.length > 0 && `${namesSaid(names, MOST_NAMES)}.`}
+    </span>
+  );
+}
+
+/** Leaves only those in the map that the sentence is about. */
+function Show({ one }: { readonly one: StandsOut }) {
+  const { children, cards } = one;
+  if (children.length === 0) return null;
+  return (
+    <button
+      type="button"
+      class="button plain"
+      onClick={() => {
+        only.value = { children, cards };
+      }}
+    >
+      {one.code === 'new' ? 'Who is left' : 'Show them'}
+    </button>
+  );
+}
+
+/** To the next warm-up of these children: of their small group where all are in one, else of the group at work. */
+function Plan({ children }: { readonly children: readonly string[] }) {
+  const state = classState.value;
+  const [first, ...others] = children.map((id) => {
+    const child = state.children.get(id);
+    return child === undefined ? null : groupOf(state, child);
+  });
+  const small = first && others.every((one) => one?.id === first.id) ? first : group.value;
+  const name = small.id === WHOLE_CLASS ? 'the whole class' : nameOfGroup(small, state);
+  return (
+    <a class="button next" href={linkTo('today')} onClick={() => chooseGroup(small.id)}>
+      Plan {name}
+    </a>
+  );
 }

@@ -1,7 +1,7 @@
 import { linkToView, type View } from '../../state/known-view.ts';
 
 const ways = [
-  [{ of: 'map' }, 'Class map'],
+  [{ of: 'map', open: null }, 'Class map'],
   [{ of: 'group' }, 'This group'],
   [{ of: 'groups' }, 'Suggested groups'],
 ] as const;

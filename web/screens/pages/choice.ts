@@ -35,11 +35,14 @@ export function turnToChild(id: string): void {
   choice.value = { ...choice.peek(), child: id };
 }
 
-/** Takes the child that the address names; not what another screen, to which she goes, is asked. */
+/** Takes the child, and the page on it, that the address names; not what another screen, to which she goes, is asked. */
 export function takeChild(): void {
   if (parseScreen(location.hash) !== 'pages') return;
-  const id = new URLSearchParams(asked.peek()).get('child');
+  const query = new URLSearchParams(asked.peek());
+  const id = query.get('child');
   if (id === null) return;
   turnToChild(id);
+  const page = WAYS.find((each) => each === query.get('page'));
+  if (page) turnTo(page);
   takeAsked();
 }

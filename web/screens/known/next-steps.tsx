@@ -1,0 +1,73 @@
+import type { MapCell } from '../../../core/facts/class-map.ts';
+import { type Day, makeDay } from '../../../core/learners/day.ts';
+import { dueOf } from '../../../core/learners/due.ts';
+import { type Child, WHOLE_CLASS } from '../../../core/log/class-state.ts';
+import { groupOf } from '../../../core/log/roster-changes.ts';
+import { cardsSaid } from '../../../core/story/card-said.ts';
+import { nextSteps } from '../../../core/story/next-steps.ts';
+import { today } from '../../state/day.ts';
+import { knowledge, modelDay } from '../../state/knowledge.ts';
+import { neediestFirst, storyOf } from '../../state/of-child.ts';
+import { chooseGroup, classState, nameOfGroup } from '../../state/open-class.ts';
+import { linkTo } from '../../state/route.ts';
+import { settings } from '../../state/settings.ts';
+import { dayName } from '../../wording/day-name.ts';
+
+/** What to do next for a child: by the way in which its cards go wrong, and when to ask again. */
+export function NextSteps({
+  child,
+  taught,
+}: {
+  readonly child: Child;
+  readonly taught: readonly MapCell[];
+}) {
+  const { notation } = settings.value;
+  const state = classState.value;
+  const steps = nextSteps(storyOf(child), notation);
+  const group = groupOf(state, child);
+  const name = group ? nameOfGroup(group, state) : 'the whole class';
+  const again = againSaid(child, taught);
+  return (
+    <section class="part" aria-labelledby="child-next">
+      <h3 id="child-next">Next steps</h3>
+      {steps.length === 0 && again === null && (
+        <p class="quiet">Nothing was missed lately. Call on {child.name} for what is new.</p>
+      )}
+      <ol class="child-steps">
+        {steps.map((said) => (
+          <li key={said}>{said}</li>
+        ))}
+        {again !== null && <li>{again}</li>}
+      </ol>
+      <p class="child-acts not-printed">
+        <a
+          class="button next"
+          href={linkTo('today')}
+          onClick={() => chooseGroup(group?.id ?? WHOLE_CLASS)}
+        >
+          Plan {name}
+        </a>
+        <a
+          class="button"
+          href={linkTo('pages', `page=family&child=${encodeURIComponent(child.id)}`)}
+        >
+          Print for the family
+        </a>
+      </p>
+    </section>
+  );
+
+  /** Which cards to hear again, and when: those that are due first of what was missed. */
+  function againSaid(one: Child, cells: readonly MapCell[]): string | null {
+    const missed = neediestFirst(cells).filter(({ seen }) => seen.last.includes('missed'));
+    const due = missed.flatMap(({ card }) => {
+      const found = dueOf(knowledge.value.read, { of: 'child', id: one.id }, card);
+      return found === null ? [] : [{ card, day: Math.max(found.day, modelDay()) as Day }];
+    });
+    if (due.length === 0) return null;
+    const first = Math.min(...due.map(({ day }) => day)) as Day;
+    const cards = due.filter(({ day }) => day === first).map(({ card }) => card);
+    const when = first === modelDay() ? 'today' : `on ${dayName(makeDay(first), today())}`;
+    return `Hear ${one.name} read ${cardsSaid(cards, notation)} again ${when}.`;
+  }
+}
