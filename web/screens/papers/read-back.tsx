@@ -4,7 +4,7 @@ import { readAnswer } from '../../../core/papers/attempts.ts';
 import { isSpelled } from '../../../core/papers/spelling-shown.ts';
 import { canBeMeant } from '../../../core/spelling/as-meant.ts';
 import type { AttemptReading } from '../../../core/spelling/attempt.ts';
-import { Card } from '../../controls/card.tsx';
+import { Card, CardFace } from '../../controls/card.tsx';
 import { cardName } from '../../wording/card-name.ts';
 import { cardSaid, glanceOf, sentenceOf, soundOf } from './answer-said.ts';
 
@@ -87,7 +87,7 @@ export function ReadBack(props: ReadBackProps) {
           <kbd class="key">Esc</kbd> Clear
         </button>
         <button type="button" class="button" onClick={onRight}>
-          <kbd class="key">=</kbd> ✓ Right
+          <kbd class="key">=</kbd> Right
         </button>
         <button type="button" class="button next" onClick={onNext}>
           Next <kbd class="key">Enter</kbd>
@@ -135,6 +135,6 @@ function Written({
   readonly id: CardId;
   readonly same: boolean;
 }) {
-  if (same) return <Card id={id} />;
+  if (same) return <CardFace id={id} />;
   return <span class="card tile written">{letters === '' ? '–' : letters}</span>;
 }
