@@ -4,8 +4,8 @@ import type { ClassStore } from './class-store.ts';
 /** A connection that follows classes. */
 export interface Line {
   readonly device: string;
-  /** Sends a message. */
-  send(text: string): void;
+  /** Sends a message; `onTaken` is told when it is no longer on its way. */
+  send(text: string, onTaken?: () => void): void;
   /** How many bytes were sent and are not taken yet. */
   pressure(): number;
   /** Ends the connection. */
@@ -15,14 +15,16 @@ export interface Line {
 /** Who follows which class. */
 export interface Followers {
   follow(line: Line, from: DeviceMessage & { readonly t: 'follow' }): Promise<void>;
+  /** Whether a connection follows a class. */
+  follows(line: Line, classId: string): boolean;
+  /** Says something to all who follow a class and take what is sent, but not to `except`. */
+  tell(classId: string, text: string, except: Line | null): void;
   /** The connection is gone. */
   leave(line: Line): void;
   /** These classes have grown. */
   grown(classIds: readonly string[]): void;
-  /** Sends on where a connection had taken too little, and looks whether another server has kept more. */
+  /** Looks whether another server has kept more. */
   tick(): Promise<void>;
-  /** Resolves when the class has more than `after`, or after so many milliseconds. */
-  wait(classId: string, after: number, ms: number): Promise<void>;
 }
 
 /** So much may be on its way to one device; then it has to take it first. */
@@ -31,6 +33,8 @@ const MOST_PRESSURE = 512 * 1024;
 interface Place {
   cursor: number;
   isBusy: boolean;
+  /** Whether it is held up until the device has taken what was sent. */
+  isHeld: boolean;
   /** Whether it was told to go on while it was busy. */
   again: boolean;
 }
@@ -42,8 +46,6 @@ interface Place {
  */
 export function createFollowers(store: ClassStore): Followers {
   const byClass = new Map<string, Map<Line, Place>>();
-  const heads = new Map<string, number>();
-  const waiting = new Map<string, Set<() => void>>();
   return {
     async follow(line, { c: classId, after, trace }) {
       const read = await store.read(classId, after);
@@ -59,53 +61,35 @@ export function createFollowers(store: ClassStore): Followers {
       if (!knows) return;
       const lines = byClass.get(classId) ?? new Map<Line, Place>();
       byClass.set(classId, lines);
-      const place: Place = { cursor: after, isBusy: false, again: false };
+      const place: Place = { cursor: after, isBusy: false, isHeld: false, again: false };
       lines.set(line, place);
-      heads.set(classId, Math.max(head, heads.get(classId) ?? 0));
       await pump(line, classId, place);
+    },
+    follows: (line, classId) => byClass.get(classId)?.has(line) === true,
+    tell(classId, text, except) {
+      for (const line of byClass.get(classId)?.keys() ?? []) {
+        if (line !== except && line.pressure() < MOST_PRESSURE) line.send(text);
+      }
     },
     leave(line) {
       for (const [classId, lines] of byClass) {
         lines.delete(line);
-        if (lines.size === 0) {
-          byClass.delete(classId);
-          heads.delete(classId);
-        }
+        if (lines.size === 0) byClass.delete(classId);
       }
     },
     grown(classIds) {
       for (const classId of classIds) {
-        for (const wake of waiting.get(classId) ?? []) wake();
         for (const [line, place] of byClass.get(classId) ?? []) void pump(line, classId, place);
       }
     },
     async tick() {
-      const asked = [...new Set([...byClass.keys(), ...waiting.keys()])];
-      const now = await store.heads(asked);
+      const now = await store.heads([...byClass.keys()]);
       for (const [classId, lines] of byClass) {
         const head = now.get(classId) ?? 0;
         for (const [line, place] of lines) {
           if (place.cursor < head) void pump(line, classId, place);
         }
       }
-      for (const [classId, wakes] of waiting) {
-        if ((now.get(classId) ?? 0) > (heads.get(classId) ?? 0)) for (const wake of wakes) wake();
-      }
-    },
-    async wait(classId, after, ms) {
-      const wakes = waiting.get(classId) ?? new Set<() => void>();
-      waiting.set(classId, wakes);
-      heads.set(classId, after);
-      await new Promise<void>((resolve) => {
-        const wake = () => {
-          clearTimeout(timer);
-          wakes.delete(wake);
-          if (wakes.size === 0) waiting.delete(classId);
-          resolve();
-        };
-        const timer = setTimeout(wake, ms);
-        wakes.add(wake);
-      });
     },
   };
 
@@ -130,7 +114,9 @@ export function createFollowers(store: ClassStore): Followers {
     try {
       do {
         place.again = false;
-        while (line.pressure() < MOST_PRESSURE && byClass.get(classId)?.get(line) === place) {
+        while (byClass.get(classId)?.get(line) === place) {
+          place.isHeld = line.pressure() >= MOST_PRESSURE;
+          if (place.isHeld) return;
           const why = await reasonAgainst(line, classId, true);
           if (why) {
             line.send(makeMessage({ t: 'closed', c: classId, why }));
@@ -143,7 +129,9 @@ export function createFollowers(store: ClassStore): Followers {
           if (!read || read.records.length === 0) break;
           const to = from + read.records.length;
           const { head, records } = read;
-          line.send(makeMessage({ t: 'records', c: classId, from, to, head, records }));
+          line.send(makeMessage({ t: 'records', c: classId, from, to, head, records }), () => {
+            if (place.isHeld) void pump(line, classId, place);
+          });
           place.cursor = to;
           if (to >= head) break;
         }

@@ -27,7 +27,7 @@ async function run(options: Options): Promise<void> {
   const db = databaseUrl ? openPostgres(databaseUrl) : openSqlite(options.data);
   const served = await serveClasses({
     db,
-    word: databaseUrl ? (onWord) => keepInTouch(databaseUrl, onWord) : null,
+    word: databaseUrl ? (heard) => keepInTouch(databaseUrl, heard) : null,
     folder: existsSync(folder) ? folder : null,
     host,
     port: options.port,

@@ -2,7 +2,6 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { traceAfter } from '../core/sharing/follower.ts';
 import { makeMessage } from '../core/sharing/message.ts';
 import type { ClassRecord } from '../core/sharing/record.ts';
 import type { Role } from '../core/sharing/role.ts';
@@ -376,9 +375,8 @@ describe.each([
     const owner = await begin();
     const { classId, device } = owner;
     const base = `http://127.0.0.1:${served.port}/v1`;
-    const challenge = await (await fetch(`${base}/challenge`)).json();
+    const { nonce } = await (await fetch(`${base}/challenge`)).json();
     const { id, sign: key, keys } = device.own;
-    const { nonce } = challenge;
     const signature = await signText(keys.sign.privateKey, `sweepline/1 proof ${nonce}`);
     const proof = makeMessage({ t: 'proof', device: id, key, nonce, signature });
     const ask = (path: string, body?: string, by = proof) =>
@@ -386,27 +384,73 @@ describe.each([
         headers: { 'Sweepline-Proof': by },
         ...(body === undefined ? {} : { method: 'POST', body }),
       });
+    const hear = async () => (await ask('hear')).json();
+    expect(await hear()).toEqual([{ t: 'welcome' }]);
     const records = [await said(owner, 'Robin')];
-    const sent = await ask('send', makeMessage({ t: 'append', k: 7, c: classId, records }));
-    expect(await sent.json()).toEqual({ t: 'kept', k: 7, seqs: [2] });
-    const read = await (await ask(`class/${classId}/records?after=0`)).json();
-    expect(read).toMatchObject({ t: 'records', from: 0, to: 2, head: 2 });
-    const ids: readonly string[] = read.records.map((record: ClassRecord) => record.id);
-    const trace = ids.reduce(traceAfter, 0);
-    const waiting = ask(`class/${classId}/records?after=2&trace=${trace}&wait=20`);
+    await ask('send', makeMessage({ t: 'append', k: 7, c: classId, records }));
+    expect(await hear()).toEqual([{ t: 'kept', k: 7, seqs: [2] }]);
+    await ask('send', makeMessage({ t: 'follow', c: classId, after: 0, trace: 0 }));
+    expect(await hear()).toMatchObject([
+      { t: 'following', head: 2, knows: true },
+      { t: 'records', from: 0, to: 2 },
+    ]);
+    const waiting = hear();
     await device.append(classId, [await said(owner, 'Moss')]);
-    expect(await (await waiting).json()).toMatchObject({ from: 2, to: 3 });
-    const unknown = await ask(`class/${classId}/records?after=2&trace=1`);
-    expect(await unknown.json()).toMatchObject({ t: 'following', head: 3, knows: false });
+    expect(await waiting).toMatchObject([{ t: 'records', from: 2, to: 3 }]);
     const damaged = proof.replace(signature, 'A'.repeat(86));
-    expect((await ask(`class/${classId}/records?after=0`, undefined, damaged)).status).toBe(401);
+    expect((await ask('hear', undefined, damaged)).status).toBe(401);
     expect((await ask('send', 'no message')).status).toBe(400);
     const other = await begin();
-    expect(await (await ask(`class/${other.classId}/records?after=0`)).json()).toMatchObject({
-      t: 'closed',
-      why: 'no-member',
-    });
+    await ask('send', makeMessage({ t: 'follow', c: other.classId, after: 0, trace: 0 }));
+    expect(await hear()).toMatchObject([{ t: 'closed', why: 'no-member' }]);
+    now += 16_000;
+    const fetched = makeMessage({ t: 'fetch', k: 8, invite: 'none' });
+    await expect.poll(async () => (await ask('send', fetched)).status, { timeout: 9000 }).toBe(410);
     end(owner, other);
+  });
+
+  it('passes on what is said live to who follows the class, and keeps nothing of it', async () => {
+    const owner = await begin();
+    const [phone, aside] = [await letIn(owner, 'specialist'), await begin()];
+    const { classId, device } = owner;
+    phone.device.send({ t: 'here', c: classId, body: 'cGhvbmU' });
+    const from = phone.device.own.id;
+    expect(await device.next('here')).toEqual({ t: 'here', c: classId, body: 'cGhvbmU', from });
+    device.send({ t: 'live', c: classId, s: 'drill', n: 3, body: 'c3RlcA' });
+    expect(await phone.device.next('live')).toMatchObject({ s: 'drill', n: 3, body: 'c3RlcA' });
+    // Who is not in the class says nothing there and hears nothing.
+    aside.device.send({ t: 'live', c: classId, s: 'drill', n: 9, body: 'AAAA' });
+    device.send({ t: 'live', c: classId, s: 'drill', n: 4, body: 'AAAA' });
+    expect(await phone.device.next('live')).toMatchObject({ n: 4 });
+    expect(aside.device.heard.some(({ t }) => t === 'live' || t === 'here')).toBe(false);
+    const late = await RawDevice.connect(served.port, device.own);
+    late.follow(classId);
+    await late.until(() => late.records.length >= 3);
+    expect(late.heard.some(({ t }) => t === 'live')).toBe(false);
+    phone.device.close();
+    expect(await device.next('left')).toEqual({ t: 'left', c: classId, from });
+    late.close();
+    end(owner, aside);
+  });
+
+  it('tells of a device that is silent, and drops what one says too often', async () => {
+    const owner = await begin();
+    const phone = await letIn(owner, 'aide');
+    const { classId, device } = owner;
+    phone.device.send({ t: 'here', c: classId, body: 'AAAA' });
+    await device.next('here');
+    now += 26_000;
+    expect(await device.next('left')).toMatchObject({ from: phone.device.own.id });
+    for (let n = 0; n < 500; n++) {
+      phone.device.send({ t: 'live', c: classId, s: 'drill', n, body: 'AAAA' });
+    }
+    now += 1000;
+    await phone.device.append(classId, [await said(phone, 'after all of it')]);
+    await device.until(() => device.records.length >= 4);
+    const passed = device.heard.filter(({ t }) => t === 'live').length;
+    expect(passed).toBeGreaterThan(0);
+    expect(passed).toBeLessThan(100);
+    end(owner, phone);
   });
 
   it('answers whether it is well, and carries the headers of the app', async () => {
@@ -446,6 +490,14 @@ describe.each([
         seqs: [3],
       });
       await owner.device.until(() => owner.device.records.length >= 3);
+      const { classId } = owner;
+      elsewhere.send({ t: 'here', c: classId, body: 'AAAA' });
+      expect(await owner.device.next('here')).toMatchObject({ from: owner.device.own.id });
+      const act = { t: 'live', c: classId, s: 'drill', n: 1, body: 'A'.repeat(5400) } as const;
+      owner.device.send(act);
+      expect(await elsewhere.next('live')).toMatchObject(act);
+      await elsewhere.append(classId, [await said(owner, 'z')]);
+      expect(elsewhere.heard.filter(({ t }) => t === 'live' || t === 'here')).toEqual([]);
       elsewhere.close();
       end(owner);
       await other.stop();

@@ -7,12 +7,13 @@ import { answerWithFile } from '../house/serve.ts';
 import { createAppendQueue } from './append-queue.ts';
 import { createClassStore } from './class-store.ts';
 import { migrate } from './database/migrations.ts';
-import type { Word } from './database/open-postgres.ts';
+import type { Heard, Word } from './database/open-postgres.ts';
 import type { Tables } from './database/schema.ts';
 import { createFollowers } from './followers.ts';
 import { readIdentity } from './identity.ts';
 import { createLimit } from './limits.ts';
-import { answerPoll } from './polling.ts';
+import { createPolling } from './polling.ts';
+import { createPresence } from './presence.ts';
 import type { Desk } from './session.ts';
 import { createSockets } from './sockets.ts';
 
@@ -20,7 +21,7 @@ import { createSockets } from './sockets.ts';
 export interface ServeSpec {
   readonly db: Kysely<Tables>;
   /** Word between instances, given what to do with it; null for a database of this process alone. */
-  readonly word: ((onWord: (classIds: readonly string[]) => void) => Word) | null;
+  readonly word: ((heard: Heard) => Word) | null;
   /** The built app; null to serve none. */
   readonly folder: string | null;
   readonly host: string;
@@ -43,6 +44,9 @@ export interface Served {
 /** A class takes at most so many bytes: ten years of four warm-ups a day. */
 const MOST_CLASS_BYTES = 400 * 1024 * 1024;
 
+/** A device may say so much live in a second, and twice as much at once. */
+const LIVE_PER_SECOND = 30;
+
 /** Who has not answered for so long is gone, in milliseconds. */
 const SWEEP_EVERY = 25_000;
 
@@ -54,7 +58,9 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
   const locksRows = word !== null;
   const store = createClassStore({ db, locksRows, mostBytes: MOST_CLASS_BYTES });
   const followers = createFollowers(store);
-  const others = word?.((classIds) => followers.grown(classIds));
+  const live = createLimit(LIVE_PER_SECOND, LIVE_PER_SECOND * 2, now);
+  const presence = createPresence(followers, live, now, (...said) => others?.pass(...said));
+  const others = word?.({ onGrown: followers.grown, onLive: presence.heard });
   const queue = createAppendQueue(store, now, (classIds) => {
     followers.grown(classIds);
     others?.send(classIds);
@@ -68,7 +74,9 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
     appends: createLimit(appendsPerSecond, appendsPerSecond * 10, now),
     fetches: createLimit(1, 20, now),
   };
-  const sockets = createSockets(desk, followers);
+  const house = { desk, followers, presence };
+  const sockets = createSockets(house);
+  const polling = createPolling(house);
   const server: Server & ReturnType<typeof createPlain> = tls
     ? (createSecure(tls) as unknown as ReturnType<typeof createPlain>)
     : createPlain();
@@ -85,7 +93,7 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
         await withinTwoSeconds(sql`select 1`.execute(db));
         response.writeHead(200, { 'Content-Type': 'text/plain', 'Cache-Control': 'no-store' });
         response.end('ok\n');
-      } else if (!(await answerPoll(desk, followers, request, response))) {
+      } else if (!(await polling.answer(request, response))) {
         response.writeHead(404).end();
       }
     } catch {
@@ -101,7 +109,11 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
     server.once('error', reject);
     server.listen(port, host, () => resolve());
   });
-  const ticking = setInterval(() => void followers.tick().catch(() => {}), 1000);
+  const ticking = setInterval(() => {
+    presence.tick();
+    polling.sweep();
+    void followers.tick().catch(() => {});
+  }, 1000);
   const sweeping = setInterval(() => sockets.sweep(), SWEEP_EVERY);
   return {
     port: (server.address() as AddressInfo).port,
@@ -109,6 +121,7 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
       clearInterval(ticking);
       clearInterval(sweeping);
       sockets.close();
+      polling.close();
       server.closeAllConnections();
       await new Promise((resolve) => server.close(resolve));
       await others?.close();

@@ -2,13 +2,13 @@ import type { IncomingMessage } from 'node:http';
 import type { Duplex } from 'node:stream';
 import { type WebSocket, WebSocketServer } from 'ws';
 import {
+  type DeviceMessage,
   LONGEST_MESSAGE,
   makeMessage,
   PROTOCOL,
-  type ServerMessage,
 } from '../core/sharing/message.ts';
-import type { Followers, Line } from './followers.ts';
-import { answer, type Desk, isProven, readMessage } from './session.ts';
+import { type Conversation, converse, type House } from './conversation.ts';
+import { isProven, readMessage } from './session.ts';
 
 /** Connections by WebSocket. */
 export interface Sockets {
@@ -19,14 +19,17 @@ export interface Sockets {
   close(): void;
 }
 
-/** So many classes can be followed on one connection. */
-const MOST_CLASSES = 50;
-
 /** So many messages may wait to be answered on one connection; more, and it is read no further. */
 const MOST_WAITING = 20;
 
+/** So many connections there are at most. */
+const MOST_SOCKETS = 20_000;
+
+/** Who has not said within so many milliseconds who it is, is let go. */
+const PROVEN_WITHIN = 10_000;
+
 /** Answers devices that speak by WebSocket, each in the order of its messages. */
-export function createSockets(desk: Desk, followers: Followers): Sockets {
+export function createSockets(house: House): Sockets {
   const server = new WebSocketServer({
     noServer: true,
     maxPayload: LONGEST_MESSAGE,
@@ -38,13 +41,18 @@ export function createSockets(desk: Desk, followers: Followers): Sockets {
     alive.add(socket);
     socket.on('pong', () => alive.add(socket));
     socket.on('error', () => socket.terminate());
-    converse(socket);
+    attend(socket);
   });
   return {
-    take: (request, socket, head) =>
+    take(request, socket, head) {
+      if (server.clients.size >= MOST_SOCKETS) {
+        socket.end('HTTP/1.1 503 Service Unavailable\r\nRetry-After: 30\r\n\r\n');
+        return;
+      }
       server.handleUpgrade(request, socket, head, (opened) =>
         server.emit('connection', opened, request),
-      ),
+      );
+    },
     sweep() {
       for (const socket of server.clients) {
         if (!alive.delete(socket)) socket.terminate();
@@ -57,16 +65,19 @@ export function createSockets(desk: Desk, followers: Followers): Sockets {
     },
   };
 
-  function converse(socket: WebSocket): void {
+  function attend(socket: WebSocket): void {
+    const { desk } = house;
     const { identity, now } = desk;
     const nonce = identity.challenge(now());
-    const say = (message: ServerMessage) => socket.send(makeMessage(message));
-    let line: Line | null = null;
-    const followed = new Set<string>();
+    let conversation: Conversation | null = null;
     let waiting = 0;
     let work = Promise.resolve();
-    say({ t: 'challenge', v: PROTOCOL, nonce, now: now() });
-    socket.on('close', () => line && followers.leave(line));
+    socket.send(makeMessage({ t: 'challenge', v: PROTOCOL, nonce, now: now() }));
+    const unproven = setTimeout(() => socket.close(1008, 'not proven'), PROVEN_WITHIN);
+    socket.on('close', () => {
+      clearTimeout(unproven);
+      conversation?.end();
+    });
     socket.on('message', (data, isBinary) => {
       const message = isBinary ? null : readMessage(data);
       if (message === null) return socket.close(1007, 'not understood');
@@ -79,25 +90,18 @@ export function createSockets(desk: Desk, followers: Followers): Sockets {
       });
     });
 
-    async function take(message: NonNullable<ReturnType<typeof readMessage>>): Promise<void> {
+    async function take(message: DeviceMessage): Promise<void> {
       if (socket.readyState !== socket.OPEN) return;
-      if (message.t === 'proof') {
-        if (line !== null || message.nonce !== nonce || !isProven(desk, message)) {
-          return socket.close(1008, 'not proven');
-        }
-        line = {
-          device: message.device,
-          send: (text) => socket.send(text),
-          pressure: () => socket.bufferedAmount,
-          end: () => socket.close(1008, 'removed'),
-        };
-        return say({ t: 'welcome' });
-      }
-      if (line === null) return socket.close(1008, 'not proven');
-      if (message.t !== 'follow') return say(await answer(desk, line.device, message));
-      followed.add(message.c);
-      if (followed.size > MOST_CLASSES) return socket.close(1008, 'too many classes');
-      await followers.follow(line, message);
+      if (conversation !== null) return conversation.take(message);
+      const isGood = message.t === 'proof' && message.nonce === nonce && isProven(desk, message);
+      if (!isGood) return socket.close(1008, 'not proven');
+      clearTimeout(unproven);
+      conversation = converse(house, {
+        device: message.device,
+        send: (text, onTaken) => socket.send(text, () => onTaken?.()),
+        pressure: () => socket.bufferedAmount,
+        end: () => socket.close(1008, 'removed'),
+      });
     }
   }
 }

@@ -37,6 +37,8 @@ const said: fc.Arbitrary<DeviceMessage> = fc.oneof(
   }),
   fc.record({ t: t('deposit'), k: fc.nat(), c: id, invite: id, box: bytes }),
   fc.record({ t: t('fetch'), k: fc.nat(), invite: id }),
+  fc.record({ t: t('live'), c: id, s: id, n: fc.nat(), body: bytes }),
+  fc.record({ t: t('here'), c: id, body: bytes }),
 );
 const answered: fc.Arbitrary<ServerMessage> = fc.oneof(
   fc.record({ t: t('challenge'), v: fc.nat(), nonce: bytes, now: fc.nat() }),
@@ -55,6 +57,9 @@ const answered: fc.Arbitrary<ServerMessage> = fc.oneof(
   fc.record({ t: t('later'), k: fc.nat(), ms: fc.nat() }),
   fc.record({ t: t('deposited'), k: fc.nat() }),
   fc.record({ t: t('fetched'), k: fc.nat(), box: fc.option(bytes, { nil: null }) }),
+  fc.record({ t: t('live'), c: id, s: id, n: fc.nat(), body: bytes, from: id }),
+  fc.record({ t: t('here'), c: id, body: bytes, from: id }),
+  fc.record({ t: t('left'), c: id, from: id }),
   fc.record({ t: t('closed'), c: id, why: bytes }),
 );
 

@@ -20,6 +20,12 @@ export const MOST_RECORDS = 64;
 /** The longest message there is, in signs. */
 export const LONGEST_MESSAGE = 512 * 1024;
 
+/** What is said live, sealed: at most so many bytes. It is passed on to who follows the class now, and never kept. */
+export const MOST_LIVE = 4096;
+
+/** What a device says of itself, sealed: at most so many bytes. */
+export const MOST_PRESENCE = 512;
+
 /** What a device says. `k` numbers what is answered; `c` is the class. */
 export type DeviceMessage =
   /** Who it is: its id, its key, and the nonce of the challenge signed with it. */
@@ -49,7 +55,27 @@ export type DeviceMessage =
       readonly box: string;
     }
   /** Asks for what was deposited. */
-  | { readonly t: 'fetch'; readonly k: number; readonly invite: string };
+  | { readonly t: 'fetch'; readonly k: number; readonly invite: string }
+  /** An act or a state of one warm-up `s`, as it happens; `n` counts them, so that an old one is known. */
+  | LiveMessage
+  /** It is there: said every ten seconds, and when something of it has changed. */
+  | PresenceMessage;
+
+/** Something said live in a class that the device follows; whoever was away has missed it. */
+export interface LiveMessage {
+  readonly t: 'live';
+  readonly c: string;
+  readonly s: string;
+  readonly n: number;
+  readonly body: string;
+}
+
+/** A device says that it is there, and sealed what it is. */
+export interface PresenceMessage {
+  readonly t: 'here';
+  readonly c: string;
+  readonly body: string;
+}
 
 /** What the server says. */
 export type ServerMessage =
@@ -83,6 +109,11 @@ export type ServerMessage =
   | { readonly t: 'later'; readonly k: number; readonly ms: number }
   | { readonly t: 'deposited'; readonly k: number }
   | { readonly t: 'fetched'; readonly k: number; readonly box: string | null }
+  /** What another device has just said, as it said it. */
+  | (LiveMessage & { readonly from: string })
+  | (PresenceMessage & { readonly from: string })
+  /** A device that had said that it is there is gone, or has been silent for 25 seconds. */
+  | { readonly t: 'left'; readonly c: string; readonly from: string }
   /** The class cannot be followed, or no longer. */
   | { readonly t: 'closed'; readonly c: string; readonly why: string };
 
@@ -119,6 +150,9 @@ const isBox = isBytes(2000);
 const isRecords: Check<readonly ClassRecord[]> = (value): value is readonly ClassRecord[] =>
   isListOf(isRecord)(value) && value.length > 0 && value.length <= MOST_RECORDS;
 
+const live = { t: isText, c: isId, s: isId, n: isCount, body: isBytes(MOST_LIVE) };
+const here = { t: isText, c: isId, body: isBytes(MOST_PRESENCE) };
+
 const deviceChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknown>>([
   [
     'proof',
@@ -131,6 +165,8 @@ const deviceChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<
   ],
   ['deposit', isShape({ t: isText, k: isCount, c: isId, invite: isId, box: isBox })],
   ['fetch', isShape({ t: isText, k: isCount, invite: isId })],
+  ['live', isShape(live)],
+  ['here', isShape(here)],
 ]);
 
 const serverChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknown>>([
@@ -153,5 +189,8 @@ const serverChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<
   ['later', isShape({ t: isText, k: isCount, ms: isCount })],
   ['deposited', isShape({ t: isText, k: isCount })],
   ['fetched', isShape({ t: isText, k: isCount, box: isNullOr(isBox) })],
+  ['live', isShape({ ...live, from: isId })],
+  ['here', isShape({ ...here, from: isId })],
+  ['left', isShape({ t: isText, c: isId, from: isId })],
   ['closed', isShape({ t: isText, c: isId, why: isShort })],
 ]);

@@ -1,9 +1,10 @@
+import { randomUUID } from 'node:crypto';
 import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
 import type { Tables } from './schema.ts';
 
-/** The channel on which instances tell each other which classes have grown. */
-const CHANNEL = 'sweepline';
+/** The channel on which instances tell each other which classes have grown, and the one for what is said live. */
+const [GROWN, LIVE] = ['sweepline', 'sweepline_live'];
 
 /**
  * Opens a PostgreSQL database by its address. Whole numbers come as numbers: none of ours passes 2^53. A
@@ -26,13 +27,23 @@ export function openPostgres(url: string): Kysely<Tables> {
 export interface Word {
   /** Tells the others that these classes have grown; lost word does no harm. */
   send(classIds: readonly string[]): void;
+  /** Passes on what was said live in a class, to the others alone. */
+  pass(classId: string, text: string): void;
   close(): Promise<void>;
 }
 
+/** What is done with word from other instances. */
+export interface Heard {
+  onGrown(classIds: readonly string[]): void;
+  onLive(classId: string, text: string): void;
+}
+
 /** Listens for word from other instances, again after a second when the connection breaks. */
-export function keepInTouch(url: string, onWord: (classIds: readonly string[]) => void): Word {
+export function keepInTouch(url: string, { onGrown, onLive }: Heard): Word {
+  const own = randomUUID();
   let client: pg.Client | null = null;
   let isClosed = false;
+  let sending: Promise<unknown> = Promise.resolve();
   let timer: ReturnType<typeof setTimeout> | undefined;
   const connect = async (): Promise<void> => {
     const next = new pg.Client({ connectionString: url });
@@ -45,23 +56,34 @@ export function keepInTouch(url: string, onWord: (classIds: readonly string[]) =
     };
     next.on('error', lose);
     next.on('end', lose);
-    next.on('notification', ({ payload }) => onWord((payload ?? '').split(' ')));
+    next.on('notification', ({ channel, payload = '' }) => {
+      if (channel === GROWN) return onGrown(payload.split(' '));
+      const [from, classId = '', ...text] = payload.split(' ');
+      if (from !== own) onLive(classId, text.join(' '));
+    });
     try {
       await next.connect();
-      await next.query(`listen ${CHANNEL}`);
+      await next.query(`listen ${GROWN}`);
+      await next.query(`listen ${LIVE}`);
       client = next;
     } catch {
       lose();
     }
   };
   void connect();
+  const notify = (channel: string, payload: string): void => {
+    // One after the other, as the package asks.
+    sending = sending
+      .then(() => client?.query('select pg_notify($1, $2)', [channel, payload]))
+      .catch(() => {});
+  };
   return {
     send(classIds) {
       for (let from = 0; from < classIds.length; from += 50) {
-        const payload = classIds.slice(from, from + 50).join(' ');
-        client?.query('select pg_notify($1, $2)', [CHANNEL, payload]).catch(() => {});
+        notify(GROWN, classIds.slice(from, from + 50).join(' '));
       }
     },
+    pass: (classId, text) => notify(LIVE, `${own} ${classId} ${text}`),
     async close() {
       isClosed = true;
       clearTimeout(timer);

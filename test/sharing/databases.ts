@@ -69,7 +69,7 @@ export function postgresForTest(): TestDatabase | { readonly missing: string } {
     folder,
     open() {
       if (!isRunning) start();
-      return { db: openPostgres(url), word: (onWord) => keepInTouch(url, onWord) };
+      return { db: openPostgres(url), word: (heard) => keepInTouch(url, heard) };
     },
     remove() {
       if (isRunning) run(join(programs, 'pg_ctl'), '-D', data, '-m', 'immediate', '-w', 'stop');

@@ -67,6 +67,27 @@ describe.each([
     phone.close();
   });
 
+  it('are in step where no WebSocket gets through', async () => {
+    const classId = newId();
+    const desk = await FarDevice.begin(port, classId, pass);
+    const phone = await desk.letIn('teacher');
+    phone.close();
+    phone.polls = true;
+    await phone.open();
+    for (let n = 0; n < 5; n++) {
+      await desk.record([named(classId, `desk ${n}`, desk.own.by)]);
+      await phone.record([named(classId, `phone ${n}`, phone.own.by)]);
+    }
+    await phone.until(10);
+    await desk.until(10);
+    expect(await sorted(phone)).toEqual(await sorted(desk));
+    const tablet = await desk.letIn('aide');
+    await phone.far.settled();
+    expect(await desk.far.say(await desk.shared.remove(phone.own.id, Date.now()))).toBe(true);
+    await expect.poll(() => phone.far.state()).toMatchObject({ where: 'closed', why: 'removed' });
+    for (const device of [desk, phone, tablet]) device.close();
+  });
+
   it('keep what is recorded while the server is away, and send it when it is back', async () => {
     const classId = newId();
     const desk = await FarDevice.begin(port, classId, pass);

@@ -9,6 +9,7 @@ import type { Socket } from '../../web/device/far/far-line.ts';
 import { type OpenedInvitation, openInvitation } from '../../web/device/far/invitation.ts';
 import type { Ledger, Noted } from '../../web/device/far/ledger.ts';
 import { type OwnDevice, ownDevice } from '../../web/device/far/own-device.ts';
+import { openPollingSocket } from '../../web/device/far/polling-socket.ts';
 import { createSharedClass, type SharedClass } from '../../web/device/far/shared-class.ts';
 import { createMemoryStore } from '../../web/device/log/memory-store.ts';
 import { RawDevice } from './raw-device.ts';
@@ -40,6 +41,8 @@ export class FarDevice {
   readonly store: EventStore = createMemoryStore();
   readonly ledger = createMemoryLedger();
   readonly own: OwnDevice;
+  /** Whether its network lets no WebSocket through. */
+  polls = false;
   /** How far its clock is wrong, in milliseconds. */
   wrongBy = 0;
   readonly #classId: string;
@@ -120,7 +123,10 @@ export class FarDevice {
         });
         return this.#shared;
       },
-      connect: () => new WebSocket(`ws://127.0.0.1:${this.#port()}/v1`) as unknown as Socket,
+      connect: () =>
+        this.polls
+          ? openPollingSocket(`http://127.0.0.1:${this.#port()}/v1`)
+          : (new WebSocket(`ws://127.0.0.1:${this.#port()}/v1`) as unknown as Socket),
       stamping: { device: own.by, now: () => Date.now() + this.wrongBy, newId },
       wait: (ms) => new Promise((resolve) => setTimeout(resolve, Math.min(ms, 100))),
     });
