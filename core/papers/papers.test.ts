@@ -137,6 +137,24 @@ describe('what papers show', () => {
     });
   });
 
+  it('of an irregular word it says which part is to be learned by heart', () => {
+    const { words } = parseWords('said', builtLexicon);
+    const events: LogEvent[] = [
+      {
+        kind: 'papers-begun',
+        body: { papersId: 'pile', groupId: 'whole-class', day: null, words },
+      } as const,
+      {
+        kind: 'papers-read',
+        body: { papersId: 'pile', child: 'ann', word: 0, answer: wrote('sed') },
+      } as const,
+    ].map((spec, at) => ({ id: `e${at}`, classId: 'class', at, by: 'desk', ...spec }));
+    const pile = replay('class', events).papers.get('pile')!;
+    const [slip] = commonSlips(attemptsOf(pile, ['ann']));
+    expect(slip).toMatchObject({ need: 'spelling', cards: ['ai=EH'], byHeart: ['said'] });
+    expect(commonSlips(attempts(['ann', 1, wrote('rane')]))[0]?.byHeart).toEqual([]);
+  });
+
   it('a sound that she says was heard counts as heard, its spelling as not known', () => {
     const shown = cardsShown(attempts(['ann', 0, { kind: 'wrote', text: 'sip', meant: [1] }]));
     expect(shown.find(({ id }) => id === 'sh=SH')).toEqual({

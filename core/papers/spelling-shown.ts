@@ -33,6 +33,8 @@ export interface CommonSlip {
   /** The children who share it, in their order, each with how often. */
   readonly children: readonly { readonly child: string; readonly times: number }[];
   readonly times: number;
+  /** The words in which the card follows no rule: there it is the part to learn by heart. */
+  readonly byHeart: readonly string[];
   /** Up to three examples: the word and what was written. */
   readonly examples: readonly { readonly word: string; readonly wrote: string }[];
 }
@@ -65,7 +67,7 @@ export function cardsShown(attempts: readonly PaperAttempt[]): readonly CardShow
  */
 export function commonSlips(attempts: readonly PaperAttempt[]): readonly CommonSlip[] {
   const found = new Map<string, Omit<CommonSlip, 'children'> & { by: Map<string, number> }>();
-  for (const { card, attempt } of tellingCards(attempts)) {
+  for (const { card, attempt, isRegular } of tellingCards(attempts)) {
     if (card.heard && isSpelled(card)) continue;
     const need = card.heard ? 'spelling' : 'ear';
     const about = card.heard && card.habit ? { habit: card.habit } : { card: card.id };
@@ -75,6 +77,7 @@ export function commonSlips(attempts: readonly PaperAttempt[]): readonly CommonS
       about,
       cards: [],
       times: 0,
+      byHeart: [],
       examples: [],
       by: new Map(),
     };
@@ -85,6 +88,7 @@ export function commonSlips(attempts: readonly PaperAttempt[]): readonly CommonS
       ...slip,
       cards: slip.cards.includes(card.id) ? slip.cards : [...slip.cards, card.id],
       times: slip.times + 1,
+      byHeart: isRegular ? slip.byHeart : [...new Set([...slip.byHeart, example.word])],
       examples: isNew && slip.examples.length < 3 ? [...slip.examples, example] : slip.examples,
     });
   }
@@ -132,6 +136,9 @@ function tellingCards(attempts: readonly PaperAttempt[]) {
   return attempts
     .filter(({ read }) => read === null || read.answer === 'attempt')
     .flatMap((attempt) =>
-      attempt.cards.flatMap((card) => (card === null ? [] : [{ card, attempt }])),
+      attempt.cards.flatMap((card, at) => {
+        const isRegular = attempt.read?.reading.cards[at]?.regular !== false;
+        return card === null ? [] : [{ card, attempt, isRegular }];
+      }),
     );
 }

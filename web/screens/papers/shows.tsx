@@ -1,3 +1,4 @@
+import { lettersShown } from '../../../core/language/card-id.ts';
 import type { PapersRecord } from '../../../core/log/papers-record.ts';
 import type { PaperAttempt } from '../../../core/papers/attempts.ts';
 import {
@@ -5,7 +6,6 @@ import {
   cardsShown,
   commonSlips,
   paperScore,
-  type Share,
   sumOf,
 } from '../../../core/papers/spelling-shown.ts';
 import { habitName } from '../../../core/spelling/plain-words.ts';
@@ -14,6 +14,8 @@ import { today } from '../../state/day.ts';
 import { attemptsOfPile, childrenOfPile, piles } from '../../state/papers.ts';
 import { dayName } from '../../wording/day-name.ts';
 import { Attempts } from './attempts.tsx';
+import { shareSaid } from './share-said.ts';
+import { SoundBySound } from './sound-by-sound.tsx';
 
 /** So many slips matter next. */
 const NEXT = 3;
@@ -70,6 +72,10 @@ export function Shows({ pile }: { readonly pile: PapersRecord }) {
           </tbody>
         </table>
       </div>
+      <details class="papers-figures">
+        <summary>Sound by sound</summary>
+        <SoundBySound attempts={attempts} />
+      </details>
       <p class="quiet small">
         Hearing a sound and knowing its spelling are two things; neither is a score in reading.
         Practice monitoring, not a diagnosis.
@@ -79,7 +85,7 @@ export function Shows({ pile }: { readonly pile: PapersRecord }) {
 }
 
 function Slip({
-  slip: { need, about, children, examples },
+  slip: { need, about, children, examples, byHeart },
   nameOf,
 }: {
   readonly slip: CommonSlip;
@@ -106,6 +112,13 @@ function Slip({
         {need === 'ear'
           ? 'Say the word slowly and count its sounds first; then write.'
           : 'The ear is right: practice the spelling.'}
+        {'card' in about && byHeart.length > 0 && (
+          <>
+            {' '}
+            In {byHeart.join(', ')} the {lettersShown(about.card)} follows no rule: learn it by
+            heart.
+          </>
+        )}
       </p>
     </>
   );
@@ -128,6 +141,7 @@ function ChildFigures({
         <details>
           <summary>{name}</summary>
           <Attempts attempts={before} />
+          <SoundBySound attempts={attempts} />
         </details>
       </th>
       <td>{shareSaid(sumOf(cards.map(({ hears }) => hears)))}</td>
@@ -136,8 +150,4 @@ function ChildFigures({
       <td>{shareSaid(sequences)}</td>
     </tr>
   );
-}
-
-function shareSaid({ times, of }: Share): string {
-  return of === 0 ? '–' : `${times} of ${of}`;
 }

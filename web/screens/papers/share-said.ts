@@ -1,0 +1,6 @@
+import type { Share } from '../../../core/papers/spelling-shown.ts';
+
+/** A share as a table shows it: *3 of 4*; a dash where nothing was asked. */
+export function shareSaid({ times, of }: Share): string {
+  return of === 0 ? '–' : `${times} of ${of}`;
+}
