@@ -1,29 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { everyWeekday, schoolDaysWithout } from '../learners/school-days.ts';
 import { makeRandom } from '../random.ts';
-import { isSchoolDay, schoolDaysAfter } from './school-days.ts';
 import { paceOf, standAhead } from './year.ts';
 
 // 20 003 is a Monday: 2024-10-07.
 const MONDAY = 20_003;
-
-describe('school days', () => {
-  it('are no weekends and no days that were entered as free', () => {
-    const week = [0, 1, 2, 3, 4, 5, 6].map((n) => isSchoolDay(MONDAY + n, []));
-    expect(week).toEqual([true, true, true, true, true, false, false]);
-    const free = [{ from: MONDAY + 1, to: MONDAY + 2 }];
-    expect(isSchoolDay(MONDAY + 2, free)).toBe(false);
-    expect(schoolDaysAfter(MONDAY, MONDAY + 7, free)).toBe(3);
-    expect(schoolDaysAfter(MONDAY, MONDAY, [])).toBe(0);
-  });
-});
 
 describe('where a group will stand', () => {
   const pace = { steps: 20, days: 40 };
   const now = { day: MONDAY, step: 30 };
 
   it('goes by its pace so far, and less surely the farther ahead', () => {
-    const [near, far] = standAhead(pace, now, [MONDAY + 28, MONDAY + 140], 136, []);
+    const [near, far] = standAhead(pace, now, [MONDAY + 28, MONDAY + 140], 136, everyWeekday);
     // 20 and 100 school days at a step every other day.
     expect(near?.step).toBe(40);
     expect(far?.step).toBeGreaterThanOrEqual(79);
@@ -34,10 +23,10 @@ describe('where a group will stand', () => {
   });
 
   it('stops at the end of the order, and stays where no school is left', () => {
-    const [end] = standAhead(pace, now, [MONDAY + 1400], 136, []);
+    const [end] = standAhead(pace, now, [MONDAY + 1400], 136, everyWeekday);
     expect(end).toMatchObject({ step: 136, low: 136, high: 136 });
-    const free = [{ from: MONDAY + 1, to: MONDAY + 30 }];
-    expect(standAhead(pace, now, [MONDAY + 30], 136, free)[0]).toMatchObject({
+    const none = schoolDaysWithout([{ first: MONDAY + 1, last: MONDAY + 30 }]);
+    expect(standAhead(pace, now, [MONDAY + 30], 136, none)[0]).toMatchObject({
       step: 30,
       low: 30,
       high: 30,
@@ -46,10 +35,10 @@ describe('where a group will stand', () => {
 
   it('is not told from too short a time, or where nothing moved', () => {
     const stood = [{ day: MONDAY, step: 3 }];
-    expect(paceOf(stood, MONDAY + 30, [])).toBeNull();
-    expect(paceOf([...stood, { day: MONDAY + 1, step: 5 }], MONDAY + 2, [])).toBeNull();
-    expect(paceOf([], MONDAY, [])).toBeNull();
-    expect(paceOf([...stood, { day: MONDAY + 3, step: 7 }], MONDAY + 14, [])).toEqual({
+    expect(paceOf(stood, MONDAY + 30, everyWeekday)).toBeNull();
+    expect(paceOf([...stood, { day: MONDAY + 1, step: 5 }], MONDAY + 2, everyWeekday)).toBeNull();
+    expect(paceOf([], MONDAY, everyWeekday)).toBeNull();
+    expect(paceOf([...stood, { day: MONDAY + 3, step: 7 }], MONDAY + 14, everyWeekday)).toEqual({
       steps: 4,
       days: 10,
     });
@@ -82,7 +71,7 @@ describe('where a group will stand', () => {
         { day: MONDAY, step: 0 },
         [MONDAY + 56],
         5000,
-        [],
+        everyWeekday,
       );
       if (found && found.low <= later && later <= found.high) inside += 1;
     }
@@ -97,7 +86,13 @@ describe('where a group will stand', () => {
         fc.integer({ min: 5, max: 200 }),
         fc.nat(200),
         (steps, days, away) => {
-          const [found] = standAhead({ steps: steps + 1, days }, now, [MONDAY + away], 136, []);
+          const [found] = standAhead(
+            { steps: steps + 1, days },
+            now,
+            [MONDAY + away],
+            136,
+            everyWeekday,
+          );
           expect(found?.low).toBeGreaterThanOrEqual(now.step);
           expect(found?.low).toBeLessThanOrEqual(found?.step ?? 0);
           expect(found?.step).toBeLessThanOrEqual(found?.high ?? 0);

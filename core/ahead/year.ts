@@ -9,7 +9,7 @@
  * reason why the pace should change.
  */
 import type { Day } from '../learners/day.ts';
-import { type FreeDays, schoolDaysAfter } from './school-days.ts';
+import { countSchoolDays, type SchoolDays } from '../learners/school-days.ts';
 
 /** A step at which a group stood from a day on. */
 export interface StoodAt {
@@ -35,15 +35,11 @@ export interface Pace {
 const LEAST_DAYS = 5;
 
 /** The pace from where it stood, oldest first, up to today; null when that is too short to tell. */
-export function paceOf(
-  stood: readonly StoodAt[],
-  today: Day,
-  free: readonly FreeDays[],
-): Pace | null {
+export function paceOf(stood: readonly StoodAt[], today: Day, isSchool: SchoolDays): Pace | null {
   const [first] = stood;
   const last = stood.at(-1);
   if (first === undefined || last === undefined) return null;
-  const days = schoolDaysAfter(first.day, today, free);
+  const days = countSchoolDays(first.day, today, isSchool);
   const steps = last.step - first.step;
   return days < LEAST_DAYS || steps < 1 ? null : { steps, days };
 }
@@ -54,10 +50,10 @@ export function standAhead(
   now: StoodAt,
   days: readonly Day[],
   lastStep: number,
-  free: readonly FreeDays[],
+  isSchool: SchoolDays,
 ): readonly StandAhead[] {
   return days.map((day) => {
-    const ahead = schoolDaysAfter(now.day, day, free);
+    const ahead = countSchoolDays(now.day, day, isSchool);
     const [low = 0, middle = 0, high = 0] = quantiles(pace.steps + 0.5, pace.days, ahead);
     const at = (steps: number): number => Math.min(lastStep, now.step + steps);
     return { day, step: at(middle), low: at(low), high: at(high) };

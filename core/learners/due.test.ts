@@ -72,6 +72,25 @@ describe('when a card comes back', () => {
     expect(due).toBeGreaterThan(FRIDAY + 10);
   });
 
+  it('does not count what the group did while the child was away', () => {
+    const monday = FRIDAY + 10;
+    const together = (day: number, away: readonly string[]) => ({
+      ...read('m=M', day, true, null),
+      away,
+    });
+    const dueAfter = (...more: readonly Observation[]) =>
+      dueOf(knowledgeFrom([...seen, ...more]).read, MINA, 'm=M')?.day ?? 0;
+    expect(dueAfter(together(monday, []))).toBeGreaterThan(monday);
+    expect(Math.abs(dueAfter(together(monday, ['Mina'])) - dueAfter())).toBeLessThanOrEqual(3);
+    expect(dueAfter(together(monday, ['Mina']), together(monday + 1, ['Mina']))).toBeLessThan(
+      dueAfter(together(monday, ['Mina']), together(monday + 1, ['Sol'])),
+    );
+    // There, then away for two readings of a day and one of the next: what came before still counts.
+    const there = dueAfter(together(monday, []));
+    const since = [monday + 1, monday + 1, monday + 2].map((day) => together(day, ['Mina']));
+    expect(Math.abs(dueAfter(together(monday, []), ...since) - there)).toBeLessThanOrEqual(3);
+  });
+
   it('of a group follows its chance, and what is asked of one day agrees with it', () => {
     for (const card of ['m=M', 'e=EH', 'sh=SH'] as const) {
       const due = dueOf(known, GROUP, card);

@@ -45,7 +45,7 @@ export function dueOf(
   const last = lastHad(known.book, who, card);
   if (last === null) return null;
   const before = stateOn(known, who, card, last + 1);
-  const days = schoolDaysAfter(last, isSchool);
+  const days = nextSchoolDays(last, isSchool);
   for (const day of days) {
     const because = becauseOf(before, stateOn(known, who, card, day));
     if (because !== null) return { day, because };
@@ -85,7 +85,7 @@ function becauseOf(before: State, then: State): DueBecause | null {
 
 /** The first and the last day on which a card may be due. */
 function boundsAfter(last: Day, isSchool: SchoolDays): readonly Day[] {
-  const days = schoolDaysAfter(last, isSchool);
+  const days = nextSchoolDays(last, isSchool);
   return [days[0] as Day, days.at(-1) as Day];
 }
 
@@ -93,7 +93,7 @@ function boundsAfter(last: Day, isSchool: SchoolDays): readonly Day[] {
 const LONGEST = 400;
 
 /** The next twenty school days; at least one day, be it none. */
-function schoolDaysAfter(last: Day, isSchool: SchoolDays): readonly Day[] {
+function nextSchoolDays(last: Day, isSchool: SchoolDays): readonly Day[] {
   const days: Day[] = [];
   for (let day = last + 1; days.length < MOST_SCHOOL_DAYS && day <= last + LONGEST; day++) {
     if (isSchool(day)) days.push(day);

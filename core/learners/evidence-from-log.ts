@@ -28,19 +28,30 @@ type ClassDrills = Pick<ClassState, 'drills' | 'checks' | 'papers' | 'groups' | 
  * sound were looked for, which is another skill than reading them.
  *
  * A child's readings count for its small group of today, and for the whole
- * class after that; what the whole class reads together counts for every group.
+ * class after that; what the whole class reads together counts for every group,
+ * but not for who was away: `awayOn` tells that of a day, `YYYY-MM-DD`, by id.
  */
-export function observationsOf(state: ClassDrills): readonly Observation[] {
+export function observationsOf(
+  state: ClassDrills,
+  awayOn: (day: string) => readonly string[] = () => [],
+): readonly Observation[] {
   const observations: Observation[] = [];
   const groups = groupsIn(state);
-  for (const record of state.drills.values()) addObservations(observations, record, groups);
+  for (const record of state.drills.values()) {
+    addObservations(observations, record, groups, awayOn(record.day));
+  }
   for (const record of state.checks.values()) addReadings(observations, record, groups);
   for (const record of state.papers.values()) addSpellings(observations, record, groups, state);
   return observations;
 }
 
 /** Adds what one drill has shown; nothing when its day is no day. */
-function addObservations(list: Observation[], record: DrillRecord, groups: Groups): void {
+function addObservations(
+  list: Observation[],
+  record: DrillRecord,
+  groups: Groups,
+  away: readonly string[],
+): void {
   const day = parseDay(record.day);
   if (day === null) return;
   const together = record.groupId === WHOLE_CLASS ? groups.all : [record.groupId];
@@ -59,6 +70,7 @@ function addObservations(list: Observation[], record: DrillRecord, groups: Group
         broke: mark?.broke ?? null,
         heard: mark?.heard ? makeHeard(mark.heard) : null,
         ...(child !== null && child !== evidence.child ? { from: 'mistake' } : {}),
+        ...(child === null && away.length > 0 ? { away } : {}),
       });
     }
   }

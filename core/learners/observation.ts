@@ -33,4 +33,6 @@ export interface Observation {
    * where it is not known.
    */
   readonly from?: 'check' | 'mistake';
+  /** Of a reading together: the children who were away on that day, by id; it is no practice of theirs. */
+  readonly away?: readonly string[];
 }

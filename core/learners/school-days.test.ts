@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { parseDay } from './day.ts';
-import { everyWeekday, schoolDaysWithout } from './school-days.ts';
+import { countSchoolDays, everyWeekday, schoolDaysWithout } from './school-days.ts';
 
 const day = (text: string) => parseDay(text) as number;
 const winter = { first: day('2026-12-21'), last: day('2027-01-01') };
@@ -15,4 +15,11 @@ it.each([
 ])('%s is a school day: %s without holidays, %s with them', (text, plain, without) => {
   expect(everyWeekday(day(text))).toBe(plain);
   expect(schoolDaysWithout([winter])(day(text))).toBe(without);
+});
+
+it('counts school days up to a day, that one too', () => {
+  const friday = day('2026-12-18');
+  expect(countSchoolDays(friday, friday, everyWeekday)).toBe(0);
+  expect(countSchoolDays(friday, friday + 7, everyWeekday)).toBe(5);
+  expect(countSchoolDays(friday, day('2027-01-05'), schoolDaysWithout([winter]))).toBe(2);
 });

@@ -15,5 +15,12 @@ export function schoolDaysWithout(holidays: readonly Holiday[]): SchoolDays {
     weekdayOf(day) < 5 && !holidays.some(({ first, last }) => first <= day && day <= last);
 }
 
+/** How many school days there are after one day up to another, the last one counted. */
+export function countSchoolDays(after: Day, last: Day, isSchool: SchoolDays): number {
+  let count = 0;
+  for (let day = after + 1; day <= last; day++) if (isSchool(day)) count += 1;
+  return count;
+}
+
 /** Monday to Friday, the whole year. */
 export const everyWeekday: SchoolDays = schoolDaysWithout([]);

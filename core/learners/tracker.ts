@@ -50,6 +50,7 @@ import { DAYS, LAST, TIMES, TOLD } from './belief/pair.ts';
 import { restlessOf } from './belief/restless.ts';
 import { endDay, moveCommon } from './belief/shifts.ts';
 import { cardOf, openWords, type WordParts } from './belief/spots.ts';
+import { noteAway } from './belief/there.ts';
 import type { Fit } from './belief/usual.ts';
 import type { Day } from './day.ts';
 import { type Known, openKnown } from './known.ts';
@@ -84,12 +85,13 @@ export function startTracker(
   return { observe, expect, known };
 
   function observe(reading: Observation): void {
-    const { day, child, groups, cards, right, broke } = reading;
+    const { day, child, groups, cards, right, broke, away } = reading;
     if (day !== today) begin(day);
     changed(day);
     const count = readWord(cards, laid.spots);
     if (child === null) {
       if (marking !== 'mistakes-beside-class') readTogether(groups, count, day, right, broke);
+      if (away !== undefined) passBy(away, count, day);
       if (right || marking !== 'mistakes-beside-class') practiseTogether(groups, count, day, right);
       return;
     }
@@ -226,6 +228,19 @@ export function startTracker(
         pairs[pair + LAST] = day;
       }
       pairs[pair + TIMES] = (pairs[pair + TIMES] as number) + 1;
+    }
+  }
+
+  /** What a group does together is no practice of those who are away; of whom nothing was read yet, nothing is kept. */
+  function passBy(away: readonly string[], count: number, day: number): void {
+    for (const name of away) {
+      const child = book.children.get(name);
+      if (child === undefined) continue;
+      for (let at = 0; at < count; at++) {
+        const card = cardOf(laid.spots[at] as number);
+        const pair = book.pairOf(child, card, day);
+        noteAway(book, pair, book.togetherOf(child.home, card), day);
+      }
     }
   }
 

@@ -1,18 +1,28 @@
 import { computed } from '@preact/signals';
-import { array, object, string } from 'valibot';
+import { array, object, optional, record, string } from 'valibot';
 import { remembered } from '../device/remembered.ts';
 import { today } from './day.ts';
 import { children } from './open-class.ts';
 
-const kept = remembered('absent', object({ day: string(), children: array(string()) }), {
-  day: '',
-  children: [],
-});
-
-/** Who is away today, by id; forgotten tomorrow. */
-export const absent = computed<ReadonlySet<string>>(
-  () => new Set(kept.value.day === today() ? kept.value.children : []),
+/** `children` are those of `day`; `before` has those of earlier days. */
+const kept = remembered(
+  'absent',
+  object({
+    day: string(),
+    children: array(string()),
+    before: optional(record(string(), array(string())), {}),
+  }),
+  { day: '', children: [], before: {} },
 );
+
+/** Who is away today, by id; tomorrow begins with nobody. */
+export const absent = computed<ReadonlySet<string>>(() => new Set(awayOn.value(today())));
+
+/** Who was away on a day, `YYYY-MM-DD`, by id, as far as it was said on this device. */
+export const awayOn = computed(() => {
+  const { day, children: those, before } = kept.value;
+  return (asked: string): readonly string[] => (asked === day ? those : (before[asked] ?? []));
+});
 
 /** The children of the group at work who are there today, by id. */
 export const present = computed<readonly string[]>(() =>
@@ -22,5 +32,11 @@ export const present = computed<readonly string[]>(() =>
 /** Says that a child is away today, or that it has come. */
 export function setAbsent(child: string, away: boolean): void {
   const others = [...absent.peek()].filter((other) => other !== child);
-  kept.value = { day: today(), children: away ? [...others, child] : others };
+  const { day, children: those, before } = kept.peek();
+  const now = today();
+  kept.value = {
+    day: now,
+    children: away ? [...others, child] : others,
+    before: day === now || those.length === 0 ? before : { ...before, [day]: those },
+  };
 }

@@ -15,6 +15,7 @@ import { newestCards } from './newest-cards.ts';
 import { group } from './open-class.ts';
 import { notHeard } from './papers.ts';
 import { progress, taught } from './progress.ts';
+import { isSchool } from './school-days.ts';
 import { thresholds } from './thresholds.ts';
 
 /** How many cards each part takes; on the board as many as leave room for others (common practice, no source). */
@@ -32,6 +33,7 @@ const review = computed(() => {
     back: practised(brokenLately.value),
     day: modelDay(),
     thresholds: thresholds.value,
+    isSchool: isSchool.value,
     counts: COUNTS,
   });
 });

@@ -11,7 +11,6 @@ import {
   COULD,
   cardRow,
   DAY,
-  GROUP_LAST,
   HAPPENED,
   OWN_CONTEXTS,
   type Reader,
@@ -24,6 +23,7 @@ import { DOUBT, DRIFT, KNOWN_OR_NOT, LOSS } from './numbers.ts';
 import { offsetInto } from './offset.ts';
 import { isTold, LAST, TOUCHED } from './pair.ts';
 import { fillPrior } from './prior.ts';
+import { lastThere } from './there.ts';
 import { type Cavity, cavityInto, type Fit } from './usual.ts';
 
 /** Whose belief about which card is asked for. */
@@ -214,7 +214,7 @@ function awayDays(
 ): number {
   let last = pair < 0 ? Number.NEGATIVE_INFINITY : (book.pairs.numbers[pair + LAST] as number);
   const row = reader?.home.rows.at(card) ?? -1;
-  if (row >= 0) last = Math.max(last, book.together.numbers[row + GROUP_LAST] as number);
+  if (row >= 0) last = Math.max(last, lastThere(book, pair, row));
   return Math.max(0, Math.min(DOUBT.awayMost, day - last) - DOUBT.awayAfter);
 }
 

@@ -1,5 +1,6 @@
 import { type Book, GROUP_LAST, type Reader } from './book.ts';
 import { LAST } from './pair.ts';
+import { lastThere } from './there.ts';
 
 /** The last day on which a child or group had a card, alone or together; null when never. */
 export function lastHad(
@@ -12,7 +13,9 @@ export function lastHad(
   if (of === 'child') {
     const child = book.children.get(id);
     if (child === undefined) return null;
-    last = Math.max(lastAlone(book, child, number), lastTogether(book, child.home.name, number));
+    const row = child.home.rows.at(number);
+    last = lastAlone(book, child, number);
+    if (row >= 0) last = Math.max(last, lastThere(book, child.pairs.at(number), row));
   } else {
     last = lastTogether(book, id, number);
     for (const child of book.children.values()) {

@@ -1,17 +1,8 @@
-import {
-  type Book,
-  CONTEXT_WIDTH,
-  cardRow,
-  GROUP_DAYS,
-  GROUP_LAST,
-  GROUP_TIMES,
-  OWN_CONTEXTS,
-  type Reader,
-  SHIFT,
-} from './book.ts';
+import { type Book, CONTEXT_WIDTH, cardRow, OWN_CONTEXTS, type Reader, SHIFT } from './book.ts';
 import { DAYS, LAST, TIMES } from './pair.ts';
 import { away, practised } from './practice.ts';
 import { contextsOf, lowestOf } from './spots.ts';
+import { daysThere, lastThere, timesThere } from './there.ts';
 
 /** What gain and loss are multiplied by, for the cards of a reading. */
 export interface Regressors {
@@ -31,7 +22,6 @@ export function offsetInto(
 ): number {
   const { common } = book;
   const pairs = book.pairs.numbers;
-  const together = book.together.numbers;
   const row = reader.home.rows.at(number);
   let times = 0;
   let days = 0;
@@ -44,10 +34,9 @@ export function offsetInto(
     last = pairs[pair + LAST] as number;
   }
   if (row >= 0) {
-    timesTogether = together[row + GROUP_TIMES] as number;
-    daysTogether = together[row + GROUP_DAYS] as number;
-    const lastTogether = together[row + GROUP_LAST] as number;
-    if (lastTogether > last) last = lastTogether;
+    timesTogether = timesThere(book, pair, row);
+    daysTogether = daysThere(book, pair, row);
+    last = Math.max(last, lastThere(book, pair, row));
   }
   const grown = practised(times, timesTogether);
   const lost = away(day - last, days, daysTogether);

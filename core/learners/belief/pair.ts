@@ -26,8 +26,14 @@ export const KNOWN_BEFORE = NODES + 12;
 /** How much of right readings together was counted in, and up to which (marking.ts). */
 export const SHARES = NODES + 13;
 export const COUNTED = NODES + 14;
+/** What its group did together while it was away: how often, on how many days, and the last of them. */
+export const AWAY_TIMES = NODES + 15;
+export const AWAY_DAYS = NODES + 16;
+export const AWAY_LAST = NODES + 17;
+/** The last day before that on which it was there for it. */
+export const THERE_LAST = NODES + 18;
 /** Numbers in the row. */
-export const PAIR_WIDTH = NODES + 15;
+export const PAIR_WIDTH = NODES + 19;
 
 /** Makes a row of zeros that of a pair of which nothing was read, on a day. */
 export function openPair(pairs: Float64Array, pair: number, day: number): void {
@@ -36,6 +42,8 @@ export function openPair(pairs: Float64Array, pair: number, day: number): void {
   pairs[pair + LAST] = Number.NEGATIVE_INFINITY;
   pairs[pair + SURPRISE_DAY] = Number.NaN;
   pairs[pair + KNOWN] = Number.NaN;
+  pairs[pair + AWAY_LAST] = Number.NEGATIVE_INFINITY;
+  pairs[pair + THERE_LAST] = Number.NEGATIVE_INFINITY;
 }
 
 /** Whether a pair's likelihood tells anything. */

@@ -28,6 +28,7 @@ import { linkToView } from '../../state/known-view.ts';
 import { cellsOf, neediestFirst, sentenceOn } from '../../state/of-child.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
+import { isSchool } from '../../state/school-days.ts';
 import { cardName, habitNames } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
 import { whenSaid } from '../../wording/day-name.ts';
@@ -128,7 +129,11 @@ function Sounds({
     names: ['Last', 'Due'],
     of: ({ card, seen }: MapCell) => [
       seen.until === null ? '' : whenSaid(makeDay(seen.until), today()),
-      <DueCell key={card} due={dueOf(knowledge.value[task.value], who, card)} now={now} />,
+      <DueCell
+        key={card}
+        due={dueOf(knowledge.value[task.value], who, card, isSchool.value)}
+        now={now}
+      />,
     ],
   };
   const seen = neediestFirst(taught);

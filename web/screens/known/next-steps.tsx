@@ -10,6 +10,7 @@ import { knowledge, modelDay } from '../../state/knowledge.ts';
 import { neediestFirst, storyOf } from '../../state/of-child.ts';
 import { chooseGroup, classState, nameOfGroup } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
+import { isSchool } from '../../state/school-days.ts';
 import { settings } from '../../state/settings.ts';
 import { dayName } from '../../wording/day-name.ts';
 
@@ -61,8 +62,8 @@ export function NextSteps({
   function againSaid(one: Child, cells: readonly MapCell[]): string | null {
     const missed = neediestFirst(cells).filter(({ seen }) => seen.last.includes('missed'));
     const due = missed.flatMap(({ card }) => {
-      const found = dueOf(knowledge.value.read, { of: 'child', id: one.id }, card);
-      return found === null ? [] : [{ card, day: Math.max(found.day, modelDay()) as Day }];
+      const found = dueOf(knowledge.value.read, { of: 'child', id: one.id }, card, isSchool.value);
+      return found === null ? [] : [{ card, day: schoolDayFrom(Math.max(found.day, modelDay())) }];
     });
     if (due.length === 0) return null;
     const first = Math.min(...due.map(({ day }) => day)) as Day;
@@ -70,4 +71,11 @@ export function NextSteps({
     const when = first === modelDay() ? 'today' : `on ${dayName(makeDay(first), today())}`;
     return `Hear ${one.name} read ${cardsSaid(cards, notation)} again ${when}.`;
   }
+}
+
+/** A day, or the first school day after it; within a year, or it is the day itself. */
+function schoolDayFrom(day: Day): Day {
+  const school = isSchool.peek();
+  for (let ahead = 0; ahead < 366; ahead++) if (school(day + ahead)) return day + ahead;
+  return day;
 }

@@ -1,36 +1,26 @@
 import './year.css';
 import { useState } from 'preact/hooks';
-import { array, number, object, string } from 'valibot';
 import { openStandards } from '../../../core/ahead/open-standards.ts';
-import type { FreeDays } from '../../../core/ahead/school-days.ts';
 import { paceOf, type StandAhead, standAhead } from '../../../core/ahead/year.ts';
 import { daySaid } from '../../../core/facts/day-said.ts';
 import { type Day, makeDay, parseDay } from '../../../core/learners/day.ts';
 import { standingHistory } from '../../../core/log/standing-history.ts';
-import { remembered } from '../../device/remembered.ts';
 import { today as dayAt } from '../../state/day.ts';
 import { modelDay } from '../../state/knowledge.ts';
 import { classState, group } from '../../state/open-class.ts';
 import { progress, progressAt } from '../../state/progress.ts';
+import { calendar, isSchool } from '../../state/school-days.ts';
 import { counted } from '../../wording/counted.ts';
-
-/** Her days without school, and the day that she looks ahead to, `YYYY-MM-DD`; empty for the next June 12. */
-const calendar = remembered(
-  'school-days',
-  object({ free: array(object({ from: number(), to: number() })), until: string() }),
-  { free: [], until: '' },
-);
 
 /** Where the group at work will stand at this pace, with its range, and what of the grade's standards is open then. */
 export function Year() {
   const { sequence, upTo } = progress.value;
-  const { free } = calendar.value;
   const today = modelDay();
   const stood = standingHistory(classState.value, group.value.id).map(({ at, standing }) => ({
     day: parseDay(dayAt(new Date(at))) ?? today,
     step: progressAt(standing).upTo,
   }));
-  const pace = paceOf(stood, today, free);
+  const pace = paceOf(stood, today, isSchool.value);
   const until = Math.max(today + 1, parseDay(calendar.value.until) ?? nextJune(today));
   return (
     <section class="part year" aria-labelledby="group-year">
@@ -46,7 +36,7 @@ export function Year() {
             { day: today, step: upTo },
             daysUpTo(today, until),
             sequence.steps.length,
-            free,
+            isSchool.value,
           )}
           from={upTo}
           said={`${counted(pace.steps, 'step')} in ${counted(pace.days, 'school day')}`}
@@ -134,7 +124,7 @@ function Calendar({ until }: { readonly until: Day }) {
   const { free } = calendar.value;
   const first = parseDay(from);
   const last = parseDay(to === '' ? from : to);
-  const setFree = (next: readonly FreeDays[]) => {
+  const setFree = (next: typeof free) => {
     calendar.value = { ...calendar.peek(), free: [...next].sort((a, b) => a.from - b.from) };
   };
   return (
@@ -142,6 +132,7 @@ function Calendar({ until }: { readonly until: Day }) {
       <summary>
         School days: no weekends, and {counted(free.length, 'break')} that you entered
       </summary>
+      <p class="quiet small">When a card is due, tomorrow’s plan and the year keep to them.</p>
       <p class="year-fields">
         <label>
           Look ahead to{' '}
