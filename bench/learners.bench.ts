@@ -1,4 +1,5 @@
 import { suggestGroups } from '../core/groups/suggest-groups.ts';
+import { childId, groupId } from '../core/ids.ts';
 import type { CardId } from '../core/language/card-id.ts';
 import { estimateCard } from '../core/learners/estimate.ts';
 import { observationsOf } from '../core/learners/evidence-from-log.ts';
@@ -16,7 +17,7 @@ const EVENTS = 60_000;
 const CHILDREN = 24;
 /** So many different words a year of warm-ups brings. */
 const WORDS = 4000;
-const GROUP = 'group';
+const GROUP = groupId('group');
 const WARM_UPS = 5;
 const RUNS = 20;
 
@@ -102,7 +103,7 @@ function makeReadings(): readonly Observation[] {
     const named = random.below(5) > 0;
     return {
       day: Math.floor(n / 330),
-      child: random.below(2) === 0 ? null : `child ${random.below(CHILDREN)}`,
+      child: random.below(2) === 0 ? null : childId(`child ${random.below(CHILDREN)}`),
       groups: [GROUP],
       task: 'read',
       cards: words[random.below(words.length)] as readonly CardId[],
@@ -118,7 +119,12 @@ function allIntervals({ read }: Knowledge, cards: readonly CardId[], day: number
   let sum = 0;
   for (let n = 0; n < CHILDREN; n++) {
     for (const card of cards) {
-      const { low, high } = estimateCard(read, { of: 'child', id: `child ${n}` }, card, day);
+      const { low, high } = estimateCard(
+        read,
+        { of: 'child', id: childId(`child ${n}`) },
+        card,
+        day,
+      );
       sum += high - low;
     }
   }
@@ -128,7 +134,7 @@ function allIntervals({ read }: Knowledge, cards: readonly CardId[], day: number
 function chances(cards: readonly CardId[]) {
   const random = makeRandom(9);
   return Array.from({ length: CHILDREN }, (_, n) => ({
-    id: `child ${n}`,
+    id: childId(`child ${n}`),
     chances: new Map(cards.map((card) => [card, random.fraction()])),
   }));
 }

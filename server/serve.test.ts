@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { childId, groupId } from '../core/ids.ts';
 import { makeMessage } from '../core/sharing/message.ts';
 import type { ClassRecord } from '../core/sharing/record.ts';
 import type { Role } from '../core/sharing/role.ts';
@@ -102,8 +103,8 @@ describe.each([
     const stamp = { id: newId(), classId, at: now, by: 'desk' };
     const event =
       lane === 'run'
-        ? { ...stamp, kind: 'set', body: { of: 'child', id: 'c', field: 'name', value } }
-        : { ...stamp, kind: 'noted', body: { drillId: null, groupId: 'g', text: value } };
+        ? { ...stamp, kind: 'set', body: { of: 'child', id: childId('c'), field: 'name', value } }
+        : { ...stamp, kind: 'noted', body: { drillId: null, groupId: groupId('g'), text: value } };
     return (await shared.sealed(lane, newId(), 1, [event])) as ClassRecord;
   }
 

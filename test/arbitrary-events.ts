@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import type { CheckForm } from '../core/checks/check-form.ts';
 import { ITEM_MARKS } from '../core/checks/score-check.ts';
 import type { Drill } from '../core/drills/drill.ts';
+import { childId } from '../core/ids.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import { type EventSpec, type LogEvent, PARTS, SLIPS } from '../core/log/event.ts';
 import type { GroupPlace } from '../core/log/group-place.ts';
@@ -100,7 +101,7 @@ const heard = fc.option(
 /** Things that only a newer version says. */
 const newer = fc.constantFrom(
   { kind: 'sung', body: { song: 'of the short vowels' } },
-  { kind: 'set', body: { of: 'child', id: 'child 1', field: 'colour', value: 'red' } },
+  { kind: 'set', body: { of: 'child', id: childId('child 1'), field: 'colour', value: 'red' } },
   { kind: 'shown', body: { drillId: 'drill 1', part: 'spelling', place: 0 } },
 );
 

@@ -1,3 +1,4 @@
+import { type ChildId, childId, type GroupId, groupId } from '../core/ids.ts';
 import { type CardId, graphemeOf } from '../core/language/card-id.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import type { EventSpec, LogEvent } from '../core/log/event.ts';
@@ -37,8 +38,8 @@ export function classYear(classId: string, size: number): readonly LogEvent[] {
       events.push({ id: idOf(random), classId, at, by: 'device-of-the-desk-1', ...spec });
     }
   };
-  const groups = [WHOLE_CLASS, ...Array.from({ length: 3 }, () => idOf(random))];
-  const children = Array.from({ length: 24 }, () => idOf(random));
+  const groups = [WHOLE_CLASS, ...Array.from({ length: 3 }, () => groupId(idOf(random)))];
+  const children = Array.from({ length: 24 }, () => childId(idOf(random)));
   add({ kind: 'set', body: { of: 'class', id: classId, field: 'name', value: 'Room 4' } });
   for (const id of groups)
     add({ kind: 'set', body: { of: 'group', id, field: 'name', value: id } });
@@ -52,17 +53,17 @@ export function classYear(classId: string, size: number): readonly LogEvent[] {
     );
   }
   for (let day = 0; events.length < size; day++) {
-    for (const groupId of groups) {
+    for (const id of groups) {
       add({
         kind: 'set',
         body: {
           of: 'group',
-          id: groupId,
+          id,
           field: 'standing',
           value: standingAt(Math.min(130, day)),
         },
       });
-      add(...drillOf(random, idOf(random), groupId, children));
+      add(...drillOf(random, idOf(random), id, children));
       const mark = events.findLast(({ kind }) => kind === 'marked');
       if (mark) add({ kind: 'undone', body: { event: mark.id } });
     }
@@ -73,8 +74,8 @@ export function classYear(classId: string, size: number): readonly LogEvent[] {
 function drillOf(
   random: Random,
   drillId: string,
-  groupId: string,
-  children: readonly string[],
+  groupId: GroupId,
+  children: readonly ChildId[],
 ): readonly EventSpec[] {
   const run = Array.from({ length: FLIPS }, () => {
     const cards = [beginnings, vowels, endings].map(

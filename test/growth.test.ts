@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { groupId } from '../core/ids.ts';
 import { guessReading } from '../core/language/guess.ts';
 import type { LogEvent } from '../core/log/event.ts';
 import { evidenceOf } from '../core/log/evidence.ts';
@@ -147,7 +148,7 @@ function marksOnOneWord(size: number): () => unknown {
   const moment = { part: 'blending', place: 0 };
   const said = { cards: ['m=M'], broke: 1, heard: null, child: null };
   const events = [
-    event(0, 'begun', { groupId: 'g', day: '2026-03-02', drill: SMALL_DRILL }),
+    event(0, 'begun', { groupId: groupId('g'), day: '2026-03-02', drill: SMALL_DRILL }),
     ...Array.from({ length: size }, (_, n) => {
       if (n % 100 === 99) return event(n + 1, 'replanned', { drill: SMALL_DRILL });
       return n % 3 === 2

@@ -1,3 +1,4 @@
+import { childId } from '../core/ids.ts';
 import type { CardId } from '../core/language/card-id.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import type { EventSpec } from '../core/log/event.ts';
@@ -5,7 +6,13 @@ import { makeLog } from '../core/log/log-file.ts';
 import { standingAt } from './arbitrary-events.ts';
 
 /** The children of the invented class; the last was never called on. */
-const OBSERVED = ['Bram', 'Odalys', 'Tam', 'Wren', 'Zadie'] as const;
+const OBSERVED = [
+  childId('Bram'),
+  childId('Odalys'),
+  childId('Tam'),
+  childId('Wren'),
+  childId('Zadie'),
+] as const;
 
 /** Which cards each child stumbles over, and what is heard then. */
 const stumbles: Readonly<Record<string, readonly string[]>> = {

@@ -1,3 +1,4 @@
+import { type ChildId, type GroupId, groupId } from '../core/ids.ts';
 import type { Day } from '../core/learners/day.ts';
 import type { Observation } from '../core/learners/observation.ts';
 import { parseHeard, readCards } from '../core/learners/written-cards.ts';
@@ -8,10 +9,10 @@ import { parseHeard, readCards } from '../core/learners/written-cards.ts';
  * the second card; `sh-i-p!2:EH` was heard with that sound, `st!1:left-out` so.
  */
 export function scriptedReadings(
-  child: string,
+  child: ChildId,
   day: Day,
   line: string,
-  groups: readonly string[] = ['g'],
+  groups: readonly GroupId[] = [groupId('g')],
 ): readonly Observation[] {
   return line
     .split(/\s+/)

@@ -7,6 +7,7 @@ import { seenSaid } from '../core/facts/seen-said.ts';
 import { needSaid, needsOf } from '../core/groups/needs.ts';
 import { sharedWays } from '../core/groups/shared-ways.ts';
 import { togetherSaid, whyTogether } from '../core/groups/why-together.ts';
+import { childId } from '../core/ids.ts';
 import { observationsOf } from '../core/learners/evidence-from-log.ts';
 import { knowledgeFrom } from '../core/learners/knowledge.ts';
 import { PUBLISHED_THRESHOLDS } from '../core/learners/thresholds.ts';
@@ -34,7 +35,7 @@ const taughtTo = (name: string) => [
 ];
 
 function cellsOf(name: string) {
-  const who = { of: 'child', id: name } as const;
+  const who = { of: 'child', id: childId(name) } as const;
   const cards = cardsOfChild(taughtTo(name), readings.of(who));
   const cells =
     classMap(
@@ -118,7 +119,7 @@ describe('seven days of twenty children', () => {
     const ids = NAMES.filter((name) => STORY_CHILDREN[name]?.group === 'oak');
     const rows = classMap(
       spec,
-      ids.map((id) => ({ of: 'child', id }) as const),
+      ids.map((id) => ({ of: 'child', id: childId(id) }) as const),
       taughtTo('Ines'),
     );
     expect(togetherSaid(whyTogether(rows), 'classroom')).toBe(
@@ -142,7 +143,7 @@ describe('seven days of twenty children', () => {
       const cards = taughtTo(ids[0] as string);
       const rows = classMap(
         spec,
-        ids.map((id) => ({ of: 'child', id }) as const),
+        ids.map((id) => ({ of: 'child', id: childId(id) }) as const),
         cards,
       );
       const missers = (card: string) =>

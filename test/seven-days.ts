@@ -1,3 +1,4 @@
+import { type ChildId, childId, type GroupId, groupId } from '../core/ids.ts';
 import { isPhoneme } from '../core/language/phonemes.ts';
 import { type Day, makeDay } from '../core/learners/day.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
@@ -235,21 +236,28 @@ export const STORY_CHILDREN: Readonly<Record<string, StoryChild>> = {
   },
 };
 
-const STEPS = { 'whole-class': 38, oak: 38, fern: 25 } as const;
+const STEPS = [
+  [WHOLE_CLASS, 38],
+  [groupId('oak'), 38],
+  [groupId('fern'), 25],
+] as const;
 
 /** The events of the story, whose first school day is a Monday. */
 export function sevenDays(monday: Day): readonly LogEvent[] {
   const specs: EventSpec[] = [
     { kind: 'set', body: { of: 'class', id: 'room', field: 'name', value: 'Room 7' } },
-    ...Object.entries(STEPS).flatMap(([id, step]): readonly EventSpec[] => [
+    ...STEPS.flatMap(([id, step]): readonly EventSpec[] => [
       { kind: 'set', body: { of: 'group', id, field: 'standing', value: standingAt(step) } },
       ...(id === WHOLE_CLASS
         ? []
         : [{ kind: 'set', body: { of: 'group', id, field: 'name', value: capital(id) } } as const]),
     ]),
     ...Object.entries(STORY_CHILDREN).flatMap(([name, { group }]): readonly EventSpec[] => [
-      { kind: 'set', body: { of: 'child', id: name, field: 'name', value: name } },
-      { kind: 'set', body: { of: 'child', id: name, field: 'group', value: group } },
+      { kind: 'set', body: { of: 'child', id: childId(name), field: 'name', value: name } },
+      {
+        kind: 'set',
+        body: { of: 'child', id: childId(name), field: 'group', value: group && groupId(group) },
+      },
     ]),
     ...storyDays(monday).flatMap(drillsOn),
   ];
@@ -270,7 +278,7 @@ export function storyDays(monday: Day): readonly Day[] {
 function drillsOn(day: Day, at: number): readonly EventSpec[] {
   const all = Object.entries(STORY_CHILDREN);
   if (at % 2 === 0) return drillOf(WHOLE_CLASS, day, at, all);
-  return ['oak', 'fern', null].flatMap((group) =>
+  return [groupId('oak'), groupId('fern'), null].flatMap((group) =>
     drillOf(
       group ?? WHOLE_CLASS,
       day,
@@ -281,13 +289,13 @@ function drillsOn(day: Day, at: number): readonly EventSpec[] {
 }
 
 function drillOf(
-  groupId: string,
+  groupId: GroupId,
   day: Day,
   at: number,
   children: readonly (readonly [string, StoryChild])[],
 ): readonly EventSpec[] {
   const readings = children.flatMap(([name, { days }]) =>
-    scriptedReadings(name, day, days[at] ?? ''),
+    scriptedReadings(childId(name), day, days[at] ?? ''),
   );
   const drillId = `${groupId} ${day}`;
   const drill = {
@@ -309,7 +317,7 @@ function drillOf(
       const moment = { drillId, part: 'blending', place } as const;
       const called: readonly EventSpec[] = [
         { kind: 'shown', body: moment },
-        { kind: 'called', body: { ...moment, child: child as string } },
+        { kind: 'called', body: { ...moment, child: child as ChildId } },
       ];
       if (right) return called;
       return [

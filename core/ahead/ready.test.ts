@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ChildBeliefs } from '../groups/gap-draws.ts';
+import { type ChildId, childId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { makeRandom } from '../random.ts';
 import { readiness, readinessSaid, USUAL_RULE } from './ready.ts';
 
 const CARDS: readonly CardId[] = ['sh=SH', 'ch=CH'];
 
-function child(id: string, chances: readonly (readonly [p: number, low: number, high: number])[]) {
+function child(id: ChildId, chances: readonly (readonly [p: number, low: number, high: number])[]) {
   const cards = new Map(
     chances.map(([p, low, high], at) => [CARDS[at] as CardId, { p, low, high }]),
   );
@@ -27,9 +28,18 @@ function ready(children: readonly ChildBeliefs[], rule = USUAL_RULE) {
 describe('whether a group is ready to move on', () => {
   it('counts who would read all of today’s cards, and names who would not, and which', () => {
     const children = [
-      ...['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'].map((id) => child(id, [SURE, SURE])),
-      child('i', [SURE, LOST]),
-      child('j', [LOST, LOST]),
+      ...[
+        childId('a'),
+        childId('b'),
+        childId('c'),
+        childId('d'),
+        childId('e'),
+        childId('f'),
+        childId('g'),
+        childId('h'),
+      ].map((id) => child(id, [SURE, SURE])),
+      child(childId('i'), [SURE, LOST]),
+      child(childId('j'), [LOST, LOST]),
     ];
     const found = ready(children);
     expect(found.expected).toBe(8);
@@ -45,22 +55,27 @@ describe('whether a group is ready to move on', () => {
   });
 
   it('goes by her rule', () => {
-    const all = ['a', 'b', 'c', 'd', 'e'].map((id) => child(id, [SURE, SURE]));
+    const all = [childId('a'), childId('b'), childId('c'), childId('d'), childId('e')].map((id) =>
+      child(id, [SURE, SURE]),
+    );
     expect(ready(all).isReady).toBe(true);
     expect(
-      ready([...all.slice(1), child('z', [LOST, SURE])], { share: 1, sure: 0.8 }),
+      ready([...all.slice(1), child(childId('z'), [LOST, SURE])], { share: 1, sure: 0.8 }),
     ).toMatchObject({
       wanted: 5,
       isReady: false,
     });
     expect(
-      ready([...all.slice(1), child('z', [LOST, SURE])], { share: 0.6, sure: 0.8 }).isReady,
+      ready([...all.slice(1), child(childId('z'), [LOST, SURE])], { share: 0.6, sure: 0.8 })
+        .isReady,
     ).toBe(true);
   });
 
   it('has a wider range where less is known', () => {
     const width = (chances: readonly [number, number, number]) => {
-      const children = Array.from({ length: 12 }, (_, n) => child(`${n}`, [chances, chances]));
+      const children = Array.from({ length: 12 }, (_, n) =>
+        child(childId(`${n}`), [chances, chances]),
+      );
       const { low, high } = ready(children);
       return high - low;
     };
@@ -69,7 +84,9 @@ describe('whether a group is ready to move on', () => {
 
   it('says nothing of nobody', () => {
     expect(readiness([], CARDS, USUAL_RULE, makeRandom(1))).toBeNull();
-    expect(readiness([child('a', [SURE, SURE])], [], USUAL_RULE, makeRandom(1))).toBeNull();
+    expect(
+      readiness([child(childId('a'), [SURE, SURE])], [], USUAL_RULE, makeRandom(1)),
+    ).toBeNull();
   });
 
   const share = fc.double({ min: 0.05, max: 0.95, noNaN: true });
@@ -78,7 +95,7 @@ describe('whether a group is ready to move on', () => {
     fc.assert(
       fc.property(fc.array(fc.tuple(share, share), { minLength: 1, maxLength: 9 }), (all) => {
         const children = all.map(([one, other], n) =>
-          child(`${n}`, [
+          child(childId(`${n}`), [
             [one, one / 2, (1 + one) / 2],
             [other, other / 2, (1 + other) / 2],
           ]),

@@ -1,4 +1,5 @@
 import { type ChildBeliefs, drawGaps } from '../groups/gap-draws.ts';
+import type { ChildId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Random } from '../random.ts';
 
@@ -13,7 +14,7 @@ export const USUAL_RULE: ReadyRule = { share: 0.8, sure: 0.8 };
 
 /** A child that would rather not read all of the cards, and those that it is least likely to read. */
 export interface NotYet {
-  readonly child: string;
+  readonly child: ChildId;
   /** By how likely it is that they are missed. */
   readonly cards: readonly CardId[];
 }

@@ -1,3 +1,4 @@
+import type { ChildId, GroupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Day } from '../learners/day.ts';
 import type { Observation } from '../learners/observation.ts';
@@ -48,8 +49,8 @@ export function cardReadings({
 export function readingsByChild(
   observations: readonly Observation[],
   task: Observation['task'],
-): ReadonlyMap<string, ReadingsByCard> {
-  const byChild = new Map<string, Map<CardId, CardReading[]>>();
+): ReadonlyMap<ChildId, ReadingsByCard> {
+  const byChild = new Map<ChildId, Map<CardId, CardReading[]>>();
   for (const observation of observations) {
     const { child } = observation;
     if (child === null || observation.task !== task) continue;
@@ -67,7 +68,7 @@ export function readingsByChild(
 export function readingsOfGroup(
   observations: readonly Observation[],
   task: Observation['task'],
-  group: string,
+  group: GroupId,
 ): ReadingsByCard {
   const byCard = new Map<CardId, CardReading[]>();
   for (const observation of observations) {

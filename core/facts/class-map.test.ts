@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { type ChildId, childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Who } from '../learners/estimate.ts';
 import { knowledgeFrom } from '../learners/knowledge.ts';
@@ -9,11 +10,16 @@ import { readingsIn } from './class-readings.ts';
 
 const DAY = 20_000;
 
-function reads(child: string, card: CardId, right: boolean, times: number): readonly Observation[] {
+function reads(
+  child: ChildId,
+  card: CardId,
+  right: boolean,
+  times: number,
+): readonly Observation[] {
   return Array.from({ length: times }, (_, n) => ({
     day: DAY - times + n,
     child,
-    groups: ['g'],
+    groups: [groupId('g')],
     task: 'read' as const,
     cards: [card],
     right,
@@ -24,15 +30,15 @@ function reads(child: string, card: CardId, right: boolean, times: number): read
 
 const CARDS: readonly CardId[] = ['m=M', 'e=EH', 'sh=SH'];
 const all: readonly Who[] = [
-  { of: 'group', id: 'g' },
-  { of: 'child', id: 'Mina' },
-  { of: 'child', id: 'Kofi' },
-  { of: 'child', id: 'never noted' },
+  { of: 'group', id: groupId('g') },
+  { of: 'child', id: childId('Mina') },
+  { of: 'child', id: childId('Kofi') },
+  { of: 'child', id: childId('never noted') },
 ];
 const observations = [
-  ...reads('Mina', 'm=M', true, 30),
-  ...reads('Mina', 'e=EH', false, 12),
-  ...reads('Kofi', 'm=M', true, 2),
+  ...reads(childId('Mina'), 'm=M', true, 30),
+  ...reads(childId('Mina'), 'e=EH', false, 12),
+  ...reads(childId('Kofi'), 'm=M', true, 2),
 ];
 const spec = {
   known: knowledgeFrom(observations).read,
@@ -69,15 +75,15 @@ describe('a class map', () => {
   it('calls no card secure for a group in which a child missed it lately', () => {
     const one = [
       ...observations,
-      ...reads('Kofi', 'm=M', false, 1),
-      ...reads('Mina', 'm=M', true, 4),
+      ...reads(childId('Kofi'), 'm=M', false, 1),
+      ...reads(childId('Mina'), 'm=M', true, 4),
     ];
     const lax = { secure: 0.1, shaky: 0.05 };
     const known = knowledgeFrom(one).read;
     const map = { ...spec, known, readings: readingsIn(one, 'read'), thresholds: lax };
     const word = (who: Who) => classMap(map, [who], ['m=M'])[0]?.cells[0]?.word;
-    expect(word({ of: 'group', id: 'g' })).toBe('growing');
-    expect(word({ of: 'child', id: 'Mina' })).toBe('secure');
+    expect(word({ of: 'group', id: groupId('g') })).toBe('growing');
+    expect(word({ of: 'child', id: childId('Mina') })).toBe('secure');
   });
 
   it('finds the cards that are shaky, and no other', () => {
@@ -93,8 +99,8 @@ describe('a class map', () => {
     expect(names(byNeed([...never, ...never]))).toEqual(names([...never, ...never]));
     const more = [
       ...observations,
-      ...reads('Kofi', 'e=EH', false, 2),
-      ...reads('Kofi', 'm=M', false, 2),
+      ...reads(childId('Kofi'), 'e=EH', false, 2),
+      ...reads(childId('Kofi'), 'm=M', false, 2),
     ];
     const known = knowledgeFrom(more).read;
     const now = classMap({ ...spec, known, readings: readingsIn(more, 'read') }, all, CARDS);

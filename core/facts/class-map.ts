@@ -16,8 +16,8 @@ export interface MapCell {
 }
 
 /** A child or a group, and each card. */
-export interface MapRow {
-  readonly who: Who;
+export interface MapRow<Of extends Who = Who> {
+  readonly who: Of;
   /** In the order of the cards asked for. */
   readonly cells: readonly MapCell[];
 }
@@ -33,11 +33,11 @@ export interface MapSpec {
 }
 
 /** What each of these knows of each card. */
-export function classMap(
+export function classMap<Of extends Who>(
   spec: MapSpec,
-  all: readonly Who[],
+  all: readonly Of[],
   cards: readonly CardId[],
-): readonly MapRow[] {
+): readonly MapRow<Of>[] {
   return all.map((who) => {
     const cellOf = cellsFor(spec, who);
     return { who, cells: cards.map(cellOf) };

@@ -1,3 +1,4 @@
+import type { ChildId, GroupId } from '../ids.ts';
 import type { Who } from '../learners/estimate.ts';
 import type { Observation } from '../learners/observation.ts';
 import { type ReadingsByCard, readingsByChild, readingsOfGroup } from './card-reading.ts';
@@ -6,7 +7,7 @@ import { type ReadingsByCard, readingsByChild, readingsOfGroup } from './card-re
 export interface ClassReadings {
   readonly of: (who: Who) => ReadingsByCard;
   /** The children of whom a reading of their own counts for a group, as they first read. */
-  readonly childrenOf: (group: string) => readonly string[];
+  readonly childrenOf: (group: GroupId) => readonly ChildId[];
 }
 
 /** The readings of one skill. A group is gathered when it is first asked for. */
@@ -15,7 +16,7 @@ export function readingsIn(
   task: Observation['task'],
 ): ClassReadings {
   const children = readingsByChild(observations, task);
-  const groups = new Map<string, ReadingsByCard>();
+  const groups = new Map<GroupId, ReadingsByCard>();
   return {
     of({ of, id }) {
       if (of === 'child') return children.get(id) ?? NONE;
@@ -24,7 +25,7 @@ export function readingsIn(
       return known;
     },
     childrenOf(group) {
-      const found = new Set<string>();
+      const found = new Set<ChildId>();
       for (const { child, groups, task: skill } of observations) {
         if (child !== null && skill === task && groups.includes(group)) found.add(child);
       }

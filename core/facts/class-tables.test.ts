@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_FORM } from '../../test/arbitrary-events.ts';
 import { classYear } from '../../test/class-year.ts';
+import { type ChildId, childId, groupId } from '../ids.ts';
 import { parseDay } from '../learners/day.ts';
 import { parseEvidence } from '../learners/evidence-csv.ts';
 import { observationsOf } from '../learners/evidence-from-log.ts';
@@ -26,7 +27,7 @@ function tablesOf(state: ClassState) {
   return { observations, make, rows };
 }
 
-const named = (id: string, value: string): EventSpec => ({
+const named = (id: ChildId, value: string): EventSpec => ({
   kind: 'set',
   body: { of: 'child', id, field: 'name', value },
 });
@@ -53,7 +54,7 @@ describe('the tables of a class', () => {
     expect(own.length).toBeGreaterThan(100);
     const again = parseEvidence(make('readings'));
     expect(again.problems).toEqual([]);
-    const plain = (all: readonly Observation[], nameOf: (child: string | null) => string | null) =>
+    const plain = (all: readonly Observation[], nameOf: (child: ChildId | null) => string | null) =>
       all.map(({ day, child, cards, right, broke, heard }) => ({
         day,
         child: nameOf(child),
@@ -63,7 +64,7 @@ describe('the tables of a class', () => {
         heard,
       }));
     expect(plain(again.observations, (name) => name)).toEqual(
-      plain(own, (id) => state.children.get(id ?? '')?.name ?? null),
+      plain(own, (id) => state.children.get(id ?? childId(''))?.name ?? null),
     );
     expect(rows('together')).toHaveLength(
       1 + observations.filter(({ child }) => child === null).length,
@@ -73,7 +74,7 @@ describe('the tables of a class', () => {
   it('are safe to open: what a spreadsheet would run as a formula begins with an apostrophe', () => {
     // The signs are those of OWASP's page on CSV injection.
     const names = ['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '＝1', 'Wren', 'Anne-Marie'];
-    const { rows } = tablesOf(classOf(...names.map((name, at) => named(`c${at}`, name))));
+    const { rows } = tablesOf(classOf(...names.map((name, at) => named(childId(`c${at}`), name))));
     const cells = rows('children')
       .slice(1)
       .map(([name]) => name);
@@ -83,10 +84,10 @@ describe('the tables of a class', () => {
 
   it('have a check with its score: one sound of six wrong in half a minute', () => {
     const state = classOf(
-      named('r', 'Wren'),
+      named(childId('r'), 'Wren'),
       {
         kind: 'check-begun',
-        body: { checkId: 'k', child: 'r', day: '2027-06-01', form: SMALL_FORM, limit: 60 },
+        body: { checkId: 'k', child: childId('r'), day: '2027-06-01', form: SMALL_FORM, limit: 60 },
       },
       {
         kind: 'check-marked',
@@ -110,19 +111,24 @@ describe('the tables of a class', () => {
 
   it('have what was written, letter for letter, and what of it was heard and spelled', () => {
     const state = classOf(
-      named('r', 'Wren'),
+      named(childId('r'), 'Wren'),
       {
         kind: 'papers-begun',
         body: {
           papersId: 'p',
-          groupId: 'whole-class',
+          groupId: groupId('whole-class'),
           day: '2027-06-01',
           words: [{ word: 'rain', cards: ['r=R', 'ai=EY', 'n=N'], breaks: [] }],
         },
       },
       {
         kind: 'papers-read',
-        body: { papersId: 'p', child: 'r', word: 0, answer: { kind: 'wrote', text: 'rane' } },
+        body: {
+          papersId: 'p',
+          child: childId('r'),
+          word: 0,
+          answer: { kind: 'wrote', text: 'rane' },
+        },
       },
     );
     expect(tablesOf(state).rows('spelling')[1]).toEqual(

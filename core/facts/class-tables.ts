@@ -8,6 +8,7 @@
  */
 
 import { type RowRule, scoreCheck } from '../checks/score-check.ts';
+import type { ChildId } from '../ids.ts';
 import { type CardId, graphemeOf } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { makeSounds } from '../language/phonemes.ts';
@@ -144,7 +145,7 @@ const rowsOf: Readonly<Record<ClassTable, (spec: TablesSpec) => Rows>> = {
     observations.flatMap(({ day, child, groups, task, cards, right, broke, heard }) => {
       if (child !== null) return [];
       const group =
-        groups[0] === WHOLE_CLASS ? '' : (state.groups.get(groups[0] ?? '')?.name ?? '');
+        groups[0] === WHOLE_CLASS ? '' : (state.groups.get(groups[0] ?? WHOLE_CLASS)?.name ?? '');
       const outcome = right ? 'right' : 'wrong';
       return [[makeDay(day), group, task, cards.join('-'), outcome, broke, heard]];
     }),
@@ -228,7 +229,7 @@ function taughtToChild(state: ClassState, child: Child): ReadonlySet<CardId> | n
   return standing === null ? null : taughtOf(progressOf(standing, SEQUENCE)).correspondences;
 }
 
-function nameOf(child: string, { children }: ClassState): string {
+function nameOf(child: ChildId, { children }: ClassState): string {
   return children.get(child)?.name ?? '';
 }
 

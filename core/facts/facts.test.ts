@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { scriptedReadings } from '../../test/scripted-readings.ts';
+import { childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Observation } from '../learners/observation.ts';
 import { type CardFacts, cardFacts, LATELY_DAYS } from './card-facts.ts';
@@ -18,13 +19,13 @@ function factsOf(card: CardId, lines: Readonly<Record<number, string>>): CardFac
   const all = Object.entries(lines)
     .map(([ago, line]) => ({ day: DAY - Number(ago), line }))
     .sort((one, other) => one.day - other.day)
-    .flatMap(({ day, line }) => scriptedReadings('Mina', day, line));
-  return cardFacts(card, readingsByChild(all, 'read').get('Mina')?.get(card), SINCE);
+    .flatMap(({ day, line }) => scriptedReadings(childId('Mina'), day, line));
+  return cardFacts(card, readingsByChild(all, 'read').get(childId('Mina'))?.get(card), SINCE);
 }
 
 describe('what a reading says of its cards', () => {
   const outcomes = (line: string) =>
-    scriptedReadings('Mina', DAY, line)
+    scriptedReadings(childId('Mina'), DAY, line)
       .flatMap(cardReadings)
       .map(({ word, at, outcome }) => `${word[at]} ${outcome}`);
 
@@ -102,25 +103,35 @@ describe('what was heard', () => {
 });
 
 describe('the readings of a class', () => {
-  const whole = scriptedReadings('Mina', DAY, 'sh i!', ['g', 'whole-class']);
-  const alone = scriptedReadings('Kofi', DAY - 1, 'sh!', ['whole-class']);
-  const together: Observation = { ...(alone[0] as Observation), child: null, groups: ['g'] };
+  const whole = scriptedReadings(childId('Mina'), DAY, 'sh i!', [
+    groupId('g'),
+    groupId('whole-class'),
+  ]);
+  const alone = scriptedReadings(childId('Kofi'), DAY - 1, 'sh!', [groupId('whole-class')]);
+  const together: Observation = {
+    ...(alone[0] as Observation),
+    child: null,
+    groups: [groupId('g')],
+  };
   const readings = readingsIn([...whole, ...alone, together], 'read');
 
   it('are of one child, whoever else was there', () => {
-    expect([...readings.of({ of: 'child', id: 'Mina' }).keys()]).toEqual(['sh=SH', 'i=IH']);
-    expect(readings.of({ of: 'child', id: 'nobody' }).size).toBe(0);
+    expect([...readings.of({ of: 'child', id: childId('Mina') }).keys()]).toEqual([
+      'sh=SH',
+      'i=IH',
+    ]);
+    expect(readings.of({ of: 'child', id: childId('nobody') }).size).toBe(0);
   });
 
   it('are of a group, together and one by one, oldest first', () => {
-    const group = readings.of({ of: 'group', id: 'g' }).get('sh=SH') ?? [];
+    const group = readings.of({ of: 'group', id: groupId('g') }).get('sh=SH') ?? [];
     expect(group.map(({ outcome }) => outcome)).toEqual(['missed', 'right']);
-    expect(readings.childrenOf('whole-class')).toEqual(['Mina', 'Kofi']);
-    expect(readings.childrenOf('g')).toEqual(['Mina']);
+    expect(readings.childrenOf(groupId('whole-class'))).toEqual(['Mina', 'Kofi']);
+    expect(readings.childrenOf(groupId('g'))).toEqual(['Mina']);
   });
 
   it('cover all that a child was asked, and tell what was beyond its group’s step', () => {
-    const own = readings.of({ of: 'child', id: 'Mina' });
+    const own = readings.of({ of: 'child', id: childId('Mina') });
     expect(cardsOfChild(['m=M', 'sh=SH'], own)).toEqual([
       { card: 'm=M', beyond: false },
       { card: 'sh=SH', beyond: false },
@@ -133,7 +144,7 @@ describe('the facts of any log', () => {
   const reading = fc
     .record({
       day: fc.integer({ min: DAY - 60, max: DAY }),
-      child: fc.constantFrom('Mina', 'Kofi', null),
+      child: fc.constantFrom(childId('Mina'), childId('Kofi'), null),
       cards: fc.array(fc.constantFrom('m=M', 'i=IH', 'sh=SH'), { minLength: 1, maxLength: 4 }),
       right: fc.boolean(),
       broke: fc.option(fc.integer({ min: 1, max: 4 })),
@@ -141,7 +152,7 @@ describe('the facts of any log', () => {
     .map(
       ({ broke, ...rest }): Observation => ({
         ...rest,
-        groups: ['g'],
+        groups: [groupId('g')],
         task: 'read',
         broke: rest.right || broke === null ? null : Math.min(broke, rest.cards.length),
         heard: null,
@@ -172,7 +183,7 @@ describe('the facts of any log', () => {
   it('are those of a plain count, and the sentence says the same', () => {
     fc.assert(
       fc.property(fc.array(reading, { maxLength: 40 }), (log) => {
-        const own = readingsByChild(log, 'read').get('Mina');
+        const own = readingsByChild(log, 'read').get(childId('Mina'));
         for (const card of ['m=M', 'i=IH', 'sh=SH'] as const) {
           const facts = cardFacts(card, own?.get(card), SINCE);
           const { right, missed, last } = naive(log, card);
@@ -191,7 +202,7 @@ describe('the facts of any log', () => {
   it('of a group hold those of each of its children', () => {
     fc.assert(
       fc.property(fc.array(reading, { maxLength: 40 }), (log) => {
-        const group = readingsOfGroup(log, 'read', 'g');
+        const group = readingsOfGroup(log, 'read', groupId('g'));
         const children = readingsByChild(log, 'read');
         for (const byCard of children.values()) {
           for (const [card, own] of byCard) {

@@ -1,10 +1,11 @@
+import type { ChildId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Estimate } from '../learners/estimate.ts';
 import type { Random } from '../random.ts';
 
 /** A child, and what is believed of each card; one that is absent is not needed. */
 export interface ChildBeliefs {
-  readonly id: string;
+  readonly id: ChildId;
   readonly cards: ReadonlyMap<CardId, Pick<Estimate, 'p' | 'low' | 'high'>>;
 }
 

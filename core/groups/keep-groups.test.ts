@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type ChildId, childId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { makeRandom } from '../random.ts';
 import type { ChildBeliefs } from './gap-draws.ts';
@@ -8,7 +9,7 @@ import { keepGroups } from './keep-groups.ts';
 const CARDS: readonly CardId[] = ['a=AE', 'e=EH', 'sh=SH', 'th=TH'];
 
 /** A child whose chances are these, each with an interval of so much to either side. */
-function child(id: string, chances: readonly number[], reach: number): ChildBeliefs {
+function child(id: ChildId, chances: readonly number[], reach: number): ChildBeliefs {
   const held = (chance: number) => Math.min(0.99, Math.max(0.01, chance));
   return {
     id,
@@ -23,7 +24,7 @@ function child(id: string, chances: readonly number[], reach: number): ChildBeli
 
 function keep(
   children: readonly ChildBeliefs[],
-  today: readonly (readonly string[])[],
+  today: readonly (readonly ChildId[])[],
   sizes: readonly number[],
 ) {
   const kept = keepGroups({ children, today, sizes, random: makeRandom(7) });
@@ -37,14 +38,14 @@ const DIGRAPHS = [0.95, 0.95, 0.2, 0.2];
 describe('groups that stay', () => {
   it('exchange two children where the gain is clear', () => {
     const children = [
-      ...['a', 'b', 'x'].map((id) => child(id, VOWELS, 0.1)),
-      ...['c', 'd', 'y'].map((id) => child(id, DIGRAPHS, 0.1)),
+      ...[childId('a'), childId('b'), childId('x')].map((id) => child(id, VOWELS, 0.1)),
+      ...[childId('c'), childId('d'), childId('y')].map((id) => child(id, DIGRAPHS, 0.1)),
     ];
     const kept = keep(
       children,
       [
-        ['a', 'b', 'y'],
-        ['c', 'd', 'x'],
+        [childId('a'), childId('b'), childId('y')],
+        [childId('c'), childId('d'), childId('x')],
       ],
       [3, 3],
     );
@@ -63,32 +64,38 @@ describe('groups that stay', () => {
     const some = [0.55, 0.5, 0.6, 0.55];
     const other = [0.6, 0.55, 0.55, 0.5];
     const children = [
-      ...['a', 'b', 'x'].map((id) => child(id, some, 0.35)),
-      ...['c', 'd', 'y'].map((id) => child(id, other, 0.35)),
+      ...[childId('a'), childId('b'), childId('x')].map((id) => child(id, some, 0.35)),
+      ...[childId('c'), childId('d'), childId('y')].map((id) => child(id, other, 0.35)),
     ];
     const today = [
-      ['a', 'b', 'y'],
-      ['c', 'd', 'x'],
+      [childId('a'), childId('b'), childId('y')],
+      [childId('c'), childId('d'), childId('x')],
     ];
     expect(keep(children, today, [3, 3])).toMatchObject({ groups: today, changes: [] });
   });
 
   it('give a child without a place one where it fits, and the child that fits least another when a group is too large', () => {
     const children = [
-      ...['a', 'b', 'e', 'z'].map((id) => child(id, VOWELS, 0.1)),
-      ...['c', 'd'].map((id) => child(id, DIGRAPHS, 0.1)),
+      ...[childId('a'), childId('b'), childId('e'), childId('z')].map((id) =>
+        child(id, VOWELS, 0.1),
+      ),
+      ...[childId('c'), childId('d')].map((id) => child(id, DIGRAPHS, 0.1)),
     ];
     const fresh = keep(
       children,
       [
-        ['a', 'b', 'e'],
-        ['c', 'd'],
+        [childId('a'), childId('b'), childId('e')],
+        [childId('c'), childId('d')],
       ],
       [4, 4],
     );
     expect(fresh.groups[0]).toEqual(['a', 'b', 'e', 'z']);
     expect(fresh.changes).toEqual([{ kind: 'place', child: 'z', group: 0 }]);
-    const smaller = keep(children, [['a', 'b', 'c', 'e', 'z'], ['d']], [4, 2]);
+    const smaller = keep(
+      children,
+      [[childId('a'), childId('b'), childId('c'), childId('e'), childId('z')], [childId('d')]],
+      [4, 2],
+    );
     expect(smaller.groups).toEqual([
       ['a', 'b', 'e', 'z'],
       ['c', 'd'],
@@ -96,14 +103,20 @@ describe('groups that stay', () => {
   });
 
   it('move nobody for the order in which sizes are given', () => {
-    const children = ['a', 'b', 'c'].map((id) => child(id, VOWELS, 0.3));
-    expect(keep(children, [['a'], ['b', 'c']], [2, 1]).changes).toEqual([]);
+    const children = [childId('a'), childId('b'), childId('c')].map((id) => child(id, VOWELS, 0.3));
+    expect(keep(children, [[childId('a')], [childId('b'), childId('c')]], [2, 1]).changes).toEqual(
+      [],
+    );
   });
 
   it('begin anew where there are none, or another number is wanted', () => {
-    const children = ['a', 'b', 'c', 'd'].map((id) => child(id, VOWELS, 0.1));
+    const children = [childId('a'), childId('b'), childId('c'), childId('d')].map((id) =>
+      child(id, VOWELS, 0.1),
+    );
     expect(keep(children, [], [2, 2])).toMatchObject({ from: 'anew', changes: [] });
-    expect(keep(children, [['a', 'b', 'c', 'd']], [2, 2]).from).toBe('anew');
+    expect(
+      keep(children, [[childId('a'), childId('b'), childId('c'), childId('d')]], [2, 2]).from,
+    ).toBe('anew');
   });
 
   const share = fc.double({ min: 0.05, max: 0.95, noNaN: true });
@@ -112,7 +125,7 @@ describe('groups that stay', () => {
       minLength: 2,
       maxLength: 12,
     })
-    .map((all) => all.map(({ chances, reach }, n) => child(`c${n}`, chances, reach / 2)));
+    .map((all) => all.map(({ chances, reach }, n) => child(childId(`c${n}`), chances, reach / 2)));
 
   it('hold everyone once, within their sizes, and asked again of their own answer they stay', () => {
     fc.assert(
@@ -132,7 +145,7 @@ describe('groups that stay', () => {
   });
 
   it('say what to do when there is no room', () => {
-    const children = ['a', 'b'].map((id) => child(id, VOWELS, 0.1));
+    const children = [childId('a'), childId('b')].map((id) => child(id, VOWELS, 0.1));
     const kept = keepGroups({ children, today: [], sizes: [1], random: makeRandom(1) });
     expect(kept).toMatchObject({ error: { code: 'too-few-places' } });
   });

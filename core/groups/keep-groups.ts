@@ -11,6 +11,7 @@
  * with the greatest gain on average is made, then it is looked again, until none
  * is clear. Each lowers the average cost, so that it ends.
  */
+import type { ChildId } from '../ids.ts';
 import type { Random } from '../random.ts';
 import { coverOf, cutByLevel, type Numbers, sumOf } from './cover.ts';
 import { type ChildBeliefs, drawGaps, expectedGaps, type Gaps } from './gap-draws.ts';
@@ -20,7 +21,7 @@ import { type GroupsError, suggestGroups } from './suggest-groups.ts';
 export interface KeepSpec {
   readonly children: readonly ChildBeliefs[];
   /** Today's groups, by child id; children in none of them have no place yet. */
-  readonly today: readonly (readonly string[])[];
+  readonly today: readonly (readonly ChildId[])[];
   /** How many children each group takes at most. */
   readonly sizes: readonly number[];
   readonly random: Random;
@@ -31,15 +32,15 @@ export type GroupChange =
   /** Two children change places. `sure`: in what share of the drawings it is a gain, 0 to 1. */
   | {
       readonly kind: 'exchange';
-      readonly children: readonly [string, string];
+      readonly children: readonly [ChildId, ChildId];
       readonly sure: number;
     }
   /** A child that had no place in these groups comes to one, by number from 0. */
-  | { readonly kind: 'place'; readonly child: string; readonly group: number };
+  | { readonly kind: 'place'; readonly child: ChildId; readonly group: number };
 
 /** The groups that are suggested, by child id, and what would change. */
 export interface KeptGroups {
-  readonly groups: readonly (readonly string[])[];
+  readonly groups: readonly (readonly ChildId[])[];
   /** `anew` where there were no such groups to start from; then no change is listed. */
   readonly from: 'today' | 'anew';
   readonly changes: readonly GroupChange[];
@@ -70,7 +71,7 @@ export function keepGroups(spec: KeepSpec): KeptGroups | { readonly error: Group
   const means = expectedGaps(children, cards);
   const numberOf = new Map(children.map(({ id }, at) => [id, at]));
   const named = (groups: Numbers) =>
-    groups.map((group) => group.map((at) => children[at]?.id as string).sort());
+    groups.map((group) => group.map((at) => children[at]?.id as ChildId).sort());
   const today = spec.today
     .map((ids) => ids.flatMap((id) => numberOf.get(id) ?? []))
     .filter((group) => group.length > 0);
@@ -84,14 +85,14 @@ export function keepGroups(spec: KeepSpec): KeptGroups | { readonly error: Group
   const placed = placeAll(groups, sizesByRank(today, sizes), means).map(
     ({ child, group }): GroupChange => ({
       kind: 'place',
-      child: children[child]?.id as string,
+      child: children[child]?.id as ChildId,
       group,
     }),
   );
   const exchanged = exchangeClear(groups, draws).map(
     ({ one, other, sure }): GroupChange => ({
       kind: 'exchange',
-      children: [children[one]?.id as string, children[other]?.id as string],
+      children: [children[one]?.id as ChildId, children[other]?.id as ChildId],
       sure,
     }),
   );

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { scriptedReadings } from '../../test/scripted-readings.ts';
 import { classMap } from '../facts/class-map.ts';
 import { readingsIn } from '../facts/class-readings.ts';
+import { childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { knowledgeFrom } from '../learners/knowledge.ts';
 import type { Observation } from '../learners/observation.ts';
@@ -11,7 +12,7 @@ import { needSaid, needsOf } from './needs.ts';
 import { togetherSaid, whyTogether } from './why-together.ts';
 
 const DAY = 20_000;
-const CHILDREN = ['Ada', 'Ben', 'Cleo', 'Dov'];
+const CHILDREN = ['Ada', 'Ben', 'Cleo', 'Dov'].map(childId);
 const CARDS: readonly CardId[] = ['i=IH', 'e=EH', 'sh=SH', 'st=S+T', 'bl=B+L'];
 
 function rowsOf(observations: readonly Observation[]) {
@@ -30,7 +31,9 @@ function rowsOf(observations: readonly Observation[]) {
 
 function scripted(lines: Readonly<Record<string, string>>) {
   return rowsOf(
-    Object.entries(lines).flatMap(([child, line]) => scriptedReadings(child, DAY - 1, line)),
+    Object.entries(lines).flatMap(([child, line]) =>
+      scriptedReadings(childId(child), DAY - 1, line),
+    ),
   );
 }
 
@@ -71,7 +74,7 @@ describe('what a group needs next', () => {
       ({ child, card, right, day }): Observation => ({
         day,
         child,
-        groups: ['g'],
+        groups: [groupId('g')],
         task: 'read',
         cards: [card],
         right,

@@ -1,12 +1,14 @@
 import { missedLast } from '../facts/card-facts.ts';
 import type { MapRow } from '../facts/class-map.ts';
+import type { ChildId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
+import type { WhoChild } from '../learners/estimate.ts';
 
 /** A card that some children need next, with what was seen of it. */
 export interface GroupNeed {
   readonly card: CardId;
   /** Who missed it in one of its last three readings, by child id. */
-  readonly missedBy: readonly string[];
+  readonly missedBy: readonly ChildId[];
   /** How many have read it alone at all, of how many children. */
   readonly readers: number;
   readonly size: number;
@@ -28,7 +30,7 @@ const MOST_NEEDS = 6;
  * where some have not read them and less than `enough` is expected.
  */
 export function needsOf(
-  rows: readonly MapRow[],
+  rows: readonly MapRow<WhoChild>[],
   enough: number,
   weight: (card: CardId) => number = () => 0,
 ): readonly GroupNeed[] {
@@ -60,7 +62,7 @@ export function needSaid({ missedBy, missed, asked, readers, size, expected }: G
   return `${who}, in ${missed} of ${asked} ${asked === 1 ? 'reading' : 'readings'}`;
 }
 
-function needOf(card: CardId, rows: readonly MapRow[], at: number): GroupNeed {
+function needOf(card: CardId, rows: readonly MapRow<WhoChild>[], at: number): GroupNeed {
   const cells = rows.flatMap(({ who, cells: row }) => {
     const cell = row[at];
     return cell === undefined ? [] : { id: who.id, ...cell };

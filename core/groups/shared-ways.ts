@@ -1,5 +1,7 @@
 import type { MapRow } from '../facts/class-map.ts';
+import type { ChildId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
+import type { WhoChild } from '../learners/estimate.ts';
 import { type Trouble, troublesOf } from '../story/child-story.ts';
 import type { SlipPattern } from '../story/slip-pattern.ts';
 
@@ -7,13 +9,13 @@ import type { SlipPattern } from '../story/slip-pattern.ts';
 export interface SharedWay {
   readonly pattern: SlipPattern;
   /** By child id, in the order of the rows. */
-  readonly children: readonly string[];
+  readonly children: readonly ChildId[];
   /** The cards on which any of them goes wrong so, those of most children first. */
   readonly cards: readonly CardId[];
 }
 
 /** Every way of going wrong that has a name, from what was seen of these children; the one of most children first. */
-export function sharedWays(rows: readonly MapRow[]): readonly SharedWay[] {
+export function sharedWays(rows: readonly MapRow<WhoChild>[]): readonly SharedWay[] {
   const ways = new Map<string, Gathered>();
   const all = rows.map(({ who, cells }) => ({
     who,
@@ -54,6 +56,6 @@ function byCard(trouble: Trouble): readonly Trouble[] {
 
 interface Gathered {
   readonly pattern: SlipPattern;
-  readonly children: string[];
+  readonly children: ChildId[];
   readonly cards: Map<CardId, number>;
 }

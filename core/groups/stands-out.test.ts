@@ -4,19 +4,21 @@ import { scriptedReadings } from '../../test/scripted-readings.ts';
 import { missedLast } from '../facts/card-facts.ts';
 import { classMap, type MapRow } from '../facts/class-map.ts';
 import { readingsIn } from '../facts/class-readings.ts';
+import { childId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
+import type { WhoChild } from '../learners/estimate.ts';
 import { knowledgeFrom } from '../learners/knowledge.ts';
 import { PUBLISHED_THRESHOLDS } from '../learners/thresholds.ts';
 import { type StandsOut, standsOut, standsOutSaid } from './stands-out.ts';
 
 const DAY = 20_000;
-const CHILDREN = ['Ada', 'Ben', 'Cleo', 'Dov'];
+const CHILDREN = ['Ada', 'Ben', 'Cleo', 'Dov'].map(childId);
 const CARDS: readonly CardId[] = ['i=IH', 'e=EH', 'sh=SH', 'st=S+T', 'bl=B+L'];
 
 /** Rows of the map after each child read its lines, one a day. */
-function rowsOf(lines: Readonly<Record<string, readonly string[]>>): readonly MapRow[] {
+function rowsOf(lines: Readonly<Record<string, readonly string[]>>): readonly MapRow<WhoChild>[] {
   const all = Object.entries(lines).flatMap(([child, days]) =>
-    days.flatMap((line, n) => scriptedReadings(child, DAY - days.length + n, line)),
+    days.flatMap((line, n) => scriptedReadings(childId(child), DAY - days.length + n, line)),
   );
   const spec = {
     known: knowledgeFrom(all).read,

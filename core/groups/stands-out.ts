@@ -1,7 +1,9 @@
 import { missedLast } from '../facts/card-facts.ts';
 import type { MapRow } from '../facts/class-map.ts';
+import type { ChildId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { SoundStyle } from '../language/phonemes.ts';
+import type { WhoChild } from '../learners/estimate.ts';
 import { cardsSaid } from '../story/card-said.ts';
 import type { SlipPattern } from '../story/slip-pattern.ts';
 import { waySaid } from '../story/way-said.ts';
@@ -11,7 +13,7 @@ import { sharedWays } from './shared-ways.ts';
 /** Something about a group that is worth saying aloud, with the children and cards it is about. */
 export type StandsOut = {
   /** By child id, in the order of the rows. */
-  readonly children: readonly string[];
+  readonly children: readonly ChildId[];
   readonly cards: readonly CardId[];
   /** How many children there are. */
   readonly size: number;
@@ -38,7 +40,7 @@ const MOST = 3;
  * which there is always room; and where all that is too little, who missed nothing.
  */
 export function standsOut(
-  rows: readonly MapRow[],
+  rows: readonly MapRow<WhoChild>[],
   newest: readonly CardId[],
   weight?: (card: CardId) => number,
 ): readonly StandsOut[] {
@@ -97,7 +99,7 @@ function newSaid({ read, right, size }: Extract<StandsOut, { code: 'new' }>): st
 }
 
 /** A new card, while there is anyone who has not read it alone or missed it. */
-function newCard(rows: readonly MapRow[], card: CardId): readonly StandsOut[] {
+function newCard(rows: readonly MapRow<WhoChild>[], card: CardId): readonly StandsOut[] {
   const cells = rows.map(({ who, cells }) => ({
     id: who.id,
     seen: cells.find((cell) => cell.card === card)?.seen,
@@ -110,7 +112,7 @@ function newCard(rows: readonly MapRow[], card: CardId): readonly StandsOut[] {
   return [{ code: 'new', children: left, cards: [card], ...counts }];
 }
 
-function clearOf(rows: readonly MapRow[]): readonly StandsOut[] {
+function clearOf(rows: readonly MapRow<WhoChild>[]): readonly StandsOut[] {
   const clear = rows.filter(
     ({ cells }) =>
       cells.some(({ seen }) => seen.last.length > 0) &&

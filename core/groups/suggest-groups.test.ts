@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type ChildId, childId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { type ChildChances, suggestGroups } from './suggest-groups.ts';
 
@@ -11,12 +12,12 @@ const classes = fc
   })
   .map((all) =>
     all.map((chances, n) =>
-      child(`c${n}`, Object.fromEntries(CARDS.map((c, at) => [c, chances[at] ?? 1]))),
+      child(childId(`c${n}`), Object.fromEntries(CARDS.map((c, at) => [c, chances[at] ?? 1]))),
     ),
   );
 const sizes = fc.array(fc.integer({ min: 0, max: 9 }), { maxLength: 6 });
 
-function child(id: string, chances: Readonly<Record<CardId, number>>): ChildChances {
+function child(id: ChildId, chances: Readonly<Record<CardId, number>>): ChildChances {
   return { id, chances: new Map(Object.entries(chances) as [CardId, number][]) };
 }
 
@@ -72,7 +73,9 @@ describe('suggested groups', () => {
   });
 
   it('are filled in proportion when there is room to spare', () => {
-    const children = Array.from({ length: 9 }, (_, n) => child(`c${n}`, { 'a=AE': n / 10 }));
+    const children = Array.from({ length: 9 }, (_, n) =>
+      child(childId(`c${n}`), { 'a=AE': n / 10 }),
+    );
     expect(groupsOf(children, [6, 6, 6]).map((group) => group.length)).toEqual([3, 3, 3]);
     expect(groupsOf(children, [12, 6]).map((group) => group.length)).toEqual([6, 3]);
   });
@@ -80,7 +83,9 @@ describe('suggested groups', () => {
   it('bring together those who need the same, though they need as much', () => {
     const vowels = { 'a=AE': 0.3, 'e=EH': 0.3, 'sh=SH': 1, 'th=TH': 1 };
     const digraphs = { 'a=AE': 1, 'e=EH': 1, 'sh=SH': 0.3, 'th=TH': 0.3 };
-    const children = [0, 1, 2, 3, 4, 5].map((n) => child(`c${n}`, n % 2 === 0 ? vowels : digraphs));
+    const children = [0, 1, 2, 3, 4, 5].map((n) =>
+      child(childId(`c${n}`), n % 2 === 0 ? vowels : digraphs),
+    );
     const groups = groupsOf(children, [3, 3]);
     const members = groups.map((group) => group.join(' ')).sort();
     expect(members).toEqual(['c0 c2 c4', 'c1 c3 c5']);
@@ -111,14 +116,14 @@ describe('suggested groups', () => {
   });
 
   it('say what to do when there are too few places or a child is there twice', () => {
-    const two = [child('a', {}), child('b', {})];
+    const two = [child(childId('a'), {}), child(childId('b'), {})];
     expect(suggestGroups(two, [1])).toMatchObject({
       error: {
         code: 'too-few-places',
         message: expect.stringContaining('1 places for 2 children'),
       },
     });
-    expect(suggestGroups([...two, child('a', {})], [5])).toMatchObject({
+    expect(suggestGroups([...two, child(childId('a'), {})], [5])).toMatchObject({
       error: { code: 'twice' },
     });
   });

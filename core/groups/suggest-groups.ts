@@ -1,3 +1,4 @@
+import type { ChildId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 /**
  * Small groups of children who need the same next.
@@ -18,7 +19,7 @@ import type { CardId } from '../language/card-id.ts';
 
 /** A child, and its chance of reading each card rightly, 0 to 1; a card that is absent is not needed. */
 export interface ChildChances {
-  readonly id: string;
+  readonly id: ChildId;
   readonly chances: ReadonlyMap<CardId, number>;
 }
 
@@ -37,7 +38,7 @@ export interface GroupsError {
 export function suggestGroups(
   children: readonly ChildChances[],
   sizes: readonly number[],
-): { readonly groups: readonly (readonly string[])[] } | { readonly error: GroupsError } {
+): { readonly groups: readonly (readonly ChildId[])[] } | { readonly error: GroupsError } {
   const places = sizes.reduce((sum, size) => sum + Math.max(0, Math.floor(size)), 0);
   if (new Set(children.map(({ id }) => id)).size < children.length) {
     return failure('twice', 'One child is there twice. Take one out and try again.');

@@ -1,6 +1,7 @@
 import type { MapRow } from '../facts/class-map.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { SoundStyle } from '../language/phonemes.ts';
+import type { WhoChild } from '../learners/estimate.ts';
 import { cardsSaid, listSaid } from '../story/card-said.ts';
 import type { SlipPattern } from '../story/slip-pattern.ts';
 import { waySaid } from '../story/way-said.ts';
@@ -30,7 +31,7 @@ export type Together =
  * wrong that most of them share, when half do and two at least; else the cards
  * that most of them missed lately; else that nobody missed anything.
  */
-export function whyTogether(rows: readonly MapRow[]): Together {
+export function whyTogether(rows: readonly MapRow<WhoChild>[]): Together {
   const size = rows.length;
   const [shared] = sharedWays(rows);
   const count = shared?.children.length ?? 0;

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { canRead } from './can-read.ts';
 import { parseDay } from './day.ts';
@@ -17,8 +18,8 @@ const readings = Array.from({ length: 20 }, (_, day) =>
   (['m=M', 'a=AE', 'e=EH'] as const).map(
     (card): Observation => ({
       day: first + day,
-      child: 'wren',
-      groups: ['all'],
+      child: childId('wren'),
+      groups: [groupId('all')],
       task: 'read',
       cards: [card],
       right: card !== 'e=EH',
@@ -30,12 +31,12 @@ const readings = Array.from({ length: 20 }, (_, day) =>
 
 it('a child is given the cards that it reads rightly, and not the one it does not', () => {
   const { read } = knowledgeFrom(readings);
-  const given = canRead(taught, read, 'wren', first + 20);
+  const given = canRead(taught, read, childId('wren'), first + 20);
   expect([...given.correspondences]).toEqual(['m=M', 'a=AE']);
   expect([...given.irregularWords]).toEqual([]);
 });
 
 it('of a child of whom nothing is known nothing is promised', () => {
   const { read } = knowledgeFrom([]);
-  expect([...canRead(taught, read, 'tam', first).correspondences]).toEqual([]);
+  expect([...canRead(taught, read, childId('tam'), first).correspondences]).toEqual([]);
 });

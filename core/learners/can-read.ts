@@ -1,3 +1,4 @@
+import type { ChildId } from '../ids.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Day } from './day.ts';
 import { estimateCard } from './estimate.ts';
@@ -13,7 +14,7 @@ import { PUBLISHED_THRESHOLDS } from './thresholds.ts';
 export function canRead(
   taught: Taught,
   known: Known,
-  child: string,
+  child: ChildId,
   day: Day,
   least: number = PUBLISHED_THRESHOLDS.secure,
 ): Taught {

@@ -1,11 +1,12 @@
 import { expect, it } from 'vitest';
+import { childId, groupId } from '../ids.ts';
 import { countConfusions } from './confusions.ts';
 import type { Observation } from './observation.ts';
 
 const wrong: Observation = {
   day: 1,
-  child: 'Mina',
-  groups: ['g'],
+  child: childId('Mina'),
+  groups: [groupId('g')],
   task: 'read',
   cards: ['p=P', 'i=IH', 'n=N'],
   right: false,

@@ -1,10 +1,11 @@
+import type { ChildId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Observation } from './observation.ts';
 
 /** How often something was heard for a card. */
 export interface Confusion {
   /** Null for what a group read or spelled together. */
-  readonly child: string | null;
+  readonly child: ChildId | null;
   readonly card: CardId;
   /** Sounds in ARPABET, or another kind of slip. */
   readonly heard: string;

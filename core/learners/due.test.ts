@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type ChildId, childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { weekdayOf } from './day.ts';
 import { dueBy, dueOf } from './due.ts';
@@ -10,13 +11,13 @@ import { everyWeekday, schoolDaysWithout } from './school-days.ts';
 
 /** A Monday. */
 const MONDAY = 20_514;
-const MINA = { of: 'child', id: 'Mina' } as const;
-const GROUP = { of: 'group', id: 'g' } as const;
+const MINA = { of: 'child', id: childId('Mina') } as const;
+const GROUP = { of: 'group', id: groupId('g') } as const;
 
-function read(card: CardId, day: number, right: boolean, child: string | null = 'Mina') {
+function read(card: CardId, day: number, right: boolean, child: ChildId | null = childId('Mina')) {
   const broke = right ? null : 1;
   const task = 'read' as const;
-  return { day, child, groups: ['g'], task, cards: [card], right, broke, heard: null };
+  return { day, child, groups: [groupId('g')], task, cards: [card], right, broke, heard: null };
 }
 
 /** On school days until a Friday, each card as often right as is said, of ten. */
@@ -26,7 +27,7 @@ function weeks(cards: Readonly<Record<CardId, number>>, count = 4): readonly Obs
     .flatMap((day, n) =>
       (Object.entries(cards) as [CardId, number][]).flatMap(([card, right]) => [
         read(card, day, (n * 7) % 10 < right),
-        read(card, day, (n * 3 + 1) % 10 < right, 'Tariq'),
+        read(card, day, (n * 3 + 1) % 10 < right, childId('Tariq')),
       ]),
     );
 }
@@ -38,8 +39,8 @@ const FRIDAY = MONDAY + 25;
 describe('when a card comes back', () => {
   it('is never said before it was there', () => {
     expect(dueOf(known, MINA, 'oi=OY')).toBeNull();
-    expect(dueOf(known, { of: 'child', id: 'Sol' }, 'm=M')).toBeNull();
-    expect(dueBy(known, 'g', 'oi=OY', FRIDAY + 3, 0.5)).toBeNull();
+    expect(dueOf(known, { of: 'child', id: childId('Sol') }, 'm=M')).toBeNull();
+    expect(dueBy(known, groupId('g'), 'oi=OY', FRIDAY + 3, 0.5)).toBeNull();
   });
 
   it('is the next school day for what is weak, and over the weekend that is Monday', () => {
@@ -76,7 +77,7 @@ describe('when a card comes back', () => {
     const monday = FRIDAY + 10;
     const together = (day: number, away: readonly string[]) => ({
       ...read('m=M', day, true, null),
-      away,
+      away: away.map(childId),
     });
     const dueAfter = (...more: readonly Observation[]) =>
       dueOf(knowledgeFrom([...seen, ...more]).read, MINA, 'm=M')?.day ?? 0;
@@ -97,7 +98,7 @@ describe('when a card comes back', () => {
       if (due === null) throw new Error('The group had every card.');
       for (let day = FRIDAY + 1; day <= due.day; day++) {
         const p = chanceOfCard(known, GROUP, card, day);
-        const because = dueBy(known, 'g', card, day, p);
+        const because = dueBy(known, groupId('g'), card, day, p);
         if (everyWeekday(day)) expect(because !== null).toBe(day === due.day);
       }
     }

@@ -6,6 +6,7 @@
  * **Rejected.** A schedule by grades of a group's day (FSRS, docs/decisions/0009-due-by-what-is-known.md): the grade of many
  * voices says how many read, and what went well came back after a school year.
  */
+import type { GroupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { lastHad } from './belief/last-had.ts';
 import type { Day } from './day.ts';
@@ -56,7 +57,7 @@ export function dueOf(
 /** Why a card of a group is due on a day, as `dueOf` would say; null when it is not. `p` is its chance on that day. */
 export function dueBy(
   known: Known,
-  group: string,
+  group: GroupId,
   card: CardId,
   day: Day,
   p: number,

@@ -1,3 +1,4 @@
+import type { ChildId, GroupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Place } from '../language/correspondence.ts';
 import type { Habit } from '../language/taught.ts';
@@ -23,10 +24,11 @@ export interface Estimate {
   readonly last: Day | null;
 }
 
-/** Whose figures are asked for. */
-export interface Who {
-  readonly of: 'child' | 'group';
-  readonly id: string;
+/** Whose figures are asked for: a child's or a group's. */
+export type Who = WhoChild | { readonly of: 'group'; readonly id: GroupId };
+export interface WhoChild {
+  readonly of: 'child';
+  readonly id: ChildId;
 }
 
 /**
@@ -68,7 +70,7 @@ function readersOf({ book }: Known, { of, id }: Who): readonly (Reader | null)[]
  * The mean of a group's children. What an interval owes to the card errs to one side in all of them,
  * the rest to either side: the first adds up as it is, the second by its squares.
  */
-function estimateGroup(known: Known, id: string, card: CardId, day: Day, place: Place): Estimate {
+function estimateGroup(known: Known, id: GroupId, card: CardId, day: Day, place: Place): Estimate {
   const readers = readersOf(known, { of: 'group', id });
   const choir = known.book.groups.get(id)?.choir ?? null;
   const sides = makeSides();

@@ -1,3 +1,4 @@
+import { childId, groupId } from '../ids.ts';
 import { type CsvRecord, findDelimiter, readCsv } from '../sequence/csv-records.ts';
 import { parseDay } from './day.ts';
 import type { Observation } from './observation.ts';
@@ -24,7 +25,7 @@ export interface EvidenceProblem {
 }
 
 /** All pupils of a table are one group. */
-export const TABLE_GROUP = 'table';
+export const TABLE_GROUP = groupId('table');
 
 /** May be left out of a table altogether. */
 const OPTIONAL: ReadonlySet<Column> = new Set(['sounds', 'broke', 'heard']);
@@ -89,7 +90,7 @@ function readRow(record: CsvRecord, names: readonly string[]): Observation | Row
   }
   return {
     day,
-    child: cell('pupil'),
+    child: childId(cell('pupil')),
     groups: [TABLE_GROUP],
     task: 'read',
     cards: cards.ids,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL, SMALL_FORM } from '../../test/arbitrary-events.ts';
 import { classYear } from '../../test/class-year.ts';
+import { type ChildId, childId, type GroupId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { type CheckRecord, type DrillRecord, type Mark, WHOLE_CLASS } from '../log/class-state.ts';
 import { replay } from '../log/replay.ts';
@@ -9,9 +10,9 @@ import { observationsOf } from './evidence-from-log.ts';
 import { knowledgeFrom } from './knowledge.ts';
 
 const mat: readonly CardId[] = ['m=M', 'a=AE', 't=T'];
-const group = (id: string) =>
+const group = (id: GroupId) =>
   [id, { id, name: id, removed: false, standing: null, place: null }] as const;
-const child = (id: string, of: string | null) =>
+const child = (id: ChildId, of: GroupId | null) =>
   [id, { id, name: id, group: of, removed: false, place: null }] as const;
 
 const blending = { part: 'blending', place: 0 } as const;
@@ -30,7 +31,7 @@ const mark = (some: Partial<Mark>): Mark => ({
 function observed(record: Partial<DrillRecord>) {
   const drill: DrillRecord = {
     id: 'd',
-    groupId: 'reds',
+    groupId: groupId('reds'),
     day: '2026-03-02',
     drill: SMALL_DRILL,
     begunBy: ['begun'],
@@ -47,8 +48,8 @@ function observed(record: Partial<DrillRecord>) {
     drills: new Map([['d', drill]]),
     checks: new Map(),
     papers: new Map(),
-    groups: new Map([group(WHOLE_CLASS), group('reds'), group('blues')]),
-    children: new Map([child('Mina', 'reds'), child('Tariq', null)]),
+    groups: new Map([group(WHOLE_CLASS), group(groupId('reds')), group(groupId('blues'))]),
+    children: new Map([child(childId('Mina'), groupId('reds')), child(childId('Tariq'), null)]),
   });
 }
 
@@ -73,15 +74,17 @@ describe('what a drill has shown', () => {
   });
 
   it('is the child’s own where it was called on, for its group and the class', () => {
-    const calls = [{ ...shown, child: 'Mina' }];
+    const calls = [{ ...shown, child: childId('Mina') }];
     expect(observed({ calls })).toMatchObject([
       { child: 'Mina', right: true, groups: ['reds', WHOLE_CLASS] },
     ]);
-    const marks = [mark({ child: 'Mina', heard: { kind: 'phoneme', sound: 'EH' } })];
+    const marks = [mark({ child: childId('Mina'), heard: { kind: 'phoneme', sound: 'EH' } })];
     expect(observed({ calls, marks })).toMatchObject([
       { child: 'Mina', right: false, broke: 2, heard: 'EH' },
     ]);
-    expect(observed({ calls: [{ ...shown, child: 'Tariq' }] })[0]?.groups).toEqual([WHOLE_CLASS]);
+    expect(observed({ calls: [{ ...shown, child: childId('Tariq') }] })[0]?.groups).toEqual([
+      WHOLE_CLASS,
+    ]);
   });
 
   it('is wrong together where the whole class was marked', () => {
@@ -91,7 +94,9 @@ describe('what a drill has shown', () => {
   });
 
   it('went well together but for the children who were marked', () => {
-    const seen = observed({ marks: [mark({ child: 'Mina', heard: { kind: 'left-out' } })] });
+    const seen = observed({
+      marks: [mark({ child: childId('Mina'), heard: { kind: 'left-out' } })],
+    });
     expect(seen).toHaveLength(2);
     expect(seen.find((one) => one.child === null)?.right).toBe(true);
     expect(seen.find((one) => one.child === 'Mina')).toMatchObject({
@@ -135,7 +140,7 @@ describe('what a drill has shown', () => {
 describe('what a short check has shown', () => {
   const check: CheckRecord = {
     id: 'c',
-    child: 'Mina',
+    child: childId('Mina'),
     day: '2026-03-02',
     form: { ...SMALL_FORM, items: [0, 1, 0, 1, 0].map((at) => SMALL_FORM.items[at] ?? never()) },
     limit: 60,
@@ -154,8 +159,8 @@ describe('what a short check has shown', () => {
       drills: new Map(),
       papers: new Map(),
       checks: new Map([['c', { ...check, ...some }]]),
-      groups: new Map([group(WHOLE_CLASS), group('reds')]),
-      children: new Map([child('Mina', 'reds')]),
+      groups: new Map([group(WHOLE_CLASS), group(groupId('reds'))]),
+      children: new Map([child(childId('Mina'), groupId('reds'))]),
     });
 
   it('is every item reached, the child’s own; what was left out was not read', () => {

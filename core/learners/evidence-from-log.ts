@@ -1,3 +1,4 @@
+import type { ChildId, GroupId } from '../ids.ts';
 import { readingOf } from '../log/check-record.ts';
 import {
   type CheckRecord,
@@ -33,7 +34,7 @@ type ClassDrills = Pick<ClassState, 'drills' | 'checks' | 'papers' | 'groups' | 
  */
 export function observationsOf(
   state: ClassDrills,
-  awayOn: (day: string) => readonly string[] = () => [],
+  awayOn: (day: string) => readonly ChildId[] = () => [],
 ): readonly Observation[] {
   const observations: Observation[] = [];
   const groups = groupsIn(state);
@@ -50,7 +51,7 @@ function addObservations(
   list: Observation[],
   record: DrillRecord,
   groups: Groups,
-  away: readonly string[],
+  away: readonly ChildId[],
 ): void {
   const day = parseDay(record.day);
   if (day === null) return;
@@ -146,7 +147,7 @@ function spellingsTold({ read, said }: PaperAttempt) {
 }
 
 /** Who read it, null for all together: those of whom something was marked, and who was called on. */
-function readersOf({ marks, child: called }: Evidence): readonly (string | null)[] {
+function readersOf({ marks, child: called }: Evidence): readonly (ChildId | null)[] {
   if (marks.length === 0) return [called];
   const readers = new Set(marks.map(({ child }) => child));
   if (called === null) readers.add(null);
@@ -156,13 +157,13 @@ function readersOf({ marks, child: called }: Evidence): readonly (string | null)
 
 /** The groups of a class by id: all of them, the whole class first, and those that a child's readings count for. */
 interface Groups {
-  readonly all: readonly string[];
-  readonly of: (child: string) => readonly string[];
+  readonly all: readonly GroupId[];
+  readonly of: (child: ChildId) => readonly GroupId[];
 }
 
 function groupsIn(state: ClassDrills): Groups {
   const alone = [WHOLE_CLASS];
-  const byChild = new Map<string, readonly string[]>();
+  const byChild = new Map<ChildId, readonly GroupId[]>();
   for (const { id, group } of state.children.values()) {
     byChild.set(id, group === null ? alone : [group, WHOLE_CLASS]);
   }

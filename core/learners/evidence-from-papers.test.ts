@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
+import { childId, groupId } from '../ids.ts';
 import type { EventSpec, LogEvent, PaperAnswer } from '../log/event.ts';
 import { replay } from '../log/replay.ts';
 import { parseWords } from '../papers/said-words.ts';
@@ -12,14 +13,17 @@ describe('papers as observations', () => {
   const told = (...said: Said[]) => {
     const begun: EventSpec = {
       kind: 'papers-begun',
-      body: { papersId: 'pile', groupId: 'whole-class', day: '2026-03-02', words },
+      body: { papersId: 'pile', groupId: groupId('whole-class'), day: '2026-03-02', words },
     };
     const child: EventSpec = {
       kind: 'set',
-      body: { of: 'child', id: 'ann', field: 'name', value: 'Ann' },
+      body: { of: 'child', id: childId('ann'), field: 'name', value: 'Ann' },
     };
     const read = said.map(([word, answer]): EventSpec => {
-      return { kind: 'papers-read', body: { papersId: 'pile', child: 'ann', word, answer } };
+      return {
+        kind: 'papers-read',
+        body: { papersId: 'pile', child: childId('ann'), word, answer },
+      };
     });
     const events = [child, begun, ...read].map(
       (spec, at): LogEvent => ({ id: `e${at}`, classId: 'class', at, by: 'desk', ...spec }),

@@ -1,19 +1,20 @@
 import { describe, expect, it } from 'vitest';
+import { childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { estimateCard, estimateCount } from './estimate.ts';
 import { growthOf } from './growth.ts';
 import { knowledgeFrom } from './knowledge.ts';
 import type { Observation } from './observation.ts';
 
-const MINA = { of: 'child', id: 'Mina' } as const;
+const MINA = { of: 'child', id: childId('Mina') } as const;
 const DAY = 20_000;
 const CARDS: readonly CardId[] = ['m=M', 'e=EH', 'sh=SH'];
 
-function read(card: CardId, day: number, right: boolean, child = 'Mina'): Observation {
+function read(card: CardId, day: number, right: boolean, child = childId('Mina')): Observation {
   return {
     day,
     child,
-    groups: ['g'],
+    groups: [groupId('g')],
     task: 'read',
     cards: [card],
     right,
@@ -25,7 +26,7 @@ function read(card: CardId, day: number, right: boolean, child = 'Mina'): Observ
 const observations = [
   ...[0, 1, 2, 5, 9, 14, 20].map((ago) => read('m=M', DAY - ago, true)),
   ...[0, 1, 2, 3, 4].flatMap((ago) => [read('e=EH', DAY - ago, ago < 2)]),
-  read('sh=SH', DAY - 30, true, 'Kofi'),
+  read('sh=SH', DAY - 30, true, childId('Kofi')),
 ];
 const growth = growthOf(observations, 'read', MINA, CARDS, DAY);
 
@@ -87,7 +88,9 @@ describe('growth', () => {
   });
 
   it('is empty of a child who has read nothing, and of the other skill', () => {
-    expect(growthOf(observations, 'read', { of: 'child', id: 'Sol' }, CARDS, DAY)).toEqual([]);
+    expect(growthOf(observations, 'read', { of: 'child', id: childId('Sol') }, CARDS, DAY)).toEqual(
+      [],
+    );
     expect(growthOf(observations, 'spell', MINA, CARDS, DAY)).toEqual([]);
   });
 });

@@ -1,18 +1,20 @@
 import { describe, expect, it } from 'vitest';
+import { childId, groupId } from '../ids.ts';
+import type { Who } from './estimate.ts';
 import { historiesOf } from './history.ts';
 import type { Observation } from './observation.ts';
 
 const word: Observation = {
   day: 3,
-  child: 'Mina',
-  groups: ['reds', 'all'],
+  child: childId('Mina'),
+  groups: [groupId('reds'), groupId('all')],
   task: 'read',
   cards: ['m=M', 'a=AE', 't=T'],
   right: true,
   broke: null,
   heard: null,
 };
-const mina = { of: 'child', id: 'Mina' } as const;
+const mina = { of: 'child', id: childId('Mina') } as const;
 
 describe('the days of a card', () => {
   it('count how often it is known how it went, and how often it went wrong', () => {
@@ -52,13 +54,18 @@ describe('the days of a card', () => {
   });
 
   it('are those of one child, or of all that a group did, in one task', () => {
-    const all = [word, { ...word, child: null, groups: ['reds'] }, { ...word, child: 'Tariq' }];
-    const asked = (of: 'child' | 'group', id: string, task: 'read' | 'spell' = 'read') =>
-      historiesOf(all, task, { of, id }).get('m=M')?.[0]?.asked;
-    expect(asked('child', 'Mina')).toBe(1);
-    expect(asked('group', 'reds')).toBe(3);
-    expect(asked('group', 'all')).toBe(2);
-    expect(asked('group', 'blues')).toBeUndefined();
-    expect(asked('group', 'reds', 'spell')).toBeUndefined();
+    const all = [
+      word,
+      { ...word, child: null, groups: [groupId('reds')] },
+      { ...word, child: childId('Tariq') },
+    ];
+    const asked = (who: Who, task: 'read' | 'spell' = 'read') =>
+      historiesOf(all, task, who).get('m=M')?.[0]?.asked;
+    const group = (id: string): Who => ({ of: 'group', id: groupId(id) });
+    expect(asked(mina)).toBe(1);
+    expect(asked(group('reds'))).toBe(3);
+    expect(asked(group('all'))).toBe(2);
+    expect(asked(group('blues'))).toBeUndefined();
+    expect(asked(group('reds'), 'spell')).toBeUndefined();
   });
 });

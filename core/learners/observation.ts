@@ -1,3 +1,4 @@
+import type { ChildId, GroupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Day } from './day.ts';
 
@@ -9,12 +10,12 @@ import type { Day } from './day.ts';
 export interface Observation {
   readonly day: Day;
   /** The child who did it alone; null when a group did it together. */
-  readonly child: string | null;
+  readonly child: ChildId | null;
   /**
    * The groups it tells of, never empty. Of a child's own reading the first is the group whose
    * common figures stand behind the child's.
    */
-  readonly groups: readonly string[];
+  readonly groups: readonly GroupId[];
   /** `read`: from letters to sounds. `spell`: from a sound to its letters, a skill of its own. */
   readonly task: 'read' | 'spell';
   /** Card ids in the order of the word, never empty. One card alone stands in no place of a word. */
@@ -34,5 +35,5 @@ export interface Observation {
    */
   readonly from?: 'check' | 'mistake';
   /** Of a reading together: the children who were away on that day, by id; it is no practice of theirs. */
-  readonly away?: readonly string[];
+  readonly away?: readonly ChildId[];
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
@@ -23,7 +24,7 @@ function plan(
   return planReview({
     observations,
     knowledge: knowledgeFrom(observations),
-    group: 'g',
+    group: groupId('g'),
     taught: known,
     newest,
     day: THURSDAY,
@@ -33,8 +34,8 @@ function plan(
 function seen(card: CardId, day: number, count: number, missed = 0): readonly Observation[] {
   return Array.from({ length: count }, (_, n) => ({
     day,
-    child: 'Mina',
-    groups: ['g'],
+    child: childId('Mina'),
+    groups: [groupId('g')],
     task: 'read' as const,
     cards: [card],
     right: n >= missed,
@@ -99,7 +100,7 @@ describe('a day’s plan', () => {
     const made = planReview({
       observations: allWell,
       knowledge: knowledgeFrom(allWell),
-      group: 'g',
+      group: groupId('g'),
       taught: [...taught, 'oi=OY'],
       newest: ['oi=OY'],
       back,

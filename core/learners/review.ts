@@ -8,6 +8,7 @@
  * no source), and vowels have their share, since they wear out first.
  */
 
+import type { GroupId } from '../ids.ts';
 import { type CardId, graphemeOf, soundsOf } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
@@ -28,7 +29,7 @@ export interface ReviewSpec {
   /** What `observations` have shown. */
   readonly knowledge: Knowledge;
   /** The group's id. */
-  readonly group: string;
+  readonly group: GroupId;
   /** The cards that the group was taught, by id. */
   readonly taught: readonly CardId[];
   /** The cards of the newest step. */

@@ -1,22 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type ChildId, childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { CHOIR } from './belief/numbers.ts';
 import { estimateCard, estimateHabit, estimatePlace } from './estimate.ts';
 import { knowledgeFrom } from './knowledge.ts';
 import type { Observation } from './observation.ts';
 
-const mina = { of: 'child', id: 'Mina' } as const;
-const tariq = { of: 'child', id: 'Tariq' } as const;
-const group = { of: 'group', id: 'g' } as const;
+const mina = { of: 'child', id: childId('Mina') } as const;
+const tariq = { of: 'child', id: childId('Tariq') } as const;
+const group = { of: 'group', id: groupId('g') } as const;
 const SH = 'sh=SH';
 const SHIP: readonly CardId[] = [SH, 'i=IH', 'p=P'];
 
 function reading(some: Partial<Observation>): Observation {
   return {
     day: 100,
-    child: 'Mina',
-    groups: ['g'],
+    child: childId('Mina'),
+    groups: [groupId('g')],
     task: 'read',
     cards: [SH],
     right: true,
@@ -47,7 +48,7 @@ const WORDS: readonly (readonly CardId[])[] = [
 const readings = fc
   .record({
     day: fc.integer({ min: 0, max: 60 }),
-    child: fc.constantFrom('Mina', 'Tariq', null),
+    child: fc.constantFrom(childId('Mina'), childId('Tariq'), null),
     cards: fc.constantFrom(...WORDS),
     right: fc.boolean(),
     broke: fc.option(fc.integer({ min: 1, max: 4 }), { nil: null }),
@@ -118,7 +119,9 @@ describe('what is known of a card', () => {
 
   it('of one who never read it follows those who did', () => {
     const others = (right: boolean) =>
-      ['a', 'b', 'c', 'd'].flatMap((child) => times(5, { child, right, broke: right ? null : 1 }));
+      [childId('a'), childId('b'), childId('c'), childId('d')].flatMap((child) =>
+        times(5, { child, right, broke: right ? null : 1 }),
+      );
     const known = [reading({ cards: ['m=M'] })];
     const easy = estimate([...known, ...others(true)], mina, SH, 106);
     const hard = estimate([...known, ...others(false)], mina, SH, 106);
@@ -130,19 +133,19 @@ describe('what is known of a card', () => {
     const cards: readonly CardId[] = ['m=M', 't=T', 'p=P', 's=S', 'n=N'];
     const seen = cards.flatMap((card) => [
       ...times(6, { cards: [card] }),
-      ...times(6, { cards: [card], child: 'Tariq', right: false, broke: 1 }),
+      ...times(6, { cards: [card], child: childId('Tariq'), right: false, broke: 1 }),
     ]);
     expect(estimate(seen, mina, SH, 106).p).toBeGreaterThan(estimate(seen, tariq, SH, 106).p);
   });
 
   it('is moved less by how it went together than by how it went alone', () => {
-    const then = (child: string | null, right: boolean) => {
+    const then = (child: ChildId | null, right: boolean) => {
       const last = reading({ child, right, broke: right ? null : 1 });
       return estimate([reading({ day: 99 }), last], mina, SH, 100);
     };
-    const moved = (child: string | null) => then(child, true).p - then(child, false).p;
+    const moved = (child: ChildId | null) => then(child, true).p - then(child, false).p;
     expect(moved(null)).toBeGreaterThan(0);
-    expect(moved(null)).toBeLessThan(moved('Mina') / 2);
+    expect(moved(null)).toBeLessThan(moved(childId('Mina')) / 2);
     expect(CHOIR.weight).toBe(0.5);
   });
 
@@ -219,7 +222,16 @@ describe('a card that is unlike the others of a child', () => {
     'f=F',
     SH,
   ];
-  const CHILDREN = ['Mina', 'Tariq', 'Ana', 'Bo', 'Cy', 'Di', 'Eli', 'Flo'];
+  const CHILDREN = [
+    childId('Mina'),
+    childId('Tariq'),
+    childId('Ana'),
+    childId('Bo'),
+    childId('Cy'),
+    childId('Di'),
+    childId('Eli'),
+    childId('Flo'),
+  ];
 
   /** Eight children who read nine of ten rightly, but for Mina and sh: so many a day as they are listed. */
   function among(outcomes: readonly boolean[], daily: number) {
@@ -272,7 +284,7 @@ describe('the order and the names of readings', () => {
   const CARDS: readonly CardId[] = ['m=M', 't=T', 'p=P', SH];
   const days = [100, 101, 102, 103, 104, 105];
   const seen = days.flatMap((day) =>
-    ['Mina', 'Tariq', 'Ana'].flatMap((child, at) =>
+    [childId('Mina'), childId('Tariq'), childId('Ana')].flatMap((child, at) =>
       CARDS.map((card, n) => {
         const right = (day * 7 + at * 5 + n * 3) % 4 > 0;
         return reading({ day, child, cards: [card], right, broke: right ? null : 1 });
@@ -291,11 +303,11 @@ describe('the order and the names of readings', () => {
   it('do not matter at all where only the names are others', () => {
     const renamed = seen.map((one) => ({
       ...one,
-      child: one.child === 'Mina' ? 'Zoe' : one.child,
+      child: one.child === mina.id ? childId('Zoe') : one.child,
     }));
     for (const card of CARDS) {
       expect(
-        estimateCard(knowledgeFrom(renamed).read, { of: 'child', id: 'Zoe' }, card, 106),
+        estimateCard(knowledgeFrom(renamed).read, { of: 'child', id: childId('Zoe') }, card, 106),
       ).toEqual(estimate(seen, mina, card, 106));
     }
   });

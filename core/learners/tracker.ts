@@ -28,6 +28,7 @@
  * child and card, and had to be widened by a fitted factor); Markov-chain Monte Carlo (exact, but
  * seconds where a page has milliseconds).
  */
+import type { ChildId, GroupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import {
   COULD,
@@ -106,7 +107,8 @@ export function startTracker(
     const { day, child, groups, cards } = reading;
     if (day !== today) begin(day);
     const count = readWord(cards, laid.spots);
-    const reader = child === null ? book.choirOf(groups[0] as string) : book.childOf(child, groups);
+    const reader =
+      child === null ? book.choirOf(groups[0] as GroupId) : book.childOf(child, groups);
     const fit = fitOfDay ?? known.fit();
     fitOfDay = fit;
     layReading(book, laid, count, reader, day, 1, marking);
@@ -184,13 +186,13 @@ export function startTracker(
   }
 
   function readTogether(
-    groups: readonly string[],
+    groups: readonly GroupId[],
     count: number,
     day: Day,
     right: boolean,
     broke: number | null,
   ): void {
-    const choir = book.choirOf(groups[0] as string);
+    const choir = book.choirOf(groups[0] as GroupId);
     layReading(book, laid, count, choir, day, CHOIR.slope, marking);
     const isSaid = right || broke !== null;
     const last = right ? count : Math.min(count, broke ?? count);
@@ -232,7 +234,7 @@ export function startTracker(
   }
 
   /** What a group does together is no practice of those who are away; of whom nothing was read yet, nothing is kept. */
-  function passBy(away: readonly string[], count: number, day: number): void {
+  function passBy(away: readonly ChildId[], count: number, day: number): void {
     for (const name of away) {
       const child = book.children.get(name);
       if (child === undefined) continue;
@@ -245,13 +247,13 @@ export function startTracker(
   }
 
   function practiseTogether(
-    groups: readonly string[],
+    groups: readonly GroupId[],
     count: number,
     day: Day,
     right: boolean,
   ): void {
     for (let one = 0; one < groups.length; one++) {
-      const group = book.groupOf(groups[one] as string);
+      const group = book.groupOf(groups[one] as GroupId);
       for (let at = 0; at < count; at++) {
         const row = book.togetherOf(group, cardOf(laid.spots[at] as number));
         const together = book.together.numbers;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { childId } from '../ids.ts';
 import { findAhead } from './ahead.ts';
 import { LATEST, tick } from './clock.ts';
 import type { EventSpec, LogEvent } from './event.ts';
@@ -15,7 +16,7 @@ const named = (id: string, at: number, value = id): LogEvent => ({
   at,
   by: 'desk',
   kind: 'set',
-  body: { of: 'child', id: 'r', field: 'name', value },
+  body: { of: 'child', id: childId('r'), field: 'name', value },
 });
 /** So many events, one a day, the last of them so many days after now. */
 const daily = (count: number, lastDay: number, prefix = 'd') =>
@@ -98,7 +99,7 @@ describe('what lies ahead', () => {
         expect(before.last).toBeLessThan(now + 10);
         expect(tick(before.last, now + MINUTE)).toBe(now + MINUTE);
         const later = replay('class', [...log, named('later', tick(before.last, now + MINUTE))]);
-        expect(later.children.get('r')?.name).toBe('later');
+        expect(later.children.get(childId('r'))?.name).toBe('later');
       }),
     );
   });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { SMALL_FORM } from '../../test/arbitrary-events.ts';
 import type { CheckItem } from '../checks/check-form.ts';
 import { scoreCheck } from '../checks/score-check.ts';
+import { childId } from '../ids.ts';
 import { checksOf, readingOf } from './check-record.ts';
 import { eventsIn } from './class-events.ts';
 import type { CheckRecord } from './class-state.ts';
@@ -10,7 +11,7 @@ import { replay } from './replay.ts';
 
 const begin: EventSpec = {
   kind: 'check-begun',
-  body: { checkId: 'one', child: 'mina', day: '2026-03-02', form: SMALL_FORM, limit: 60 },
+  body: { checkId: 'one', child: childId('mina'), day: '2026-03-02', form: SMALL_FORM, limit: 60 },
 };
 const mark = (item: number, outcome: ItemReading['outcome'], ...cards: number[]): EventSpec => ({
   kind: 'check-marked',
@@ -36,7 +37,7 @@ function checkOf(...specs: readonly EventSpec[]) {
   }));
   const state = replay('class', events);
   expect(eventsIn(state)).toEqual(events);
-  return checksOf(state, 'mina')[0];
+  return checksOf(state, childId('mina'))[0];
 }
 
 describe('a check in the log', () => {

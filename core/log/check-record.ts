@@ -1,5 +1,6 @@
 import { rowsOf } from '../checks/check-form.ts';
 import type { CheckReading, ItemMark } from '../checks/score-check.ts';
+import type { ChildId } from '../ids.ts';
 import type { CheckRecord, ClassState } from './class-state.ts';
 import type { CheckEvent, EventOf, ItemReading } from './event.ts';
 
@@ -38,7 +39,7 @@ export function readCheck(events: readonly CheckEvent[]): CheckRecord | null {
 /** A child's checks, as they were begun. */
 export function checksOf(
   { checks }: Pick<ClassState, 'checks'>,
-  child: string,
+  child: ChildId,
 ): readonly CheckRecord[] {
   return [...checks.values()].filter((record) => record.child === child);
 }

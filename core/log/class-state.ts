@@ -1,5 +1,6 @@
 import type { CheckForm } from '../checks/check-form.ts';
 import type { Drill } from '../drills/drill.ts';
+import { type ChildId, type GroupId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
 import type { EventBodies, ItemReading, NameOrder, Part, Slip } from './event.ts';
@@ -8,7 +9,7 @@ import type { GroupPlace } from './group-place.ts';
 import type { PapersRecord } from './papers-record.ts';
 
 /** The id of the group that all children of a class are in; it is always there. */
-export const WHOLE_CLASS = 'whole-class';
+export const WHOLE_CLASS = groupId('whole-class');
 
 /** A class as its events have made it. Equal logs give equal classes, in whatever order they came. */
 export interface ClassState {
@@ -19,9 +20,9 @@ export interface ClassState {
   /** How the names of the children are ordered, everywhere. */
   readonly namesBy: NameOrder;
   /** By id: the whole class, then the small groups as they were made, removed ones included. */
-  readonly groups: ReadonlyMap<string, Group>;
+  readonly groups: ReadonlyMap<GroupId, Group>;
   /** By id, as they were entered, removed ones included. */
-  readonly children: ReadonlyMap<string, Child>;
+  readonly children: ReadonlyMap<ChildId, Child>;
   /** By id, as they were begun. */
   readonly drills: ReadonlyMap<string, DrillRecord>;
   /** Drills that she took out of the record, by id, as they were begun: they count nowhere, and can be put back. */
@@ -44,7 +45,7 @@ export interface ClassState {
 
 /** The whole class or a small group. */
 export interface Group {
-  readonly id: string;
+  readonly id: GroupId;
   readonly name: string;
   readonly removed: boolean;
   /** Null until it was said where the group stands. */
@@ -55,10 +56,10 @@ export interface Group {
 
 /** A child; what has been noted of it stays whichever group it is in. */
 export interface Child {
-  readonly id: string;
+  readonly id: ChildId;
   readonly name: string;
   /** Its small group; null for none. */
-  readonly group: string | null;
+  readonly group: GroupId | null;
   readonly removed: boolean;
   /** Its seat, counted from 0; null when none was given. */
   readonly place: number | null;
@@ -69,7 +70,7 @@ export interface DrillRecord {
   readonly id: string;
   /** The events that began it, by id: with them undone it is out of the record. */
   readonly begunBy: readonly string[];
-  readonly groupId: string;
+  readonly groupId: GroupId;
   /** `YYYY-MM-DD`. */
   readonly day: string;
   /** Its plan by now. */
@@ -80,7 +81,7 @@ export interface DrillRecord {
   readonly at: number;
   /** What has come up; the last is where the drill stands. */
   readonly shown: readonly Happening[];
-  readonly calls: readonly (Happening & { readonly child: string })[];
+  readonly calls: readonly (Happening & { readonly child: ChildId })[];
   readonly marks: readonly Mark[];
   readonly corrections: readonly Happening[];
   /** Null while it can be resumed. */
@@ -109,13 +110,13 @@ export interface Mark extends Happening {
   readonly broke: number | null;
   readonly heard: Slip | null;
   /** Null for the whole class. */
-  readonly child: string | null;
+  readonly child: ChildId | null;
 }
 
 /** A short check that was begun and what has come of it. */
 export interface CheckRecord {
   readonly id: string;
-  readonly child: string;
+  readonly child: ChildId;
   /** `YYYY-MM-DD`. */
   readonly day: string;
   readonly form: CheckForm;
@@ -136,7 +137,7 @@ export interface Note {
   readonly id: string;
   readonly at: number;
   readonly drillId: string | null;
-  readonly groupId: string;
+  readonly groupId: GroupId;
   readonly text: string;
 }
 

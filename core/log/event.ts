@@ -1,6 +1,7 @@
 import type { CheckForm } from '../checks/check-form.ts';
 import type { ITEM_MARKS } from '../checks/score-check.ts';
 import type { Drill } from '../drills/drill.ts';
+import type { ChildId, GroupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
@@ -109,7 +110,7 @@ export interface EventBodies {
   readonly begun: {
     readonly drillId: string;
     /** A group's id, or `WHOLE_CLASS`. */
-    readonly groupId: string;
+    readonly groupId: GroupId;
     /** The day in the classroom, `YYYY-MM-DD`. */
     readonly day: string;
     readonly drill: Drill;
@@ -119,7 +120,7 @@ export interface EventBodies {
   /** A card, sound or word came up. Taken back (`undone`) when it was skipped. */
   readonly shown: DrillPlace;
   /** A child was called on to read what is up. */
-  readonly called: DrillPlace & { readonly child: string };
+  readonly called: DrillPlace & { readonly child: ChildId };
   /** Something broke. */
   readonly marked: DrillPlace & {
     /** The cards that lay there, by id. */
@@ -129,7 +130,7 @@ export interface EventBodies {
     /** What was heard instead; null when it was not said. */
     readonly heard: Slip | null;
     /** The child; null for the whole class. */
-    readonly child: string | null;
+    readonly child: ChildId | null;
   };
   /** Something said of a mark afterwards; of several on one field, the last one holds. */
   readonly amended: Amendment;
@@ -140,7 +141,7 @@ export interface EventBodies {
   /** A child began a short check; its form is kept whole, so that it can be resumed and looked back at. */
   readonly 'check-begun': {
     readonly checkId: string;
-    readonly child: string;
+    readonly child: ChildId;
     /** The day in the classroom, `YYYY-MM-DD`. */
     readonly day: string;
     readonly form: CheckForm;
@@ -168,7 +169,7 @@ export interface EventBodies {
   readonly 'papers-begun': {
     readonly papersId: string;
     /** A group's id, or `WHOLE_CLASS`. */
-    readonly groupId: string;
+    readonly groupId: GroupId;
     /** The day they were written, `YYYY-MM-DD`; null for none. */
     readonly day: string | null;
     readonly words: readonly PapersWord[];
@@ -176,7 +177,7 @@ export interface EventBodies {
   /** What a child wrote for a word (counted from 0) of a pile; of several, the last holds. */
   readonly 'papers-read': {
     readonly papersId: string;
-    readonly child: string;
+    readonly child: ChildId;
     readonly word: number;
     readonly answer: PaperAnswer;
   };
@@ -185,14 +186,14 @@ export interface EventBodies {
   /** Her own line, about a drill or about the group at large. */
   readonly noted: {
     readonly drillId: string | null;
-    readonly groupId: string;
+    readonly groupId: GroupId;
     readonly text: string;
   };
   /** Her own line on a page that she hands on; of several on one page, the last holds. */
   readonly wrote: {
     readonly page: (typeof PAGES)[number];
     /** The child's id, or the group's. */
-    readonly about: string;
+    readonly about: ChildId | GroupId;
     readonly text: string;
   };
   /** What she decided about a word or its sounds. */
@@ -261,10 +262,12 @@ export type NameOrder = (typeof NAME_ORDERS)[number];
 export type Setting =
   | SettingOf<
       'class',
+      string,
       { readonly name: string; readonly archived: boolean; readonly namesBy: NameOrder }
     >
   | SettingOf<
       'group',
+      GroupId,
       {
         readonly name: string;
         readonly removed: boolean;
@@ -275,21 +278,22 @@ export type Setting =
     >
   | SettingOf<
       'child',
+      ChildId,
       {
         /** First name, nickname or initials; nothing more is ever asked. */
         readonly name: string;
         /** A small group's id; null when the child is in none. */
-        readonly group: string | null;
+        readonly group: GroupId | null;
         readonly removed: boolean;
         /** Its seat, counted from 0. */
         readonly place: number;
       }
     >;
 
-type SettingOf<Of extends string, Fields> = {
+type SettingOf<Of extends string, Id, Fields> = {
   readonly [Field in keyof Fields]: {
     readonly of: Of;
-    readonly id: string;
+    readonly id: Id;
     readonly field: Field;
     readonly value: Fields[Field];
   };
@@ -299,5 +303,5 @@ type SettingOf<Of extends string, Fields> = {
 export type Amendment = { readonly drillId: string; readonly mark: string } & (
   | { readonly field: 'broke'; readonly value: number | null }
   | { readonly field: 'heard'; readonly value: Slip | null }
-  | { readonly field: 'child'; readonly value: string | null }
+  | { readonly field: 'child'; readonly value: ChildId | null }
 );

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { CHANGED_DRILL, SMALL_DRILL } from '../../test/arbitrary-events.ts';
+import { childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
 import { evidenceOf } from './evidence.ts';
 
 const record: DrillRecord = {
   id: 'one',
-  groupId: 'g',
+  groupId: groupId('g'),
   day: '2026-03-02',
   drill: SMALL_DRILL,
   begunBy: ['begun'],
@@ -123,8 +124,8 @@ describe('the evidence of a drill', () => {
 
   it('names the child who was called on last', () => {
     const calls = [
-      { ...flip(0, 3), child: 'r' },
-      { ...flip(0, 4), child: 's' },
+      { ...flip(0, 3), child: childId('r') },
+      { ...flip(0, 4), child: childId('s') },
     ];
     expect(evidenceOf({ ...record, shown: [flip(0, 2)], calls })[0]?.child).toBe('s');
   });

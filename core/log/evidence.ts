@@ -1,4 +1,5 @@
 import type { Drill } from '../drills/drill.ts';
+import type { ChildId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
 import { planAt } from './drill-record.ts';
@@ -17,7 +18,7 @@ export interface Evidence {
    */
   readonly outcome: 'well' | 'broke' | 'mended';
   /** The child called on last; null when all read together. */
-  readonly child: string | null;
+  readonly child: ChildId | null;
   /** What broke, oldest first. */
   readonly marks: readonly Mark[];
   /** Whether it was corrected: my turn, our turn, your turn. */
@@ -62,7 +63,7 @@ interface Draft {
   /** When it came up last; 0 for never. */
   lastShown: number;
   readonly marks: Mark[];
-  child: string | null;
+  child: ChildId | null;
   corrected: boolean;
 }
 

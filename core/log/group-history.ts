@@ -1,3 +1,4 @@
+import type { ChildId, GroupId } from '../ids.ts';
 import type { ClassState } from './class-state.ts';
 import { findStruck, isStruck } from './struck.ts';
 
@@ -5,15 +6,15 @@ import { findStruck, isStruck } from './struck.ts';
 export interface GroupMove {
   /** When, by the log's clock. */
   readonly at: number;
-  readonly child: string;
-  readonly from: string | null;
-  readonly to: string | null;
+  readonly child: ChildId;
+  readonly from: GroupId | null;
+  readonly to: GroupId | null;
 }
 
 /** Every change of group that was not taken back, the latest first. */
 export function groupMoves({ facts }: Pick<ClassState, 'facts'>): readonly GroupMove[] {
   const struck = findStruck(facts.undos);
-  const now = new Map<string, string | null>();
+  const now = new Map<ChildId, GroupId | null>();
   const moves: GroupMove[] = [];
   for (const event of facts.settings) {
     const { body } = event;

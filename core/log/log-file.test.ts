@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arbitraryEvents, shuffledWithRepeats } from '../../test/arbitrary-events.ts';
+import { groupId } from '../ids.ts';
 import type { LogEvent } from './event.ts';
 import { makeLog, parseLog, type ReadLog } from './log-file.ts';
 import { mergeEvents } from './merge.ts';
@@ -11,7 +12,7 @@ const note = (id: string, at: number): LogEvent => ({
   at,
   by: 'desk',
   kind: 'noted',
-  body: { drillId: null, groupId: 'g', text: 'line\u2028 one\nline two, ă' },
+  body: { drillId: null, groupId: groupId('g'), text: 'line\u2028 one\nline two, ă' },
 });
 const events = [note('a', 1), note('b', 2), note('c', 3)];
 const whole = makeLog(events);

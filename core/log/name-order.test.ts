@@ -1,17 +1,22 @@
 import { describe, expect, it } from 'vitest';
+import { type ChildId, childId, groupId } from '../ids.ts';
+import { WHOLE_CLASS } from './class-state.ts';
 import type { EventSpec, LogEvent, NameOrder } from './event.ts';
-import { movedBefore } from './name-order.ts';
+import { childMovedBefore, groupMovedBefore } from './name-order.ts';
 import { replay } from './replay.ts';
 import { childrenOf, smallGroups } from './roster.ts';
 
 const stamped = (specs: readonly EventSpec[]): readonly LogEvent[] =>
   specs.map((spec, at) => ({ id: `e${at}`, classId: 'class', at: at + 1, by: 'desk', ...spec }));
 
-const typed = ['Tova', 'bram', 'Ada'].map(
+const typed = [childId('Tova'), childId('bram'), childId('Ada')].map(
   (value): EventSpec => ({ kind: 'set', body: { of: 'child', id: value, field: 'name', value } }),
 );
 const groups = ['Oak', 'Maple'].map(
-  (value): EventSpec => ({ kind: 'set', body: { of: 'group', id: value, field: 'name', value } }),
+  (value): EventSpec => ({
+    kind: 'set',
+    body: { of: 'group', id: groupId(value), field: 'name', value },
+  }),
 );
 const by = (value: NameOrder): EventSpec => ({
   kind: 'set',
@@ -20,12 +25,12 @@ const by = (value: NameOrder): EventSpec => ({
 
 function names(...more: readonly EventSpec[]): readonly string[] {
   const state = replay('class', stamped([...typed, ...more]));
-  return childrenOf(state, 'whole-class').map(({ name }) => name);
+  return childrenOf(state, WHOLE_CLASS).map(({ name }) => name);
 }
 
-const seated = (what: string, before: string | null) => {
+const seated = (what: ChildId, before: ChildId | null) => {
   const state = replay('class', stamped([...typed, by('seat')]));
-  return movedBefore('child', childrenOf(state, 'whole-class'), what, before);
+  return childMovedBefore(childrenOf(state, WHOLE_CLASS), what, before);
 };
 
 describe('the order of names', () => {
@@ -33,8 +38,8 @@ describe('the order of names', () => {
     ['by name, if nothing was said', [], ['Ada', 'bram', 'Tova']],
     ['as typed', [by('typed')], ['Tova', 'bram', 'Ada']],
     ['by seat, before any was given', [by('seat')], ['Tova', 'bram', 'Ada']],
-    ['by seat', [by('seat'), ...seated('Ada', 'bram')], ['Tova', 'Ada', 'bram']],
-    ['the last seat', [by('seat'), ...seated('Tova', null)], ['bram', 'Ada', 'Tova']],
+    ['by seat', [by('seat'), ...seated(childId('Ada'), childId('bram'))], ['Tova', 'Ada', 'bram']],
+    ['the last seat', [by('seat'), ...seated(childId('Tova'), null)], ['bram', 'Ada', 'Tova']],
   ] as const)('%s', (_, more, order) => {
     expect(names(...more)).toEqual(order);
   });
@@ -42,13 +47,13 @@ describe('the order of names', () => {
   it('has the groups of the day in her order', () => {
     const before = replay('class', stamped(groups));
     expect(smallGroups(before).map(({ id }) => id)).toEqual(['Oak', 'Maple']);
-    const moved = movedBefore('group', smallGroups(before), 'Maple', 'Oak');
+    const moved = groupMovedBefore(smallGroups(before), groupId('Maple'), groupId('Oak'));
     const after = replay('class', stamped([...groups, ...moved]));
     expect(smallGroups(after).map(({ id }) => id)).toEqual(['Maple', 'Oak']);
   });
 
   it('changes nothing where nothing moves', () => {
-    const { length } = seated('Ada', 'Ada');
+    const { length } = seated(childId('Ada'), childId('Ada'));
     expect(length).toBe(0);
   });
 });

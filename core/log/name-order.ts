@@ -1,3 +1,4 @@
+import type { ChildId, GroupId } from '../ids.ts';
 import type { Child, Group } from './class-state.ts';
 import type { EventSpec, NameOrder } from './event.ts';
 
@@ -15,24 +16,42 @@ export function inDayOrder(groups: readonly Group[]): readonly Group[] {
   return groups.toSorted(byPlace);
 }
 
-/**
- * Puts one child or group before another one, or last (`before` null): the settings that change,
- * for `all` in the order that holds now.
- */
-export function movedBefore(
-  of: 'child' | 'group',
-  all: readonly { readonly id: string; readonly place: number | null }[],
-  what: string,
-  before: string | null,
+/** Seats a child before another one, or last (`before` null): the settings that change, for `all` in the order that holds now. */
+export function childMovedBefore(
+  all: readonly Child[],
+  what: ChildId,
+  before: ChildId | null,
 ): readonly EventSpec[] {
+  return placesThen(all, what, before).map(({ id, value }) => ({
+    kind: 'set',
+    body: { of: 'child', id, field: 'place', value },
+  }));
+}
+
+/** Puts a group before another one, or last, in the same way. */
+export function groupMovedBefore(
+  all: readonly Group[],
+  what: GroupId,
+  before: GroupId | null,
+): readonly EventSpec[] {
+  return placesThen(all, what, before).map(({ id, value }) => ({
+    kind: 'set',
+    body: { of: 'group', id, field: 'place', value },
+  }));
+}
+
+/** The places that change when one comes before another, counted from 0. */
+function placesThen<Id>(
+  all: readonly { readonly id: Id; readonly place: number | null }[],
+  what: Id,
+  before: Id | null,
+): readonly { readonly id: Id; readonly value: number }[] {
   const others = all.filter(({ id }) => id !== what);
   const moved = all.find(({ id }) => id === what);
   if (!moved || what === before) return [];
   const at = before === null ? others.length : others.findIndex(({ id }) => id === before);
   const next = others.toSpliced(at < 0 ? others.length : at, 0, moved);
-  return next.flatMap(({ id, place }, value): readonly EventSpec[] =>
-    place === value ? [] : [{ kind: 'set', body: { of, id, field: 'place', value } }],
-  );
+  return next.flatMap(({ id, place }, value) => (place === value ? [] : [{ id, value }]));
 }
 
 function byName(one: Child, other: Child): number {

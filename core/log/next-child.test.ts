@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type ChildId, childId } from '../ids.ts';
 import { makeRandom, type Random } from '../random.ts';
 import { type CallSpec, nextChildren } from './next-child.ts';
 
@@ -7,11 +8,11 @@ const nextOf = (spec: CallSpec, random: Random) => nextChildren(spec, 1, random)
 
 const present = fc
   .integer({ min: 1, max: 24 })
-  .map((count) => Array.from({ length: count }, (_, child) => `child ${child}`));
+  .map((count) => Array.from({ length: count }, (_, child) => childId(`child ${child}`)));
 const length = fc.integer({ min: 0, max: 90 });
 const seed = fc.integer();
 
-function calledOn(who: readonly string[], count: number, from: number): readonly string[] {
+function calledOn(who: readonly ChildId[], count: number, from: number): readonly ChildId[] {
   return nextChildren({ present: who, calls: [] }, count, makeRandom(from));
 }
 
@@ -66,7 +67,9 @@ describe('who reads next', () => {
     fc.assert(
       fc.property(
         present,
-        fc.array(fc.constantFrom('child 0', 'child 1', 'child 2', 'gone'), { maxLength: 30 }),
+        fc.array(fc.constantFrom(...['child 0', 'child 1', 'child 2', 'gone'].map(childId)), {
+          maxLength: 30,
+        }),
         seed,
         (who, calls, from) => {
           const next = nextOf({ present: who, calls }, makeRandom(from));
@@ -78,8 +81,8 @@ describe('who reads next', () => {
   });
 
   it('cannot be foreseen: anyone but the last reader may be next, while all have read as often', () => {
-    const who = ['Ada', 'Bo', 'Cy', 'Di', 'Ed'];
-    const calls = ['Ada', 'Bo', 'Cy', 'Di', 'Ed'];
+    const who = [childId('Ada'), childId('Bo'), childId('Cy'), childId('Di'), childId('Ed')];
+    const calls = [childId('Ada'), childId('Bo'), childId('Cy'), childId('Di'), childId('Ed')];
     const drawn = new Set<string | null>();
     for (let from = 0; from < 200; from++) {
       drawn.add(nextOf({ present: who, calls }, makeRandom(from)));
@@ -88,9 +91,12 @@ describe('who reads next', () => {
   });
 
   it('cannot be foreseen by the last one left either: another may come first', () => {
-    const who = ['Ada', 'Bo', 'Cy', 'Di'];
+    const who = [childId('Ada'), childId('Bo'), childId('Cy'), childId('Di')];
     const drawn = Array.from({ length: 300 }, (_, from) =>
-      nextOf({ present: who, calls: ['Ada', 'Bo', 'Cy'] }, makeRandom(from)),
+      nextOf(
+        { present: who, calls: [childId('Ada'), childId('Bo'), childId('Cy')] },
+        makeRandom(from),
+      ),
     );
     expect(new Set(drawn)).toEqual(new Set(['Ada', 'Bo', 'Di']));
     const last = drawn.filter((child) => child === 'Di').length;
@@ -100,9 +106,13 @@ describe('who reads next', () => {
   it('does not make a child who was away read again and again to catch up', () => {
     fc.assert(
       fc.property(seed, (from) => {
-        const early = ['Ada', 'Bo', 'Cy', 'Di', 'Ed'];
+        const early = [childId('Ada'), childId('Bo'), childId('Cy'), childId('Di'), childId('Ed')];
         const calls = calledOn(early, 40, from);
-        const after = nextChildren({ present: [...early, 'Flo'], calls }, 18, makeRandom(from + 1));
+        const after = nextChildren(
+          { present: [...early, childId('Flo')], calls },
+          18,
+          makeRandom(from + 1),
+        );
         const turns = after.filter((child) => child === 'Flo').length;
         expect(turns).toBeGreaterThanOrEqual(1);
         expect(turns).toBeLessThanOrEqual(7);

@@ -13,6 +13,7 @@
  * as often as the fairness above would have made it. How the lots weigh is
  * ours.
  */
+import type { ChildId } from '../ids.ts';
 import type { Random } from '../random.ts';
 
 /** The lot of one who has read least weighs so many times that of one who has read once more. */
@@ -21,14 +22,14 @@ const LEAST_WEIGHS = 6;
 /** Whom the next readers are drawn from. */
 export interface CallSpec {
   /** Who is there, by id; repeats count once. */
-  readonly present: readonly string[];
+  readonly present: readonly ChildId[];
   /** Who has read so far, oldest first; those who are not there any more may be among them. */
-  readonly calls: readonly string[];
+  readonly calls: readonly ChildId[];
 }
 
 /** The next `count` children, were they all to read in that order. */
-export function nextChildren(spec: CallSpec, count: number, random: Random): readonly string[] {
-  const queue: string[] = [];
+export function nextChildren(spec: CallSpec, count: number, random: Random): readonly ChildId[] {
+  const queue: ChildId[] = [];
   while (queue.length < count) {
     const next = nextChild({ ...spec, calls: [...spec.calls, ...queue] }, random);
     if (next === null) break;
@@ -38,7 +39,7 @@ export function nextChildren(spec: CallSpec, count: number, random: Random): rea
 }
 
 /** The child who reads next; null when none is there. */
-function nextChild({ present, calls }: CallSpec, random: Random): string | null {
+function nextChild({ present, calls }: CallSpec, random: Random): ChildId | null {
   const there = [...new Set(present)];
   const turns = turnsOf(there, calls);
   const last = calls.at(-1);
@@ -50,11 +51,14 @@ function nextChild({ present, calls }: CallSpec, random: Random): string | null 
     return Array.from({ length: more === 0 ? LEAST_WEIGHS : 1 }, () => child);
   });
   const drawn = lots.length > 0 ? lots : others;
-  return drawn.length === 0 ? null : (drawn[random.below(drawn.length)] as string);
+  return drawn.length === 0 ? null : (drawn[random.below(drawn.length)] as ChildId);
 }
 
 /** How often each has read; one left behind by more than two was away, and is brought up to that. */
-function turnsOf(there: readonly string[], calls: readonly string[]): ReadonlyMap<string, number> {
+function turnsOf(
+  there: readonly ChildId[],
+  calls: readonly ChildId[],
+): ReadonlyMap<ChildId, number> {
   const turns = new Map(there.map((child) => [child, 0]));
   for (const child of calls) {
     const now = turns.get(child);

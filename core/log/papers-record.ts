@@ -1,10 +1,11 @@
+import type { ChildId, GroupId } from '../ids.ts';
 import type { PaperAnswer, PapersChange, PapersEvent, PapersWord } from './event.ts';
 
 /** A pile of papers: the words that were said, and what each child wrote, as far as it was read. */
 export interface PapersRecord {
   readonly id: string;
   /** A group's id, or the whole class. */
-  readonly groupId: string;
+  readonly groupId: GroupId;
   /** The day they were written, `YYYY-MM-DD`; null for none. */
   readonly day: string | null;
   readonly words: readonly PileWord[];
@@ -25,7 +26,7 @@ export type PileWord = PapersWord & { readonly slot: number };
 export type KeptAnswer = PaperAnswer & { readonly id: string };
 
 /** Under which a child's answer to the word of a slot stands. */
-export function answerKey(child: string, slot: number): string {
+export function answerKey(child: ChildId, slot: number): string {
   return `${slot} ${child}`;
 }
 
@@ -41,7 +42,7 @@ export function readPapers(events: readonly PapersEvent[]): PapersRecord | null 
   const { papersId: id, groupId, words: first } = begun.body;
   let { day } = begun.body;
   const slots: (PileWord | null)[] = first.map((word, slot) => ({ ...word, slot }));
-  const answers = new Map<number, Map<string, KeptAnswer>>();
+  const answers = new Map<number, Map<ChildId, KeptAnswer>>();
   for (const event of events) {
     if (event.kind === 'papers-changed') {
       const { change } = event.body;
@@ -50,7 +51,7 @@ export function readPapers(events: readonly PapersEvent[]): PapersRecord | null 
     }
     if (event.kind !== 'papers-read') continue;
     const { child, word, answer } = event.body;
-    const ofWord = answers.get(word) ?? new Map<string, KeptAnswer>();
+    const ofWord = answers.get(word) ?? new Map<ChildId, KeptAnswer>();
     answers.set(word, ofWord);
     if (answer.kind === 'unread') ofWord.delete(child);
     else ofWord.set(child, { ...answer, id: event.id });
@@ -74,7 +75,7 @@ export function readPapers(events: readonly PapersEvent[]): PapersRecord | null 
 
 function changeWord(
   slots: (PileWord | null)[],
-  answers: ReadonlyMap<number, Map<string, KeptAnswer>>,
+  answers: ReadonlyMap<number, Map<ChildId, KeptAnswer>>,
   { word: slot, said }: Extract<PapersChange, { of: 'word' }>,
 ): void {
   if (slot > slots.length) return;

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { arbitraryEvents, shuffledWithRepeats } from '../../test/arbitrary-events.ts';
+import { groupId } from '../ids.ts';
 import type { LogEvent } from './event.ts';
 import { makeLog } from './log-file.ts';
 import { readsBack } from './reads-back.ts';
@@ -11,7 +12,7 @@ const note = (id: string, text: string): LogEvent => ({
   at: 1,
   by: 'desk',
   kind: 'noted',
-  body: { drillId: null, groupId: 'g', text },
+  body: { drillId: null, groupId: groupId('g'), text },
 });
 const events = [note('a', 'well'), note('b', 'slow'), note('c', 'fast')];
 

@@ -1,12 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type ChildId, childId, type GroupId, groupId } from '../ids.ts';
 import type { EventSpec, LogEvent } from './event.ts';
 import { groupMoves } from './group-history.ts';
 import { regroup } from './regroup.ts';
 import { replay } from './replay.ts';
 import { childrenOf, smallGroups } from './roster.ts';
 
-const CHILDREN = ['tam', 'wren', 'bram', 'ines', 'sol', 'pia'];
+const CHILDREN = ['tam', 'wren', 'bram', 'ines', 'sol', 'pia'].map(childId);
+
+const WILLOW = groupId('willow');
+const ALDER = groupId('alder');
 
 /** A class from what happened, a second apart. */
 function classOf(specs: readonly EventSpec[]) {
@@ -23,30 +27,31 @@ function eventsOf(specs: readonly EventSpec[]): readonly LogEvent[] {
   }));
 }
 
-const named = (of: 'child' | 'group', id: string): EventSpec => ({
+const named = (id: ChildId): EventSpec => ({
   kind: 'set',
-  body: { of, id, field: 'name', value: id },
+  body: { of: 'child', id, field: 'name', value: id },
 });
-const put = (id: string, value: string | null): EventSpec => ({
+const begins = (id: GroupId): EventSpec => ({
+  kind: 'set',
+  body: { of: 'group', id, field: 'name', value: id },
+});
+const put = (id: ChildId, value: GroupId | null): EventSpec => ({
   kind: 'set',
   body: { of: 'child', id, field: 'group', value },
 });
 
-const roster = [
-  ...['willow', 'alder'].map((id) => named('group', id)),
-  ...CHILDREN.map((id) => named('child', id)),
-];
+const roster = [begins(WILLOW), begins(ALDER), ...CHILDREN.map(named)];
 const began = [
   ...roster,
-  put('tam', 'willow'),
-  put('wren', 'willow'),
-  put('bram', 'alder'),
-  put('ines', 'alder'),
+  put(childId('tam'), WILLOW),
+  put(childId('wren'), WILLOW),
+  put(childId('bram'), ALDER),
+  put(childId('ines'), ALDER),
 ];
 
-function counter(): () => string {
+function counter(): () => GroupId {
   let n = 0;
-  return () => `new ${++n}`;
+  return () => groupId(`new ${++n}`);
 }
 
 const membersOf = (state: ReturnType<typeof classOf>) =>
@@ -56,7 +61,11 @@ describe('new groups', () => {
   it('keep a group for those who share most with it, and begin what is missing', () => {
     const { homes, specs } = regroup(
       classOf(began),
-      [['bram', 'ines', 'tam'], ['pia', 'sol'], ['wren']],
+      [
+        [childId('bram'), childId('ines'), childId('tam')],
+        [childId('pia'), childId('sol')],
+        [childId('wren')],
+      ],
       counter(),
     );
     expect(homes.map((home) => home?.id ?? null)).toEqual(['alder', null, 'willow']);
@@ -68,17 +77,27 @@ describe('new groups', () => {
   });
 
   it('use a group that nobody is in before they begin one', () => {
-    const { homes } = regroup(classOf(roster), [['tam'], ['wren'], ['bram']], counter());
+    const { homes } = regroup(
+      classOf(roster),
+      [[childId('tam')], [childId('wren')], [childId('bram')]],
+      counter(),
+    );
     expect(homes.map((home) => home?.id ?? null)).toEqual(['willow', 'alder', null]);
   });
 
   it('ask for nothing where everyone is there already, and begin none for nobody', () => {
     const state = classOf(began);
-    expect(regroup(state, [['tam', 'wren'], ['ines', 'bram'], []], counter()).specs).toEqual([]);
+    expect(
+      regroup(
+        state,
+        [[childId('tam'), childId('wren')], [childId('ines'), childId('bram')], []],
+        counter(),
+      ).specs,
+    ).toEqual([]);
   });
 
   it('put every child where it was meant to be, whatever was before, and move no other', () => {
-    const place = fc.constantFrom('willow', 'alder', null);
+    const place = fc.constantFrom(WILLOW, ALDER, null);
     fc.assert(
       fc.property(
         fc.array(place, { minLength: 6, maxLength: 6 }),
@@ -88,7 +107,8 @@ describe('new groups', () => {
           const groups = [0, 1, 2].map((n) => CHILDREN.filter((_, at) => wanted[at] === n));
           const made = regroup(classOf(specs), groups, counter());
           const after = classOf([...specs, ...made.specs]);
-          const homeOf = (id: string | undefined) => after.children.get(id ?? '')?.group ?? null;
+          const homeOf = (id: ChildId | undefined) =>
+            after.children.get(id ?? childId(''))?.group ?? null;
           for (const members of groups) {
             expect(new Set(members.map(homeOf)).size).toBeLessThanOrEqual(1);
             if (members.length > 0) expect(homeOf(members[0])).not.toBeNull();
@@ -106,7 +126,9 @@ describe('new groups', () => {
 
 describe('the history of groups', () => {
   it('has every move, the latest first, from where to where', () => {
-    const moves = groupMoves(classOf([...began, put('tam', 'alder'), put('wren', null)]));
+    const moves = groupMoves(
+      classOf([...began, put(childId('tam'), ALDER), put(childId('wren'), null)]),
+    );
     expect(moves.slice(0, 3).map(({ child, from, to }) => [child, from, to])).toEqual([
       ['wren', 'willow', null],
       ['tam', 'willow', 'alder'],
@@ -116,7 +138,7 @@ describe('the history of groups', () => {
   });
 
   it('leaves out what changed nothing and what was taken back', () => {
-    const specs = [...began, put('tam', 'willow'), put('tam', 'alder')];
+    const specs = [...began, put(childId('tam'), WILLOW), put(childId('tam'), ALDER)];
     const last = eventsOf(specs).at(-1)?.id ?? '';
     const state = classOf([...specs, { kind: 'undone', body: { event: last } }]);
     expect(groupMoves(state)).toHaveLength(4);

@@ -1,3 +1,4 @@
+import type { ChildId, GroupId } from '../ids.ts';
 import type { ClassState, Group } from './class-state.ts';
 import type { EventSpec } from './event.ts';
 import { childrenOf, smallGroups } from './roster.ts';
@@ -20,8 +21,8 @@ export interface Regrouping {
  */
 export function regroup(
   state: Pick<ClassState, 'groups' | 'children'>,
-  groups: readonly (readonly string[])[],
-  newId: () => string,
+  groups: readonly (readonly ChildId[])[],
+  newId: () => GroupId,
 ): Regrouping {
   const homes = homesFor(state, groups);
   const specs = groups.flatMap((members, at): readonly EventSpec[] => {
@@ -43,7 +44,7 @@ export function regroup(
 
 function homesFor(
   state: Pick<ClassState, 'groups' | 'children'>,
-  groups: readonly (readonly string[])[],
+  groups: readonly (readonly ChildId[])[],
 ): readonly (Group | null)[] {
   const there = smallGroups(state);
   const shared = groups.flatMap((members, at) =>

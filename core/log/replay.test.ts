@@ -6,6 +6,7 @@ import {
   SMALL_DRILL,
   shuffledWithRepeats,
 } from '../../test/arbitrary-events.ts';
+import { type ChildId, childId, type GroupId, groupId } from '../ids.ts';
 import { eventsIn } from './class-events.ts';
 import { type ClassState, lineKey, WHOLE_CLASS } from './class-state.ts';
 import { LATEST } from './clock.ts';
@@ -29,11 +30,11 @@ function logOf(...specs: readonly EventSpec[]): readonly LogEvent[] {
 
 const classOf = (...specs: readonly EventSpec[]): ClassState => replay('class', logOf(...specs));
 const undo = (event: string): EventSpec => ({ kind: 'undone', body: { event } });
-const nameOf = (id: string, value: string): EventSpec => ({
+const nameOf = (id: ChildId, value: string): EventSpec => ({
   kind: 'set',
   body: { of: 'child', id, field: 'name', value },
 });
-const moveTo = (id: string, value: string | null): EventSpec => ({
+const moveTo = (id: ChildId, value: GroupId | null): EventSpec => ({
   kind: 'set',
   body: { of: 'child', id, field: 'group', value },
 });
@@ -41,7 +42,7 @@ const begin = (drillId: string): EventSpec => ({
   kind: 'begun',
   body: { drillId, groupId: WHOLE_CLASS, day: '2026-03-02', drill: SMALL_DRILL },
 });
-const mark = (drillId: string, place: number, child: string | null = null): EventSpec => ({
+const mark = (drillId: string, place: number, child: ChildId | null = null): EventSpec => ({
   kind: 'marked',
   body: {
     drillId,
@@ -124,11 +125,11 @@ describe('replay', () => {
   });
 
   it('keeps what it does not touch the same value, so that nothing else is drawn again', () => {
-    const before = classOf(begin('one'), begin('two'), nameOf('r', 'Robin'));
+    const before = classOf(begin('one'), begin('two'), nameOf(childId('r'), 'Robin'));
     const [, , , , marked] = logOf(
       begin('one'),
       begin('two'),
-      nameOf('r', 'R'),
+      nameOf(childId('r'), 'R'),
       undo('x'),
       mark('two', 0),
     );
@@ -161,27 +162,27 @@ describe('a class', () => {
   });
 
   it('takes of two values for one field the later one, whichever came first', () => {
-    const log = logOf(nameOf('r', 'Robin'), nameOf('r', 'R. B.'));
+    const log = logOf(nameOf(childId('r'), 'Robin'), nameOf(childId('r'), 'R. B.'));
     for (const events of [log, log.toReversed()]) {
-      expect(replay('class', events).children.get('r')?.name).toBe('R. B.');
+      expect(replay('class', events).children.get(childId('r'))?.name).toBe('R. B.');
     }
   });
 
   it('takes of two values set at the same moment the one whose id sorts last', () => {
-    const [first, second] = logOf(nameOf('r', 'Robin'), nameOf('r', 'Bobbin'));
+    const [first, second] = logOf(nameOf(childId('r'), 'Robin'), nameOf(childId('r'), 'Bobbin'));
     const together = [first, { ...second, at: first?.at }] as LogEvent[];
-    expect(replay('class', together).children.get('r')?.name).toBe('Bobbin');
+    expect(replay('class', together).children.get(childId('r'))?.name).toBe('Bobbin');
   });
 
   it('keeps what was marked of a child that moves to another group', () => {
     const state = classOf(
-      nameOf('r', 'Robin'),
-      moveTo('r', 'moss'),
+      nameOf(childId('r'), 'Robin'),
+      moveTo(childId('r'), groupId('moss')),
       begin('one'),
-      mark('one', 1, 'r'),
-      moveTo('r', 'fern'),
+      mark('one', 1, childId('r')),
+      moveTo(childId('r'), groupId('fern')),
     );
-    expect(state.children.get('r')?.group).toBe('fern');
+    expect(state.children.get(childId('r'))?.group).toBe('fern');
     expect(state.drills.get('one')?.marks[0]?.child).toBe('r');
   });
 });
@@ -205,8 +206,12 @@ describe('undoing', () => {
   });
 
   it('brings back the value before when a setting is undone', () => {
-    const state = classOf(nameOf('r', 'Robin'), nameOf('r', 'Rabbit'), undo('e2'));
-    expect(state.children.get('r')?.name).toBe('Robin');
+    const state = classOf(
+      nameOf(childId('r'), 'Robin'),
+      nameOf(childId('r'), 'Rabbit'),
+      undo('e2'),
+    );
+    expect(state.children.get(childId('r'))?.name).toBe('Robin');
   });
 
   it('takes back one drill begun by mistake and leaves the others', () => {
@@ -244,21 +249,28 @@ describe('an event that bears a time far ahead', () => {
     log.map((event, n) => (n === place ? { ...event, at } : event));
 
   it('counts when it is said to have been, and no later name loses to it', () => {
-    const log = far(logOf(nameOf('r', 'Robin'), nameOf('r', 'R. B.'), dated('e1', 1500)), 0);
+    const log = far(
+      logOf(nameOf(childId('r'), 'Robin'), nameOf(childId('r'), 'R. B.'), dated('e1', 1500)),
+      0,
+    );
     const state = replay('class', log);
-    expect(state.children.get('r')?.name).toBe('R. B.');
+    expect(state.children.get(childId('r'))?.name).toBe('R. B.');
     expect(state.last).toBe(3000);
   });
 
   it('counts at the earliest time that anyone said of it, and never later than it bears', () => {
     const said = [dated('e1', 2500), dated('e1', 1500), dated('e2', year2100)];
-    const log = far(logOf(nameOf('r', 'Robin'), nameOf('r', 'R. B.'), ...said), 0, year2100);
-    expect(replay('class', log).children.get('r')?.name).toBe('R. B.');
+    const log = far(
+      logOf(nameOf(childId('r'), 'Robin'), nameOf(childId('r'), 'R. B.'), ...said),
+      0,
+      year2100,
+    );
+    expect(replay('class', log).children.get(childId('r'))?.name).toBe('R. B.');
     expect(replay('class', log).facts.settings.map(({ at }) => at)).toEqual([1500, 2000]);
   });
 
   it('is passed on as it was written', () => {
-    const log = far(logOf(nameOf('r', 'Robin'), dated('e1', 1500)), 0);
+    const log = far(logOf(nameOf(childId('r'), 'Robin'), dated('e1', 1500)), 0);
     expect(eventsIn(replay('class', log))).toEqual(mergeEvents(log, []));
   });
 });
@@ -373,13 +385,17 @@ describe('what a class holds, in order', () => {
   });
 
   it('her own line on a page is the last she wrote for it, each page and child by itself', () => {
-    const write = (about: string, text: string): EventSpec => ({
+    const write = (about: ChildId, text: string): EventSpec => ({
       kind: 'wrote',
       body: { page: 'meeting', about, text },
     });
-    const { lines } = classOf(write('c1', 'first'), write('c2', 'other'), write('c1', 'last'));
-    expect(lines.get(lineKey({ page: 'meeting', about: 'c1' }))).toBe('last');
-    expect(lines.get(lineKey({ page: 'meeting', about: 'c2' }))).toBe('other');
+    const { lines } = classOf(
+      write(childId('c1'), 'first'),
+      write(childId('c2'), 'other'),
+      write(childId('c1'), 'last'),
+    );
+    expect(lines.get(lineKey({ page: 'meeting', about: childId('c1') }))).toBe('last');
+    expect(lines.get(lineKey({ page: 'meeting', about: childId('c2') }))).toBe('other');
     expect(lines.size).toBe(2);
   });
 });

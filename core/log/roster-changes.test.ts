@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL } from '../../test/arbitrary-events.ts';
+import { childId, groupId } from '../ids.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { makeProgress } from '../sequence/progress.ts';
 import { WHOLE_CLASS } from './class-state.ts';
@@ -28,26 +29,29 @@ const taught = eventsOf([
     field: 'standing',
     value: makeGroupPlace(makeProgress(SEQUENCE, 30), SEQUENCE),
   }),
-  set({ of: 'group', id: 'fern', field: 'name', value: 'Fern' }),
-  set({ of: 'child', id: 'w', field: 'name', value: 'Wren' }),
-  set({ of: 'child', id: 'w', field: 'group', value: 'fern' }),
-  set({ of: 'child', id: 'r', field: 'name', value: 'Robin' }),
-  set({ of: 'child', id: 'r', field: 'group', value: 'fern' }),
-  set({ of: 'child', id: 'k', field: 'name', value: 'wren' }),
+  set({ of: 'group', id: groupId('fern'), field: 'name', value: 'Fern' }),
+  set({ of: 'child', id: childId('w'), field: 'name', value: 'Wren' }),
+  set({ of: 'child', id: childId('w'), field: 'group', value: groupId('fern') }),
+  set({ of: 'child', id: childId('r'), field: 'name', value: 'Robin' }),
+  set({ of: 'child', id: childId('r'), field: 'group', value: groupId('fern') }),
+  set({ of: 'child', id: childId('k'), field: 'name', value: 'wren' }),
 ]);
 const state = replay('class', taught);
 
 describe('a small group', () => {
   it('begins where the whole class stands, and goes its own way from there', () => {
-    const after = replay('class', [...taught, ...eventsOf(groupBegun(state, 'moss', 'Moss'), 50)]);
-    const moss = after.groups.get('moss');
+    const after = replay('class', [
+      ...taught,
+      ...eventsOf(groupBegun(state, groupId('moss'), 'Moss'), 50),
+    ]);
+    const moss = after.groups.get(groupId('moss'));
     expect(moss?.name).toBe('Moss');
     expect(moss?.standing && progressOf(moss.standing, SEQUENCE).upTo).toBe(30);
   });
 
   it('has no place yet when the whole class has none', () => {
-    const after = replay('class', eventsOf(groupBegun(replay('class', []), 'moss', '')));
-    expect(after.groups.get('moss')).toEqual({
+    const after = replay('class', eventsOf(groupBegun(replay('class', []), groupId('moss'), '')));
+    expect(after.groups.get(groupId('moss'))).toEqual({
       id: 'moss',
       name: '',
       removed: false,
@@ -57,7 +61,7 @@ describe('a small group', () => {
   });
 
   it('is taken away without its children, who are in no group then; undoing that brings all back', () => {
-    const removal = eventsOf(groupRemoved(state, 'fern'), 50);
+    const removal = eventsOf(groupRemoved(state, groupId('fern')), 50);
     const after = replay('class', [...taught, ...removal]);
     expect(smallGroups(after)).toEqual([]);
     expect(childrenOf(after, WHOLE_CLASS).map(({ id, group }) => [id, group])).toEqual([
@@ -72,7 +76,10 @@ describe('a small group', () => {
   });
 
   it('holds no child any more once it is gone, even one that another device put there', () => {
-    const gone = eventsOf([set({ of: 'group', id: 'fern', field: 'removed', value: true })], 50);
+    const gone = eventsOf(
+      [set({ of: 'group', id: groupId('fern'), field: 'removed', value: true })],
+      50,
+    );
     const after = replay('class', [...taught, ...gone]);
     expect([...after.children.values()].map((child) => groupOf(after, child))).toEqual([
       null,
@@ -92,7 +99,7 @@ describe('a child who is moved', () => {
     const drill: readonly EventSpec[] = [
       {
         kind: 'begun',
-        body: { drillId: 'd', groupId: 'fern', day: '2026-03-02', drill: SMALL_DRILL },
+        body: { drillId: 'd', groupId: groupId('fern'), day: '2026-03-02', drill: SMALL_DRILL },
       },
       {
         kind: 'marked',
@@ -103,14 +110,14 @@ describe('a child who is moved', () => {
           cards: ['m=M', 'a=AE', 't=T'],
           broke: 2,
           heard: null,
-          child: 'w',
+          child: childId('w'),
         },
       },
     ];
     const before = [...taught, ...eventsOf(drill, 50)];
-    const moved = set({ of: 'child', id: 'w', field: 'group', value: null });
+    const moved = set({ of: 'child', id: childId('w'), field: 'group', value: null });
     const after = replay('class', [...before, ...eventsOf([moved], 100)]);
-    expect(after.children.get('w')?.group).toBeNull();
+    expect(after.children.get(childId('w'))?.group).toBeNull();
     expect(after.drills).toEqual(replay('class', before).drills);
     expect(after.drills.get('d')?.marks.map(({ child }) => child)).toEqual(['w']);
     expect(after.drills.get('d')?.groupId).toBe('fern');

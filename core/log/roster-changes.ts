@@ -1,3 +1,4 @@
+import type { GroupId } from '../ids.ts';
 import { type Child, type ClassState, type Group, WHOLE_CLASS } from './class-state.ts';
 import type { EventSpec } from './event.ts';
 import { childrenOf } from './roster.ts';
@@ -5,7 +6,7 @@ import { childrenOf } from './roster.ts';
 /** What begins a small group: its name, which may be empty, and the place where the whole class stands. */
 export function groupBegun(
   { groups }: Pick<ClassState, 'groups'>,
-  id: string,
+  id: GroupId,
   name: string,
 ): readonly EventSpec[] {
   const standing = groups.get(WHOLE_CLASS)?.standing ?? null;
@@ -17,7 +18,7 @@ export function groupBegun(
 /** What takes a small group away: its children are in none from then on; all that was noted is kept. */
 export function groupRemoved(
   state: Pick<ClassState, 'children'>,
-  id: string,
+  id: GroupId,
 ): readonly EventSpec[] {
   return [
     { kind: 'set', body: { of: 'group', id, field: 'removed', value: true } },

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { childId, groupId } from '../ids.ts';
 import { WHOLE_CLASS } from './class-state.ts';
 import type { Setting } from './event.ts';
 import { replay } from './replay.ts';
@@ -18,28 +19,32 @@ function classOf(...settings: readonly Setting[]) {
 
 const state = classOf(
   { of: 'class', id: 'class', field: 'name', value: 'Room 4' },
-  { of: 'group', id: 'moss', field: 'name', value: 'Moss' },
-  { of: 'group', id: 'fern', field: 'name', value: 'Fern' },
-  { of: 'child', id: 'r', field: 'name', value: 'Robin' },
-  { of: 'child', id: 'w', field: 'name', value: 'Wren' },
-  { of: 'child', id: 'k', field: 'name', value: 'K. T.' },
-  { of: 'child', id: 'r', field: 'group', value: 'moss' },
-  { of: 'child', id: 'w', field: 'group', value: 'moss' },
-  { of: 'group', id: 'fern', field: 'removed', value: true },
-  { of: 'child', id: 'w', field: 'removed', value: true },
+  { of: 'group', id: groupId('moss'), field: 'name', value: 'Moss' },
+  { of: 'group', id: groupId('fern'), field: 'name', value: 'Fern' },
+  { of: 'child', id: childId('r'), field: 'name', value: 'Robin' },
+  { of: 'child', id: childId('w'), field: 'name', value: 'Wren' },
+  { of: 'child', id: childId('k'), field: 'name', value: 'K. T.' },
+  { of: 'child', id: childId('r'), field: 'group', value: groupId('moss') },
+  { of: 'child', id: childId('w'), field: 'group', value: groupId('moss') },
+  { of: 'group', id: groupId('fern'), field: 'removed', value: true },
+  { of: 'child', id: childId('w'), field: 'removed', value: true },
 );
 const names = (list: readonly { readonly name: string }[]) => list.map(({ name }) => name);
 
 describe('the roster', () => {
   it('has the children of the whole class and of each group, without those removed', () => {
     expect(names(childrenOf(state, WHOLE_CLASS))).toEqual(['K. T.', 'Robin']);
-    expect(names(childrenOf(state, 'moss'))).toEqual(['Robin']);
-    expect(childrenOf(state, 'fern')).toEqual([]);
+    expect(names(childrenOf(state, groupId('moss')))).toEqual(['Robin']);
+    expect(childrenOf(state, groupId('fern'))).toEqual([]);
   });
 
   it('has the small groups without those removed, which are still kept', () => {
     expect(names(smallGroups(state))).toEqual(['Moss']);
-    expect(state.groups.get('fern')).toMatchObject({ name: 'Fern', removed: true });
-    expect(state.children.get('w')).toMatchObject({ name: 'Wren', group: 'moss', removed: true });
+    expect(state.groups.get(groupId('fern'))).toMatchObject({ name: 'Fern', removed: true });
+    expect(state.children.get(childId('w'))).toMatchObject({
+      name: 'Wren',
+      group: 'moss',
+      removed: true,
+    });
   });
 });

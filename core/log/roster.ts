@@ -1,3 +1,4 @@
+import type { ChildId, GroupId } from '../ids.ts';
 import { type Child, type ClassState, type Group, WHOLE_CLASS } from './class-state.ts';
 import type { EventOf, Setting } from './event.ts';
 import { inDayOrder, inNameOrder } from './name-order.ts';
@@ -8,8 +9,8 @@ export type Roster = Pick<ClassState, 'name' | 'archived' | 'namesBy' | 'groups'
 /** Reads the roster from the settings in force, in their order: of several on one field, the last holds. */
 export function readRoster(settings: readonly EventOf<'set'>[]): Roster {
   const itself = { name: '', archived: false, namesBy: 'name' as const };
-  const groups = new Map<string, Group>([[WHOLE_CLASS, newGroup(WHOLE_CLASS)]]);
-  const children = new Map<string, Child>();
+  const groups = new Map<GroupId, Group>([[WHOLE_CLASS, newGroup(WHOLE_CLASS)]]);
+  const children = new Map<ChildId, Child>();
   for (const { body } of settings) {
     if (body.of === 'class') Object.assign(itself, fieldOf(body));
     else if (body.of === 'group') {
@@ -31,7 +32,7 @@ export function smallGroups({ groups }: Pick<ClassState, 'groups'>): readonly Gr
 /** The children there are now, in her order of names: of the whole class or of one small group. */
 export function childrenOf(
   { children, namesBy }: Pick<ClassState, 'children'> & Partial<Pick<ClassState, 'namesBy'>>,
-  groupId: string,
+  groupId: GroupId,
 ): readonly Child[] {
   const there = [...children.values()].filter(
     ({ group, removed }) => !removed && (groupId === WHOLE_CLASS || group === groupId),
@@ -39,11 +40,11 @@ export function childrenOf(
   return inNameOrder(there, namesBy);
 }
 
-function newGroup(id: string): Group {
+function newGroup(id: GroupId): Group {
   return { id, name: '', removed: false, standing: null, place: null };
 }
 
-function newChild(id: string): Child {
+function newChild(id: ChildId): Child {
   return { id, name: '', group: null, removed: false, place: null };
 }
 

@@ -1,25 +1,26 @@
 import { expect, it } from 'vitest';
 import { standingAt } from '../../test/arbitrary-events.ts';
+import { type GroupId, groupId } from '../ids.ts';
 import type { EventSpec, LogEvent } from './event.ts';
 import { replay } from './replay.ts';
 import { standingHistory } from './standing-history.ts';
 
 it('tells every place of a group in order, but for what was taken back', () => {
-  const stands = (id: string, step: number): EventSpec => ({
+  const stands = (id: GroupId, step: number): EventSpec => ({
     kind: 'set',
     body: { of: 'group', id, field: 'standing', value: standingAt(step) },
   });
   const specs: readonly EventSpec[] = [
-    stands('oak', 3),
-    stands('fern', 1),
-    stands('oak', 40),
+    stands(groupId('oak'), 3),
+    stands(groupId('fern'), 1),
+    stands(groupId('oak'), 40),
     { kind: 'undone', body: { event: 'e2' } },
-    stands('oak', 5),
+    stands(groupId('oak'), 5),
   ];
   const events = specs.map(
     (spec, n): LogEvent => ({ id: `e${n}`, classId: 'room', at: 10 + n, by: 'desk', ...spec }),
   );
-  const stood = standingHistory(replay('room', events), 'oak');
+  const stood = standingHistory(replay('room', events), groupId('oak'));
   expect(stood.map(({ at, standing }) => [at, standing.upTo])).toEqual([
     [10, 3],
     [14, 5],

@@ -1,3 +1,4 @@
+import type { GroupId } from '../ids.ts';
 import type { ClassState } from './class-state.ts';
 import type { GroupPlace } from './group-place.ts';
 import { findStruck, isStruck } from './struck.ts';
@@ -5,7 +6,7 @@ import { findStruck, isStruck } from './struck.ts';
 /** Every place at which a group was said to stand and that was not taken back, oldest first, by the log's clock. */
 export function standingHistory(
   { facts }: Pick<ClassState, 'facts'>,
-  groupId: string,
+  groupId: GroupId,
 ): readonly { readonly at: number; readonly standing: GroupPlace }[] {
   const struck = findStruck(facts.undos);
   return facts.settings.flatMap((event) => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arbitraryEvents, SMALL_DRILL, SMALL_FORM } from '../../test/arbitrary-events.ts';
+import { childId, groupId } from '../ids.ts';
 import type { LogEvent } from './event.ts';
 import { parseEvent } from './parse-event.ts';
 import { understand } from './understand.ts';
@@ -47,8 +48,8 @@ describe('parseEvent', () => {
 
 describe('what an event says', () => {
   it.each([
-    ['set', { of: 'child', id: 'r', field: 'group', value: null }],
-    ['begun', { drillId: 'one', groupId: 'g', day: '2026-03-02', drill: SMALL_DRILL }],
+    ['set', { of: 'child', id: childId('r'), field: 'group', value: null }],
+    ['begun', { drillId: 'one', groupId: groupId('g'), day: '2026-03-02', drill: SMALL_DRILL }],
     ['replanned', { drillId: 'one', drill: SMALL_DRILL }],
     ['shown', moment],
     ['called', { ...moment, child: 'r' }],
@@ -57,7 +58,7 @@ describe('what an event says', () => {
     ['amended', { drillId: 'one', mark: 'e1', field: 'heard', value: { kind: 'left-out' } }],
     ['corrected', moment],
     ['ended', { drillId: 'one', complete: false }],
-    ['noted', { drillId: null, groupId: 'g', text: '' }],
+    ['noted', { drillId: null, groupId: groupId('g'), text: '' }],
     ['decided', { choice: 'allow', about: 'sounds', text: 'B AE T' }],
     ['check-begun', check],
     ['check-begun', { ...check, limit: null }],
@@ -86,15 +87,20 @@ describe('what an event says', () => {
     ['marked', { ...mark, heard: { kind: 'phoneme' } }],
     ['marked', { ...mark, cards: 'mat' }],
     ['marked', { ...mark, child: undefined }],
-    ['begun', { drillId: 'one', groupId: 'g', day: '2026-3-2', drill: SMALL_DRILL }],
+    ['begun', { drillId: 'one', groupId: groupId('g'), day: '2026-3-2', drill: SMALL_DRILL }],
     [
       'begun',
-      { drillId: 'one', groupId: 'g', day: '2026-03-02', drill: { ...SMALL_DRILL, run: 1 } },
+      {
+        drillId: 'one',
+        groupId: groupId('g'),
+        day: '2026-03-02',
+        drill: { ...SMALL_DRILL, run: 1 },
+      },
     ],
-    ['set', { of: 'child', id: 'r', field: 'removed', value: 'yes' }],
-    ['set', { of: 'child', id: 'r', field: 'archived', value: true }],
+    ['set', { of: 'child', id: childId('r'), field: 'removed', value: 'yes' }],
+    ['set', { of: 'child', id: childId('r'), field: 'archived', value: true }],
     ['set', { of: 'class', id: 'c', field: 'constructor', value: 'x' }],
-    ['set', { of: 'group', id: 'g', field: 'standing', value: { upTo: 3 } }],
+    ['set', { of: 'group', id: groupId('g'), field: 'standing', value: { upTo: 3 } }],
     ['amended', { drillId: 'one', mark: 'e1', field: 'place', value: 1 }],
     ['amended', { drillId: 'one', mark: 'e1', field: 'broke', value: 'a' }],
     ['check-begun', { ...check, form: { ...SMALL_FORM, kind: 'songs' } }],

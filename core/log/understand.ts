@@ -1,4 +1,5 @@
 import { ITEM_MARKS } from '../checks/score-check.ts';
+import { isChildId, isGroupId } from '../ids.ts';
 import { assembleReading } from '../language/assemble.ts';
 import { PHONEMES } from '../language/phonemes.ts';
 import { LATEST } from './clock.ts';
@@ -71,7 +72,7 @@ const isMarkFields = isShape<EventBodies['marked']>({
   cards: isCards,
   broke: isNullOr(isWhole(1)),
   heard: isNullOr(isSlip),
-  child: isNullOr(isText),
+  child: isNullOr(isChildId),
 });
 
 const isBrokenAt = isShape<BrokenAt>({ card: isWhole(1), heard: isNullOr(isSlip) });
@@ -84,7 +85,7 @@ const isPapersWord = isShape<PapersWord>({
 
 const isPapersFields = isShape<EventBodies['papers-begun']>({
   papersId: isText,
-  groupId: isText,
+  groupId: isGroupId,
   day: isNullOr(isDay),
   words: isListOf(isPapersWord),
 });
@@ -137,7 +138,7 @@ const isAmending = isShape({ drillId: isText, mark: isText });
 const amendmentChecks: ReadonlyMap<unknown, Check<unknown>> = new Map<string, Check<unknown>>([
   ['broke', isNullOr(isWhole(1))],
   ['heard', isNullOr(isSlip)],
-  ['child', isNullOr(isText)],
+  ['child', isNullOr(isChildId)],
 ]);
 
 const settingChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknown>>([
@@ -149,7 +150,7 @@ const settingChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check
   ['group standing', isGroupPlace],
   ['group place', isWhole(0)],
   ['child name', isText],
-  ['child group', isNullOr(isText)],
+  ['child group', isNullOr(isGroupId)],
   ['child removed', isFlag],
   ['child place', isWhole(0)],
 ]);
@@ -160,10 +161,10 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
   set: (body): body is Setting =>
     isSettingFields(body) &&
     settingChecks.get(`${body.of} ${body.field}`)?.((body as Partial<Setting>).value) === true,
-  begun: isShape({ drillId: isText, groupId: isText, day: isDay, drill: isDrill }),
+  begun: isShape({ drillId: isText, groupId: isGroupId, day: isDay, drill: isDrill }),
   replanned: isShape({ drillId: isText, drill: isDrill }),
   shown: isMoment,
-  called: isShape({ ...momentFields, child: isText }),
+  called: isShape({ ...momentFields, child: isChildId }),
   marked: (body): body is EventBodies['marked'] =>
     isMarkFields(body) && (body.broke ?? 0) <= body.cards.length,
   amended: (body): body is EventBodies['amended'] =>
@@ -172,7 +173,7 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
   ended: isShape({ drillId: isText, complete: isFlag }),
   'check-begun': isShape({
     checkId: isText,
-    child: isText,
+    child: isChildId,
     day: isDay,
     form: isForm,
     limit: isNullOr(isSeconds),
@@ -193,15 +194,15 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
     isPapersFields(body) && body.words.every(isSpelledOut),
   'papers-read': isShape({
     papersId: isText,
-    child: isText,
+    child: isChildId,
     word: isWhole(0, LAST_PLACE),
     answer: isAnswer,
   }),
   'papers-changed': (body): body is EventBodies['papers-changed'] =>
     isPapersChange(body) &&
     (body.change.of === 'day' || body.change.said === null || isSpelledOut(body.change.said)),
-  noted: isShape({ drillId: isNullOr(isText), groupId: isText, text: isText }),
-  wrote: isShape({ page: isOneOf(PAGES), about: isText, text: isText }),
+  noted: isShape({ drillId: isNullOr(isText), groupId: isGroupId, text: isText }),
+  wrote: isShape({ page: isOneOf(PAGES), about: isEither(isChildId, isGroupId), text: isText }),
   decided: isShape({
     choice: isOneOf(['block', 'allow']),
     about: isOneOf(['word', 'sounds']),

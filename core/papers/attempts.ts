@@ -1,3 +1,4 @@
+import type { ChildId } from '../ids.ts';
 import type { PaperAnswer, PapersWord } from '../log/event.ts';
 import { answerKey, type PapersRecord } from '../log/papers-record.ts';
 import { asMeant } from '../spelling/as-meant.ts';
@@ -7,7 +8,7 @@ import { readingOfWord } from './said-words.ts';
 
 /** What one child wrote for one word, read card by card. */
 export interface PaperAttempt {
-  readonly child: string;
+  readonly child: ChildId;
   /** The slot of the word in its pile. */
   readonly slot: number;
   readonly said: PapersWord;
@@ -59,7 +60,7 @@ function readNow(answer: PaperAnswer, said: PapersWord): ReadAnswer | null {
 /** Every attempt of a pile, word by word, as the children of it were read. */
 export function attemptsOf(
   record: PapersRecord,
-  children: readonly string[],
+  children: readonly ChildId[],
 ): readonly PaperAttempt[] {
   return record.words.flatMap((said) =>
     children.flatMap((child) => {

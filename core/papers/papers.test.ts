@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
+import { childId, groupId } from '../ids.ts';
 import type { EventSpec, LogEvent, PaperAnswer, PapersChange } from '../log/event.ts';
 import { answerKey } from '../log/papers-record.ts';
 import { replay } from '../log/replay.ts';
@@ -17,14 +18,14 @@ const said = (word: string) => parseWords(word, builtLexicon).words[0]!;
 function classWith(...told: Told[]) {
   const begun: EventSpec = {
     kind: 'papers-begun',
-    body: { papersId: 'pile', groupId: 'whole-class', day: '2026-03-02', words },
+    body: { papersId: 'pile', groupId: groupId('whole-class'), day: '2026-03-02', words },
   };
   const read = told.map((one): EventSpec => {
     if ('of' in one) return { kind: 'papers-changed', body: { papersId: 'pile', change: one } };
     const [child, word, answer] = one;
-    return { kind: 'papers-read', body: { papersId: 'pile', child, word, answer } };
+    return { kind: 'papers-read', body: { papersId: 'pile', child: childId(child), word, answer } };
   });
-  const names = ['ann', 'ben'].map((id): EventSpec => {
+  const names = [childId('ann'), childId('ben')].map((id): EventSpec => {
     return { kind: 'set', body: { of: 'child', id, field: 'name', value: id } };
   });
   const events = [...names, begun, ...read].map(
@@ -41,7 +42,7 @@ const wrote = (text: string, isWord?: boolean): PaperAnswer => ({
 
 const attempts = (...told: Told[]) => {
   const pile = classWith(...told).state.papers.get('pile')!;
-  return attemptsOf(pile, ['ann', 'ben']);
+  return attemptsOf(pile, ['ann', 'ben'].map(childId));
 };
 
 describe('a list of words', () => {
@@ -61,8 +62,8 @@ describe('a pile of papers', () => {
       ['ben', 1, { kind: 'unread' }],
     );
     const { answers } = state.papers.get('pile')!;
-    expect(answers.get(answerKey('ann', 0))).toMatchObject({ text: 'ship' });
-    expect(answers.has(answerKey('ben', 1))).toBe(false);
+    expect(answers.get(answerKey(childId('ann'), 0))).toMatchObject({ text: 'ship' });
+    expect(answers.has(answerKey(childId('ben'), 1))).toBe(false);
   });
 
   it('a word set right keeps what was written for it, read anew, but not which card broke', () => {
@@ -73,7 +74,9 @@ describe('a pile of papers', () => {
     );
     const pile = state.papers.get('pile')!;
     expect(pile.words.map(({ word }) => word)).toEqual(['sip', 'rain', 'lake']);
-    expect(attemptsOf(pile, ['ann', 'ben']).map(({ read }) => read?.wordRight)).toEqual([true]);
+    expect(
+      attemptsOf(pile, ['ann', 'ben'].map(childId)).map(({ read }) => read?.wordRight),
+    ).toEqual([true]);
   });
 
   it('a word taken out leaves the others where they are; one added comes last', () => {
@@ -92,10 +95,12 @@ describe('a pile of papers', () => {
       ['them', 3],
     ]);
     expect(pile.nextSlot).toBe(4);
-    expect(attemptsOf(pile, ['ann']).map(({ said, wrote }) => [said.word, wrote])).toEqual([
-      ['lake', 'lak'],
-      ['them', 'dem'],
-    ]);
+    expect(attemptsOf(pile, [childId('ann')]).map(({ said, wrote }) => [said.word, wrote])).toEqual(
+      [
+        ['lake', 'lak'],
+        ['them', 'dem'],
+      ],
+    );
   });
 
   it('its day can be set later, and taken away', () => {
@@ -118,7 +123,7 @@ describe('a pile of papers', () => {
   it('whose words are not the letters of their cards is not believed', () => {
     const body = {
       papersId: 'odd',
-      groupId: 'whole-class',
+      groupId: groupId('whole-class'),
       day: null,
       words: [{ word: 'ship', cards: ['s=S'], breaks: [] }],
     };
@@ -150,7 +155,7 @@ describe('what papers show', () => {
       } as const,
     ].map((spec, at) => ({ id: `e${at}`, classId: 'class', at, by: 'desk', ...spec }));
     const pile = replay('class', events).papers.get('pile')!;
-    const [slip] = commonSlips(attemptsOf(pile, ['ann']));
+    const [slip] = commonSlips(attemptsOf(pile, [childId('ann')]));
     expect(slip).toMatchObject({ need: 'spelling', cards: ['ai=EH'], byHeart: ['said'] });
     expect(commonSlips(attempts(['ann', 1, wrote('rane')]))[0]?.byHeart).toEqual([]);
   });
@@ -174,7 +179,7 @@ describe('what papers show', () => {
       times: 2,
       examples: [{ word: 'lake', wrote: 'lak' }],
     });
-    expect(first?.children.map(({ child }) => child)).toEqual(['ann', 'ben']);
+    expect(first?.children.map(({ child }) => child)).toEqual(['ann', 'ben'].map(childId));
   });
 
   it('a blank, another word and a child who was away tell nothing of single sounds', () => {

@@ -5,6 +5,7 @@
  * be told. Counts, not estimates: the model of what is known takes the spelling from here as it takes
  * any other observation.
  */
+import type { ChildId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { CardVerdict, SpellingHabit } from '../spelling/attempt.ts';
 import type { PaperAttempt } from './attempts.ts';
@@ -31,7 +32,7 @@ export interface CommonSlip {
   /** The cards it was seen on, by id. */
   readonly cards: readonly CardId[];
   /** The children who share it, in their order, each with how often. */
-  readonly children: readonly { readonly child: string; readonly times: number }[];
+  readonly children: readonly { readonly child: ChildId; readonly times: number }[];
   readonly times: number;
   /** The words in which the card follows no rule: there it is the part to learn by heart. */
   readonly byHeart: readonly string[];
@@ -66,13 +67,13 @@ export function cardsShown(attempts: readonly PaperAttempt[]): readonly CardShow
  * that was missed is one slip, whatever the card.
  */
 export function commonSlips(attempts: readonly PaperAttempt[]): readonly CommonSlip[] {
-  const found = new Map<string, Omit<CommonSlip, 'children'> & { by: Map<string, number> }>();
+  const found = new Map<string, Omit<CommonSlip, 'children'> & { by: Map<ChildId, number> }>();
   for (const { card, attempt, isRegular } of tellingCards(attempts)) {
     if (card.heard && isSpelled(card)) continue;
     const need = card.heard ? 'spelling' : 'ear';
     const about = card.heard && card.habit ? { habit: card.habit } : { card: card.id };
     const key = `${need} ${JSON.stringify(about)}`;
-    const slip: Omit<CommonSlip, 'children'> & { by: Map<string, number> } = found.get(key) ?? {
+    const slip: Omit<CommonSlip, 'children'> & { by: Map<ChildId, number> } = found.get(key) ?? {
       need,
       about,
       cards: [],

@@ -6,6 +6,7 @@ import { readingsByChild } from '../facts/card-reading.ts';
 import { cardsOfChild } from '../facts/cards-of-child.ts';
 import type { MapCell } from '../facts/class-map.ts';
 import { masteryWord } from '../facts/mastery-word.ts';
+import { childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Observation } from '../learners/observation.ts';
 import { type ChildStory, childStory } from './child-story.ts';
@@ -31,7 +32,7 @@ const TAUGHT: readonly CardId[] = [...VOWELS, ...CONSONANTS, ...DIGRAPHS, ...BLE
 
 /** Facts with a stand-in for the estimate: a share of right readings, sure after four without a miss. */
 function cellsOf(all: readonly Observation[], taught: readonly CardId[]) {
-  const own = readingsByChild(all, 'read').get('Mina') ?? new Map();
+  const own = readingsByChild(all, 'read').get(childId('Mina')) ?? new Map();
   const cells = cardsOfChild(taught, own).map(({ card, beyond }) => {
     const seen = cardFacts(card, own.get(card), DAY - LATELY_DAYS);
     const asked = seen.right + seen.missed;
@@ -48,7 +49,9 @@ function cellsOf(all: readonly Observation[], taught: readonly CardId[]) {
 }
 
 function storyOf(lines: readonly string[], taught = TAUGHT): ChildStory {
-  const all = lines.flatMap((line, n) => scriptedReadings('Mina', DAY - lines.length + n, line));
+  const all = lines.flatMap((line, n) =>
+    scriptedReadings(childId('Mina'), DAY - lines.length + n, line),
+  );
   const cells = cellsOf(all, taught);
   return childStory(cells.taught, cells.beyond);
 }
@@ -195,8 +198,8 @@ describe('the sentence on any child', () => {
     .map(
       ({ broke, ...rest }): Observation => ({
         ...rest,
-        child: 'Mina',
-        groups: ['g'],
+        child: childId('Mina'),
+        groups: [groupId('g')],
         task: 'read',
         broke: rest.right || broke === null ? null : Math.min(broke, rest.cards.length),
         heard: rest.right ? null : rest.heard,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type ChildId, childId } from '../ids.ts';
 import { nextChildren } from '../log/next-child.ts';
 import { makeRandom } from '../random.ts';
 import {
@@ -27,12 +28,12 @@ const moments = Array.from(
 );
 const manner = { moments, blending: 'whole' } as const;
 
-function lotsOf(present: readonly string[], seed = 1): Lots {
+function lotsOf(present: readonly ChildId[], seed = 1): Lots {
   const random = makeRandom(seed);
   return { present, draw: (calls, count) => nextChildren({ present, calls }, count, random) };
 }
 
-const three = ['Ada', 'Bo', 'Cy'];
+const three = [childId('Ada'), childId('Bo'), childId('Cy')];
 
 interface Now {
   readonly standing: Standing;
@@ -100,7 +101,7 @@ describe('calling on children', () => {
     const lots = lotsOf(three);
     const { calling } = begun(lots);
     const reader = readerAt(calling, 0) as string;
-    const other = three.find((child) => child !== reader) as string;
+    const other = three.find((child) => child !== reader) as ChildId;
     const after = callOn(calling, other, 0, lots);
     expect(readerAt(after, 0)).toBe(other);
     expect(after.upcoming[0]).toBe(reader);
@@ -122,7 +123,7 @@ describe('calling on children', () => {
     const lots = lotsOf(three);
     const left = does(does(begun(lots), 'next', lots), 'next', lots);
     const called = left.calling.readers.map((child, place) => ({
-      child: child as string,
+      child: child as ChildId,
       part: 'blending' as const,
       place,
     }));

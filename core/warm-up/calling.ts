@@ -2,6 +2,7 @@
  * Calling on children, one for each card, sound and word. Plain values, the same
  * in every window; chance comes in with the lots.
  */
+import type { ChildId } from '../ids.ts';
 import type { Part } from '../log/event.ts';
 import type { Moment } from './moments.ts';
 import type { Act, Standing } from './standing.ts';
@@ -10,24 +11,24 @@ import type { Act, Standing } from './standing.ts';
 export interface Calling {
   readonly on: boolean;
   /** Who reads at each place of the order so far; null or nothing where all read together. */
-  readonly readers: readonly (string | null)[];
+  readonly readers: readonly (ChildId | null)[];
   /** The next children, soonest first. */
-  readonly upcoming: readonly string[];
+  readonly upcoming: readonly ChildId[];
   /** All who have been called, oldest first. */
-  readonly calls: readonly string[];
+  readonly calls: readonly ChildId[];
 }
 
 /** Who is there, and who is drawn of them after those who were called. */
 export interface Lots {
-  readonly present: readonly string[];
-  draw(calls: readonly string[], count: number): readonly string[];
+  readonly present: readonly ChildId[];
+  draw(calls: readonly ChildId[], count: number): readonly ChildId[];
 }
 
 /** So many of the next children are known ahead. */
 const AHEAD = 3;
 
 /** Nobody is called; `calls` are those of earlier. */
-export function callNobody(calls: readonly string[]): Calling {
+export function callNobody(calls: readonly ChildId[]): Calling {
   return { on: false, readers: [], upcoming: [], calls };
 }
 
@@ -37,7 +38,7 @@ export function callNobody(calls: readonly string[]): Calling {
  */
 export function callTakenUp(
   { order, at }: Pick<Standing, 'order' | 'at'>,
-  called: readonly { readonly child: string; readonly part: Part; readonly place: number }[],
+  called: readonly { readonly child: ChildId; readonly part: Part; readonly place: number }[],
   moments: readonly Pick<Moment, 'part' | 'place'>[],
   { calls, on }: Pick<Calling, 'calls' | 'on'>,
 ): Calling {
@@ -49,7 +50,7 @@ export function callTakenUp(
 }
 
 /** Who reads now; null when all read together. */
-export function readerAt({ readers }: Calling, at: number): string | null {
+export function readerAt({ readers }: Calling, at: number): ChildId | null {
   return readers[at] ?? null;
 }
 
@@ -61,7 +62,7 @@ export function turnCalling(calling: Calling, on: boolean, at: number, lots: Lot
 }
 
 /** Another child reads what is up; the one who was called has not read, and keeps the next turn. */
-export function callOn(calling: Calling, child: string, at: number, lots: Lots): Calling {
+export function callOn(calling: Calling, child: ChildId, at: number, lots: Lots): Calling {
   const before = readerAt(calling, at);
   if (before === child) return calling;
   const waiting = [...(before === null ? [] : [before]), ...calling.upcoming];
@@ -110,7 +111,7 @@ export function callAfter(
 }
 
 /** Who read the moment that is up when it came before; null for nobody. */
-function readerBefore(calling: Calling, { order, at }: Standing): string | null {
+function readerBefore(calling: Calling, { order, at }: Standing): ChildId | null {
   const before = order.slice(0, at).lastIndexOf(order[at] as number);
   return before < 0 ? null : readerAt(calling, before);
 }
@@ -122,7 +123,7 @@ function callNext(calling: Calling, at: number, lots: Lots): Calling {
   return refilled(called({ ...calling, upcoming: rest }, child, at), lots);
 }
 
-function called(calling: Calling, child: string, at: number): Calling {
+function called(calling: Calling, child: ChildId, at: number): Calling {
   const readers = Array.from({ length: Math.max(calling.readers.length, at + 1) }, (_, place) =>
     place === at ? child : readerAt(calling, place),
   );

@@ -1,3 +1,4 @@
+import type { ChildId } from '../ids.ts';
 import type { DrillEvent } from '../log/event.ts';
 import { callAfter, callOn, callPresent, type Lots, turnCalling } from './calling.ts';
 import { type Moment, momentsOf } from './moments.ts';
@@ -8,7 +9,7 @@ import { type Act, act, type Blending, type Manner } from './standing.ts';
 export type Deed =
   | { readonly does: 'act'; readonly act: Act }
   | { readonly does: 'calling'; readonly on: boolean }
-  | { readonly does: 'call'; readonly child: string }
+  | { readonly does: 'call'; readonly child: ChildId }
   /** To go by who is there, after somebody came or went. */
   | { readonly does: 'present' }
   | { readonly does: 'blending'; readonly blending: Blending }

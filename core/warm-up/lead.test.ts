@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CHANGED_DRILL, SMALL_DRILL } from '../../test/arbitrary-events.ts';
+import { type ChildId, childId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { EventSpec, LogEvent } from '../log/event.ts';
 import { evidenceOf } from '../log/evidence.ts';
@@ -14,15 +15,15 @@ import type { Running } from './run-state.ts';
 import { momentAt, standingAt } from './standing.ts';
 
 const moments = momentsOf(SMALL_DRILL);
-const children = ['child 1', 'child 2', 'child 3'];
+const children = [childId('child 1'), childId('child 2'), childId('child 3')];
 const lots: Lots = {
   present: children,
   draw: (calls, count) =>
-    Array.from({ length: count }, (_, n) => children[(calls.length + n) % 3] as string),
+    Array.from({ length: count }, (_, n) => children[(calls.length + n) % 3] as ChildId),
 };
 const begun: Running = {
   classId: 'class',
-  groupId: 'whole-class',
+  groupId: groupId('whole-class'),
   drillId: 'drill',
   drill: SMALL_DRILL,
   standing: standingAt(moments.length),
@@ -252,7 +253,7 @@ describe('a drill that two devices noted', () => {
     const specs: readonly EventSpec[] = [
       {
         kind: 'begun',
-        body: { drillId: 'drill', groupId: 'g', day: '2026-03-02', drill: SMALL_DRILL },
+        body: { drillId: 'drill', groupId: groupId('g'), day: '2026-03-02', drill: SMALL_DRILL },
       },
       { kind: 'shown', body: drill },
       { kind: 'marked', body: mark },

@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Flip } from '../boards/shapes/board.ts';
 import type { Drill } from '../drills/drill.ts';
+import { groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
+import type { DrillRecord } from '../log/class-state.ts';
 import { leftOver, takingUp } from './left-over.ts';
 import { type Moment, momentsOf } from './moments.ts';
 
@@ -28,13 +30,13 @@ const yesterday = drillOf(['a=A', 'b=B', 'c=C'], ['bat', 'bap', 'tap', 'tat', 'p
 const today = drillOf(['d=D', 'b=B', 'e=E', 'f=F'], ['dog', 'dig', 'fig']);
 
 /** The record of a drill of which so many moments have come up, one after another. */
-function record(drill: Drill, count: number) {
+function record(drill: Drill, count: number): DrillRecord {
   const shown = momentsOf(drill)
     .slice(0, count)
     .map(({ part, place }, at) => ({ id: `e${at}`, at: at + 1, part, place }));
   return {
     id: 'one',
-    groupId: 'g',
+    groupId: groupId('g'),
     day: '2026-11-30',
     drill,
     begunBy: ['begun'],

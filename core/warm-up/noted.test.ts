@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Drill } from '../drills/drill.ts';
+import { childId, groupId } from '../ids.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import type { EventSpec } from '../log/event.ts';
 import { callNobody } from './calling.ts';
@@ -21,7 +22,7 @@ const drill: Drill = {
 const manner = { moments: momentsOf(drill), blending: 'whole' } as const;
 const at = (place: number) => ({
   drillId: 'drill',
-  groupId: 'group',
+  groupId: groupId('group'),
   drill,
   standing: standingAt(3, place),
   calling: callNobody([]),
@@ -75,15 +76,22 @@ describe('what the log is told', () => {
   });
 
   it('has a child called for the card that comes up, and takes a call back', () => {
-    const before = { ...at(0), calling: { ...callNobody([]), on: true, readers: ['Ada'] } };
+    const before = {
+      ...at(0),
+      calling: { ...callNobody([]), on: true, readers: [childId('Ada')] },
+    };
     const standing = act(before.standing, 'next', manner);
-    const after = { ...before, standing, calling: { ...before.calling, readers: ['Ada', 'Bo'] } };
+    const after = {
+      ...before,
+      standing,
+      calling: { ...before.calling, readers: [childId('Ada'), childId('Bo')] },
+    };
     expect(eventsBetween(before, after, 'next', undefined).map(shortly)).toEqual([
       'shown blending 0',
       'called blending 0',
     ]);
-    const calls = [{ id: 'call', at: 1, part: 'visual', place: 0, child: 'Ada' }] as const;
-    const other = { ...before, calling: { ...before.calling, readers: ['Cy'] } };
+    const calls = [{ id: 'call', at: 1, part: 'visual', place: 0, child: childId('Ada') }] as const;
+    const other = { ...before, calling: { ...before.calling, readers: [childId('Cy')] } };
     expect(eventsBetween(before, other, 'next', { shown: [], calls }).map(shortly)).toEqual([
       'undone call',
       'called visual 0',

@@ -1,4 +1,5 @@
 import type { Drill } from '../drills/drill.ts';
+import type { GroupId } from '../ids.ts';
 import type { DrillEvent } from '../log/event.ts';
 import type { Calling } from './calling.ts';
 import type { Blending, Standing } from './standing.ts';
@@ -6,7 +7,7 @@ import type { Blending, Standing } from './standing.ts';
 /** A warm-up under way. */
 export interface Running {
   readonly classId: string;
-  readonly groupId: string;
+  readonly groupId: GroupId;
   readonly drillId: string;
   readonly drill: Drill;
   readonly standing: Standing;

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL } from '../../test/arbitrary-events.ts';
 import type { Drill } from '../drills/drill.ts';
+import { type ChildId, childId, groupId } from '../ids.ts';
 import { makeRandom } from '../random.ts';
 import type { Lots } from './calling.ts';
 import { callNobody, turnCalling } from './calling.ts';
@@ -20,16 +21,16 @@ const drill: Drill = {
 };
 /** Ids as long as those that devices make. */
 const id = (n: number) => `${n}`.padEnd(20, 'x');
-const children = Array.from({ length: 26 }, (_, n) => id(n));
+const children = Array.from({ length: 26 }, (_, n) => childId(id(n)));
 const random = makeRandom(5);
 const lots: Lots = {
   present: children,
-  draw: (_, count) => Array.from({ length: count }, () => children[random.below(26)] as string),
+  draw: (_, count) => Array.from({ length: count }, () => children[random.below(26)] as ChildId),
 };
-const calls = Array.from({ length: 400 }, (_, n) => children[n % 26] as string);
+const calls = Array.from({ length: 400 }, (_, n) => children[n % 26] as ChildId);
 const begun: Running = {
   classId: id(100),
-  groupId: id(101),
+  groupId: groupId(id(101)),
   drillId: id(102),
   drill,
   standing: standingAt(momentsOf(drill).length),
@@ -84,7 +85,7 @@ describe('what travels between windows', () => {
     const plan = planFor(begun, null, 'first');
     expect(planFor({ ...begun, count: 2, asking: null }, plan, 'second')).toBe(plan);
     expect(planFor({ ...begun, dictated: [] }, plan, 'second').key).toBe('second');
-    const fresh = { ...begun.calling, upcoming: ['somebody new'] };
+    const fresh = { ...begun.calling, upcoming: [childId('somebody new')] };
     expect(planFor({ ...begun, calling: fresh }, plan, 'second').who).toEqual([
       ...plan.who,
       'somebody new',

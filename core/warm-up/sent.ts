@@ -1,4 +1,5 @@
 import type { Drill } from '../drills/drill.ts';
+import type { ChildId, GroupId } from '../ids.ts';
 import type { Running } from './run-state.ts';
 
 /** What stays the same from act to act, so that it travels once. */
@@ -6,12 +7,12 @@ export interface Plan {
   /** Unlike that of any other plan. */
   readonly key: string;
   readonly classId: string;
-  readonly groupId: string;
+  readonly groupId: GroupId;
   readonly drillId: string;
   readonly drill: Drill;
   readonly dictated: readonly string[];
   /** The children spoken of, each known by its place here. */
-  readonly who: readonly string[];
+  readonly who: readonly ChildId[];
 }
 
 /** How a warm-up stands after an act, beside its plan: under 1 KB as JSON. */
@@ -41,7 +42,7 @@ export function planFor(running: Running, before: Plan | null, key: string): Pla
 /** Where a warm-up stands, by its plan. What was called in other drills is left out: the log has it. */
 export function placeOf(running: Running, plan: Plan): Place {
   const { standing, blending, asking, rehearsed, count, by, calling } = running;
-  const numberOf = (child: string): number => plan.who.indexOf(child);
+  const numberOf = (child: ChildId): number => plan.who.indexOf(child);
   return {
     plan: plan.key,
     standing,
@@ -57,7 +58,7 @@ export function placeOf(running: Running, plan: Plan): Place {
 }
 
 /** The warm-up that `placeOf` told of; `earlier` are the children called in other drills, oldest first. */
-export function runningAt(plan: Plan, place: Place, earlier: readonly string[]): Running {
+export function runningAt(plan: Plan, place: Place, earlier: readonly ChildId[]): Running {
   const { key: _, who, ...planned } = plan;
   const { plan: __, on, readers: told, upcoming, ...rest } = place;
   const readers = told.map((number) => (number === null ? null : (who[number] ?? null)));

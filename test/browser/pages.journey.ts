@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, expect, it } from 'vitest';
 import { makeLetterForm } from '../../core/checks/letter-form.ts';
+import { childId } from '../../core/ids.ts';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { EventSpec } from '../../core/log/event.ts';
 import { makeLog } from '../../core/log/log-file.ts';
@@ -27,13 +28,16 @@ function classLog(): string {
       kind: 'set',
       body: { of: 'group', id: WHOLE_CLASS, field: 'standing', value: standingAt(STEP) },
     },
-    { kind: 'set', body: { of: 'child', id: 'one', field: 'name', value: long } },
+    { kind: 'set', body: { of: 'child', id: childId('one'), field: 'name', value: long } },
   ];
   for (let turn = 0; turn < 6; turn++) {
     const checkId = `check ${turn}`;
     const { form } = makeLetterForm(taughtUpTo(SEQUENCE, STEP), turn, 60);
     const day = `2026-03-0${turn + 1}`;
-    specs.push({ kind: 'check-begun', body: { checkId, child: 'one', day, form, limit: 60 } });
+    specs.push({
+      kind: 'check-begun',
+      body: { checkId, child: childId('one'), day, form, limit: 60 },
+    });
     form.items.forEach(({ text }, item) => {
       if (text !== 'o') return;
       const broke = [{ card: 1, heard: { kind: 'phoneme', sound: 'EH' } as const }];

@@ -3,6 +3,7 @@
  * most of it read together, some of it by a child alone; what the teacher hears
  * and writes down, with her mistakes; weekends, a week off, absences.
  */
+import { type ChildId, childId, type GroupId, groupId } from '../../core/ids.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import { isVowelCard, type Place } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
@@ -41,7 +42,7 @@ export interface Today {
   /** Taught today. */
   readonly fresh: readonly CardId[];
   readonly observations: readonly Observation[];
-  readonly group: string;
+  readonly group: GroupId;
   readonly draw: Chances;
 }
 
@@ -65,7 +66,7 @@ export interface Classroom {
 
 export interface State {
   readonly day: number;
-  readonly child: string;
+  readonly child: ChildId;
   readonly card: CardId;
   /** The chance of a right reading the next morning where the card usually stands. */
   readonly chance: number;
@@ -89,7 +90,7 @@ const CARDS: readonly CardId[] = [
 const AT_FIRST = 14;
 /** How many weeks after the last day it is looked at again, without any practice between. */
 const WEEKS_OFF = [3, 6];
-const GROUP = 'group';
+const GROUP = groupId('group');
 const S_CLUSTERS: readonly CardId[] = ['t=T', 'p=P', 'l=L', 'm=M', 'n=N'];
 const N_CLUSTERS: readonly CardId[] = ['t=T', 'd=D'];
 
@@ -101,7 +102,7 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
     CARDS.map((card) => [card, ownDifficulty(card) + draw.normal(0, 0.1)]),
   );
   const pupils = Array.from({ length: spec.pupils ?? 8 }, (_, at) =>
-    truth({ name: `p${at}`, difficulties, draw }),
+    truth({ name: childId(`p${at}`), difficulties, draw }),
   );
   const observations: Observation[] = [];
   const truths: (readonly number[])[] = [];
@@ -177,7 +178,7 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
 
   function note(
     cards: readonly CardId[],
-    child: string | null,
+    child: ChildId | null,
     day: number,
     broke: number | null,
     truth: readonly number[],

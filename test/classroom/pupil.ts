@@ -1,9 +1,10 @@
+import type { ChildId } from '../../core/ids.ts';
 import type { Place } from '../../core/language/correspondence.ts';
 import type { Chances } from './chances.ts';
 
 /** An invented pupil, who changes with practice and with time. */
 export interface Pupil {
-  readonly name: string;
+  readonly name: ChildId;
   /** The true chance of reading a card rightly on that day: alone, or in a place of a word. */
   readonly chance: (card: string, day: number, place: Place | null, clustered: boolean) => number;
   /** The same on a day as good as most, where days differ. */
@@ -13,7 +14,7 @@ export interface Pupil {
 
 /** What a truth makes pupils from: `difficulties` are the cards' own, for all pupils, on a scale of about ±1. */
 export interface PupilSpec {
-  readonly name: string;
+  readonly name: ChildId;
   readonly difficulties: ReadonlyMap<string, number>;
   readonly draw: Chances;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseBoardLink } from '../../core/boards/shapes/board-link.ts';
+import { childId, groupId } from '../../core/ids.ts';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { EVENT_KINDS } from '../../core/log/event.ts';
 import { progressOf } from '../../core/log/group-place.ts';
@@ -56,9 +57,9 @@ describe.each(VERSIONS)('what version %s stored', (version) => {
       'Ezra',
       'Fenna',
     ]);
-    expect(state.children.get('child-left')?.removed).toBe(true);
-    expect(state.groups.get('group-maple')?.name).toBe('Maple');
-    expect(state.groups.get('group-gone')?.removed).toBe(true);
+    expect(state.children.get(childId('child-left'))?.removed).toBe(true);
+    expect(state.groups.get(groupId('group-maple'))?.name).toBe('Maple');
+    expect(state.groups.get(groupId('group-gone'))?.removed).toBe(true);
     expect(here.filter(({ group }) => group === 'group-maple').map(({ name }) => name)).toEqual([
       'Amaro',
       'Delphine-Rosalie',
@@ -86,7 +87,7 @@ describe.each(VERSIONS)('what version %s stored', (version) => {
 
   it('stands where it stood: step 40 with a card more, and 18 steps of her own order', () => {
     const whole = state.groups.get(WHOLE_CLASS);
-    const maple = state.groups.get('group-maple');
+    const maple = state.groups.get(groupId('group-maple'));
     if (!whole?.standing || !maple?.standing) throw new Error('a group is missing');
     const taught = taughtOf(progressOf(whole.standing, SEQUENCE)).correspondences;
     for (const id of ['a=AE', 'sh=SH', 'st=S+T', 'oa=OW']) expect(taught).toContain(id);

@@ -1,6 +1,7 @@
 import { copyFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { childId } from '../../core/ids.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import { mergeEvents } from '../../core/log/merge.ts';
 import { replay } from '../../core/log/replay.ts';
@@ -48,7 +49,7 @@ describe.each([
     at,
     by,
     kind: 'set',
-    body: { of: 'child', id: 'r', field: 'name', value },
+    body: { of: 'child', id: childId('r'), field: 'name', value },
   });
   const sorted = async (device: FarDevice) => mergeEvents(await device.events(), []);
 
@@ -120,7 +121,7 @@ describe.each([
     await phone.until(3);
     for (const device of [desk, phone]) {
       const now = replay(classId, await device.events());
-      expect(now.children.get('r')?.name).toBe('later');
+      expect(now.children.get(childId('r'))?.name).toBe('later');
     }
     desk.close();
     phone.close();

@@ -1,4 +1,5 @@
 import { heardSaid } from '../../core/facts/heard-said.ts';
+import type { ChildId } from '../../core/ids.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import type { Confusion } from '../../core/learners/confusions.ts';
 import { nameOf } from '../state/class-now.ts';
@@ -72,7 +73,7 @@ interface Gathered {
   readonly card: CardId;
   readonly heard: string;
   readonly count: number;
-  readonly children: readonly (string | null)[];
+  readonly children: readonly (ChildId | null)[];
 }
 
 /** The same slip of several children as one, most often first. */
@@ -91,6 +92,6 @@ function gathered(confusions: readonly Confusion[]): readonly Gathered[] {
   return [...all.values()].sort((one, other) => other.count - one.count);
 }
 
-function who(child: string | null): string {
+function who(child: ChildId | null): string {
   return child === null ? 'all together' : nameOf({ of: 'child', id: child });
 }

@@ -1,6 +1,7 @@
 import { computed } from '@preact/signals';
-import { boolean, nullable, object, picklist, string } from 'valibot';
+import { boolean, custom, nullable, object, picklist, string } from 'valibot';
 import { CHECK_KINDS, type CheckKind } from '../../core/checks/check-form.ts';
+import { type ChildId, childId, isChildId } from '../../core/ids.ts';
 import type { CheckRecord, Child } from '../../core/log/class-state.ts';
 import { remembered } from '../device/remembered.ts';
 import { everyone } from './everyone.ts';
@@ -9,13 +10,13 @@ import { classState } from './open-class.ts';
 const choice = remembered(
   'check',
   object({
-    child: string(),
+    child: custom<ChildId>(isChildId),
     kind: picklist(CHECK_KINDS),
     timed: boolean(),
     /** The check that is on the screen; null while one is being chosen. */
     open: nullable(string()),
   }),
-  { child: '', kind: 'letter-sounds', timed: true, open: null },
+  { child: childId(''), kind: 'letter-sounds', timed: true, open: null },
 );
 
 /** What she has chosen to check. */
@@ -33,7 +34,7 @@ export const openRecord = computed<CheckRecord | null>(
 
 /** Changes what she wants to check. */
 export function choose(some: {
-  readonly child?: string;
+  readonly child?: ChildId;
   readonly kind?: CheckKind;
   readonly timed?: boolean;
 }): void {

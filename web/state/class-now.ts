@@ -2,7 +2,7 @@ import { computed, signal } from '@preact/signals';
 import { classMap, type MapRow } from '../../core/facts/class-map.ts';
 import { readingsIn } from '../../core/facts/class-readings.ts';
 import type { CardId } from '../../core/language/card-id.ts';
-import type { Who } from '../../core/learners/estimate.ts';
+import type { Who, WhoChild } from '../../core/learners/estimate.ts';
 import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
 import { stepOf } from '../../core/sequence/step-of.ts';
@@ -30,7 +30,7 @@ export function taughtToChild(child: Child): readonly CardId[] {
 /** The group at work, beside it the whole class, and each child: what they know of these cards today. */
 export function rowsFor(cards: readonly CardId[]): {
   readonly groups: readonly MapRow[];
-  readonly children: readonly MapRow[];
+  readonly children: readonly MapRow<WhoChild>[];
 } {
   const { id } = group.value;
   const groups: readonly Who[] = [
@@ -47,11 +47,11 @@ export function rowsFor(cards: readonly CardId[]): {
 }
 
 /** What each of these knows of these cards today, in the skill that is shown. */
-export function mapFor(
-  all: readonly Who[],
+export function mapFor<Of extends Who>(
+  all: readonly Of[],
   cards: readonly CardId[],
   skill = task.value,
-): readonly MapRow[] {
+): readonly MapRow<Of>[] {
   const spec = {
     known: knowledge.value[skill],
     readings: readings[skill].value,

@@ -1,3 +1,4 @@
+import { type ChildId, childId, groupId } from '../../core/ids.ts';
 import { type CardId, isCardId } from '../../core/language/card-id.ts';
 import type { Who } from '../../core/learners/estimate.ts';
 import { linkTo } from './route.ts';
@@ -12,19 +13,22 @@ export interface Opened {
 export type View =
   | { readonly of: 'map'; readonly open: Opened | null }
   | { readonly of: 'group' | 'groups' }
-  | { readonly of: 'child'; readonly id: string; readonly card: CardId | null };
+  | { readonly of: 'child'; readonly id: ChildId; readonly card: CardId | null };
 
 /** Reads what an address asks for; the class map when it asks for nothing known. */
 export function parseView(query: string): View {
   const asked = new URLSearchParams(query);
   const card = cardIn(asked.get('card'));
   const id = asked.get('child');
-  if (id !== null) return { of: 'child', id, card };
+  if (id !== null) return { of: 'child', id: childId(id), card };
   const show = asked.get('show');
   if (show === 'group' || show === 'groups') return { of: show };
   const at = asked.get('at');
   if (at === null) return { of: 'map', open: null };
-  const who: Who = { of: asked.get('whose') === 'group' ? 'group' : 'child', id: at };
+  const who: Who =
+    asked.get('whose') === 'group'
+      ? { of: 'group', id: groupId(at) }
+      : { of: 'child', id: childId(at) };
   return { of: 'map', open: { who, card } };
 }
 

@@ -1,5 +1,7 @@
 /** What she typed or made and has not put into a log yet; it goes when its class is deleted. */
-import { array, object, record, string } from 'valibot';
+
+import { array, custom, object, record, string } from 'valibot';
+import { type GroupId, isGroupId } from '../../core/ids.ts';
 import { remembered } from '../device/remembered.ts';
 import { forgetDictation } from './dictation-made.ts';
 import { forgetCopies } from './last-copy.ts';
@@ -10,7 +12,14 @@ export const namesTyped = remembered('names-typed', string(), '');
 /** Her lines about drills. */
 export const noteDrafts = remembered(
   'notes',
-  array(object({ classId: string(), groupId: string(), drillId: string(), text: string() })),
+  array(
+    object({
+      classId: string(),
+      groupId: custom<GroupId>(isGroupId),
+      drillId: string(),
+      text: string(),
+    }),
+  ),
   [],
 );
 

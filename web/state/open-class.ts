@@ -3,8 +3,10 @@
  * group is at work, and the one way to add to the log. What happens holds at
  * once; it is kept for good a few milliseconds later (web/device/log/).
  */
+
 import { computed, signal } from '@preact/signals';
-import { object, string } from 'valibot';
+import { custom, object, string } from 'valibot';
+import { type GroupId, isGroupId } from '../../core/ids.ts';
 import { type ClassState, type Group, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { EventSpec, LogEvent } from '../../core/log/event.ts';
 import type { ClassHead } from '../../core/log/event-store.ts';
@@ -19,10 +21,14 @@ import { noteUndo } from './undo.ts';
 /** Where all classes of this device are kept. */
 export const store = createDeviceStore();
 
-const open = remembered('open', object({ classId: string(), groupId: string() }), {
-  classId: '',
-  groupId: WHOLE_CLASS,
-});
+const open = remembered(
+  'open',
+  object({ classId: string(), groupId: custom<GroupId>(isGroupId) }),
+  {
+    classId: '',
+    groupId: WHOLE_CLASS,
+  },
+);
 
 const log = signal<ClassLog | null>(null);
 const none = replay('', []);
@@ -65,7 +71,7 @@ export async function classHeads(): Promise<readonly ClassHead[]> {
 }
 
 /** Opens a class of this device; one that is not there yet begins with its first event. */
-export async function openClass(classId: string, groupId: string = WHOLE_CLASS): Promise<void> {
+export async function openClass(classId: string, groupId: GroupId = WHOLE_CLASS): Promise<void> {
   const opened = await openOnDevice(store, classId);
   log.peek()?.close();
   open.value = { classId, groupId };
@@ -78,7 +84,7 @@ export function reopenClass(): Promise<void> {
 }
 
 /** Turns to another group of the class. */
-export function chooseGroup(groupId: string): void {
+export function chooseGroup(groupId: GroupId): void {
   open.value = { ...open.peek(), groupId };
 }
 

@@ -2,6 +2,7 @@
 
 import { computed } from '@preact/signals';
 import { boolean, nullable, object, string } from 'valibot';
+import type { ChildId, GroupId } from '../../core/ids.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import type { EventSpec, PaperAnswer, PapersChange, PapersWord } from '../../core/log/event.ts';
 import { answerKey, type PapersRecord, type PileWord } from '../../core/log/papers-record.ts';
@@ -37,7 +38,7 @@ export const openPile = computed<PapersRecord | null>(
 );
 
 /** The newest pile that a group wrote on a day; null for none. */
-export function pileOfDay(groupId: string, day: string): PapersRecord | null {
+export function pileOfDay(groupId: GroupId, day: string): PapersRecord | null {
   return piles.peek().find((pile) => pile.groupId === groupId && pile.day === day) ?? null;
 }
 
@@ -73,7 +74,7 @@ export function changePile({ id: papersId }: PapersRecord, changes: readonly Pap
 /** Says what a child wrote for a word; taken back with Ctrl+Z. */
 export function sayAnswer(
   pile: PapersRecord,
-  child: string,
+  child: ChildId,
   { slot, word }: PileWord,
   answer: PaperAnswer,
 ): void {
@@ -85,7 +86,7 @@ export function sayAnswer(
 export function sayAnswers(
   { id: papersId }: PapersRecord,
   answers: readonly {
-    readonly child: string;
+    readonly child: ChildId;
     readonly slot: number;
     readonly answer: PaperAnswer;
   }[],
@@ -173,7 +174,7 @@ export interface ChildSpelling {
 }
 
 /** A child's spelling by its papers; null while none of its was read. */
-export function spellingOf(child: string): ChildSpelling | null {
+export function spellingOf(child: ChildId): ChildSpelling | null {
   const attempts = piles.value.flatMap((pile) => attemptsOf(pile, [child]));
   if (attempts.length === 0) return null;
   const cards = cardsShown(attempts);

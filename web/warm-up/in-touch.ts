@@ -2,6 +2,7 @@
  * What the windows tell each other of the warm-up, on the channel: its plan once, then after each act only
  * where it stands. A window that has just come, or missed a plan, asks.
  */
+import { type ChildId, isChildId, isGroupId } from '../../core/ids.ts';
 import { isDrill } from '../../core/log/is-drill.ts';
 import {
   isFlag,
@@ -33,7 +34,7 @@ export interface InTouchSpec {
   /** What is under way here. */
   readonly known: () => Running | null;
   /** The children called in other drills than this one, oldest first. */
-  readonly calledBefore: (drillId: string) => readonly string[];
+  readonly calledBefore: (drillId: string) => readonly ChildId[];
   readonly onSaid: (said: Said) => void;
 }
 
@@ -57,11 +58,11 @@ const isTexts = isListOf(isText);
 const isPlan = isShape<Plan>({
   key: isText,
   classId: isText,
-  groupId: isText,
+  groupId: isGroupId,
   drillId: isText,
   drill: isDrill,
   dictated: isTexts,
-  who: isTexts,
+  who: isListOf(isChildId),
 });
 
 const isPlace = isShape<Pick<Place, 'plan' | 'on' | 'readers' | 'upcoming'>>({
@@ -81,7 +82,7 @@ export function getInTouch({
   onSaid,
 }: InTouchSpec): InTouch {
   let plan: Plan | null = null;
-  let calls: readonly string[] = [];
+  let calls: readonly ChildId[] = [];
   const link = openLink<Message>(name, isMessage, (message) => {
     if (message.kind === 'wish') onSaid(message);
     else if (message.kind === 'ask') tellAll();

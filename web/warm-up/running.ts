@@ -4,8 +4,10 @@
  * notes what came of each act (core/warm-up/lead.ts). What is done shows at once
  * and is noted after the next frame; a mark is noted at once, where it is made.
  */
+
 import { computed, signal } from '@preact/signals';
 import type { Drill } from '../../core/drills/drill.ts';
+import type { ChildId } from '../../core/ids.ts';
 import type { DrillRecord } from '../../core/log/class-state.ts';
 import { readDrill } from '../../core/log/drill-record.ts';
 import type { EventSpec, LogEvent } from '../../core/log/event.ts';
@@ -131,7 +133,7 @@ export function setCalling(on: boolean): void {
 }
 
 /** Calls on this child for what is up. */
-export function callChild(child: string): void {
+export function callChild(child: ChildId): void {
   if (doHere({ does: 'call', child })) setSettings({ calling: true });
 }
 
@@ -213,7 +215,7 @@ const lots: Lots = {
 const CALLS_BACK = 400;
 
 /** The children called in other drills than this one, oldest first. */
-function calledBefore(drillId: string): readonly string[] {
+function calledBefore(drillId: string): readonly ChildId[] {
   const others = [...classState.peek().drills.values()].filter(({ id }) => id !== drillId);
   return others.flatMap(({ calls }) => calls.map(({ child }) => child)).slice(-CALLS_BACK);
 }

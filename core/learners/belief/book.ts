@@ -1,3 +1,4 @@
+import type { ChildId, GroupId } from '../../ids.ts';
 import { PLACES } from '../../language/correspondence.ts';
 import { HABITS } from '../../language/taught.ts';
 import { type KnownOrNot, openKnownOrNot } from './known-or-not.ts';
@@ -40,13 +41,13 @@ export interface Reader {
   /** Where its row with a card starts in `pairs`. */
   readonly pairs: RowsByCard;
   /** Of a child: the groups that its last reading tells of, the first of them its own. */
-  groups: readonly string[];
+  groups: readonly GroupId[];
   home: Group;
 }
 
 /** What a group has read together. */
 export interface Group {
-  readonly name: string;
+  readonly name: GroupId;
   /** Where its row with a card starts in `together`. */
   readonly rows: RowsByCard;
   /** How many children are in it who have read alone. */
@@ -78,15 +79,15 @@ export interface Book {
   readonly together: Table;
   /** The number of each card that came up, by id. */
   readonly cardNumber: ReadonlyMap<string, number>;
-  readonly children: ReadonlyMap<string, Reader>;
-  readonly groups: ReadonlyMap<string, Group>;
+  readonly children: ReadonlyMap<ChildId, Reader>;
+  readonly groups: ReadonlyMap<GroupId, Group>;
   /** Children and choirs, in the order they came up. */
   readonly all: readonly Reader[];
   readonly numberOf: (card: string) => number;
-  readonly groupOf: (name: string) => Group;
+  readonly groupOf: (name: GroupId) => Group;
   /** A child, who is of these groups from now on. */
-  readonly childOf: (name: string, groups: readonly string[]) => Reader;
-  readonly choirOf: (name: string) => Reader;
+  readonly childOf: (name: ChildId, groups: readonly GroupId[]) => Reader;
+  readonly choirOf: (name: GroupId) => Reader;
   readonly pairOf: (reader: Reader, card: number, day: number) => number;
   readonly togetherOf: (group: Group, card: number) => number;
 }
@@ -98,8 +99,8 @@ export function openBook(): Book {
   const pairs = new Table(PAIR_WIDTH, 512);
   const together = new Table(GROUP_WIDTH, 512);
   const cardNumber = new Map<string, number>();
-  const children = new Map<string, Reader>();
-  const groups = new Map<string, Group>();
+  const children = new Map<ChildId, Reader>();
+  const groups = new Map<GroupId, Group>();
   const all: Reader[] = [];
   return {
     common: openCommon(),
@@ -131,7 +132,7 @@ export function openBook(): Book {
     return number;
   }
 
-  function groupOf(name: string): Group {
+  function groupOf(name: GroupId): Group {
     let group = groups.get(name);
     if (group === undefined) {
       group = { name, rows: new RowsByCard(), size: 0, choir: null };
@@ -140,8 +141,8 @@ export function openBook(): Book {
     return group;
   }
 
-  function childOf(name: string, of: readonly string[]): Reader {
-    const home = groupOf(of[0] as string);
+  function childOf(name: ChildId, of: readonly GroupId[]): Reader {
+    const home = groupOf(of[0] as GroupId);
     let child = children.get(name);
     if (child === undefined) {
       child = openReader(of, home);
@@ -156,13 +157,13 @@ export function openBook(): Book {
     return child;
   }
 
-  function choirOf(name: string): Reader {
+  function choirOf(name: GroupId): Reader {
     const group = groupOf(name);
     group.choir ??= openReader([name], group);
     return group.choir;
   }
 
-  function openReader(of: readonly string[], home: Group): Reader {
+  function openReader(of: readonly GroupId[], home: Group): Reader {
     const row = readers.begin();
     const { numbers } = readers;
     numbers[row + VARIANCE] = SPREAD.child;

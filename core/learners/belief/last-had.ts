@@ -1,13 +1,14 @@
+import type { ChildId, GroupId } from '../../ids.ts';
 import { type Book, GROUP_LAST, type Reader } from './book.ts';
 import { LAST } from './pair.ts';
 import { lastThere } from './there.ts';
 
+type Whose =
+  | { readonly of: 'child'; readonly id: ChildId }
+  | { readonly of: 'group'; readonly id: GroupId };
+
 /** The last day on which a child or group had a card, alone or together; null when never. */
-export function lastHad(
-  book: Book,
-  { of, id }: { readonly of: 'child' | 'group'; readonly id: string },
-  card: string,
-): number | null {
+export function lastHad(book: Book, { of, id }: Whose, card: string): number | null {
   const number = book.cardNumber.get(card) ?? -1;
   let last = Number.NEGATIVE_INFINITY;
   if (of === 'child') {
@@ -30,7 +31,7 @@ function lastAlone(book: Book, child: Reader, card: number): number {
   return pair < 0 ? Number.NEGATIVE_INFINITY : (book.pairs.numbers[pair + LAST] as number);
 }
 
-function lastTogether(book: Book, group: string, card: number): number {
+function lastTogether(book: Book, group: GroupId, card: number): number {
   const row = book.groups.get(group)?.rows.at(card) ?? -1;
   return row < 0 ? Number.NEGATIVE_INFINITY : (book.together.numbers[row + GROUP_LAST] as number);
 }

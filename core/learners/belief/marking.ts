@@ -1,3 +1,4 @@
+import type { ChildId } from '../../ids.ts';
 /**
  * How a teacher marks. Most mark what is right and what is wrong of a child who reads alone: `all`. A busy
  * one names a child only when it goes wrong. Then every reading of a child's own is wrong, and to
@@ -17,7 +18,7 @@ const ENOUGH_TOGETHER = 0.1;
 /** What of a reading tells how she marks: see observation.ts. */
 export interface MarkedReading {
   readonly task: 'read' | 'spell';
-  readonly child: string | null;
+  readonly child: ChildId | null;
   readonly right: boolean;
   readonly from?: 'check' | 'mistake';
 }

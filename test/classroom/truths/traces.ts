@@ -6,6 +6,7 @@
  * place and in clusters that multiply. What practice moves is no log-odds, what
  * is drawn is mostly not normal, and some cards are stubborn for no reason.
  */
+import type { ChildId } from '../../../core/ids.ts';
 import type { Chances } from '../chances.ts';
 import type { Pupil, Truth } from '../pupil.ts';
 
@@ -53,7 +54,7 @@ interface Memory {
 
 /** Draws a pupil, with what it brings from home. `difficulties` are the cards' own, for all pupils. */
 function drawPupil(
-  name: string,
+  name: ChildId,
   world: World,
   difficulties: ReadonlyMap<string, number>,
   draw: Chances,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { childId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { ClassRecord, KeptRecord } from '../../../core/sharing/record.ts';
 import type { Lane, Role } from '../../../core/sharing/role.ts';
@@ -84,7 +85,11 @@ function event(lane: Lane, text: string): LogEvent {
   if (lane === 'private') {
     return { ...stamp, kind: 'noted', body: { drillId: null, groupId: 'g', text } };
   }
-  return { ...stamp, kind: 'set', body: { of: 'child', id: 'c', field: 'name', value: text } };
+  return {
+    ...stamp,
+    kind: 'set',
+    body: { of: 'child', id: childId('c'), field: 'name', value: text },
+  };
 }
 
 /** What a device has read, as texts. */

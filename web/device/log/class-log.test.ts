@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { childId } from '../../../core/ids.ts';
 import { WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import { LATEST } from '../../../core/log/clock.ts';
 import type { EventSpec } from '../../../core/log/event.ts';
@@ -42,7 +43,7 @@ function device(store: EventStore = createMemoryStore()) {
 
 const name = (value: string): EventSpec => ({
   kind: 'set',
-  body: { of: 'child', id: 'r', field: 'name', value },
+  body: { of: 'child', id: childId('r'), field: 'name', value },
 });
 const note = (text: string): EventSpec => ({
   kind: 'noted',
@@ -54,7 +55,7 @@ describe('an open class', () => {
     const { window, end } = device();
     const { log } = await window();
     const { kept } = log.record(name('Robin'));
-    expect(log.state.value.children.get('r')?.name).toBe('Robin');
+    expect(log.state.value.children.get(childId('r'))?.name).toBe('Robin');
     expect(await kept).toEqual({ kept: true });
     await end();
   });
@@ -76,8 +77,8 @@ describe('an open class', () => {
     await log.record(name('R. B.')).kept;
     const { log: again } = await window();
     again.record(name('Robin again'));
-    expect(log.state.value.children.get('r')?.name).toBe('R. B.');
-    expect(again.state.value.children.get('r')?.name).toBe('Robin again');
+    expect(log.state.value.children.get(childId('r'))?.name).toBe('R. B.');
+    expect(again.state.value.children.get(childId('r'))?.name).toBe('Robin again');
     await end();
   });
 
@@ -92,7 +93,7 @@ describe('an open class', () => {
     clock.now += 60_000;
     const { events } = again.record(name('R. B.'));
     expect(events[0]?.at).toBe(clock.now);
-    expect(again.state.value.children.get('r')?.name).toBe('R. B.');
+    expect(again.state.value.children.get(childId('r'))?.name).toBe('R. B.');
     const { log: later } = await window();
     expect(later.state.value).toEqual(again.state.value);
     expect(later.state.value.facts.dates).toHaveLength(1);
@@ -158,7 +159,7 @@ describe('an open class', () => {
     expect(steady.trouble.value?.code).toBe('refused');
     const { kept } = log.record(name('Robin'), note('one'));
     expect(await kept).toMatchObject({ error: { code: 'refused' } });
-    expect(log.state.value.children.get('r')?.name).toBe('Robin');
+    expect(log.state.value.children.get(childId('r'))?.name).toBe('Robin');
     expect(replay('class', steady.unsaved.value)).toEqual(log.state.value);
     await end();
   });

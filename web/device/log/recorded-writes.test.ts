@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { groupId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore } from '../../../core/log/event-store.ts';
 import { createMemoryStore } from './memory-store.ts';
@@ -25,7 +26,7 @@ const note = (id: string, at: number): LogEvent => ({
   at,
   by: 'device',
   kind: 'noted',
-  body: { drillId: null, groupId: 'all', text: `„${id}“ ă` },
+  body: { drillId: null, groupId: groupId('all'), text: `„${id}“ ă` },
 });
 
 /** A drawer over given texts; `wrote` is told of every line before it is there. */

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
+import { groupId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore } from '../../../core/log/event-store.ts';
 import { STORE_LAWS } from '../../../test/event-store-contract.ts';
@@ -37,7 +38,7 @@ const note = (id: string, classId = 'room', at = 1): LogEvent => ({
   at,
   by: 'device',
   kind: 'noted',
-  body: { drillId: null, groupId: 'all', text: `„${id}“` },
+  body: { drillId: null, groupId: groupId('all'), text: `„${id}“` },
 });
 
 const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));

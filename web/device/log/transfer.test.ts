@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { groupId } from '../../../core/ids.ts';
 import { LATEST } from '../../../core/log/clock.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { makeLog } from '../../../core/log/log-file.ts';
@@ -16,7 +17,7 @@ const note = (id: string, classId = 'class'): LogEvent => ({
   at: 1,
   by: 'desk',
   kind: 'noted',
-  body: { drillId: null, groupId: 'g', text: id },
+  body: { drillId: null, groupId: groupId('g'), text: id },
 });
 
 let lastId = 0;
@@ -75,7 +76,9 @@ describe('bringing a file in', () => {
   it('tells of one id that stands for two events, and lets what is here stand', async () => {
     const store = createMemoryStore();
     await store.append([note('a')]);
-    const file = makeLog([{ ...note('a'), body: { drillId: null, groupId: 'g', text: 'other' } }]);
+    const file = makeLog([
+      { ...note('a'), body: { drillId: null, groupId: groupId('g'), text: 'other' } },
+    ]);
     expect(await importLog(store, file, null, here)).toMatchObject({ known: 1, twofold: 1 });
     expect(await allOf(store)).toEqual([note('a')]);
   });

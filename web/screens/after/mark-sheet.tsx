@@ -1,3 +1,4 @@
+import { childId } from '../../../core/ids.ts';
 import { isCardId, soundsOf } from '../../../core/language/card-id.ts';
 import { isVowelPhoneme, type Phoneme, soundLabel } from '../../../core/language/phonemes.ts';
 import type { DrillRecord, Mark } from '../../../core/log/class-state.ts';
@@ -92,7 +93,10 @@ export function MarkSheet({ record, mark, onDone }: MarkSheetProps) {
         <select
           value={mark.child ?? ''}
           onChange={({ currentTarget: { value } }) =>
-            amend({ field: 'child', value: value === '' ? null : value }, 'Changed whose it was.')
+            amend(
+              { field: 'child', value: value === '' ? null : childId(value) },
+              'Changed whose it was.',
+            )
           }
         >
           <option value="">whole class</option>

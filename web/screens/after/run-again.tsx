@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';
+import type { GroupId } from '../../../core/ids.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import { taughtOf } from '../../../core/sequence/progress.ts';
@@ -18,7 +19,7 @@ export function RunAgain({ record }: { readonly record: DrillRecord }) {
   const [anchor, setAnchor] = useState<HTMLElement>();
   const state = classState.value;
   const used = cardsIn(record.drill);
-  const plan = (groupId: string) => {
+  const plan = (groupId: GroupId) => {
     setAnchor(undefined);
     chooseGroup(groupId);
     const again = { ...record.drill, seed: freshSeed() };

@@ -1,3 +1,4 @@
+import type { GroupId } from '../../../core/ids.ts';
 import { today } from '../../state/day.ts';
 import { putBack } from '../../state/discarded.ts';
 import { classState } from '../../state/open-class.ts';
@@ -5,7 +6,7 @@ import { dayName } from '../../wording/day-name.ts';
 import { timeName } from '../../wording/time-name.ts';
 
 /** The group's warm-ups that were taken out of the record, each with the way back; nothing where there are none. */
-export function TakenOut({ groupId }: { readonly groupId: string }) {
+export function TakenOut({ groupId }: { readonly groupId: GroupId }) {
   const out = [...classState.value.discarded.values()].filter((one) => one.groupId === groupId);
   if (out.length === 0) return null;
   return (

@@ -1,3 +1,4 @@
+import { childId } from '../../../core/ids.ts';
 import { type BringBack, toBringBack } from '../../../core/log/after-drill.ts';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';
@@ -42,7 +43,7 @@ function whySaid({ day, marks }: BringBack): string {
     ? ''
     : children.length > 2
       ? ` for ${children.length} children`
-      : ` for ${children.map((id) => childName(id ?? '')).join(' and ')}`;
+      : ` for ${children.map((id) => childName(id ?? childId(''))).join(' and ')}`;
   const heard = slipsSaid(
     marks.map(({ mark }) => mark.heard),
     settings.value.notation,

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import { CHECK_KINDS, type MadeForm } from '../../../core/checks/check-form.ts';
+import { childId } from '../../../core/ids.ts';
 import { checksOf } from '../../../core/log/check-record.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { groupOf } from '../../../core/log/roster-changes.ts';
@@ -40,7 +41,7 @@ export function Setup({ child }: { readonly child: Child }) {
               <span>Who reads</span>
               <select
                 value={child.id}
-                onChange={(event) => choose({ child: event.currentTarget.value })}
+                onChange={(event) => choose({ child: childId(event.currentTarget.value) })}
               >
                 {everyone.value.map(({ id, name }) => (
                   <option key={id} value={id}>

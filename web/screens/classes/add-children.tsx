@@ -1,4 +1,5 @@
 import { useId, useState } from 'preact/hooks';
+import { groupId } from '../../../core/ids.ts';
 import { smallGroups } from '../../../core/log/roster.ts';
 import { parseNames } from '../../../core/words/name-sounds.ts';
 import { namesTyped } from '../../state/leftovers.ts';
@@ -22,7 +23,7 @@ export function AddChildren() {
   const lines = Math.min(8, text.slice(0, 2000).split('\n').length);
   const add = () => {
     if (names.length === 0 || isMany) return;
-    addChildren(names, group || null);
+    addChildren(names, group === '' ? null : groupId(group));
     namesTyped.value = '';
   };
   return (

@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { type ChildId, childId } from '../../../core/ids.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { classState } from '../../state/open-class.ts';
@@ -9,8 +10,8 @@ import { toFocus } from './roster-acts.ts';
 const SEAT = 'seat ';
 
 /** The child before whom a name was let go; null when it was let go elsewhere. */
-export function seatOf(at: string): string | null {
-  return at.startsWith(SEAT) ? at.slice(SEAT.length) : null;
+export function seatOf(at: string): ChildId | null {
+  return at.startsWith(SEAT) ? childId(at.slice(SEAT.length)) : null;
 }
 
 /** A child's name: tapped, it opens what can be done; dragged, it moves to another group. */

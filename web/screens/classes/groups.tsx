@@ -1,3 +1,4 @@
+import type { GroupId } from '../../../core/ids.ts';
 import { type Group, WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import type { NameOrder } from '../../../core/log/event.ts';
 import { smallGroups } from '../../../core/log/roster.ts';
@@ -15,7 +16,7 @@ export function Groups() {
   const state = classState.value;
   const groups = smallGroups(state);
   const all = everyone.value;
-  const inGroup = (id: string | null) =>
+  const inGroup = (id: GroupId | null) =>
     all.filter((child) => (groupOf(state, child)?.id ?? null) === id);
   const whole = state.groups.get(WHOLE_CLASS) as Group;
   const root = useDrag<HTMLElement>((what, at) => {

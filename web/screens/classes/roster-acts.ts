@@ -1,7 +1,8 @@
 import { signal } from '@preact/signals';
+import { type ChildId, childId, type GroupId, groupId } from '../../../core/ids.ts';
 import { type Child, type Group, WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import type { EventSpec, NameOrder } from '../../../core/log/event.ts';
-import { movedBefore } from '../../../core/log/name-order.ts';
+import { childMovedBefore, groupMovedBefore } from '../../../core/log/name-order.ts';
 import { childrenOf, smallGroups } from '../../../core/log/roster.ts';
 import { groupBegun, groupRemoved } from '../../../core/log/roster-changes.ts';
 import { newId } from '../../device/log/ids.ts';
@@ -12,10 +13,10 @@ import { askToKeep } from './kept-for-good.ts';
 export const toFocus = signal<string | null>(null);
 
 /** Adds children, to a small group or to none; can be undone. With the first, the browser is asked to keep all for good. */
-export function addChildren(names: readonly string[], group: string | null): void {
+export function addChildren(names: readonly string[], group: GroupId | null): void {
   const isFirst = classState.peek().children.size === 0;
   const specs = names.flatMap((name): readonly EventSpec[] => {
-    const id = newId();
+    const id = childId(newId());
     const named = set({ of: 'child', id, field: 'name', value: name });
     return group === null
       ? [named]
@@ -58,15 +59,15 @@ export function orderNamesBy(value: NameOrder): void {
 }
 
 /** Seats a child before another one, or last; can be undone. */
-export function seatBefore({ id, name }: Child, before: string | null): void {
-  const specs = movedBefore('child', childrenOf(classState.peek(), WHOLE_CLASS), id, before);
+export function seatBefore({ id, name }: Child, before: ChildId | null): void {
+  const specs = childMovedBefore(childrenOf(classState.peek(), WHOLE_CLASS), id, before);
   if (specs.length > 0) recordUndoable(`${name} has another seat.`, ...specs);
 }
 
 /** Puts a group before another one in the order of the day, or last; can be undone. */
-export function comeBefore(group: Group, before: string | null): void {
+export function comeBefore(group: Group, before: GroupId | null): void {
   const state = classState.peek();
-  const specs = movedBefore('group', smallGroups(state), group.id, before);
+  const specs = groupMovedBefore(smallGroups(state), group.id, before);
   const said = `${nameOfGroup(group, state)} comes at another time of the day.`;
   if (specs.length > 0) recordUndoable(said, ...specs);
 }
@@ -83,7 +84,7 @@ export function removeChild({ id, name }: Child): void {
 export function addGroup(name: string): void {
   const state = classState.peek();
   const said = name === '' ? `Group ${smallGroups(state).length + 1}` : name;
-  recordUndoable(`Added ${said}.`, ...groupBegun(state, newId(), name));
+  recordUndoable(`Added ${said}.`, ...groupBegun(state, groupId(newId()), name));
 }
 
 /** Gives a group another name; can be undone. */

@@ -1,3 +1,4 @@
+import type { ChildId } from '../../../core/ids.ts';
 import './calling.css';
 import { readerAt } from '../../../core/warm-up/calling.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
@@ -86,6 +87,6 @@ export function Calling({ now: { calling, standing }, onWho }: CallingProps) {
   );
 }
 
-function nameOf(child: string): string {
+function nameOf(child: ChildId): string {
   return classState.value.children.get(child)?.name ?? 'a child';
 }

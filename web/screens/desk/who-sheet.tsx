@@ -1,3 +1,4 @@
+import type { ChildId } from '../../../core/ids.ts';
 import './who-sheet.css';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { absent } from '../../state/absent.ts';
@@ -7,10 +8,10 @@ interface WhoSheetProps {
   /** What is chosen: `Who reads now?` */
   readonly title: string;
   /** Whom it is now; null for all together. */
-  readonly now: string | null;
+  readonly now: ChildId | null;
   /** Whether all together can be chosen. */
   readonly mayBeAll?: boolean;
-  readonly onWho: (child: string | null) => void;
+  readonly onWho: (child: ChildId | null) => void;
   readonly onClose: () => void;
 }
 
@@ -22,7 +23,7 @@ export function WhoSheet({ title, now, mayBeAll = false, onWho, onClose }: WhoSh
   const there = children.value.filter(({ id }) => !absent.value.has(id));
   const start = typed.trim().toLocaleLowerCase();
   const found = there.filter(({ name }) => name.toLocaleLowerCase().startsWith(start));
-  const choose = (child: string | null) => {
+  const choose = (child: ChildId | null) => {
     onWho(child);
     onClose();
   };

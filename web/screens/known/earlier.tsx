@@ -1,3 +1,4 @@
+import type { GroupId } from '../../../core/ids.ts';
 import { type GroupMove, groupMoves } from '../../../core/log/group-history.ts';
 import { nameOf } from '../../state/class-now.ts';
 import { today } from '../../state/day.ts';
@@ -34,8 +35,8 @@ function moveSaid({ from, to }: GroupMove): string {
   return `went from ${groupSaid(from)} to ${groupSaid(to)}`;
 }
 
-function groupSaid(id: string | null): string {
-  const group = classState.value.groups.get(id ?? '');
+function groupSaid(id: GroupId | null): string {
+  const group = id === null ? undefined : classState.value.groups.get(id);
   if (!group) return 'a group';
   return group.removed
     ? group.name || 'a group that is gone'

@@ -1,4 +1,5 @@
 import type { CardId } from '../../../core/language/card-id.ts';
+import type { WhoChild } from '../../../core/learners/estimate.ts';
 import './group.css';
 import type { MapRow } from '../../../core/facts/class-map.ts';
 import { countConfusions } from '../../../core/learners/confusions.ts';
@@ -109,7 +110,7 @@ function Held({
 
 /** The cards of which the children's words are as asked. */
 function cardsIn(
-  rows: readonly MapRow[],
+  rows: readonly MapRow<WhoChild>[],
   isAsked: (words: readonly string[]) => boolean,
 ): readonly CardId[] {
   const cards = rows[0]?.cells ?? [];

@@ -1,6 +1,8 @@
 /** Which children and cards stand in the class map, and in which order. */
+
 import { computed, signal } from '@preact/signals';
 import { byNeed, type MapRow, shakiest } from '../../../core/facts/class-map.ts';
+import type { ChildId } from '../../../core/ids.ts';
 import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
 import { byStage, type StageCards } from '../../../core/sequence/by-stage.ts';
 import { nameOf, rowsFor, taughtCards } from '../../state/class-now.ts';
@@ -18,7 +20,7 @@ export const sought = signal('');
 
 /** Only these children and cards, as a sentence above the map speaks of them; null for all. */
 export const only = signal<{
-  readonly children: readonly string[];
+  readonly children: readonly ChildId[];
   readonly cards: readonly CardId[];
 } | null>(null);
 
@@ -72,7 +74,11 @@ function soughtCards(cards: readonly CardId[]): readonly CardId[] {
 
 function isSought(row: MapRow): boolean {
   const chosen = only.value;
-  if (chosen !== null && chosen.children.length > 0 && !chosen.children.includes(row.who.id)) {
+  if (
+    chosen !== null &&
+    chosen.children.length > 0 &&
+    !chosen.children.some((id) => id === row.who.id)
+  ) {
     return false;
   }
   const text = seekable(sought.value);

@@ -1,5 +1,6 @@
 import { commonnessIn } from '../../../core/drills/commonness.ts';
 import { type StandsOut, standsOut, standsOutSaid } from '../../../core/groups/stands-out.ts';
+import type { ChildId } from '../../../core/ids.ts';
 import { WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import { groupOf } from '../../../core/log/roster-changes.ts';
 import { Card } from '../../controls/card.tsx';
@@ -84,7 +85,7 @@ function Show({ one }: { readonly one: StandsOut }) {
 }
 
 /** To the next warm-up of these children: of their small group where all are in one, else of the group at work. */
-function Plan({ children }: { readonly children: readonly string[] }) {
+function Plan({ children }: { readonly children: readonly ChildId[] }) {
   const state = classState.value;
   const [first, ...others] = children.map((id) => {
     const child = state.children.get(id);

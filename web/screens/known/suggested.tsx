@@ -1,3 +1,4 @@
+import { type ChildId, childId, groupId } from '../../../core/ids.ts';
 import './suggested.css';
 import { useMemo, useState } from 'preact/hooks';
 import type { KeptGroups } from '../../../core/groups/keep-groups.ts';
@@ -42,14 +43,18 @@ export function Suggested() {
   );
 }
 
-type Ids = readonly (readonly string[])[];
+type Ids = readonly (readonly ChildId[])[];
 
 function Draft({ groups, kept }: { readonly groups: Ids; readonly kept: KeptGroups | null }) {
   const state = classState.value;
   const root = useDrag((child, to) => {
-    if (!groups[Number(to)]?.includes(child)) moveTo(child, Number(to), groups);
+    const moved = childId(child);
+    if (!groups[Number(to)]?.includes(moved)) moveTo(moved, Number(to), groups);
   });
-  const { homes, specs } = useMemo(() => regroup(state, groups, () => 'new'), [state, groups]);
+  const { homes, specs } = useMemo(
+    () => regroup(state, groups, () => groupId('new')),
+    [state, groups],
+  );
   const unseen = groups
     .flat()
     .filter((id) => !observations.value.some(({ child }) => child === id))
@@ -187,7 +192,7 @@ function Chip({
   groups,
   at,
 }: {
-  readonly id: string;
+  readonly id: ChildId;
   readonly groups: Ids;
   readonly at: number;
 }) {
@@ -234,6 +239,6 @@ function Chip({
   );
 }
 
-function said(id: string): string {
+function said(id: ChildId): string {
   return nameOf({ of: 'child', id });
 }

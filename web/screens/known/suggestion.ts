@@ -1,7 +1,9 @@
 /** Groups that are suggested, and moved by hand before they are made. */
+
 import { signal } from '@preact/signals';
 import { array, maxLength, maxValue, minLength, minValue, number, pipe } from 'valibot';
 import { type KeptGroups, keepGroups } from '../../../core/groups/keep-groups.ts';
+import { type ChildId, groupId } from '../../../core/ids.ts';
 import { regroup } from '../../../core/log/regroup.ts';
 import { childrenOf, smallGroups } from '../../../core/log/roster.ts';
 import { makeRandom } from '../../../core/random.ts';
@@ -40,11 +42,11 @@ export function setSizes(next: readonly number[]): void {
 }
 
 /** The groups as she has changed them by hand, by child id; null while they are as suggested. */
-export const moved = signal<readonly (readonly string[])[] | null>(null);
+export const moved = signal<readonly (readonly ChildId[])[] | null>(null);
 
 /** The groups to be made, by child id, with what changes while they are as suggested; or why there can be none. */
 export function suggestion():
-  | { readonly groups: readonly (readonly string[])[]; readonly kept: KeptGroups | null }
+  | { readonly groups: readonly (readonly ChildId[])[]; readonly kept: KeptGroups | null }
   | { readonly problem: string } {
   const there = new Set(everyone.value.map(({ id }) => id));
   const hand = moved.value;
@@ -64,7 +66,7 @@ export function suggestion():
 }
 
 /** Moves a child to another of the groups. */
-export function moveTo(child: string, to: number, groups: readonly (readonly string[])[]): void {
+export function moveTo(child: ChildId, to: number, groups: readonly (readonly ChildId[])[]): void {
   moved.value = groups.map((members, at) => {
     const others = members.filter((id) => id !== child);
     return at === to ? [...others, child] : others;
@@ -72,8 +74,8 @@ export function moveTo(child: string, to: number, groups: readonly (readonly str
 }
 
 /** Makes the groups: one act, which can be undone. They stay on the screen as they were made. */
-export function makeGroups(groups: readonly (readonly string[])[]): void {
-  const { specs } = regroup(classState.peek(), groups, newId);
+export function makeGroups(groups: readonly (readonly ChildId[])[]): void {
+  const { specs } = regroup(classState.peek(), groups, () => groupId(newId()));
   if (specs.length > 0) recordUndoable('Made the groups.', ...specs);
   moved.value = groups;
 }

@@ -1,5 +1,6 @@
 import { computed } from '@preact/signals';
-import { type InferOutput, object, picklist, string } from 'valibot';
+import { custom, type InferOutput, object, picklist } from 'valibot';
+import { type ChildId, childId, isChildId } from '../../../core/ids.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { PAGES } from '../../../core/log/event.ts';
 import { remembered } from '../../device/remembered.ts';
@@ -10,11 +11,11 @@ import { asked, parseScreen, takeAsked } from '../../state/route.ts';
 export const WAYS = [...PAGES, 'tables'] as const;
 export type Way = (typeof WAYS)[number];
 
-const schema = object({ way: picklist(WAYS), child: string() });
+const schema = object({ way: picklist(WAYS), child: custom<ChildId>(isChildId) });
 
 const choice = remembered<InferOutput<typeof schema>>('pages', schema, {
   way: 'meeting',
-  child: '',
+  child: childId(''),
 });
 
 /** The page that is shown. */
@@ -31,7 +32,7 @@ export function turnTo(next: Way): void {
 }
 
 /** Turns to a child. */
-export function turnToChild(id: string): void {
+export function turnToChild(id: ChildId): void {
   choice.value = { ...choice.peek(), child: id };
 }
 
@@ -41,7 +42,7 @@ export function takeChild(): void {
   const query = new URLSearchParams(asked.peek());
   const id = query.get('child');
   if (id === null) return;
-  turnToChild(id);
+  turnToChild(childId(id));
   const page = WAYS.find((each) => each === query.get('page'));
   if (page) turnTo(page);
   takeAsked();

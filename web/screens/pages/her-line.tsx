@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import type { ChildId, GroupId } from '../../../core/ids.ts';
 import { lineKey } from '../../../core/log/class-state.ts';
 import type { EventSpec, PAGES } from '../../../core/log/event.ts';
 import { lineDrafts as typed } from '../../state/leftovers.ts';
@@ -10,7 +11,7 @@ const PAUSE = 1000;
 interface HerLineProps {
   readonly page: (typeof PAGES)[number];
   /** The id of the child or group. */
-  readonly about: string;
+  readonly about: ChildId | GroupId;
   readonly placeholder: string;
 }
 

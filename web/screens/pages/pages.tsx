@@ -1,3 +1,4 @@
+import { childId } from '../../../core/ids.ts';
 import './pages.css';
 import '../../look/print.css';
 import { useEffect } from 'preact/hooks';
@@ -38,7 +39,10 @@ export function PagesPage() {
           {(now === 'meeting' || now === 'family') && (
             <label>
               <span>About</span>
-              <select value={about.id} onChange={(event) => turnToChild(event.currentTarget.value)}>
+              <select
+                value={about.id}
+                onChange={(event) => turnToChild(childId(event.currentTarget.value))}
+              >
                 {everyone.value.map(({ id, name }) => (
                   <option key={id} value={id}>
                     {name}

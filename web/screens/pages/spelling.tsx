@@ -1,3 +1,4 @@
+import type { ChildId } from '../../../core/ids.ts';
 import { lettersShown } from '../../../core/language/card-id.ts';
 import type { CommonSlip } from '../../../core/papers/spelling-shown.ts';
 import { habitName } from '../../../core/spelling/plain-words.ts';
@@ -7,7 +8,7 @@ import { type ChildSpelling, spellingOf } from '../../state/papers.ts';
 const MOST = 6;
 
 /** What a child's papers have shown: hearing and spelling apart, and its latest attempts; nothing without papers. */
-export function Spelling({ child }: { readonly child: string }) {
+export function Spelling({ child }: { readonly child: ChildId }) {
   const spelling = spellingOf(child);
   if (!spelling) return null;
   const { hears, knows, missed } = spelling;
@@ -45,12 +46,12 @@ function Needs({ spelling: { slips } }: { readonly spelling: ChildSpelling }) {
 }
 
 /** What a child missed in spelling, in a few words; empty without papers. */
-export function missedSaid(child: string): string {
+export function missedSaid(child: ChildId): string {
   return namesOf(spellingOf(child)?.slips ?? []);
 }
 
 /** The words that a child wrote otherwise, to be written at home; nothing where there are none. */
-export function WordsToWrite({ child, name }: { readonly child: string; readonly name: string }) {
+export function WordsToWrite({ child, name }: { readonly child: ChildId; readonly name: string }) {
   const missed = spellingOf(child)?.missed.slice(0, MOST) ?? [];
   if (missed.length === 0) return null;
   return (

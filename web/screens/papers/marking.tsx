@@ -1,3 +1,4 @@
+import type { ChildId } from '../../../core/ids.ts';
 import '../../look/print.css';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { PaperAnswer } from '../../../core/log/event.ts';
@@ -278,7 +279,7 @@ function Nobody() {
 
 function firstUnread(
   { words, answers }: PapersRecord,
-  children: readonly { readonly id: string }[],
+  children: readonly { readonly id: ChildId }[],
 ): Spot {
   const byRow = byPaper.peek();
   const [outer, inner] = byRow ? [children.length, words.length] : [words.length, children.length];

@@ -1,3 +1,4 @@
+import type { ChildId } from '../../../core/ids.ts';
 import { lettersShown } from '../../../core/language/card-id.ts';
 import type { PapersRecord } from '../../../core/log/papers-record.ts';
 import type { PaperAttempt } from '../../../core/papers/attempts.ts';
@@ -89,7 +90,7 @@ function Slip({
   nameOf,
 }: {
   readonly slip: CommonSlip;
-  readonly nameOf: ReadonlyMap<string, string>;
+  readonly nameOf: ReadonlyMap<ChildId, string>;
 }) {
   const shown = examples.filter(({ wrote }) => wrote !== '');
   return (

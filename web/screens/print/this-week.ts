@@ -1,3 +1,4 @@
+import type { GroupId } from '../../../core/ids.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { eventsIn } from '../../../core/log/class-events.ts';
 import type { ClassState } from '../../../core/log/class-state.ts';
@@ -16,7 +17,7 @@ const WEEK = 7 * 86_400_000;
  */
 export function newThisWeek(
   state: ClassState,
-  groupId: string,
+  groupId: GroupId,
   progress: Progress,
   now: number,
 ): readonly CardId[] {
