@@ -1,6 +1,6 @@
-import type { Kysely, Transaction } from 'kysely';
+import { type Kysely, sql, type Transaction } from 'kysely';
 import { traceAfter } from '../core/sharing/follower.ts';
-import type { ClassRecord, KeptRecord } from '../core/sharing/record.ts';
+import type { ClassRecord, EmptyRun, KeptRecord } from '../core/sharing/record.ts';
 import { judge, type Refusal, type Rights, rightsAfter } from '../core/sharing/rights.ts';
 import { parseRightsSaid } from '../core/sharing/rights-said.ts';
 import { checking } from './checking.ts';
@@ -20,6 +20,15 @@ export type Appended =
   | { readonly seqs: readonly number[] }
   | { readonly refused: Refusal | 'full' | 'pass'; readonly id: string | null };
 
+/** Some of a class, in order. */
+export interface Read {
+  /** How far the class has come. */
+  readonly head: number;
+  /** How far this goes. */
+  readonly to: number;
+  readonly records: readonly (KeptRecord | EmptyRun)[];
+}
+
 /** The shared classes of a database. Whatever fails otherwise rejects. */
 export interface ClassStore {
   /**
@@ -30,13 +39,13 @@ export interface ClassStore {
     appends: readonly Append[],
     now: number,
   ): Promise<{ readonly outcomes: readonly Appended[]; readonly grown: readonly string[] }>;
-  /** So many records after a place, in order, and how far the class has come; null for none. */
-  read(
-    classId: string,
-    after: number,
-  ): Promise<{ readonly head: number; readonly records: readonly KeptRecord[] } | null>;
-  /** The trace of a class's records up to a place (core/sharing/follower.ts); null when it has fewer. */
-  traceAt(classId: string, place: number): Promise<number | null>;
+  /** What comes after a place, up to another; null for a class never heard of. */
+  read(classId: string, after: number): Promise<Read | null>;
+  /**
+   * Whether a class has a place, with this trace up to there (core/sharing/follower.ts). Of a deleted class
+   * nothing is left to tell by, and whoever asks is to hear that it is.
+   */
+  knows(classId: string, place: number, trace: number): Promise<boolean>;
   /** Who may do what now; null for a class never heard of. */
   rightsOf(classId: string): Promise<Rights | null>;
   /** How far each of these classes has come. */
@@ -58,6 +67,9 @@ export interface ClassStoreSpec {
 
 /** So many records are read at once. */
 const BATCH = 200;
+
+/** So much is counted for a record besides its body. */
+const ROW_BYTES = 200;
 
 /** So many signs at once; one record is always read. */
 const BATCH_SIGNS = 256 * 1024;
@@ -86,6 +98,9 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
         return { outcomes, grown: [...grown] };
       });
       for (const [classId, one] of news) remember(classId, one);
+      // What was deleted goes from the log of a database of one process, too.
+      const isDeleted = [...news.values()].some(({ rights }) => rights?.gone);
+      if (isDeleted && !locksRows) await sql`pragma wal_checkpoint(truncate)`.execute(db);
       return done;
     },
     async read(classId, after) {
@@ -101,27 +116,27 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
         .where('class_id', '=', classId)
         .where('seq', '>', after)
         .where('seq', '<=', row.seq)
+        .where('body', '<>', '')
         .orderBy('seq')
         .limit(BATCH)
         .execute();
       let signs = 0;
-      const records = found
-        .filter(({ body }, place) => {
-          signs += body.length;
-          return place === 0 || signs <= BATCH_SIGNS;
-        })
-        .map(keptOf);
-      return { head: row.seq, records };
+      const rows = found.filter(({ body }, place) => {
+        signs += body.length;
+        return place === 0 || signs <= BATCH_SIGNS;
+      });
+      const isLast = rows.length === found.length && found.length < BATCH;
+      const to = isLast ? row.seq : (rows.at(-1)?.seq ?? row.seq);
+      return { head: row.seq, to, records: await withRuns(classId, after, to, rows.map(keptOf)) };
     },
-    async traceAt(classId, place) {
-      if (place === 0) return 0;
+    async knows(classId, place, trace) {
       const row = await db
-        .selectFrom('record')
-        .select('trace')
-        .where('class_id', '=', classId)
-        .where('seq', '=', place)
+        .selectFrom('class')
+        .select(['seq', 'gone'])
+        .where('id', '=', classId)
         .executeTakeFirst();
-      return row?.trace ?? null;
+      if (!row || place > row.seq) return false;
+      return row.gone === 1 || (await tracesAt(db, classId, [place])).get(place) === trace;
     },
     rightsOf: (classId) => readRights(db, classId),
     async heads(classIds) {
@@ -157,6 +172,29 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
       return row?.box ?? null;
     },
   };
+
+  /** With the places of which nothing is kept, each run of them as one. */
+  async function withRuns(
+    classId: string,
+    after: number,
+    to: number,
+    kept: readonly KeptRecord[],
+  ): Promise<readonly (KeptRecord | EmptyRun)[]> {
+    const runs: { readonly seq: number; readonly to: number }[] = [];
+    let place = after;
+    for (const { seq } of [...kept, { seq: to + 1 }]) {
+      if (seq > place + 1) runs.push({ seq: place + 1, to: seq - 1 });
+      place = seq;
+    }
+    if (runs.length === 0) return kept;
+    const traces = await tracesAt(
+      db,
+      classId,
+      runs.map((run) => run.to),
+    );
+    const empty = runs.map((run) => ({ ...run, trace: traces.get(run.to) ?? 0 }));
+    return [...kept, ...empty].sort((left, right) => left.seq - right.seq);
+  }
 
   function remember(
     classId: string,
@@ -202,7 +240,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
       }
       const outcome = await judge(classId, rights, record, now, checking);
       if ('refused' in outcome) return { refused: outcome.refused, id: record.id };
-      bytes += record.body.length + 200;
+      bytes += record.body.length + ROW_BYTES;
       if (bytes > mostBytes) return { refused: 'full', id: null };
       ({ rights } = outcome);
       seq += 1;
@@ -213,7 +251,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
     }
     if (fresh.length === 0) return { seqs };
     const gone = rights?.gone ? 1 : 0;
-    const after = { id: classId, seq, rights_seq, trace, bytes, gone };
+    const after: ClassRow = { id: classId, seq, rights_seq, trace, bytes, gone };
     if (isNew) {
       const made = await tx
         .insertInto('class')
@@ -232,8 +270,9 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
       .values(fresh.map((record) => ({ class_id: classId, ...record })))
       .execute();
     await forgetInvitations(tx, fresh);
-    if (gone === 1) await empty(tx, classId);
-    rows.set(classId, after);
+    if (gone === 1) await deleteAll(tx, classId);
+    else await emptyPacked(tx, classId, fresh);
+    rows.set(classId, (await lockRows(tx, [classId])).get(classId) ?? after);
     news.set(classId, { seq: rights_seq, rights });
     grown.add(classId);
     return { seqs };
@@ -337,11 +376,57 @@ async function forgetInvitations(
   if (used.length > 0) await tx.deleteFrom('invite').where('id', 'in', used).execute();
 }
 
-/** Nothing of a deleted class stays but who said so: places and rights, without names. */
-async function empty(tx: Transaction<Tables>, classId: string): Promise<void> {
+/** Traces of a class at places; those of which nothing is left are missing. */
+async function tracesAt(
+  from: Kysely<Tables>,
+  classId: string,
+  places: readonly number[],
+): Promise<ReadonlyMap<number, number>> {
+  const rows = await from
+    .selectFrom('record')
+    .select(['seq', 'trace'])
+    .where('class_id', '=', classId)
+    .where('seq', 'in', places)
+    .execute();
+  return new Map([[0, 0], ...rows.map(({ seq, trace }) => [seq, trace] as const)]);
+}
+
+/** What was packed goes, if these are the records that were meant, and counts no more. */
+async function emptyPacked(
+  tx: Transaction<Tables>,
+  classId: string,
+  fresh: readonly KeptRecord[],
+): Promise<void> {
+  for (const { lane, body, seq } of fresh) {
+    const said = lane === 'rights' ? parseRightsSaid(body) : null;
+    if (said?.says !== 'packed') continue;
+    const last = said.runs.at(-1)?.[1] ?? 0;
+    const there = (await tracesAt(tx, classId, [last])).get(last);
+    if (last >= seq || there !== said.trace) continue;
+    for (const [from, to] of said.runs) {
+      await tx
+        .updateTable('record')
+        .set({ body: '', signature: '' })
+        .where('class_id', '=', classId)
+        .where('lane', '<>', 'rights')
+        .where('seq', '>=', from)
+        .where('seq', '<=', Math.min(to, last))
+        .execute();
+    }
+    const left = await tx
+      .selectFrom('record')
+      .select(sql<number>`sum(length(body)) + count(*) * ${sql.lit(ROW_BYTES)}`.as('bytes'))
+      .where('class_id', '=', classId)
+      .executeTakeFirstOrThrow();
+    const bytes = Number(left.bytes);
+    await tx.updateTable('class').set({ bytes }).where('id', '=', classId).execute();
+  }
+}
+
+/** Nothing of a deleted class stays but what was said of rights, so that devices believe that it is gone. */
+async function deleteAll(tx: Transaction<Tables>, classId: string): Promise<void> {
   await tx
-    .updateTable('record')
-    .set({ body: '', signature: '' })
+    .deleteFrom('record')
     .where('class_id', '=', classId)
     .where('lane', '<>', 'rights')
     .execute();

@@ -55,7 +55,7 @@ export function createFollowers(store: ClassStore): Followers {
         return;
       }
       const { head } = read;
-      const knows = (await store.traceAt(classId, after)) === trace;
+      const knows = await store.knows(classId, after, trace);
       line.send(makeMessage({ t: 'following', c: classId, head, knows }));
       // What the server does not know leads nowhere: the device begins anew.
       if (!knows) return;
@@ -127,8 +127,7 @@ export function createFollowers(store: ClassStore): Followers {
           const from = place.cursor;
           const read = await store.read(classId, from);
           if (!read || read.records.length === 0) break;
-          const to = from + read.records.length;
-          const { head, records } = read;
+          const { head, to, records } = read;
           line.send(makeMessage({ t: 'records', c: classId, from, to, head, records }), () => {
             if (place.isHeld) void pump(line, classId, place);
           });

@@ -40,7 +40,27 @@ describe('following a class', () => {
     );
   });
 
+  it('steps over places of which nothing is kept, also when it stands among them', () => {
+    const records = [kept(1), { seq: 2, to: 5, trace: 77 }, kept(6)];
+    const whole = takeBatch(NOTHING, { from: 0, to: 6, records });
+    expect(whole).toEqual({
+      followed: { cursor: 6, trace: traceAfter(77, 'r6') },
+      fresh: [kept(1), kept(6)],
+    });
+    const rest = [{ seq: 4, to: 5, trace: 77 }, kept(6)];
+    expect(takeBatch({ cursor: 3, trace: 9 }, { from: 3, to: 6, records: rest })?.followed).toEqual(
+      whole?.followed,
+    );
+    expect(takeBatch({ cursor: 4, trace: 9 }, { from: 3, to: 6, records: rest })?.followed).toEqual(
+      whole?.followed,
+    );
+  });
+
   it.each([
+    [
+      'a run that ends before it begins',
+      { from: 5, to: 6, records: [{ seq: 6, to: 5, trace: 1 }] },
+    ],
     ['a hole before it', batch(6, 8)],
     ['a hole in it', { from: 5, to: 8, records: [kept(6), kept(8)] }],
     ['too few', { from: 5, to: 8, records: [kept(6), kept(7)] }],

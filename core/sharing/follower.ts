@@ -1,5 +1,5 @@
 import { crc32 } from '../log/crc32.ts';
-import type { KeptRecord } from './record.ts';
+import type { EmptyRun, KeptRecord } from './record.ts';
 
 /** How far a device has followed a class. */
 export interface Followed {
@@ -32,12 +32,24 @@ export function takeBatch(
     from,
     to,
     records,
-  }: { readonly from: number; readonly to: number; readonly records: readonly KeptRecord[] },
+  }: {
+    readonly from: number;
+    readonly to: number;
+    readonly records: readonly (KeptRecord | EmptyRun)[];
+  },
 ): { readonly followed: Followed; readonly fresh: readonly KeptRecord[] } | null {
-  const isWhole =
-    to - from === records.length && records.every(({ seq }, place) => seq === from + 1 + place);
-  if (!isWhole || from > followed.cursor) return null;
-  const fresh = records.filter(({ seq }) => seq > followed.cursor);
-  const trace = fresh.reduce((before, { id }) => traceAfter(before, id), followed.trace);
-  return { followed: { cursor: Math.max(followed.cursor, to), trace }, fresh };
+  if (from > followed.cursor) return null;
+  const fresh: KeptRecord[] = [];
+  let { cursor, trace } = followed;
+  let place = from;
+  for (const one of records) {
+    if (one.seq !== place + 1) return null;
+    place = 'id' in one ? one.seq : one.to;
+    if (place < one.seq) return null;
+    if (place <= cursor) continue;
+    cursor = place;
+    trace = 'id' in one ? traceAfter(trace, one.id) : one.trace;
+    if ('id' in one) fresh.push(one);
+  }
+  return place === to ? { followed: { cursor, trace }, fresh } : null;
 }

@@ -25,6 +25,7 @@ const record: fc.Arbitrary<ClassRecord> = fc.record({
   signature,
 });
 const kept = fc.tuple(record, fc.nat(), fc.nat()).map(([one, seq, at]) => ({ ...one, seq, at }));
+const emptyRun = fc.record({ seq: fc.nat(), to: fc.nat(), trace: fc.nat() });
 const t = <const Name extends string>(name: Name) => fc.constant(name);
 const said: fc.Arbitrary<DeviceMessage> = fc.oneof(
   fc.record({ t: t('proof'), device: id, key, nonce: bytes, signature }),
@@ -50,7 +51,7 @@ const answered: fc.Arbitrary<ServerMessage> = fc.oneof(
     from: fc.nat(),
     to: fc.nat(),
     head: fc.nat(),
-    records: fc.array(kept, { maxLength: 5 }),
+    records: fc.array(fc.oneof(kept, emptyRun), { maxLength: 5 }),
   }),
   fc.record({ t: t('kept'), k: fc.nat(), seqs: fc.array(fc.nat()) }),
   fc.record({ t: t('refused'), k: fc.nat(), id: fc.option(id, { nil: null }), why: bytes }),

@@ -1,5 +1,6 @@
 import {
   type Check,
+  isEither,
   isFlag,
   isListOf,
   isNullOr,
@@ -8,7 +9,14 @@ import {
   isShape,
   isText,
 } from '../log/is-value.ts';
-import { type ClassRecord, isKept, isRecord, type KeptRecord } from './record.ts';
+import {
+  type ClassRecord,
+  type EmptyRun,
+  isEmptyRun,
+  isKept,
+  isRecord,
+  type KeptRecord,
+} from './record.ts';
 import { isBytes, isCount, isId, isKey, isSignature } from './wire.ts';
 
 /** The version of what devices and server say to each other; a server takes this one and the one before. */
@@ -92,14 +100,14 @@ export type ServerMessage =
    * them, it has lost some, and the device asks again from 0.
    */
   | { readonly t: 'following'; readonly c: string; readonly head: number; readonly knows: boolean }
-  /** All records after `from` up to `to`, in order. */
+  /** All records after `from` up to `to`, in order; places of which nothing is kept as one run. */
   | {
       readonly t: 'records';
       readonly c: string;
       readonly from: number;
       readonly to: number;
       readonly head: number;
-      readonly records: readonly KeptRecord[];
+      readonly records: readonly (KeptRecord | EmptyRun)[];
     }
   /** They are kept for good; those known already are at the places that they had. */
   | { readonly t: 'kept'; readonly k: number; readonly seqs: readonly number[] }
@@ -181,7 +189,7 @@ const serverChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<
       from: isCount,
       to: isCount,
       head: isCount,
-      records: isListOf(isKept),
+      records: isListOf(isEither(isKept, isEmptyRun)),
     }),
   ],
   ['kept', isShape({ t: isText, k: isCount, seqs: isListOf(isCount) })],

@@ -30,6 +30,16 @@ export interface KeptRecord extends ClassRecord {
   readonly at: number;
 }
 
+/** A run of places of which nothing is kept any more: what was there is in later records, or deleted. */
+export interface EmptyRun {
+  /** The first of them. */
+  readonly seq: number;
+  /** The last. */
+  readonly to: number;
+  /** The class's trace (follower.ts) up to the last. */
+  readonly trace: number;
+}
+
 /** On which lane a record can be: rights can be read by all who are in the class, and by the server. */
 export const RECORD_LANES = ['rights', ...LANES] as const;
 
@@ -59,10 +69,16 @@ const fields = {
 /** Whether something that came over the wire is a record. */
 export const isRecord: Check<ClassRecord> = isShape<ClassRecord>(fields);
 
-/** Whether it is one as the server keeps it; of a deleted class body and signature are empty. */
+/** Whether it is one as the server keeps it. */
 export const isKept: Check<KeptRecord> = isShape<KeptRecord>({
   ...fields,
-  signature: (value): value is string => value === '' || isSignature(value),
   seq: isCount,
   at: isCount,
+});
+
+/** Whether it is a run of places of which nothing is kept. */
+export const isEmptyRun: Check<EmptyRun> = isShape<EmptyRun>({
+  seq: isCount,
+  to: isCount,
+  trace: isCount,
 });

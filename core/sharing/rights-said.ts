@@ -1,4 +1,12 @@
-import { type Check, isNullOr, isObject, isOneOf, isShape, isText } from '../log/is-value.ts';
+import {
+  type Check,
+  isListOf,
+  isNullOr,
+  isObject,
+  isOneOf,
+  isShape,
+  isText,
+} from '../log/is-value.ts';
 import { ROLES, type Role } from './role.ts';
 import { isBytes, isCount, isId, isKey } from './wire.ts';
 
@@ -54,6 +62,16 @@ export type RightsSaid =
       readonly sealed: Readonly<Record<string, SealedSecrets>>;
       readonly chain: { readonly run: string; readonly private: string };
     }
+  /**
+   * What is in the records of these runs of places is in later ones as well, so that the server keeps nothing
+   * there. It does so if its trace up to the last of these places is this one: after it was set back, other
+   * records may be there.
+   */
+  | {
+      readonly says: 'packed';
+      readonly runs: readonly (readonly [number, number])[];
+      readonly trace: number;
+    }
   /** The class is deleted, everywhere. */
   | { readonly says: 'gone' };
 
@@ -90,6 +108,9 @@ const isSealedToAll: Check<Readonly<Record<string, SealedSecrets>>> = (
   return entries.length <= MOST_DEVICES && entries.every(([id, one]) => isId(id) && isSealed(one));
 };
 
+const isRun: Check<readonly [number, number]> = (value): value is readonly [number, number] =>
+  isListOf(isCount)(value) && value.length === 2;
+
 const says = { says: isText };
 const checks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknown>>([
   ['found', isShape({ ...says, device: isDevice, sealed: isSealed })],
@@ -120,5 +141,6 @@ const checks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknow
       chain: isShape({ run: isBox, private: isBox }),
     }),
   ],
+  ['packed', isShape({ ...says, runs: isListOf(isRun), trace: isCount })],
   ['gone', isShape(says)],
 ]);

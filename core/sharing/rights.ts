@@ -189,6 +189,7 @@ function byOwner(
   at: number,
 ): Rights | null {
   if (said.says === 'gone') return { ...rights, gone: true };
+  if (said.says === 'packed') return rights;
   if (said.says === 'epoch') {
     return said.epoch === rights.epoch + 1 ? { ...rights, epoch: said.epoch } : null;
   }

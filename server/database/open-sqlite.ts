@@ -4,6 +4,14 @@ import { Kysely, SqliteDialect } from 'kysely';
 import sqlite from 'node-sqlite3-wasm';
 import type { Tables } from './schema.ts';
 
+/** One process, a log written ahead, every commit on the disk, and what is deleted overwritten. */
+const PRAGMAS = [
+  'locking_mode = EXCLUSIVE',
+  'journal_mode = WAL',
+  'synchronous = FULL',
+  'secure_delete = ON',
+];
+
 /** The name of the database in its folder. */
 const FILE = 'sweepline.db';
 
@@ -17,9 +25,7 @@ export function openSqlite(folder: string): Kysely<Tables> {
   const file = join(folder, FILE);
   takeLock(folder, file);
   const db = new sqlite.Database(file);
-  for (const pragma of ['locking_mode = EXCLUSIVE', 'journal_mode = WAL', 'synchronous = FULL']) {
-    db.all(`PRAGMA ${pragma}`);
-  }
+  for (const pragma of PRAGMAS) db.all(`PRAGMA ${pragma}`);
   const statements = new Map<string, sqlite.Statement>();
   const dialect = new SqliteDialect({
     database: {

@@ -13,6 +13,7 @@ import { classYear } from '../class-year.ts';
 import { STORE_LAWS } from '../event-store-contract.ts';
 import { postgresForTest, sqliteForTest } from './databases.ts';
 import { FarDevice, newId } from './far-device.ts';
+import { RawDevice } from './raw-device.ts';
 
 const YEAR = 365 * 24 * 60 * 60 * 1000;
 
@@ -253,6 +254,43 @@ describe.each([
     expect(await sorted(laptop)).toEqual(mergeEvents(events, []));
     desk.close();
     laptop.close();
+  });
+
+  it('have all of it after small records were put into large ones, whoever was away', async () => {
+    const classId = newId();
+    const desk = await FarDevice.begin(port, classId, pass);
+    const phone = await desk.letIn('teacher');
+    const aide = await desk.letIn('aide');
+    const events = classYear(classId, 240).map((event) => ({ ...event, at: event.at - YEAR }));
+    for (const [n, event] of events.entries()) {
+      if (n === 100) phone.close();
+      await desk.record([event]);
+      await desk.far.settled();
+    }
+    await aide.record([named(classId, 'not hers to say', aide.own.by)]);
+    await aide.far.settled();
+    await desk.far.settled();
+    // The aide's record was set aside, and stays.
+    expect(await desk.pack()).toBe(240);
+    expect(await desk.pack()).toBe(0);
+    const laptop = await desk.letIn('teacher');
+    await laptop.until(240);
+    await phone.open();
+    await phone.until(240);
+    for (const device of [laptop, phone]) {
+      await device.far.settled();
+      expect(await sorted(device)).toEqual(mergeEvents(events, []));
+      expect([...device.far.state().aside.values()]).toEqual(['not-allowed']);
+    }
+    const raw = await RawDevice.connect(served.port, laptop.own);
+    raw.follow(classId);
+    const { head } = await raw.next('following');
+    await raw.until(() => raw.place === head);
+    expect([head > 240, raw.records.length < 15]).toEqual([true, true]);
+    raw.close();
+    await desk.record([named(classId, 'goes on', desk.own.by)]);
+    await phone.until(241);
+    for (const device of [desk, phone, aide, laptop]) device.close();
   });
 
   it.each(STORE_LAWS.map(({ name, check }) => [name, check] as const))(

@@ -9,6 +9,7 @@ import type { Socket } from '../../web/device/far/far-line.ts';
 import { type OpenedInvitation, openInvitation } from '../../web/device/far/invitation.ts';
 import type { Ledger, Noted } from '../../web/device/far/ledger.ts';
 import { type OwnDevice, ownDevice } from '../../web/device/far/own-device.ts';
+import { packClass } from '../../web/device/far/pack-class.ts';
 import { openPollingSocket } from '../../web/device/far/polling-socket.ts';
 import { createSharedClass, type SharedClass } from '../../web/device/far/shared-class.ts';
 import { createMemoryStore } from '../../web/device/log/memory-store.ts';
@@ -112,23 +113,25 @@ export class FarDevice {
       ledger: this.ledger,
       store: this.store,
       createShared: () => {
-        const founder = this.#founder;
-        const invitation = this.#invitation;
-        this.#shared = createSharedClass({
-          classId: this.#classId,
-          own,
-          founder,
-          invitation,
-          newId,
-        });
+        this.#shared = this.#nothingRead();
         return this.#shared;
       },
-      connect: () =>
-        this.polls
-          ? openPollingSocket(`http://127.0.0.1:${this.#port()}/v1`)
-          : (new WebSocket(`ws://127.0.0.1:${this.#port()}/v1`) as unknown as Socket),
+      connect: () => this.#connect(),
       stamping: { device: own.by, now: () => Date.now() + this.wrongBy, newId },
       wait: (ms) => new Promise((resolve) => setTimeout(resolve, Math.min(ms, 100))),
+    });
+  }
+
+  /** Puts what lies in small records into large ones; how many the server let go. */
+  pack(): Promise<number> {
+    return packClass({
+      classId: this.#classId,
+      own: this.own,
+      shared: this.#nothingRead(),
+      connect: () => this.#connect(),
+      now: Date.now,
+      newId,
+      wait: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
     });
   }
 
@@ -152,6 +155,17 @@ export class FarDevice {
   close(): void {
     this.#far?.close();
     this.#far = null;
+  }
+
+  #nothingRead(): SharedClass {
+    const [founder, invitation] = [this.#founder, this.#invitation];
+    return createSharedClass({ classId: this.#classId, own: this.own, founder, invitation, newId });
+  }
+
+  #connect(): Socket {
+    const address = `127.0.0.1:${this.#port()}/v1`;
+    if (this.polls) return openPollingSocket(`http://${address}`);
+    return new WebSocket(`ws://${address}`) as unknown as Socket;
   }
 
   async #sayAtLast(

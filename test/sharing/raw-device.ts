@@ -18,6 +18,8 @@ export class RawDevice {
   readonly heard: ServerMessage[] = [];
   /** Every record that came, in the order in which it came. */
   readonly records: KeptRecord[] = [];
+  /** How far what came goes. */
+  place = 0;
   /** Why the connection was ended; null while it is open. */
   ended: string | null = null;
   readonly #socket: WebSocket;
@@ -31,7 +33,10 @@ export class RawDevice {
       const message = parseServerMessage(String(data));
       if (message === null) throw new Error(`Not understood: ${String(data).slice(0, 200)}`);
       this.heard.push(message);
-      if (message.t === 'records') this.records.push(...message.records);
+      if (message.t === 'records') {
+        this.records.push(...message.records.filter((one) => 'id' in one));
+        this.place = message.to;
+      }
       this.#wake();
     });
     socket.on('close', (code, reason) => {

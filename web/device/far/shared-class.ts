@@ -68,6 +68,8 @@ export interface SharedClass {
   letIn(device: DeviceKeys & { readonly id: string }, role: Role): Promise<ClassRecord>;
   /** The records that remove a device or an invitation and begin a new epoch without it. */
   remove(id: string, now: number): Promise<readonly ClassRecord[]>;
+  /** The record that tells the server what is in later records as well (pack-class.ts). */
+  packed(runs: readonly (readonly [number, number])[], trace: number): Promise<ClassRecord>;
   /** The record that deletes the class everywhere. */
   deleted(): Promise<ClassRecord>;
 }
@@ -99,7 +101,6 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
   return {
     rights: () => rights,
     async take(record, writtenBy) {
-      if (record.body === '' && record.lane !== 'rights') return [];
       const before: Rights | null = rights;
       const outcome = await judge(classId, before, record, record.at, checking);
       if ('refused' in outcome) return [{ kind: 'aside', seq: record.seq, why: outcome.refused }];
@@ -166,6 +167,7 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
         await said({ says: 'epoch', epoch, sealed, chain }),
       ];
     },
+    packed: (runs, trace) => said({ says: 'packed', runs, trace }),
     deleted: () => said({ says: 'gone' }),
   };
 
