@@ -10,6 +10,8 @@ import type { WordScreen } from '../core/words/screen.ts';
 import { SCREEN_DATA } from '../core/words/screen-data.ts';
 import { createWordScreen } from '../core/words/word-screen.ts';
 import { fail } from './failure.ts';
+import { namedFile, type OwnOrder, readOwnOrder } from './own-order.ts';
+import { complain } from './shown.ts';
 
 /** The word list that the build step made. */
 export function loadLexicon(): Lexicon {
@@ -28,24 +30,38 @@ export function loadScreen(): WordScreen {
 }
 
 /**
- * What was taught, from `step:24`, a list such as `a,m,s,t,sh,ea=EH`, or
- * `@file.json`. Ends the command when an item is unknown.
+ * What was taught, from `step:24`, a list such as `a,m,s,t,sh,ea=EH`, `@file.json`, or an order of one's own:
+ * `@order.csv`, `@order.csv:12`. Ends the command when an item is unknown.
  */
 export function readTaught(text: string | null): Taught {
   if (text === null) {
-    return fail('Say what was taught: --taught step:24, --taught a,m,s,t or --taught @file.json');
+    return fail(
+      'Say what was taught: --taught step:24, --taught a,m,s,t, --taught @file.json or --taught @order.csv',
+    );
   }
+  const own = ownOrder(text);
+  if (own) return own.taught;
   const parsed = text.startsWith('@')
     ? parseTaughtJson(readTextFile(text.slice(1)), SEQUENCE)
     : parseTaught(text, SEQUENCE);
   return 'taught' in parsed ? parsed.taught : fail(parsed.error.message);
 }
 
-/** The cards of the step that `step:24` names, as the newest; none for a list or a file. */
+/** The cards of the step that `step:24` or an order of one's own names last, as the newest; none for a list. */
 export function readNewest(text: string | null): readonly CardId[] {
   const number = Number(/^step\s*[:=]\s*(\d+)$/i.exec(text?.trim() ?? '')?.[1] ?? 0);
-  const items = SEQUENCE.steps[number - 1]?.items ?? [];
+  const items = (text && ownOrder(text, true)?.newest) || (SEQUENCE.steps[number - 1]?.items ?? []);
   return items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
+}
+
+/** The order in the file that the text names, or null when it names none, or one in JSON. */
+function ownOrder(text: string, quiet = false): OwnOrder | null {
+  if (!text.startsWith('@')) return null;
+  const named = namedFile(text.slice(1));
+  const content = readTextFile(named.path);
+  return /^\uFEFF?\s*[[{]/.test(content)
+    ? null
+    : readOwnOrder(content, named, loadLexicon(), quiet ? () => {} : complain);
 }
 
 /** The id of a card as typed: `sh`, `ea=EH`. Ends the command when it is unknown. */

@@ -45,7 +45,8 @@ const USAGE = `sweepline — cards, words and drills in the terminal
   check score FILE                 scores a check as it was read
   mastery --evidence F --now DATE  what each pupil knows, and how sure that is
 
-T is step:24, a list such as a,m,s,t,sh,ea=EH, or @file.json.
+T is step:24, a list such as a,m,s,t,sh,ea=EH, @file.json, or your own order:
+@order.csv, @order.csv:12 for its first twelve steps.
 --json prints machine-readable output; docs/cli.md describes it.`;
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

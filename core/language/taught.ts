@@ -4,7 +4,9 @@ import type { CardId } from './card-id.ts';
  * Spelling habits: what a child must have met to read a word besides its
  * cards. `schwa`: the vowel of an unstressed syllable may fade. `long-words`:
  * words of two or more syllables are read syllable by syllable. The cluster
- * habits: several consonants in a row, each keeping its own sound.
+ * habits: several consonants in a row, each keeping its own sound. `flex`: in a
+ * word of two beats whose last vowel fades, the child tries the short vowel and
+ * lets it fade (*basket*); it comes with longer words unless it is taken out.
  */
 export const HABITS = [
   'ending-clusters',
@@ -14,6 +16,7 @@ export const HABITS = [
   'three-clusters',
   'long-words',
   'schwa',
+  'flex',
 ] as const;
 export type Habit = (typeof HABITS)[number];
 

@@ -2,16 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { CardId } from '../language/card-id.ts';
 import { SEQUENCE } from './built-in.ts';
-import { makeItem } from './item.ts';
-import { addItem, dropItem, makeProgress, moveStepOf, setStep, taughtOf } from './progress.ts';
+import { addItem, dropItem, makeProgress, setStep, taughtOf } from './progress.ts';
 import type { Item } from './sequence.ts';
 import { taughtUpTo } from './teach.ts';
 
 const last = SEQUENCE.steps.length;
 const anyStep = fc.integer({ min: 1, max: last });
 const anyItem = fc.constantFrom(...SEQUENCE.steps.flatMap(({ items }) => items));
-const movedSteps = (sequence: typeof SEQUENCE, from: number, to: number) =>
-  moveStepOf(makeProgress(sequence, 0), from, to).sequence;
 const card = (id: CardId): Item => ({ kind: 'card', id });
 
 describe('where a group stands', () => {
@@ -87,44 +84,6 @@ describe('single items', () => {
     addItem(progress, card('oy=OY'));
     dropItem(progress, card('n=N'));
     setStep(progress, 9);
-    moveStepOf(progress, 2, 4);
     expect(progress).toEqual(makeProgress(SEQUENCE, 5));
-  });
-});
-
-describe('moving a step', () => {
-  test('keeps every step, numbered from 1, and can be taken back', () => {
-    fc.assert(
-      fc.property(anyStep, anyStep, (from, to) => {
-        const again = movedSteps(SEQUENCE, from, to);
-        expect(again.steps.map(({ number }) => number)).toEqual(
-          SEQUENCE.steps.map(({ number }) => number),
-        );
-        expect(again.steps[to - 1]?.title).toBe(SEQUENCE.steps[from - 1]?.title);
-        expect(movedSteps(again, to, from)).toEqual(SEQUENCE);
-      }),
-    );
-  });
-
-  test('outside the order changes nothing', () => {
-    expect(movedSteps(SEQUENCE, 0, 3)).toBe(SEQUENCE);
-    expect(movedSteps(SEQUENCE, 3, last + 1)).toBe(SEQUENCE);
-    expect(movedSteps(SEQUENCE, 1.5, 3)).toBe(SEQUENCE);
-  });
-
-  test('changes what was taught by that step alone', () => {
-    fc.assert(
-      fc.property(anyStep, anyStep, fc.integer({ min: 0, max: last }), (from, to, upTo) => {
-        const progress = makeProgress(SEQUENCE, upTo);
-        const moved = moveStepOf(progress, from, to);
-        const items = (steps: typeof SEQUENCE.steps, end: number): string[] =>
-          steps.slice(0, end).flatMap((step) => step.items.map(makeItem));
-        const own = new Set(SEQUENCE.steps[from - 1]?.items.map(makeItem));
-        const others = (list: string[]): string[] => list.filter((text) => !own.has(text)).sort();
-        expect(others(items(moved.sequence.steps, moved.upTo))).toEqual(
-          others(items(SEQUENCE.steps, upTo)),
-        );
-      }),
-    );
   });
 });

@@ -1,5 +1,5 @@
 import { correspondenceById } from '../language/correspondences.ts';
-import type { Taught } from '../language/taught.ts';
+import type { Habit, Taught } from '../language/taught.ts';
 import { itemKey, sameItem } from './item.ts';
 import type { Item, Sequence, Step } from './sequence.ts';
 import { teach } from './teach.ts';
@@ -21,7 +21,8 @@ export function makeProgress(sequence: Sequence, upTo = 0): Progress {
   return setStep({ sequence, upTo: 0, added: [], dropped: [] }, upTo);
 }
 
-/** What the group has been taught. A card that a newer version knows is left out; a cluster card one of whose parts was dropped is not shown. */
+/** What the group has been taught. A card that a newer version knows is left out; a cluster card one of whose parts was dropped is not shown;
+ * `flex`, which comes with longer words, stays out where it was dropped. */
 export function taughtOf(progress: Progress): Taught {
   const dropped = new Set(progress.dropped.map(itemKey));
   const items = [...itemsUpTo(progress), ...progress.added].filter((item) => {
@@ -31,7 +32,13 @@ export function taughtOf(progress: Progress): Taught {
     if (parts === undefined) return false;
     return !parts.some((id) => dropped.has(itemKey({ kind: 'card', id })));
   });
-  return teach(items);
+  const taught = teach(items);
+  const flexes = !dropped.has('habit:flex') || taught.habits.has('schwa');
+  return flexes ? taught : { ...taught, habits: without(taught.habits, 'flex') };
+}
+
+function without(habits: Taught['habits'], habit: Habit): Taught['habits'] {
+  return new Set([...habits].filter((other) => other !== habit));
 }
 
 /** Sets the last step taught, held to the order's ends. Single items stay as they were. */
@@ -54,38 +61,9 @@ export function dropItem(progress: Progress, item: Item): Progress {
   return { ...progress, added, dropped: already ? progress.dropped : [...progress.dropped, item] };
 }
 
-/**
- * Moves a step in the group's own order. All other steps stay taught or
- * untaught as they were; the moved one takes the state of its new place.
- */
-export function moveStepOf(progress: Progress, from: number, to: number): Progress {
-  const sequence = moveStep(progress.sequence, from, to);
-  if (sequence === progress.sequence) return progress;
-  const { upTo } = progress;
-  const wasTaught = from <= upTo;
-  const taughtNow = to <= upTo;
-  const shift = Number(taughtNow) - Number(wasTaught);
-  return { ...progress, sequence, upTo: upTo + shift };
-}
-
 /** Numbers steps from 1 in the order given. */
 export function numberSteps(steps: readonly Step[]): readonly Step[] {
   return steps.map((step, place) => ({ ...step, number: place + 1 }));
-}
-
-/**
- * Moves the step numbered `from` to stand as number `to`; the steps between
- * move up by one. Numbers outside the order change nothing.
- */
-function moveStep(sequence: Sequence, from: number, to: number): Sequence {
-  const last = sequence.steps.length;
-  const inside = (number: number): boolean =>
-    Number.isInteger(number) && number >= 1 && number <= last;
-  if (!inside(from) || !inside(to) || from === to) return sequence;
-  const steps = [...sequence.steps];
-  const [moved] = steps.splice(from - 1, 1) as [Step];
-  steps.splice(to - 1, 0, moved);
-  return { ...sequence, steps: numberSteps(steps) };
 }
 
 function itemsUpTo({ sequence, upTo }: Progress): readonly Item[] {

@@ -10,6 +10,7 @@ import { isItem, itemKey, makeItem, makeItems, parseItem, splitItems } from './i
 import { parseGrade } from './parse-grade.ts';
 import { numberSteps } from './progress.ts';
 import type { Grade, Item, Sequence, Step } from './sequence.ts';
+import { byHeader, headerOf, type Row, SEQUENCE_COLUMNS } from './sequence-columns.ts';
 
 /** What is wrong with one line (numbered from 1 as an editor shows it), and how to mend it. */
 export interface CsvProblem {
@@ -26,9 +27,6 @@ export interface CsvProblem {
   readonly message: string;
   readonly mend: string;
 }
-
-const SEQUENCE_COLUMNS = ['step', 'stage', 'grade', 'title', 'items', 'why'] as const;
-type Column = (typeof SEQUENCE_COLUMNS)[number];
 
 /** Writes an order as CSV that a spreadsheet opens and `parseSequenceCsv` reads back. */
 export function makeSequenceCsv(sequence: Sequence): string {
@@ -91,51 +89,6 @@ export function parseSequenceCsv(
     });
   }
   return { sequence: { name, steps: numberSteps(steps) }, problems };
-}
-
-type Row = Partial<Record<Column, string>>;
-
-/** Other names that people give to our columns. */
-const columnNames: ReadonlyMap<string, Column> = new Map([
-  ...SEQUENCE_COLUMNS.map((column): [string, Column] => [column, column]),
-  ['#', 'step'],
-  ['no', 'step'],
-  ['number', 'step'],
-  ['lesson', 'step'],
-  ['week', 'step'],
-  ['unit', 'stage'],
-  ['phase', 'stage'],
-  ['level', 'stage'],
-  ['year', 'grade'],
-  ['name', 'title'],
-  ['focus', 'title'],
-  ['skill', 'title'],
-  ['item', 'items'],
-  ['card', 'items'],
-  ['cards', 'items'],
-  ['spelling', 'items'],
-  ['spellings', 'items'],
-  ['grapheme', 'items'],
-  ['graphemes', 'items'],
-  ['letters', 'items'],
-  ['sounds', 'items'],
-  ['reason', 'why'],
-  ['notes', 'why'],
-]);
-
-function headerOf(record: CsvRecord): readonly (Column | null)[] | null {
-  const columns = record.cells.map((cell) => columnNames.get(cell.trim().toLowerCase()) ?? null);
-  const named = columns.filter((column) => column !== null).length;
-  return named > 0 && !record.cells.some(isItem) ? columns : null;
-}
-
-function byHeader(record: CsvRecord, header: readonly (Column | null)[]): Row {
-  const row: Row = {};
-  for (const [place, cell] of record.cells.entries()) {
-    const column = header[place];
-    if (column) row[column] = row[column] ? `${row[column]} ${cell.trim()}` : cell.trim();
-  }
-  return row;
 }
 
 /** Without a header: all cells are items; or the columns in their order; or number, title, items. */

@@ -3,7 +3,10 @@ import { correspondenceById } from '../language/correspondences.ts';
 import type { Habit, Taught } from '../language/taught.ts';
 import type { Item, Sequence } from './sequence.ts';
 
-/** What is known once these items were taught. A cluster or welded card brings its parts. */
+/**
+ * What is known once these items were taught. A cluster or welded card brings its parts; longer words
+ * bring `flex`, and so does the vowel that fades, of which it is the first case.
+ */
 export function teach(items: Iterable<Item>): Taught {
   const correspondences = new Set<CardId>();
   const habits = new Set<Habit>();
@@ -16,6 +19,7 @@ export function teach(items: Iterable<Item>): Taught {
       for (const part of correspondenceById.get(item.id)?.parts ?? []) correspondences.add(part);
     }
   }
+  if (habits.has('long-words') || habits.has('schwa')) habits.add('flex');
   return { correspondences, habits, irregularWords };
 }
 

@@ -35,6 +35,7 @@ export const habitNames: Readonly<Record<Habit, string>> = {
   'three-clusters': 'three consonants',
   'long-words': 'words of two syllables and more',
   schwa: 'schwa, the faded vowel',
+  flex: 'one faded vowel in a word of two beats',
 };
 
 /** Any item in words. */

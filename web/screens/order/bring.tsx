@@ -1,33 +1,47 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { object, string } from 'valibot';
+import { array, object, optional, string } from 'valibot';
+import { isHabit } from '../../../core/language/taught.ts';
+import {
+  type OrderDraft,
+  readOrder,
+  writeInstead,
+} from '../../../core/sequence/plain/read-order.ts';
+import { makeVocabulary } from '../../../core/sequence/plain/vocabulary.ts';
 import { type CsvProblem, parseSequenceCsv } from '../../../core/sequence/sequence-csv.ts';
 import { remembered } from '../../device/remembered.ts';
+import { engine, readyEngine } from '../../state/engine-ready.ts';
+import { ReadBack } from './read-back.tsx';
 import { replaceOrder } from './replace.ts';
 
 const OWN = 'Our own order';
 
 /** Far longer than any order, in signs; a longer text is kept as it is and not read. */
 const LONGEST = 200_000;
-/** Problems shown; nobody mends more at a time. */
-const MOST_SHOWN = 40;
 
 /** What she typed or chose; remembered, since an order may take an hour to type. */
-const typed = remembered('order-typed', object({ text: string(), name: string() }), {
-  text: '',
-  name: OWN,
-});
+const typed = remembered(
+  'order-typed',
+  object({ text: string(), name: string(), notYet: optional(array(string()), []) }),
+  { text: '', name: OWN, notYet: [] },
+);
 
 /** Bring her own order: paste it or choose a file; see at once what was understood. */
 export function Bring() {
-  const { text, name } = typed.value;
+  const { text, name, notYet } = typed.value;
   const [isBegun] = useState(text !== '');
   const [unreadable, setUnreadable] = useState<string>();
   const file = useRef<HTMLInputElement>(null);
+  const lexicon = readyEngine()?.lexicon;
   const isLong = text.length > LONGEST;
-  const read = useMemo(
-    () => (text.trim() === '' || isLong ? null : parseSequenceCsv(text, name)),
-    [text, name, isLong],
+  const isEmpty = text.trim() === '';
+  const draft = useMemo(
+    () =>
+      isEmpty || isLong || !lexicon
+        ? null
+        : readOrder(text, { name, vocabulary: makeVocabulary(lexicon), notYet: new Set(notYet) }),
+    [text, name, notYet, isEmpty, isLong, lexicon],
   );
+  const count = draft?.sequence.steps.length ?? 0;
 
   const onFile = async () => {
     const chosen = file.current?.files?.[0];
@@ -36,6 +50,7 @@ export function Bring() {
       typed.value = {
         text: await chosen.text(),
         name: chosen.name.replace(/\.[a-z]+$/i, '') || OWN,
+        notYet: [],
       };
       setUnreadable(undefined);
     } catch {
@@ -49,18 +64,18 @@ export function Bring() {
     <details class="bring" open={isBegun}>
       <summary>Bring your own order</summary>
       <p class="quiet">
-        One step a line: what it teaches, with spaces between (m a s, sh, ea=EH, word:said). From a
-        spreadsheet, name the columns step, stage, grade, title and items; items alone will do.
+        One step a line, in your own words: m a s, or sh, or soft c, or t – the. Every line is read
+        back to you below; nothing changes until you use it.
       </p>
       <label>
         <span class="for-ears">Your order, one step a line</span>
         <textarea
           rows={7}
           spellcheck={false}
-          placeholder={'m\na\ns word:I\nt word:the'}
+          placeholder={'m\na\ns – is\nt – the\nblends'}
           value={text}
           onInput={(event) => {
-            typed.value = { name, text: event.currentTarget.value };
+            typed.value = { name, notYet, text: event.currentTarget.value };
           }}
         />
       </label>
@@ -78,12 +93,12 @@ export function Bring() {
         <button
           type="button"
           class="button next"
-          disabled={!read || read.sequence.steps.length === 0}
+          disabled={count === 0}
           onClick={() => {
-            if (read) replaceOrder(read.sequence, `Now in the order of ${name}.`);
+            if (draft) replaceOrder(draft.sequence, `Now in the order of ${name}.`);
           }}
         >
-          {read ? `Use these ${read.sequence.steps.length} steps` : 'Use this order'}
+          {count > 0 ? `Use these ${count} steps` : 'Use this order'}
         </button>
       </p>
       <div role="status">
@@ -93,43 +108,71 @@ export function Bring() {
             This is far longer than an order, so it was not read. Take out what is no part of it.
           </p>
         )}
-        {read && <Understood steps={read.sequence.steps.length} problems={read.problems} />}
+        {!isEmpty && !isLong && !lexicon && (
+          <p class="quiet">
+            {engine.value === 'failed'
+              ? 'The word list did not arrive, so your lines cannot be read yet. They are kept here.'
+              : 'Reading your lines …'}
+          </p>
+        )}
+        {draft && <Counted draft={draft} />}
       </div>
+      {draft && <Problems problems={structureProblems(text)} />}
+      {draft && (
+        <ReadBack
+          draft={draft}
+          onAnswer={(line, written, instead) => {
+            typed.value = { name, notYet, text: writeInstead(text, line, written, instead) };
+          }}
+          onNotYet={(habit) => {
+            typed.value = { name, text, notYet: [...notYet.filter(isHabit), habit] };
+          }}
+        />
+      )}
     </details>
   );
 }
 
-function Understood({
-  steps,
-  problems,
-}: {
-  readonly steps: number;
-  readonly problems: readonly CsvProblem[];
-}) {
+/** How much is clear, in one sentence. */
+function Counted({ draft }: { readonly draft: OrderDraft }) {
+  const lines = draft.lines.filter(({ heading }) => !heading);
+  const waiting = lines.filter(
+    ({ pieces }) => pieces.length === 0 || pieces.some(({ kind }) => kind !== 'items'),
+  );
+  const count = draft.sequence.steps.length;
   return (
-    <>
-      <p>
-        {steps === 1 ? '1 step' : `${steps} steps`} understood
-        {problems.length === 0
-          ? '.'
-          : `; ${problems.length === 1 ? 'one thing' : `${problems.length} things`} to look at. Mend it above, or go on with the good lines.`}
-      </p>
-      <ol class="problems" aria-label="To look at">
-        {problems.slice(0, MOST_SHOWN).map(({ line, text, code, message, mend }, place) => (
-          <li key={`${line} ${code} ${place}`}>
-            <b>Line {line}</b> <q>{shortened(text.trim())}</q>
-            <p>{message}</p>
-            <p class="quiet">{mend}</p>
-          </li>
-        ))}
-      </ol>
-      {problems.length > MOST_SHOWN && (
-        <p class="quiet">and {(problems.length - MOST_SHOWN).toLocaleString('en-US')} more</p>
-      )}
-    </>
+    <p class={waiting.length > 0 ? 'order-asks' : ''}>
+      <b>
+        {lines.length - waiting.length} of {lines.length} {lines.length === 1 ? 'line' : 'lines'}{' '}
+        clear; {count === 1 ? '1 step' : `${count} steps`} understood.
+      </b>{' '}
+      {waiting.length > 0 &&
+        `${waiting.length === 1 ? `Line ${waiting[0]?.line} waits` : `${waiting.length} lines wait`} for you; until then what is unclear stays out of every warm-up.`}
+    </p>
   );
 }
 
-function shortened(text: string): string {
-  return text.length > 160 ? `${text.slice(0, 160)} …` : text;
+/** What is wrong with a table as a whole; what is wrong with its items is told line by line. */
+function structureProblems(text: string): readonly CsvProblem[] {
+  return parseSequenceCsv(text).problems.filter(({ code }) =>
+    ['unknown-grade', 'steps-out-of-order', 'open-quote', 'no-items-column'].includes(code),
+  );
 }
+
+function Problems({ problems }: { readonly problems: readonly CsvProblem[] }) {
+  if (problems.length === 0) return null;
+  return (
+    <ol class="problems" aria-label="To look at">
+      {problems.slice(0, MOST_SHOWN).map(({ line, code, message, mend }) => (
+        <li key={`${line} ${code}`}>
+          <b>Line {line}</b>
+          <p>{message}</p>
+          <p class="quiet">{mend}</p>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** Problems shown; nobody mends more at a time. */
+const MOST_SHOWN = 40;

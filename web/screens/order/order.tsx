@@ -6,7 +6,10 @@ import { earlierOrders } from '../../state/orders.ts';
 import { hasOwnOrder, progress } from '../../state/progress.ts';
 import { linkTo } from '../../state/route.ts';
 import { Bring } from './bring.tsx';
+import { Flex } from './flex.tsx';
+import { MissingHabits } from './missing-habits.tsx';
 import { replaceOrder } from './replace.ts';
+import { StageRail } from './stage-rail.tsx';
 import { StepList } from './step-list.tsx';
 
 /** The order of teaching: hers to rearrange, to bring along, to save, and to set back. */
@@ -18,8 +21,8 @@ export function Order() {
         <div>
           <h1>The order</h1>
           <p class="quiet">
-            {sequence.name}, {sequence.steps.length} steps. Move a step and everything after it
-            follows.
+            {sequence.name}, {sequence.steps.length} steps. Drag a stage, or move a step; everything
+            after it follows.
           </p>
         </div>
         <p class="order-tools">
@@ -46,9 +49,18 @@ export function Order() {
       </div>
       <Bring />
       <Earlier />
-      <StepList />
+      <MissingHabits />
+      <Flex />
+      <div class="order-body">
+        <StageRail onShow={showStep} />
+        <StepList />
+      </div>
     </>
   );
+}
+
+function showStep(number: number): void {
+  document.getElementById(`order-step-${number}`)?.scrollIntoView({ block: 'start' });
 }
 
 function Earlier() {

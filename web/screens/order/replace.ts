@@ -1,4 +1,5 @@
 import { SEQUENCE } from '../../../core/sequence/built-in.ts';
+import type { Progress } from '../../../core/sequence/progress.ts';
 import type { Sequence } from '../../../core/sequence/sequence.ts';
 import { keepOrder } from '../../state/orders.ts';
 import { progress, setProgress } from '../../state/progress.ts';
@@ -12,7 +13,17 @@ import { carryOver } from './carry-over.ts';
 export function replaceOrder(next: Sequence, said: string): void {
   const now = progress.peek();
   if (now.sequence !== SEQUENCE) keepOrder(now.sequence, today());
-  setProgress(carryOver(now, next), said);
+  const carried = carryOver(now, next);
+  setProgress(carried, `${said} ${whereItStands(carried)}`);
+}
+
+/** Where the class stands now, and what it knows beyond. */
+function whereItStands({ upTo, added }: Progress): string {
+  const beyond =
+    added.length === 0
+      ? ''
+      : `; it knows ${added.length} ${added.length === 1 ? 'thing' : 'things'} more`;
+  return `Your class knows what it knew: ${upTo === 0 ? 'no step is whole yet' : `steps 1 to ${upTo}`}${beyond}.`;
 }
 
 function today(): string {

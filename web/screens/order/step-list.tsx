@@ -1,11 +1,10 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { itemKey } from '../../../core/sequence/item.ts';
-import { moveStepOf } from '../../../core/sequence/progress.ts';
-import type { Item, Step } from '../../../core/sequence/sequence.ts';
-import { Card } from '../../controls/card.tsx';
-import { progress, setProgress } from '../../state/progress.ts';
-import { itemName, itemShort } from '../../wording/card-name.ts';
+import { moveStepOf } from '../../../core/sequence/reorder.ts';
+import type { Step } from '../../../core/sequence/sequence.ts';
+import { progress } from '../../state/progress.ts';
+import { ItemsShown } from './item-shown.tsx';
+import { rearrange } from './rearrange.ts';
 
 /** Every step on a line of its own, with the two buttons that move it. */
 export function StepList() {
@@ -28,23 +27,19 @@ export function StepList() {
   const move = (step: Step, to: number) => {
     moved.current = { number: to, way: to < step.number ? 'up' : 'down' };
     const next = moveStepOf(now, step.number, to);
-    const name = sequence === SEQUENCE ? 'Our own order' : sequence.name;
-    setProgress(
-      { ...next, sequence: { ...next.sequence, name } },
-      `Moved step ${step.number} to ${to}.`,
-    );
+    rearrange(next, `Moved step ${step.number} to ${to}.${stays(step.number, to, upTo)}`);
   };
 
   return (
     <ol class="step-list" aria-label="Steps" ref={list}>
       {sequence.steps.map((step) => (
-        <li key={keyOf(step)} class={step.number <= upTo ? '' : 'untaught'}>
+        <li
+          key={keyOf(step)}
+          id={`order-step-${step.number}`}
+          class={step.number <= upTo ? '' : 'untaught'}
+        >
           <span class="quiet step-number">{step.number}</span>
-          <span class="step-items">
-            {step.items.map((item) => (
-              <ItemShown key={itemKey(item)} item={item} />
-            ))}
-          </span>
+          <ItemsShown items={step.items} />
           <span class="step-why">
             {step.title}
             <span class="quiet small"> {step.stage}</span>
@@ -75,13 +70,10 @@ export function StepList() {
   );
 }
 
-function ItemShown({ item }: { readonly item: Item }) {
-  if (item.kind !== 'card') return <span class="step-word">{itemShort(item)}</span>;
-  return (
-    <span role="img" aria-label={itemName(item)}>
-      <Card id={item.id} />
-    </span>
-  );
+/** What becomes of a step that was moved across the line; nothing of one that was not. */
+function stays(from: number, to: number, upTo: number): string {
+  if (from > upTo && to <= upTo) return ' Your class has not had it yet, and it stays so.';
+  return from <= upTo && to > upTo ? ' Your class knows it, and it stays known.' : '';
 }
 
 /** A step keeps its element when it moves, so that nothing flickers and the focus stays. */

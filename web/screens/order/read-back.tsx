@@ -1,0 +1,120 @@
+import type { AssumedHabit } from '../../../core/sequence/plain/assumed-habits.ts';
+import type { Piece } from '../../../core/sequence/plain/read-line.ts';
+import type { OrderDraft, OrderLine } from '../../../core/sequence/plain/read-order.ts';
+import { ItemsShown } from './item-shown.tsx';
+
+interface ReadBackProps {
+  readonly draft: OrderDraft;
+  /** Takes an answer to what a line asks: what is to stand there instead. */
+  readonly onAnswer: (line: number, written: string, instead: string) => void;
+  readonly onNotYet: (habit: AssumedHabit['habit']) => void;
+}
+
+/** Her lines beside what we read, before anything changes. Only what asks or cannot be read is tinted. */
+export function ReadBack({ draft, onAnswer, onNotYet }: ReadBackProps) {
+  return (
+    <ol class="read-back" aria-label="Your lines, read back">
+      {draft.lines.map((line) => (
+        <Line
+          key={line.line}
+          line={line}
+          assumed={draft.assumed.filter(({ step }) => step === line.step)}
+          onAnswer={onAnswer}
+          onNotYet={onNotYet}
+        />
+      ))}
+    </ol>
+  );
+}
+
+function Line({
+  line,
+  assumed,
+  onAnswer,
+  onNotYet,
+}: Omit<ReadBackProps, 'draft'> & {
+  readonly line: OrderLine;
+  readonly assumed: readonly AssumedHabit[];
+}) {
+  if (line.heading) {
+    return (
+      <li class="read-heading">
+        <b>{line.stage}</b>
+      </li>
+    );
+  }
+  const waits = line.pieces.some(({ kind }) => kind !== 'items');
+  const isEmpty = line.pieces.length === 0;
+  return (
+    <li class={waits || isEmpty ? 'waits' : ''}>
+      <span class="quiet step-number">{line.line}</span>
+      <span class="you-wrote">{shortened(line.text.trim())}</span>
+      <span class="read-as">
+        {line.pieces.map((piece, place) => (
+          <Read
+            key={`${place} ${piece.written}`}
+            piece={piece}
+            onAnswer={(instead) => onAnswer(line.line, piece.written, instead)}
+          />
+        ))}
+        {isEmpty && <p>This line teaches nothing. Write a card, such as m, or a word.</p>}
+        {assumed.map(({ habit, example }) => (
+          <p key={habit} class="quiet">
+            Your class reads <i>{example}</i> from here on.{' '}
+            <button type="button" class="link" onClick={() => onNotYet(habit)}>
+              Not yet
+            </button>
+          </p>
+        ))}
+      </span>
+    </li>
+  );
+}
+
+function Read({
+  piece,
+  onAnswer,
+}: {
+  readonly piece: Piece;
+  readonly onAnswer: (instead: string) => void;
+}) {
+  if (piece.kind === 'items') {
+    return (
+      <span class="read-piece">
+        {piece.items.length > 0 ? <ItemsShown items={piece.items} /> : <i>{piece.written}</i>}
+        {piece.note && <span class="quiet small">{piece.note}</span>}
+      </span>
+    );
+  }
+  if (piece.kind === 'asks') {
+    return (
+      <fieldset class="asks">
+        <legend>{piece.question.asks}</legend>
+        {piece.question.answers.map(({ says, writes }) => (
+          <button key={says} type="button" class="button" onClick={() => onAnswer(writes)}>
+            {says}
+          </button>
+        ))}
+      </fieldset>
+    );
+  }
+  return (
+    <fieldset class="asks">
+      <legend>
+        We know no card or word “{shortened(piece.written)}”.{' '}
+        {piece.nearMisses.length > 0
+          ? 'Did you mean'
+          : 'Write a card (sh), a sound (ea as in bread) or a word.'}
+      </legend>
+      {piece.nearMisses.map((near) => (
+        <button key={near} type="button" class="button" onClick={() => onAnswer(near)}>
+          {near.replace('word:', 'the word ').replace('habit:', '')}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+function shortened(text: string): string {
+  return text.length > 120 ? `${text.slice(0, 120)} …` : text;
+}
