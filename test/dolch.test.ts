@@ -76,10 +76,11 @@ function readingOf(word: string): Reading | undefined {
 
 /** The first step at which its cards and habits are taught and no part is irregular, or null. */
 function stepByCards(word: string): number | null {
-  const reading = readingOf(word);
-  const at = reading
-    ? taughtByCards.findIndex((taught) => obstacles(reading, taught).length === 0)
-    : -1;
+  const index = builtLexicon.indexOf(word);
+  const at =
+    index < 0
+      ? -1
+      : taughtByCards.findIndex((taught) => obstacles(index, builtLexicon, taught).length === 0);
   return at < 0 ? null : (SEQUENCE.steps[at]?.number ?? null);
 }
 

@@ -90,6 +90,7 @@ function itemsOf(cardIds: readonly CardId[], syllables: number): readonly Item[]
   const { ids, habits } = needsOf(cardIds, syllables);
   return [
     ...ids.map((id): Item => ({ kind: 'card', id })),
-    ...habits.map((habit): Item => ({ kind: 'habit', habit })),
+    // To write a faded vowel asks for more than to read it.
+    ...habits.map((habit): Item => ({ kind: 'habit', habit: habit === 'flex' ? 'schwa' : habit })),
   ];
 }

@@ -4,7 +4,7 @@ import { stepOfSentence } from '../../test/sentence-step.ts';
 import type { Taught } from '../language/taught.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { taughtUpTo } from '../sequence/teach.ts';
-import { obstacles } from '../words/decodable.ts';
+import { needsOf } from '../words/needs.ts';
 import { SCREEN_DATA } from '../words/screen-data.ts';
 import { createWordScreen } from '../words/word-screen.ts';
 import { isFitForClass } from './fitness.ts';
@@ -101,11 +101,21 @@ describe('the sentences', () => {
   });
 });
 
-/** By the engine's own decodability of each reading, apart from how the step was found. */
+/** By what each reading asks for to be written, apart from how the step was found. */
 function isReadAt(text: string, step: number): boolean {
   const taught = taughtAt[step] as Taught;
   return wordsOf(text).every(({ word }) => {
+    if (taught.irregularWords.has(word)) return true;
     const reading = readingOf(word);
-    return reading ? obstacles(reading, taught).length === 0 : taught.irregularWords.has(word);
+    if (!reading?.cards.every(({ regular }) => regular)) return false;
+    const { ids, habits } = needsOf(
+      reading.cards.map(({ id }) => id),
+      reading.syllables.length,
+    );
+    const asks = habits.map((habit) => (habit === 'flex' ? 'schwa' : habit));
+    return (
+      ids.every((id) => taught.correspondences.has(id)) &&
+      asks.every((habit) => taught.habits.has(habit))
+    );
   });
 }

@@ -11,7 +11,7 @@ import type { CardId } from '../language/card-id.ts';
 import type { Taught } from '../language/taught.ts';
 import { type Random, shuffled } from '../random.ts';
 import type { Item } from '../sequence/sequence.ts';
-import { decodableWords } from '../words/decodable.ts';
+import { decodableWords, readAs, wordNeeds } from '../words/decodable.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import type { WordScreen } from '../words/screen.ts';
 import { examplesOf } from './examples.ts';
@@ -53,8 +53,10 @@ export function dictationWords(
   { lexicon, screen }: WordSources,
   random: Random,
 ): readonly Dictated[] {
-  const isFit = (index: number) => isFitForClass(lexicon.word(index), lexicon, screen);
-  const decodable = new Set(decodableWords(lexicon, taught));
+  const written = withoutFlex(taught);
+  const isFit = (index: number) =>
+    isFitForClass(lexicon.word(index), lexicon, screen) && isSpelled(index, lexicon, written);
+  const decodable = new Set(decodableWords(lexicon, written));
   const usableByItem = newest.map((item) =>
     [...examplesOf(item, lexicon)].filter((index) => decodable.has(index)),
   );
@@ -91,6 +93,19 @@ export function dictationWords(
     .sort(
       (left, right) => left.text.length - right.text.length || (left.text < right.text ? -1 : 1),
     );
+}
+
+/** To spell a faded vowel is more than to read it: until it was taught, such words are not dictated. */
+function withoutFlex(taught: Taught): Taught {
+  if (taught.habits.has('schwa')) return taught;
+  return { ...taught, habits: new Set([...taught.habits].filter((habit) => habit !== 'flex')) };
+}
+
+/** Whether every card was taught itself: who reads the se of *house* may not yet know to write it. */
+function isSpelled(index: number, lexicon: Lexicon, taught: Taught): boolean {
+  const read = readAs(index, lexicon, taught);
+  if (read?.kind !== 'cards') return read !== null;
+  return wordNeeds(index, lexicon).ids.every((id) => taught.correspondences.has(id));
 }
 
 /** Moves words from the lists to `chosen`, one of each list in turn, until `count` or none is left. */

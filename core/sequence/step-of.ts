@@ -27,6 +27,10 @@ function indexSteps(steps: readonly Step[]): StepIndex {
   for (const step of steps) {
     for (const item of step.items) {
       note(itemKey(item), step.number);
+      // flex comes with longer words, as it does in teach.
+      if (item.kind === 'habit' && /^(long-words|schwa)$/.test(item.habit)) {
+        note(itemKey({ kind: 'habit', habit: 'flex' }), step.number);
+      }
       if (item.kind !== 'card') continue;
       for (const id of correspondenceById.get(item.id)?.parts ?? []) {
         note(itemKey({ kind: 'card', id }), step.number);

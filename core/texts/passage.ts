@@ -11,10 +11,11 @@ import { guessCards } from '../language/guess.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Sequence } from '../sequence/sequence.ts';
 import { stepOf } from '../sequence/step-of.ts';
-import { type Obstacle, obstacles } from '../words/decodable.ts';
+import { missing, type Obstacle, obstacles, type ReadAs, readAs } from '../words/decodable.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { type Needs, needsOf } from '../words/needs.ts';
+import { needsOf } from '../words/needs.ts';
 import { partsOfContraction } from './contractions.ts';
+import { stepOfNeeds, stepOfWord } from './step-of-word.ts';
 import { type Token, tokensOf } from './tokens.ts';
 
 /** How a word came to be judged. */
@@ -34,6 +35,8 @@ export interface JudgedWord {
   readonly word: string;
   readonly count: number;
   readonly decodable: boolean;
+  /** How it is read; null when it cannot be, or is not in the word list. */
+  readonly read: ReadAs | null;
   /** What stands in the way; empty when decodable. */
   readonly because: readonly Because[];
   /** The first step of the sequence at which it can be read; null if none. */
@@ -128,6 +131,7 @@ function judge(
       word,
       count,
       decodable: known || (base.decodable && !built.irregular),
+      read: known ? { kind: 'by-heart' } : built.irregular ? null : base.read,
       because: known
         ? []
         : [
@@ -143,44 +147,18 @@ function judge(
   return { ...fromLetters(word, taught, sequence), word, count, name };
 }
 
-type Verdict = Pick<JudgedWord, 'decodable' | 'because' | 'step' | 'irregular' | 'source'>;
+type Verdict = Pick<JudgedWord, 'decodable' | 'read' | 'because' | 'step' | 'irregular' | 'source'>;
 
 function fromList(index: number, taught: Taught, lexicon: Lexicon, sequence: Sequence): Verdict {
-  const word = lexicon.word(index);
-  const irregular = !lexicon.isRegular(index);
-  const needs = needsOf(lexicon.cardIds(index), lexicon.syllableCount(index));
-  const byHeart = stepOf(sequence, { kind: 'word', word });
-  const byCards = irregular ? null : stepOfNeeds(needs, sequence);
-  const because = taught.irregularWords.has(word)
-    ? []
-    : irregular
-      ? obstaclesOf(index, taught, lexicon)
-      : missing(needs, taught);
+  const read = readAs(index, lexicon, taught);
   return {
-    decodable: because.length === 0,
-    because,
-    step: earliest(byHeart, byCards),
-    irregular,
+    decodable: read !== null,
+    read,
+    because: read ? [] : obstacles(index, lexicon, taught),
+    step: stepOfWord(index, lexicon, sequence),
+    irregular: !lexicon.isRegular(index),
     source: 'list',
   };
-}
-
-/** Why an irregular word cannot be read; only for these is the whole reading made. */
-function obstaclesOf(index: number, taught: Taught, lexicon: Lexicon): readonly Obstacle[] {
-  const [reading] = lexicon.readings(index);
-  if (!reading) throw new Error(`word ${index} has no reading`);
-  return obstacles(reading, taught);
-}
-
-function missing({ ids, habits }: Needs, taught: Taught): readonly Obstacle[] {
-  return [
-    ...ids
-      .filter((id) => !taught.correspondences.has(id))
-      .map((id): Obstacle => ({ kind: 'card', id })),
-    ...habits
-      .filter((habit) => !taught.habits.has(habit))
-      .map((habit): Obstacle => ({ kind: 'habit', habit })),
-  ];
 }
 
 function fromLetters(word: string, taught: Taught, sequence: Sequence): Verdict {
@@ -188,6 +166,7 @@ function fromLetters(word: string, taught: Taught, sequence: Sequence): Verdict 
   if (!ids) {
     return {
       decodable: false,
+      read: null,
       because: [{ kind: 'unknown' }],
       step: null,
       irregular: false,
@@ -198,31 +177,12 @@ function fromLetters(word: string, taught: Taught, sequence: Sequence): Verdict 
   const because = missing(needs, taught);
   return {
     decodable: because.length === 0,
+    read: because.length === 0 ? { kind: 'cards' } : null,
     because,
     step: stepOfNeeds(needs, sequence),
     irregular: false,
     source: 'guess',
   };
-}
-
-function stepOfNeeds({ ids, habits }: Needs, sequence: Sequence): number | null {
-  let latest = 0;
-  for (const id of ids) {
-    const step = stepOf(sequence, { kind: 'card', id });
-    if (step === null) return null;
-    latest = Math.max(latest, step);
-  }
-  for (const habit of habits) {
-    const step = stepOf(sequence, { kind: 'habit', habit });
-    if (step === null) return null;
-    latest = Math.max(latest, step);
-  }
-  return latest;
-}
-
-function earliest(left: number | null, right: number | null): number | null {
-  if (left === null) return right;
-  return right === null ? left : Math.min(left, right);
 }
 
 function sharesByStep(all: readonly JudgedWord[], words: number, steps: number): readonly number[] {

@@ -1,15 +1,16 @@
 /**
  * Which words a group can read with what it has been taught. A word is
  * decodable when every card of its ordinary reading was taught and is regular
- * there, and so are the habits it asks for; or when it was taught whole, as an
- * irregular word.
+ * there, and so are the habits it asks for; when it was taught whole, as an
+ * irregular word; or when it is a form or a compound of such a word.
  */
 import type { CardId } from '../language/card-id.ts';
-import { CORRESPONDENCES } from '../language/correspondences.ts';
-import type { Reading } from '../language/reading.ts';
+import { CORRESPONDENCES, correspondenceById } from '../language/correspondences.ts';
 import { HABITS, type Habit, type Taught } from '../language/taught.ts';
+import { IMPLIED, isKnownCard } from './implied.ts';
 import type { Lexicon } from './lexicon.ts';
-import { needsOf } from './needs.ts';
+import { isSchwaCard, type Needs, needsOf } from './needs.ts';
+import { hiddenCard, holdersOf, madeOf } from './word-family.ts';
 
 /** One thing that keeps a word from being decodable. */
 export type Obstacle =
@@ -17,22 +18,86 @@ export type Obstacle =
   | { readonly kind: 'habit'; readonly habit: Habit }
   | { readonly kind: 'irregular'; readonly id: CardId };
 
-/** Why a reading is not decodable for `taught`, in the order of the word; empty when it is. */
-export function obstacles(reading: Reading, taught: Taught): readonly Obstacle[] {
-  if (taught.irregularWords.has(reading.word)) return [];
-  const irregular = new Set(reading.cards.filter((card) => !card.regular).map(({ id }) => id));
-  const { ids, habits } = needsOf(
-    reading.cards.map(({ id }) => id),
-    reading.syllables.length,
-  );
-  const found: Obstacle[] = [...irregular].map((id) => ({ kind: 'irregular', id }));
-  for (const id of ids) {
-    if (!irregular.has(id) && !taught.correspondences.has(id)) found.push({ kind: 'card', id });
+/**
+ * How a group reads a word: card by card; card by card with one vowel that it
+ * lets fade; by heart; as a form of a word known by heart (`of`, `ending`); as
+ * two words, one of them known by heart.
+ */
+export type ReadAs =
+  | { readonly kind: 'cards' }
+  | { readonly kind: 'flexed' }
+  | { readonly kind: 'by-heart' }
+  | { readonly kind: 'form'; readonly of: string; readonly ending: string }
+  | { readonly kind: 'compound'; readonly parts: readonly [string, string] };
+
+/** How word `index` is read with `taught`, or null when it cannot be. */
+export function readAs(index: number, lexicon: Lexicon, taught: Taught): ReadAs | null {
+  if (taught.irregularWords.has(lexicon.word(index))) return { kind: 'by-heart' };
+  const needs = wordNeeds(index, lexicon);
+  if (lexicon.isRegular(index) && missing(needs, taught).length === 0) {
+    const flexed = needs.habits.includes('flex') && !taught.habits.has('schwa');
+    return { kind: flexed ? 'flexed' : 'cards' };
   }
-  for (const habit of habits) {
-    if (!taught.habits.has(habit)) found.push({ kind: 'habit', habit });
+  return readByParts(index, lexicon, taught);
+}
+
+/** What keeps word `index` from being read, in the order of the word; empty when it can be. */
+export function obstacles(index: number, lexicon: Lexicon, taught: Taught): readonly Obstacle[] {
+  if (readAs(index, lexicon, taught)) return [];
+  const [reading] = lexicon.readings(index);
+  const irregular = new Set(reading?.cards.filter((card) => !card.regular).map(({ id }) => id));
+  const found = [...irregular].map((id): Obstacle => ({ kind: 'irregular', id }));
+  const others = missing(wordNeeds(index, lexicon), taught);
+  return [...found, ...others.filter((each) => each.kind === 'habit' || !irregular.has(each.id))];
+}
+
+/** What a word asks for, with the card of its base that it no longer shows: the ve of *having*. */
+export function wordNeeds(index: number, lexicon: Lexicon): Needs {
+  const needs = needsOf(lexicon.cardIds(index), lexicon.syllableCount(index));
+  const hidden = hiddenCard(index, lexicon);
+  return hidden === null ? needs : { ...needs, ids: [...needs.ids, hidden] };
+}
+
+/** The cards and habits among the needs that are not known yet. */
+export function missing({ ids, habits }: Needs, taught: Taught): readonly Obstacle[] {
+  return [
+    ...ids.filter((id) => !isKnownCard(id, taught)).map((id): Obstacle => ({ kind: 'card', id })),
+    ...habits
+      .filter((habit) => !taught.habits.has(habit))
+      .map((habit): Obstacle => ({ kind: 'habit', habit })),
+  ];
+}
+
+/**
+ * A form or a compound of words of which one at least is known by heart. The
+ * ending must be known; one that is a beat of its own is known with words of two
+ * beats, or where it was taught as a card.
+ */
+function readByParts(index: number, lexicon: Lexicon, taught: Taught): ReadAs | null {
+  const byHeart = (part: number) => taught.irregularWords.has(lexicon.word(part));
+  for (const { parts, ending, letters, beat } of madeOf(index, lexicon)) {
+    if (!parts.some(byHeart)) continue;
+    const [first, second] = parts.map((part) => lexicon.word(part)) as [string, string?];
+    if (second !== undefined) {
+      if (!parts.every((part) => byHeart(part) || isReadByCards(part, lexicon, taught))) continue;
+      return { kind: 'compound', parts: [first, second] };
+    }
+    const known = beat
+      ? taught.habits.has('long-words') || taught.correspondences.has('ing=IH+NG')
+      : true;
+    if (!known || !ending.every((id) => isKnownEnding(id, taught))) continue;
+    return { kind: 'form', of: first, ending: letters };
   }
-  return found;
+  return null;
+}
+
+function isReadByCards(index: number, lexicon: Lexicon, taught: Taught): boolean {
+  return lexicon.isRegular(index) && missing(wordNeeds(index, lexicon), taught).length === 0;
+}
+
+function isKnownEnding(id: CardId, taught: Taught): boolean {
+  const card = correspondenceById.get(id);
+  return card && isSchwaCard(card) ? taught.habits.has('schwa') : isKnownCard(id, taught);
 }
 
 /**
@@ -43,17 +108,21 @@ export function obstacles(reading: Reading, taught: Taught): readonly Obstacle[]
 export function decodableWords(lexicon: Lexicon, taught: Taught): readonly number[] {
   const { starts, needs } = needsTable(lexicon);
   const has = taughtFlags(taught);
-  const byHeart = new Uint8Array(lexicon.size);
+  const open = new Uint8Array(lexicon.size);
   for (const word of taught.irregularWords) {
     const index = lexicon.indexOf(word);
-    if (index >= 0) byHeart[index] = 1;
+    if (index < 0) continue;
+    open[index] = 1;
+    for (const other of holdersOf(index, lexicon)) {
+      if (open[other] === 0 && readByParts(other, lexicon, taught)) open[other] = 1;
+    }
   }
   const found: number[] = [];
   for (let index = 0; index < lexicon.size; index++) {
     let at = starts[index] as number;
     const end = starts[index + 1] as number;
     while (at < end && has[needs[at] as number] === 1) at++;
-    if (at === end || byHeart[index] === 1) found.push(index);
+    if (at === end || open[index] === 1) found.push(index);
   }
   return found;
 }
@@ -80,7 +149,7 @@ function needsTable(lexicon: Lexicon): NeedsTable {
   for (let index = 0; index < lexicon.size; index++) {
     starts[index] = needs.length;
     if (!lexicon.isRegular(index)) needs.push(NEVER);
-    const { ids, habits } = needsOf(lexicon.cardIds(index), lexicon.syllableCount(index));
+    const { ids, habits } = wordNeeds(index, lexicon);
     for (const id of ids) needs.push(numberById.get(id) ?? NEVER);
     for (const habit of habits) needs.push(HABITS_FROM + HABITS.indexOf(habit));
   }
@@ -95,6 +164,9 @@ function taughtFlags(taught: Taught): Uint8Array {
   for (const id of taught.correspondences) {
     const number = numberById.get(id);
     if (number !== undefined) flags[number] = 1;
+  }
+  for (const id of IMPLIED.keys()) {
+    if (isKnownCard(id, taught)) flags[numberById.get(id) as number] = 1;
   }
   for (const habit of taught.habits) flags[HABITS_FROM + HABITS.indexOf(habit)] = 1;
   return flags;

@@ -19,13 +19,51 @@ export function needsOf(cardIds: readonly CardId[], syllables: number): Needs {
   const cards: Correspondence[] = [];
   for (const id of cardIds) {
     const card = correspondenceById.get(id);
-    if (card && isSchwaCard(card)) habits.add('schwa');
-    else ids.add(id);
     if (card) cards.push(card);
+    if (!card || !isSchwaCard(card)) ids.add(id);
   }
+  const faded = cards.filter(isSchwaCard);
+  const flexed = syllables === 2 && faded.length === 1 ? shortOfLast(cards) : null;
+  if (flexed !== null) {
+    habits.add('flex');
+    ids.add(flexed);
+  } else if (faded.length > 0) {
+    habits.add('schwa');
+  }
+  if (syllables === 1) readFinalDouble(ids, cards.at(-1));
   if (syllables > 1) habits.add('long-words');
   for (const habit of clusterHabits(cards)) habits.add(habit);
   return { ids: [...ids], habits: [...habits] };
+}
+
+/**
+ * The short vowel that a child tries in *basket* or *seven* before it fades: that
+ * of the last vowel, where it fades in a closed syllable; null elsewhere.
+ */
+function shortOfLast(cards: readonly Correspondence[]): CardId | null {
+  const last = cards.findLastIndex(isNucleus);
+  const vowel = cards[last];
+  if (!vowel || !isSchwaCard(vowel) || last === cards.length - 1) return null;
+  return SHORT_VOWELS[vowel.grapheme] ?? null;
+}
+
+const SHORT_VOWELS: Readonly<Record<string, CardId>> = {
+  a: 'a=AE',
+  e: 'e=EH',
+  o: 'o=AA',
+  u: 'u=AH',
+};
+
+/**
+ * *egg*, *add*, *odd*: any doubled letter at the end of a short word is read as
+ * one, as children know from ff, ll, ss. Common practice, no source.
+ */
+function readFinalDouble(ids: Set<CardId>, last: Correspondence | undefined): void {
+  if (last?.kind !== 'double' || !/^([bdgmnpt])\1$/.test(last.grapheme)) return;
+  const letter = `${last.grapheme[0]}=${last.phonemes.join('+')}` as CardId;
+  ids.delete(last.id);
+  ids.add(letter);
+  ids.add('ll=L');
 }
 
 /** A single vowel letter that has faded to the schwa: read by habit, not by a card of its own. */

@@ -73,7 +73,7 @@ function judgeLaid(
     word,
     laid.parts,
     lexicon,
-    taught.habits.has('schwa') ? secondVowel(laid) : -1,
+    taught.habits.has('flex') ? secondVowel(laid) : -1,
   );
   if (real === 'real') return { ...row, kind: 'real' };
   if (real === 'said-differently') {
