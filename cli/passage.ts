@@ -30,11 +30,21 @@ function passageJson(judged: Passage) {
       because: because.map(makeBecause),
       step,
     })),
+    readAs: readOtherwise(judged),
     unknown: unknown.map(({ word }) => word),
     shareByStep,
     stepFor95: stepForShare(judged, 0.95),
     stepFor98: stepForShare(judged, 0.98),
   };
+}
+
+/** Words that can be read although their cards alone do not say why: how they are read. */
+function readOtherwise({ judged }: Passage) {
+  return [...judged.values()].flatMap(({ word, read }) => {
+    if (read?.kind === 'form') return [{ word, as: 'form', of: [read.of], ending: read.ending }];
+    if (read?.kind === 'compound') return [{ word, as: 'compound', of: read.parts }];
+    return read?.kind === 'flexed' ? [{ word, as: 'flexed' }] : [];
+  });
 }
 
 function passageText(judged: Passage): string {

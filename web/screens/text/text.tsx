@@ -9,6 +9,7 @@ import type { ReadingGroup } from './because.ts';
 import { Blocked } from './blocked.tsx';
 import { draft } from './draft.ts';
 import { MarkedText } from './marked-text.tsx';
+import { ReadOtherwise } from './read-otherwise.tsx';
 import { TextField } from './text-field.tsx';
 import { Verdict } from './verdict.tsx';
 
@@ -55,6 +56,7 @@ export function TextPage() {
         <div class="text-rest">
           <MarkedText passage={passage} standing={standing} />
           <Blocked passage={passage} standing={standing} />
+          <ReadOtherwise passage={passage} />
         </div>
       )}
     </>

@@ -6,13 +6,16 @@ import type {
   Syllable,
   SyllableType,
 } from '../../../core/language/reading.ts';
+import { readAs } from '../../../core/words/decodable.ts';
 import { Card } from '../../controls/card.tsx';
 import { settleWord } from '../../state/class-words.ts';
 import type { Engine } from '../../state/engine.ts';
 import { meanings } from '../../state/engine-ready.ts';
+import { taught } from '../../state/progress.ts';
 import { settings } from '../../state/settings.ts';
 import { verdictOf } from '../../state/verdict-of.ts';
 import { cardName } from '../../wording/card-name.ts';
+import { readAsSaid } from '../../wording/read-as.ts';
 import { piecesOfReading } from './pieces.ts';
 
 const typeNames: Readonly<Record<SyllableType, string>> = {
@@ -38,11 +41,14 @@ export function WordSheet({ index, ready, onClose }: WordSheetProps) {
   const { verdict, category, reason } = verdictOf(index, lexicon, screen);
   const meaning = meanings.value?.meaningOf(word);
   const readings = lexicon.readings(index);
+  const read = readAs(index, lexicon, taught.value);
+  const said = read && readAsSaid(read);
   return (
     <div class="word-sheet">
       {readings.map((reading, at) => (
         <WordReading key={reading.sounds.join(' ')} reading={reading} also={at > 0} />
       ))}
+      {said && <p class="quiet">{said}</p>}
       {meaning && <p>{meaning}</p>}
       {verdict === 'ask' && (
         <p class="asked">Yours to decide: {category === 'name' ? reason : `it ${reason}`}.</p>

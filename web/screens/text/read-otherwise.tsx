@@ -1,0 +1,29 @@
+import type { Passage } from '../../../core/texts/passage.ts';
+import { readAsSaid } from '../../wording/read-as.ts';
+
+/** Words shown; a whole book would hold hundreds. */
+const MOST_SHOWN = 60;
+
+/** The words that count as readable although their cards alone do not say why. */
+export function ReadOtherwise({ passage }: { readonly passage: Passage }) {
+  const words = [...passage.judged.values()].filter(
+    ({ read }) => read !== null && /^(flexed|form|compound)$/.test(read.kind),
+  );
+  if (words.length === 0) return null;
+  return (
+    <details class="read-otherwise">
+      <summary>
+        {words.length === 1
+          ? 'One word is read by what children know besides its cards'
+          : `${words.length} words are read by what children know besides their cards`}
+      </summary>
+      <ul>
+        {words.slice(0, MOST_SHOWN).map(({ word, read }) => (
+          <li key={word}>
+            <b>{word}</b> {read && readAsSaid(read)}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
