@@ -1,8 +1,11 @@
+import { createHash } from 'node:crypto';
+import { writeFileSync } from 'node:fs';
 import preact from '@preact/preset-vite';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vite';
-import { VitePWA } from 'vite-plugin-pwa';
+import { VitePWA, type VitePWAOptions } from 'vite-plugin-pwa';
 import { pagePolicy } from './house/headers.ts';
+import { fromRoot } from './house/root.mjs';
 
 /** The built page states its own policy; the development server's reloading would break under it. */
 const policyInPage: Plugin = {
@@ -16,6 +19,21 @@ const policyInPage: Plugin = {
     },
   ],
 };
+
+/**
+ * Writes down what is put aside, and puts the list aside too, so that a page can see whether all of it is
+ * there (web/device/refill.ts).
+ */
+const listed: ManifestTransform = (entries) => {
+  const text = JSON.stringify([LIST, ...entries.map(({ url }) => url)]);
+  writeFileSync(fromRoot('dist', LIST), text);
+  const revision = createHash('sha256').update(text).digest('hex').slice(0, 32);
+  return { manifest: [...entries, { url: LIST, revision, size: text.length }] };
+};
+
+const LIST = 'put-aside.json';
+
+type ManifestTransform = NonNullable<VitePWAOptions['workbox']['manifestTransforms']>[number];
 
 /**
  * Everything the app ever asks for is put aside at the first load (docs/decisions/0002). A new version
@@ -32,6 +50,7 @@ const offline = VitePWA({
     skipWaiting: false,
     cleanupOutdatedCaches: true,
     navigateFallback: null,
+    manifestTransforms: [listed],
     // Any other address below the app's leads to the app, not to its page there, which would look for its
     // files below that address; what stands after # goes along. This function is written into the worker.
     runtimeCaching: [
