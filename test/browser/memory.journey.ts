@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
+import { allKept } from './recorded.ts';
 import { stageCards } from './stage-page.ts';
 import { type Visit, visit } from './visit.ts';
 
@@ -32,6 +34,49 @@ describe('what this device remembers', () => {
     await page.reload({ waitUntil: 'load' });
     await page.locator('h1').waitFor();
     expect(await page.getByText('could not be read').count()).toBe(0);
+  });
+
+  it('is set aside entry by entry where it is damaged: seen with its reason, saved, and thrown away', async () => {
+    current = await visit({ path: '#/class', upTo: 3 });
+    const { page, url } = current;
+    await allKept(page);
+    await page.goto(new URL('icon.svg', url).href);
+    await page.evaluate(
+      () =>
+        new Promise<void>((done) => {
+          const opening = indexedDB.open('sweepline-log');
+          opening.onsuccess = () => {
+            const db = opening.result;
+            const tx = db.transaction('loose', 'readwrite');
+            const loose = tx.objectStore('loose');
+            loose.getAll().onsuccess = ({ target }) => {
+              const [first] = (target as IDBRequest).result;
+              loose.put({ ...first, id: 'damaged', at: 'noon' });
+            };
+            tx.oncomplete = () => {
+              db.close();
+              done();
+            };
+          };
+        }),
+    );
+    await page.goto(new URL('#/class', url).href, { waitUntil: 'load' });
+    const aside = page.getByRole('region', { name: 'Set aside' });
+    await aside.getByText('One entry of a class could not be read').waitFor();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      aside.getByRole('button', { name: 'Save what was set aside' }).click(),
+    ]);
+    const [piece, ...more] = JSON.parse(readFileSync(await download.path(), 'utf8'));
+    expect(more).toEqual([]);
+    expect(piece.reason).toBe('entry');
+    expect(JSON.parse(piece.text)).toMatchObject({ id: 'damaged', at: 'noon' });
+    await aside.getByRole('button', { name: 'Throw it away' }).click();
+    await aside.getByRole('button', { name: 'Throw it away for good' }).click();
+    await aside.waitFor({ state: 'detached' });
+    await page.reload({ waitUntil: 'load' });
+    await page.getByRole('heading', { name: 'Keep it safe' }).waitFor();
+    expect(await aside.count()).toBe(0);
   });
 
   it('holds what was done in the very moment in which the page was left', async () => {

@@ -18,8 +18,9 @@ export function Banner() {
       )}
       {store.inMemory.value && (
         <CopyOffered act="Try again" does={tryToLeaveMemory}>
-          What is kept on this device did not answer, so this window works from memory. Nothing you
-          do now outlasts it: save a copy as a file before you close it.
+          You are working without your classes, since what is saved on this device could not be
+          reached. What you do now joins them once it can. To be safe, save a copy as a file before
+          you close this window.
         </CopyOffered>
       )}
       {isAmiss(amiss.value) && (

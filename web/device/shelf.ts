@@ -73,6 +73,15 @@ export function asideCopies(): readonly { readonly name: string; readonly text: 
   }
 }
 
+/** Throws such copies away, by name. */
+export function throwAsideAway(names: readonly string[]): void {
+  for (const name of names) shelf.remove(name);
+  if (asideCopies().length === 0) {
+    shelf.remove(SEEN);
+    if (trouble.peek() === 'unreadable') trouble.value = null;
+  }
+}
+
 /** How many of these copies she has been told of, and has put the notice away. */
 const SEEN = 'aside-seen';
 

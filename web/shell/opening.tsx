@@ -14,10 +14,14 @@ export async function openOrAsk(root: HTMLElement): Promise<void> {
     await openLastClass();
     clearTimeout(late);
     if (store.inMemory.peek() || store.trouble.peek()?.code !== 'slow') return;
-    await new Promise<void>((again) => {
+    await new Promise<void>((goOn) => {
+      const again = () => {
+        render(<Opening again={null} memory={store.workInMemory} />, root);
+        goOn();
+      };
       const memory = () => {
         store.workInMemory();
-        again();
+        goOn();
       };
       render(<Opening again={again} memory={memory} />, root);
     });
@@ -36,11 +40,11 @@ interface OpeningProps {
 function Opening({ again, memory }: OpeningProps) {
   return (
     <main class="broken">
-      <h1>{again ? 'Your classes do not answer yet' : 'Opening your classes …'}</h1>
+      <h1>{again ? 'Your classes cannot be reached yet' : 'Opening your classes …'}</h1>
       <p role="status">
         {again
-          ? 'The browser has not given out what it keeps for Sweepline. Often another window holds it: close all others and try again.'
-          : 'This takes longer than it should. You can wait, or begin without them.'}
+          ? 'The browser does not let Sweepline read what it has saved. Often another Sweepline window is busy with it: close the others and try again. If that does not help, close the browser and open it again.'
+          : 'This takes longer than it should. You can wait, or start without them.'}
       </p>
       <p>
         {again && (
@@ -49,12 +53,12 @@ function Opening({ again, memory }: OpeningProps) {
           </button>
         )}{' '}
         <button type="button" class="button" onClick={memory}>
-          Work from memory for now
+          Start without them
         </button>
       </p>
       <p class="quiet small">
-        Nothing that is kept is touched. What you do from memory can be saved as a file, and joins
-        your classes once they answer.
+        Nothing that is saved is touched. What you do without your classes joins them once they can
+        be reached.
       </p>
     </main>
   );

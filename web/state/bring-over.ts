@@ -6,7 +6,7 @@ import { isItem, isSequence } from '../../core/log/is-group-place.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import type { Item, Sequence } from '../../core/sequence/sequence.ts';
 import { shelf } from '../device/shelf.ts';
-import { recordForGood } from './open-class.ts';
+import { recordForGood, store } from './open-class.ts';
 
 /** How the place in the order was kept before there was a log of the class. */
 const standingSchema = object({
@@ -23,7 +23,7 @@ const standingSchema = object({
  */
 export async function bringOver(): Promise<void> {
   const text = shelf.read('standing');
-  if (text === null) return;
+  if (text === null || store.inMemory.peek()) return;
   const events = eventsFrom(text);
   if (events.length === 0 || (await recordForGood(...events))) shelf.remove('standing');
 }

@@ -3,6 +3,7 @@
 import { array, custom, object, record, string } from 'valibot';
 import { type GroupId, isGroupId } from '../../core/ids.ts';
 import { remembered } from '../device/remembered.ts';
+import { asideCopies, throwAsideAway } from '../device/shelf.ts';
 import { forgetDictation } from './dictation-made.ts';
 import { forgetCopies } from './last-copy.ts';
 
@@ -35,4 +36,9 @@ export function forgetLeftovers(deleted: string): void {
   );
   forgetCopies(deleted);
   forgetDictation();
+  throwAsideAway(
+    asideCopies()
+      .filter(({ text }) => text.includes(deleted))
+      .map(({ name }) => name),
+  );
 }

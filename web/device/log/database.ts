@@ -11,8 +11,19 @@ export interface LogSchema extends DBSchema {
   heads: { key: [classId: string, id: string]; value: LogEvent };
   /** Which classes were forgotten, for good. */
   forgotten: { key: [classId: string]; value: { readonly classId: string } };
-  /** Records that could not be read, as they were found, for whoever wants to rescue them. */
-  aside: { key: number; value: unknown };
+  /** Records that could not be read, for whoever wants to rescue them (set-aside.ts). */
+  aside: { key: number; value: AsideRecord };
+}
+
+/** A record that could not be read, as it was found; the second version put it there bare. */
+export interface AsideRecord {
+  readonly classId: string;
+  readonly record: unknown;
+}
+
+/** Whether a value of the store `aside` says whose it is. */
+export function isAsideRecord(value: unknown): value is AsideRecord {
+  return typeof value === 'object' && value !== null && 'record' in value && 'classId' in value;
 }
 
 /** An event with the check number of what it says; records of the first version have none. */
@@ -65,7 +76,7 @@ export interface Connection {
  * One connection, opened when first needed, and again after the browser ended
  * it. It gives way to a newer version in another window.
  */
-export function connect(name: string): Connection {
+export function connect(name = 'sweepline-log'): Connection {
   let opened: Promise<IDBPDatabase<LogSchema>> | null = null;
   const forget = () => {
     opened = null;

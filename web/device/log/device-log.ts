@@ -13,7 +13,7 @@ import { keepGoing, type SteadyStore } from './steady-store.ts';
 /** Where the classes on this device are kept. */
 export type DeviceStore = SteadyStore &
   Announcing &
-  Pick<SpareStore, 'inMemory' | 'workInMemory' | 'leaveMemory'> & {
+  Pick<SpareStore, 'inMemory' | 'heldInMemory' | 'workInMemory' | 'leaveMemory'> & {
     /** What was found amiss since the app was opened, when the two copies were united. */
     readonly amiss: ReadonlySignal<Amiss>;
   };
@@ -43,9 +43,11 @@ export function createDeviceStore(): DeviceStore {
       if (lost.length > 0) announced.tell(lost);
     },
   });
-  const { inMemory, workInMemory, leaveMemory, ...spared } = withSpare(withPatience(copied));
+  const { inMemory, heldInMemory, workInMemory, leaveMemory, ...spared } = withSpare(
+    withPatience(copied),
+  );
   const announced = announce(keepGoing(spared));
-  return { ...announced, amiss, inMemory, workInMemory, leaveMemory };
+  return { ...announced, amiss, inMemory, heldInMemory, workInMemory, leaveMemory };
 }
 
 /** How this device stamps what happens, by its own clock. */

@@ -3,6 +3,7 @@ import type { LogEvent } from '../../../core/log/event.ts';
 import type { ClassesRead, EventStore, StoreFailure } from '../../../core/log/event-store.ts';
 import { isEvent } from '../../../core/log/parse-event.ts';
 import {
+  type Change,
   CLASS_STORES,
   type Connection,
   change,
@@ -26,7 +27,7 @@ import { failureOf, storeFailure } from './store-error.ts';
  * pages, several times as fast. The alternative, keeping the class as
  * last seen beside the events, would be a second truth.
  */
-export function createIndexedStore(name = 'sweepline-log'): EventStore {
+export function createIndexedStore(name?: string): EventStore {
   const connection = connect(name);
   let tidying: Promise<unknown> = Promise.resolve();
   const tidy = (work: () => Promise<unknown>) => tidying.then(work).catch(() => {});
@@ -59,6 +60,7 @@ export function createIndexedStore(name = 'sweepline-log'): EventStore {
           Promise.all([
             ...CLASS_STORES.map((store) => tx.objectStore(store).delete(ofClass(classId))),
             tx.objectStore('forgotten').put({ classId }),
+            forgetAside(tx, classId),
           ]),
         );
         return kept;
@@ -73,6 +75,16 @@ export function createIndexedStore(name = 'sweepline-log'): EventStore {
       await connection.close();
     },
   };
+}
+
+/** Throws away what was set aside of a class; what could not even be told to be of a class stays. */
+async function forgetAside(tx: Change, classId: string): Promise<void> {
+  let cursor = await tx.objectStore('aside').openCursor();
+  while (cursor) {
+    const { value } = cursor;
+    if (value.classId === classId) await cursor.delete();
+    cursor = await cursor.continue();
+  }
 }
 
 /** Does something with the database; whatever is thrown becomes a failure with a code. */

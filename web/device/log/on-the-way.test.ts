@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
 import type { LogEvent } from '../../../core/log/event.ts';
+import type { EventStore } from '../../../core/log/event-store.ts';
 import type { Shelf } from '../shelf.ts';
 import { createMemoryStore } from './memory-store.ts';
 import { leaveOnShelf, takeFromShelf } from './on-the-way.ts';
@@ -27,7 +28,13 @@ const named = (id: string, name: string): LogEvent => ({
 });
 
 const leaving = (shelf: Shelf, ...events: readonly LogEvent[]) =>
-  leaveOnShelf({ unsaved: signal(events) }, shelf);
+  leaveOnShelf({ unsaved: signal(events), heldInMemory: () => [] }, shelf);
+
+/** A store as a page has it; `inMemory` when nothing that is given to it outlasts the page. */
+const steady = (store: EventStore, inMemory = false) => ({
+  ...keepGoing(store),
+  inMemory: signal(inMemory),
+});
 
 async function idsIn(store: ReturnType<typeof keepGoing>): Promise<readonly string[]> {
   const read = await store.eventsOf('room');
@@ -38,7 +45,7 @@ describe('what is not on the disk yet when a page is left', () => {
   it('is there for the next page at once, and the shelf is empty once it is kept', async () => {
     const shelf = emptyShelf();
     leaving(shelf, named('a', 'Room 4'), named('b', 'Room 5'));
-    const store = keepGoing(createMemoryStore());
+    const store = steady(createMemoryStore());
     const taken = takeFromShelf(store, shelf);
     expect(store.unsaved.value.map(({ id }) => id)).toEqual(['a', 'b']);
     await taken;
@@ -50,7 +57,7 @@ describe('what is not on the disk yet when a page is left', () => {
     const shelf = emptyShelf();
     leaving(shelf, named('a', 'Room 4'));
     leaving(shelf, named('b', 'Room 5'), named('a', 'Room 4'));
-    const store = keepGoing(createMemoryStore());
+    const store = steady(createMemoryStore());
     await store.append([named('b', 'Room 5')]);
     await takeFromShelf(store, shelf);
     expect(await idsIn(store)).toEqual(['a', 'b']);
@@ -60,9 +67,21 @@ describe('what is not on the disk yet when a page is left', () => {
     const shelf = emptyShelf();
     leaving(shelf, named('a', 'Room 4'));
     const error = { code: 'full', message: 'There is no more room.' } as const;
-    await takeFromShelf({ append: async () => ({ error }) }, shelf);
+    const inMemory = signal(false);
+    await takeFromShelf({ inMemory, append: async () => ({ error }) }, shelf);
     expect(shelf.held.size).toBe(1);
-    await takeFromShelf({ append: async () => ({ kept: true }) }, shelf);
+    await takeFromShelf({ inMemory, append: async () => ({ kept: true }) }, shelf);
+    expect(shelf.held.size).toBe(0);
+  });
+
+  it('stays on the shelf while the page works from memory, with what was done there', async () => {
+    const shelf = emptyShelf();
+    leaving(shelf, named('a', 'Room 4'));
+    await takeFromShelf(steady(createMemoryStore(), true), shelf);
+    leaveOnShelf({ unsaved: signal([]), heldInMemory: () => [named('b', 'Room 5')] }, shelf);
+    const store = steady(createMemoryStore());
+    await takeFromShelf(store, shelf);
+    expect(await idsIn(store)).toEqual(['a', 'b']);
     expect(shelf.held.size).toBe(0);
   });
 
@@ -72,7 +91,7 @@ describe('what is not on the disk yet when a page is left', () => {
     const left = shelf.held.get('on-the-way') as string;
     const cut = left.slice(0, left.indexOf('\n{"end"') - 20);
     shelf.write('on-the-way', cut);
-    const store = keepGoing(createMemoryStore());
+    const store = steady(createMemoryStore());
     await takeFromShelf(store, shelf);
     expect(await idsIn(store)).toEqual(['a']);
     expect(shelf.held.get('on-the-way aside')).toBe(cut);
@@ -89,7 +108,7 @@ describe('what is not on the disk yet when a page is left', () => {
     leaving(shelf, named('a', 'Room 4'), { ...named('b', 'Room 5'), classId: 'hall' });
     const memory = createMemoryStore();
     await memory.forget('hall');
-    const store = keepGoing(memory);
+    const store = steady(memory);
     await takeFromShelf(store, shelf);
     expect(await idsIn(store)).toEqual(['a']);
     expect(shelf.held.size).toBe(0);

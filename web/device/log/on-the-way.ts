@@ -1,16 +1,20 @@
 import { makeLog, parseLog } from '../../../core/log/log-file.ts';
 import type { Shelf } from '../shelf.ts';
+import type { SpareStore } from './spare-store.ts';
 import type { SteadyStore } from './steady-store.ts';
 
 const NAME = 'on-the-way';
 
 /**
- * What was recorded but is not yet on the disk when a page is left: a page that goes away takes its
- * unfinished writing with it. So it leaves those events on the shelf, which takes them at once, and
+ * What was recorded but is not yet on the disk when a page is left, or is held in memory alone: a page that
+ * goes away takes it along. So it leaves those events on the shelf, which takes them at once, and
  * the next start hands them to the store again. Handing over twice changes nothing.
  */
-export function leaveOnShelf(store: Pick<SteadyStore, 'unsaved'>, shelf: Shelf): void {
-  const events = store.unsaved.peek();
+export function leaveOnShelf(
+  store: Pick<SteadyStore, 'unsaved'> & Pick<SpareStore, 'heldInMemory'>,
+  shelf: Shelf,
+): void {
+  const events = [...store.heldInMemory(), ...store.unsaved.peek()];
   if (events.length === 0) return;
   const left = parseLog(shelf.read(NAME) ?? '');
   const before = 'events' in left ? left.events : [];
@@ -22,7 +26,7 @@ export function leaveOnShelf(store: Pick<SteadyStore, 'unsaved'>, shelf: Shelf):
  * until the store has them for good. Resolves when it has, or could not be brought to.
  */
 export async function takeFromShelf(
-  store: Pick<SteadyStore, 'append'>,
+  store: Pick<SteadyStore, 'append'> & Pick<SpareStore, 'inMemory'>,
   shelf: Shelf,
 ): Promise<void> {
   const text = shelf.read(NAME);
@@ -36,5 +40,5 @@ export async function takeFromShelf(
     classIds.map((classId) => store.append(events.filter((event) => event.classId === classId))),
   );
   const isDone = outcomes.every((one) => 'kept' in one || one.error.code === 'forgotten');
-  if (isDone && shelf.read(NAME) === text) shelf.remove(NAME);
+  if (isDone && !store.inMemory.peek() && shelf.read(NAME) === text) shelf.remove(NAME);
 }

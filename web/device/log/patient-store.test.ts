@@ -45,8 +45,10 @@ describe('a store with a spare one', () => {
     });
     store.workInMemory();
     await store.append([note]);
+    expect(store.heldInMemory()).toEqual([note]);
     isAway = false;
     expect(await store.leaveMemory()).toEqual({ kept: true });
+    expect(store.heldInMemory()).toEqual([]);
     expect(store.inMemory.value).toBe(false);
     expect(await beneath.eventsOf('room')).toEqual({ events: [note] });
   });

@@ -70,7 +70,7 @@ export function setAside(
       const records = tx.objectStore(store);
       const record = await records.get(key as never);
       if (record === undefined) continue;
-      await tx.objectStore('aside').add(record);
+      await tx.objectStore('aside').add({ classId, record });
       await records.delete(key as never);
       if ('text' in record) await addEvents(tx, classId, readPage(classId, record.text).events);
     }

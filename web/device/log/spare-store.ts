@@ -7,6 +7,8 @@ import { createMemoryStore } from './memory-store.ts';
 export interface SpareStore extends EventStore {
   /** Whether everything goes to the spare one, and ends with this window. */
   readonly inMemory: ReadonlySignal<boolean>;
+  /** What the spare one holds, which is kept nowhere else. */
+  heldInMemory(): readonly LogEvent[];
   /** Turns to the spare one; whoever waits for an answer has it at once. */
   workInMemory(): void;
   /** Takes what the spare one holds into the store and turns back to it, or says why not. */
@@ -17,21 +19,36 @@ export interface SpareStore extends EventStore {
 export function withSpare(store: EventStore, spare = createMemoryStore()): SpareStore {
   const inMemory = signal(false);
   const waiting = new Set<() => void>();
+  let held: readonly LogEvent[] = [];
   return {
     inMemory,
+    heldInMemory: () => held,
     workInMemory() {
       inMemory.value = true;
       for (const turn of waiting) turn();
     },
     async leaveMemory() {
-      const outcome = await store.append(await everythingIn(spare));
-      if ('kept' in outcome) inMemory.value = false;
+      const outcome = await store.append(held);
+      if ('kept' in outcome) {
+        inMemory.value = false;
+        held = [];
+      }
       return outcome;
     },
-    append: (events) => ask((place) => place.append(events)),
+    append: (events) =>
+      ask(async (place) => {
+        const outcome = await place.append(events);
+        if (place === spare && 'kept' in outcome) held = [...held, ...events];
+        return outcome;
+      }),
     eventsOf: (classId) => ask((place) => place.eventsOf(classId)),
     classes: () => ask((place) => place.classes()),
-    forget: (classId) => ask((place) => place.forget(classId)),
+    forget: (classId) =>
+      ask(async (place) => {
+        const outcome = await place.forget(classId);
+        if (place === spare) held = held.filter((event) => event.classId !== classId);
+        return outcome;
+      }),
     recall: (classId) => ask((place) => place.recall(classId)),
     close: () => store.close(),
   };
@@ -49,14 +66,4 @@ export function withSpare(store: EventStore, spare = createMemoryStore()): Spare
         .finally(() => waiting.delete(turn));
     });
   }
-}
-
-async function everythingIn(spare: EventStore): Promise<readonly LogEvent[]> {
-  const events: LogEvent[] = [];
-  const listed = await spare.classes();
-  for (const { classId } of 'classes' in listed ? listed.classes : []) {
-    const read = await spare.eventsOf(classId);
-    if ('events' in read) for (const event of read.events) events.push(event);
-  }
-  return events;
 }

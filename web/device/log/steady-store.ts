@@ -18,6 +18,8 @@ export interface SteadyStore extends EventStore {
   readonly unsaved: ReadonlySignal<readonly LogEvent[]>;
   /** Events that no store can keep, set aside so that all others go on. */
   readonly aside: ReadonlySignal<readonly LogEvent[]>;
+  /** Lets go of events that were set aside, by their ids. */
+  letGo(ids: readonly string[]): void;
   /** What is wrong; null while all is well. */
   readonly trouble: ReadonlySignal<StoreError | null>;
   /** Adds events like `append`, but holds nothing of what cannot be kept: for a file that is brought in. */
@@ -53,6 +55,9 @@ export function keepGoing(store: EventStore): SteadyStore {
       if (failed.length === 0) trouble.value = null;
       return events.length === 0 ? before : outcome;
     },
+    letGo(ids) {
+      aside.value = aside.value.filter(({ id }) => !ids.includes(id));
+    },
     async offer(events) {
       return store.append(events);
     },
@@ -64,6 +69,7 @@ export function keepGoing(store: EventStore): SteadyStore {
         .filter((event) => event.classId === classId);
       if ('events' in read) {
         if (read.trouble) trouble.value = read.trouble;
+        else if (failed.length === 0) trouble.value = null;
         return { ...read, events: without(held, read.events).concat(read.events) };
       }
       trouble.value = read.error;

@@ -6,6 +6,7 @@ import { copyAgeSaid } from '../../wording/copy-age.ts';
 import { BringCopy } from './bring-copy.tsx';
 import { askToKeep, keptForGood, lookWhetherKept } from './kept-for-good.ts';
 import { SaveCopy } from './save-copy.tsx';
+import { SetAside } from './set-aside.tsx';
 
 /** Where everything is kept, whether for good, and copies: out to a file and in from one. */
 export function SafeKeeping() {
@@ -31,6 +32,7 @@ export function SafeKeeping() {
         <SaveCopy />
         <BringCopy />
       </div>
+      <SetAside />
       <p class="quiet small">
         What you may keep and share about children is for your school’s rules and laws such as
         FERPA, COPPA or the GDPR to say; if in doubt, ask whoever looks after them at your school.
