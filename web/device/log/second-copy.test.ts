@@ -279,6 +279,57 @@ describe('a store with a second copy', () => {
     vi.useRealTimers();
   });
 
+  it('opens nothing as empty whose events are on a great many open sheets alone', async () => {
+    const drawer = makeDrawer();
+    const ids = Array.from({ length: 40 }, (_, n) => `e${n}`);
+    for (const id of ids) drawer.texts.set(`room/window ${id}`, `\n${encodePage([note(id)])}`);
+    const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
+    expect(await idsOf(store)).toEqual(ids.sort());
+  });
+
+  it('waits for a drawer that is only slow, so that no class opens without what it lost', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    const all = Array.from({ length: 30_000 }, (_, n) => note(`e${n}`));
+    await kept.append(all);
+    const first = withSecondCopy(kept, { drawer, session: 'first' });
+    await first.eventsOf('room');
+    await first.close();
+    expect(drawer.texts.size).toBeGreaterThan(0);
+    vi.useFakeTimers();
+    const slow: Drawer = {
+      ...drawer,
+      read: async (name) => {
+        await new Promise((resolve) => setTimeout(resolve, 2000));
+        return drawer.read(name);
+      },
+    };
+    const store = withSecondCopy(createMemoryStore(), { drawer: slow, session: 'later' });
+    const opening = idsOf(store);
+    await vi.runAllTimersAsync();
+    expect(await opening).toHaveLength(all.length);
+    vi.useRealTimers();
+  });
+
+  it('opens with what the store has when the drawer never answers', async () => {
+    vi.useFakeTimers();
+    const drawer = makeDrawer();
+    const never = () => new Promise<never>(() => {});
+    for (const dead of [
+      { ...drawer, names: never },
+      { ...drawer, read: never },
+    ]) {
+      const kept = createMemoryStore();
+      await kept.append([note('a')]);
+      drawer.texts.set('room/other-0~2', encodePage([note('a'), note('b')]));
+      const store = withSecondCopy(kept, { drawer: dead, session: 'window' });
+      const opening = idsOf(store);
+      await vi.runAllTimersAsync();
+      expect(await opening).toEqual(['a']);
+    }
+    vi.useRealTimers();
+  });
+
   it('leaves no copy of a class that is forgotten while its copy is being begun', async () => {
     const drawer = makeDrawer();
     const kept = createMemoryStore();

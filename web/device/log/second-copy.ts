@@ -1,6 +1,7 @@
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore, EventsRead, StoreFailure } from '../../../core/log/event-store.ts';
 import { saySame } from '../../../core/log/say-same.ts';
+import { withPatience } from './patient-drawer.ts';
 import type { Drawer, Sheet } from './sheet.ts';
 import { type ClassSheets, createSheets, type Glance } from './sheets.ts';
 import { failureOf } from './store-error.ts';
@@ -46,11 +47,12 @@ export interface Found {
  * leaves the drawer first. A forgotten class is remembered in both copies, so that no sheet left over brings
  * it back. When open sheets have become many, what is on them alone is written onto full ones.
  * Alternative: a second database, which the browser would throw away with the first. A drawer that fails
- * or hangs does no harm.
+ * or hangs does no harm; one that is only slow is waited for, since a class that opened without what it
+ * lost would look as if that had never been.
  */
 export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventStore {
   const { drawer, session, onFound, lookAgainAfter = ANOTHER_LOOK } = spec;
-  const sheets = createSheets(drawer, session);
+  const sheets = createSheets(withPatience(drawer, PATIENCE), session);
   const onSheets = new Map<string, Set<string>>();
   const underWay = new Set<Promise<unknown>>();
   const uniting = new Map<string, Promise<EventsRead | null>>();
@@ -65,7 +67,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       return outcome;
     },
     async eventsOf(classId) {
-      const glance = inTime(sheets.glance(classId));
+      const glance = orNull(sheets.glance(classId));
       const read = await store.eventsOf(classId);
       const seen = await glance;
       if (seen === null) return read;
@@ -74,7 +76,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
         return read;
       }
       const damaged = ('damaged' in read && read.damaged) || 0;
-      const elsewhere = await inTime(unite(classId, damaged));
+      const elsewhere = await unite(classId, damaged);
       if ('error' in read) return elsewhere ?? read;
       return store.eventsOf(classId);
     },
@@ -82,11 +84,11 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       const read = await store.classes();
       if ('error' in read) return read;
       const here = new Set([...read.forgotten, ...read.classes.map(({ classId }) => classId)]);
-      const found = (await inTime(sheets.all())) ?? [];
+      const found = (await orNull(sheets.all())) ?? [];
       const unknown = new Set(found.map(({ classId }) => classId).filter((id) => !here.has(id)));
       for (const classId of read.forgotten) void quietly(() => clear(classId, found));
       if (unknown.size === 0) return read;
-      await inTime(Promise.all([...unknown].map((classId) => unite(classId))));
+      await Promise.all([...unknown].map((classId) => unite(classId)));
       return store.classes();
     },
     async forget(classId) {
@@ -277,7 +279,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
   }
 }
 
-/** So long an opening waits for the drawer, in milliseconds. */
+/** So long an answer of the drawer is waited for, in milliseconds. */
 const PATIENCE = 3000;
 /** So many of the last events may be on their way to one of the copies when the browser is killed. */
 const ON_THE_WAY = 4;
@@ -303,15 +305,9 @@ function lastOn({ sheets }: ClassSheets): ReadonlySet<string> {
   return new Set(open.flatMap(({ events }) => events.slice(-ON_THE_WAY).map(({ id }) => id)));
 }
 
-/** What comes of some work in good time, or null. */
-async function inTime<Value>(work: Promise<Value>): Promise<Value | null> {
-  let late: ReturnType<typeof setTimeout> | undefined;
-  const tooLate = new Promise<null>((resolve) => {
-    late = setTimeout(() => resolve(null), PATIENCE);
-  });
-  const outcome = await Promise.race([work.catch(() => null), tooLate]);
-  clearTimeout(late);
-  return outcome;
+/** What comes of some work, or null when it cannot be done. */
+function orNull<Value>(work: Promise<Value>): Promise<Value | null> {
+  return work.catch(() => null);
 }
 
 function pause(milliseconds: number): Promise<void> {

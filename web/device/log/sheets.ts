@@ -1,5 +1,6 @@
 import type { LogEvent } from '../../../core/log/event.ts';
 import { encodePage } from './page.ts';
+import { DrawerHangs } from './patient-drawer.ts';
 import {
   asideSheet,
   type Drawer,
@@ -17,7 +18,7 @@ import {
 export interface Glance {
   /** How many events the full sheets hold together. */
   readonly count: number;
-  /** What is on the open ones; nothing when they are too many for a glance. */
+  /** What is on the open ones. */
   readonly open: readonly LogEvent[];
   /** Whether the class was forgotten. */
   readonly isGone: boolean;
@@ -36,11 +37,14 @@ export function createSheets(drawer: Drawer, session: string) {
   let written = 0;
   return {
     all,
-    /** Looks at the names, and at the few sheets that are still added to. */
+    /**
+     * Looks at the names, and at the sheets that are still added to. However many these are: as long as no
+     * full one is written, they alone know what the class was.
+     */
     async glance(classId: string): Promise<Glance> {
       const sheets = await ofClass(classId);
       const open = sheets.filter(({ kind }) => kind === 'open');
-      const reads = open.length > MOST_SHEETS ? [] : await Promise.all(open.map(read));
+      const reads = await Promise.all(open.map(read));
       return {
         count: sheets.reduce((sum, { count }) => sum + count, 0),
         open: reads.flatMap(({ events }) => events),
@@ -116,7 +120,8 @@ export function createSheets(drawer: Drawer, session: string) {
     for (let tries = 1; ; tries++) {
       try {
         return readSheet(sheet, await drawer.read(sheet.name));
-      } catch {
+      } catch (thrown) {
+        if (thrown instanceof DrawerHangs) throw thrown;
         if (tries === READS) return { events: [], damaged: 0 };
       }
     }
