@@ -1,3 +1,4 @@
+import { eventsIn } from '../../core/log/class-events.ts';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { EventSpec } from '../../core/log/event.ts';
 import { mergeEvents } from '../../core/log/merge.ts';
@@ -52,11 +53,10 @@ if (location.pathname === '/look') void look();
  */
 async function runOn(): Promise<void> {
   const store = createDeviceStore();
-  const { state, record } = await openClass(store, 'class');
-  const read = await store.eventsOf('class');
+  const { state, record } = await openAtLast(store);
+  const ids = eventsIn(state.value).map(({ id }) => id);
   const drillId = 'drill';
   const stood = state.value.drills.get(drillId)?.shown.at(-1)?.place ?? -1;
-  const ids = 'events' in read ? read.events.map(({ id }) => id) : [];
   await tell('found', { ids, stood, putBack: store.amiss.value.putBack });
   if (!state.value.drills.has(drillId)) {
     const body = { drillId, groupId: WHOLE_CLASS, day: '2026-03-02', drill: SMALL_DRILL };
@@ -77,11 +77,19 @@ async function runOn(): Promise<void> {
 /** Opens the class, tells what was found of it once both copies are in order, and does nothing else. */
 async function look(): Promise<void> {
   const store = createDeviceStore();
-  await openClass(store, 'class');
-  const read = await store.eventsOf('class');
+  const { state } = await openAtLast(store);
   await store.close();
-  const ids = 'events' in read ? read.events.map(({ id }) => id) : [];
+  const ids = eventsIn(state.value).map(({ id }) => id);
   await tell('found', { ids, stood: Number.MAX_SAFE_INTEGER, putBack: store.amiss.value.putBack });
+}
+
+/** Opens the class; while the store is too slow she tries again, as the app asks her to. */
+async function openAtLast(store: DeviceStore): Promise<ClassLog> {
+  for (;;) {
+    const opened = await openClass(store, 'class');
+    if (store.trouble.peek()?.code !== 'slow') return opened;
+    opened.close();
+  }
 }
 
 function note(text: string): EventSpec {
