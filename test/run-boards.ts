@@ -91,6 +91,20 @@ export function turnsOf(run: readonly Flip[]): readonly number[] {
     .map(({ cards }, at) => cards.findIndex((id, pile) => id !== run[at]?.cards[pile]));
 }
 
+/** How many flips of a run turn one card into its look-alike. */
+export function contrastTurnsIn(
+  run: readonly Flip[],
+  contrasts: readonly (readonly [string, string])[],
+): number {
+  return run.filter(({ cards }, at) => {
+    const before = run[at - 1];
+    const pile = before ? cards.findIndex((id, place) => id !== before.cards[place]) : -1;
+    if (!before || pile < 0) return false;
+    const turned = [before.cards[pile] as string, cards[pile] as string];
+    return contrasts.some((pair) => turned.every((id) => pair.includes(id)));
+  }).length;
+}
+
 /** How many look-alikes a run turns one into the other, each once in a pile. */
 export function contrastsIn(
   run: readonly Flip[],

@@ -96,7 +96,7 @@ function shortfallOf(spec: DrillSpec, drawn: DrawnBoard | null): Shortfall | nul
 
 /** What she asked of the run beyond its length and share of real words, and did not get. */
 function openWish({ run, contrastsLeftOut }: DrawnBoard): string | null {
-  const { focused } = run.missing;
+  const { focused, contrastTurns } = run.missing;
   if (focused !== 0) {
     const off = Math.abs(focused);
     const words = off === 1 ? '1 word' : `${off} words`;
@@ -104,6 +104,9 @@ function openWish({ run, contrastsLeftOut }: DrawnBoard): string | null {
   }
   if (contrastsLeftOut > 0) {
     return 'Not all the look-alikes could be put side by side: too few words differ in just these two cards.';
+  }
+  if (contrastTurns > 0) {
+    return 'The look-alikes are turned one into the other in less than a third of the flips: too few words differ in just these two cards.';
   }
   return null;
 }

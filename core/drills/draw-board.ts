@@ -70,6 +70,7 @@ function faults({ run: { missing }, leftOut, contrastsLeftOut }: DrawnBoard): nu
     Math.abs(missing.real) * 10 +
     Math.abs(missing.focused) * 8 +
     missing.fresh * 8 +
+    missing.contrastTurns * 6 +
     missing.cards
   );
 }
@@ -109,6 +110,7 @@ function drawOnce(
     limits,
     pinned,
     focus: wanted,
+    contrasts: taughtPairs(spec.taught, spec.contrasts ?? []),
     weights: weightsFor(realShare, manyPiles ? MANY_REAL : attempt),
     nodeLimit: 60,
   };

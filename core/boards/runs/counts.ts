@@ -18,6 +18,7 @@ export function countRun(graph: RunGraph, path: readonly number[], flips: number
     risen: 0,
     cards: 0,
     contrasts: 0,
+    contrastTurns: 0,
   };
   let inARow = 0;
   let turnedBefore = -1;
@@ -45,7 +46,9 @@ export function countRun(graph: RunGraph, path: readonly number[], flips: number
     turnedBefore = turned;
     if (graph.contrasts === 0) return;
     const contrast = graph.contrast[edgeBetween(graph, from, to)] as number;
-    if (contrast < 0 || contrasted[contrast]) return;
+    if (contrast < 0) return;
+    counts.contrastTurns++;
+    if (contrasted[contrast]) return;
     contrasted[contrast] = 1;
     counts.contrasts++;
   }

@@ -1,4 +1,5 @@
 /** How far a board can fulfil what is wished of a run, each wish looked at alone. */
+import { contrastTurnsAsked, mostContrastTurns } from './contrast-turns.ts';
 import type { RunGraph } from './graph.ts';
 import type { RunGoal } from './score.ts';
 import type { RunWishes } from './wishes.ts';
@@ -14,6 +15,7 @@ export function makeRunGoal(graph: RunGraph, wishes: RunWishes): RunGoal {
     focused: wantsFocus ? nearest(flips, wishes.focusShare, graph.focuses) : null,
     cards: Math.min(new Set(graph.cardAt).size, flips === 0 ? 0 : flips + graph.piles - 1),
     contrasts: Math.min(Math.max(0, flips - 1), graph.contrasts),
+    contrastTurns: Math.min(contrastTurnsAsked(flips), mostContrastTurns(graph, graph, flips)),
     risen: graph.hard === null ? 0 : flips,
   };
 }

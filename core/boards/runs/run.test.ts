@@ -16,7 +16,15 @@ import type { CardId } from '../../language/card-id.ts';
 import { makeRun } from './run.ts';
 import type { RunWishes } from './wishes.ts';
 
-const AS_WISHED = { flips: 0, real: 0, fresh: 0, focused: 0, cards: 0, contrasts: 0 };
+const AS_WISHED = {
+  flips: 0,
+  real: 0,
+  fresh: 0,
+  focused: 0,
+  cards: 0,
+  contrasts: 0,
+  contrastTurns: 0,
+};
 const LOOK_ALIKES: readonly (readonly [CardId, CardId])[] = [
   ['b=B', 'd=D'],
   ['e=EH', 'i=IH'],

@@ -25,6 +25,7 @@ import type { Lexicon } from '../../words/lexicon.ts';
 import { cardsAt, outcomeAt, type WordTable } from '../judge/word-table.ts';
 import type { Flip } from '../shapes/board.ts';
 import { walkByChance } from './chance-walk.ts';
+import { contrastTurnsAsked } from './contrast-turns.ts';
 import { countRun } from './counts.ts';
 import { makeRunGoal } from './goal.ts';
 import { makeRunGraph } from './graph.ts';
@@ -49,6 +50,8 @@ export interface BuiltRun {
     readonly cards: number;
     /** Contrasts that lie in one pile and are never turned one into the other. */
     readonly contrasts: number;
+    /** Flips fewer than a third that turn one card into its look-alike, that being asked; 0 or more. */
+    readonly contrastTurns: number;
   };
   readonly score: RunScore;
 }
@@ -91,6 +94,7 @@ export function makeRun(table: WordTable, wishes: RunWishes, lexicon: Lexicon): 
   const { flips } = counts;
   const focused =
     goal.focused === null ? counts.focused : Math.round(flips * (wishes.focusShare ?? 0));
+  const isContrasting = (wishes.contrasts ?? []).length > 0;
   return {
     flips: best.map((node) => flipOf(table, graph.index[node] as number)),
     missing: {
@@ -100,6 +104,9 @@ export function makeRun(table: WordTable, wishes: RunWishes, lexicon: Lexicon): 
       focused: counts.focused - focused,
       cards: graph.cards - counts.cards,
       contrasts: graph.contrasts - counts.contrasts,
+      contrastTurns: isContrasting
+        ? Math.max(0, contrastTurnsAsked(flips) - counts.contrastTurns)
+        : 0,
     },
     score: { reached, floor, bound: mostPoints(goal) },
   };

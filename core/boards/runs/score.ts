@@ -4,8 +4,8 @@
  *
  * The weights say what is given up first: a flip more outweighs everything, then
  * the share of real words, no word of the last days, the focus cards as often as
- * asked, every card shown, look-alikes side by side, a rise, uncommon words and
- * awkward nonsense left out. The order is a teacher's, the numbers are ours.
+ * asked, each pair of look-alikes once and then often enough, every card shown, a
+ * rise, uncommon words and awkward nonsense left out. The order is a teacher's, the numbers are ours.
  */
 
 /** The counts that a run is scored by. */
@@ -18,8 +18,10 @@ export interface RunCounts {
   readonly focused: number;
   /** Cards of the board that some flip shows. */
   readonly cards: number;
-  /** Look-alikes turned one into the other. */
+  /** Pairs of look-alikes turned one into the other at least once. */
   readonly contrasts: number;
+  /** Flips that turn one card into its look-alike. */
+  readonly contrastTurns: number;
   /** Flips but those that turn a pile a fourth time in a row. */
   readonly varied: number;
   /** Flips about as hard as their place in a run that rises; 0 when no rise is wished. */
@@ -36,6 +38,7 @@ export interface RunGoal {
   readonly focused: number | null;
   readonly cards: number;
   readonly contrasts: number;
+  readonly contrastTurns: number;
   /** Flips about as hard as their place asks: all of them, or 0 when no rise is wished. */
   readonly risen: number;
 }
@@ -59,7 +62,8 @@ const KIND = 120;
 const FRESH = 60;
 const FOCUS = 40;
 const CARD = 5;
-const CONTRAST = 4;
+const CONTRAST = 30;
+const CONTRAST_TURN = 20;
 const RISEN = 4;
 const VARIED = 3;
 const GOOD = 6;
@@ -77,7 +81,8 @@ export function pointsOf(counts: RunCounts, goal: RunGoal): number {
       : FOCUS * ofTwo(counts.focused, goal.focused, counts.flips, goal.flips)) +
     CARD * Math.min(counts.cards, goal.cards) +
     RISEN * counts.risen +
-    CONTRAST * Math.min(counts.contrasts, goal.contrasts)
+    CONTRAST * Math.min(counts.contrasts, goal.contrasts) +
+    CONTRAST_TURN * Math.min(counts.contrastTurns, goal.contrastTurns)
   );
 }
 
@@ -97,7 +102,8 @@ export function isAsWished(counts: RunCounts, goal: RunGoal): boolean {
     counts.varied === goal.flips &&
     (goal.focused === null || counts.focused === goal.focused) &&
     counts.cards >= goal.cards &&
-    counts.contrasts >= goal.contrasts
+    counts.contrasts >= goal.contrasts &&
+    counts.contrastTurns >= goal.contrastTurns
   );
 }
 

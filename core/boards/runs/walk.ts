@@ -43,7 +43,7 @@ export function takeWalk(
   const likingOf = new Float64Array(piles);
   const path: number[] = [];
   let unseen = goal.cards;
-  let contrastsLeft = graph.contrasts;
+  let turnsLeft = goal.contrastTurns;
   let realLeft = goal.real;
   let focusedLeft = goal.focused ?? 0;
   let kindDue = KIND_DUE;
@@ -113,6 +113,7 @@ export function takeWalk(
     const left = goal.flips - place;
     kindDue = KIND_DUE * urgency(realLeft, left);
     focusDue = FOCUS_DUE * urgency(focusedLeft, left);
+    const contrastDue = CONTRAST_DUE * Math.min(2, (3 * Math.max(0, turnsLeft)) / left);
     const pressing =
       unseen <= left + 2 && unseen >= left - 2 ? 5 : (2.5 * Math.min(unseen, left)) / left;
     for (let pile = 0; pile < piles; pile++) likingOf[pile] = random.fraction();
@@ -130,7 +131,7 @@ export function takeWalk(
       liking += EASE * (ease[node] as number) - 2 * (reserve[node] as number);
       liking -= hardnessOff(node, place);
       const pair = contrast[edge] as number;
-      if (pair >= 0 && !contrasted[pair]) liking += 9;
+      if (pair >= 0) liking += contrasted[pair] ? contrastDue : NEW_CONTRAST;
       if (liking + MOST_AHEAD <= most) continue;
       if (left > 1) liking += waysOn(node, place + 1);
       if (liking <= most) continue;
@@ -149,9 +150,9 @@ export function takeWalk(
     inARow = pile === lastPile ? inARow + 1 : 1;
     lastPile = pile;
     const pair = contrast[edge] as number;
-    if (pair < 0 || contrasted[pair]) return;
+    if (pair < 0) return;
     contrasted[pair] = 1;
-    contrastsLeft--;
+    turnsLeft--;
   }
 
   /** More the better an edge suits what is due then; a way that ends is taken only where all do. */
@@ -161,11 +162,11 @@ export function takeWalk(
       const node = leadsTo[edge] as number;
       if (!mayTake(node) || spelling[node] === spelling[from]) continue;
       const pair = contrast[edge] as number;
-      if (pair >= 0 && !contrasted[pair]) return MOST_AHEAD;
+      if (pair >= 0 && (turnsLeft > 0 || !contrasted[pair])) return MOST_AHEAD;
       const kind = kinds[place] === isReal[node] ? 1 : 0;
       const focus = place >= focuses.length || focuses[place] === isFocused[node] ? 1 : 0;
       if (kind + focus > best) best = kind + focus;
-      if (best === 2 && contrastsLeft === 0) break;
+      if (best === 2 && graph.contrasts === 0) break;
     }
     return best;
   }
@@ -182,5 +183,7 @@ const KIND_DUE = 4;
 const FOCUS_DUE = 3.5;
 const EASE = 1.5;
 const RISE = 5;
+const NEW_CONTRAST = 9;
+const CONTRAST_DUE = 7;
 const MOST_AHEAD = 3;
 const DEAD_END = 999;

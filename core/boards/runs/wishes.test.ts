@@ -6,7 +6,9 @@ import {
   boards,
   checkRun,
   contrastsIn,
+  contrastTurnsIn,
   endings,
+  sparseBoards,
   tableOf,
   vowels,
   wholeBoard,
@@ -14,6 +16,8 @@ import {
 import type { CardId } from '../../language/card-id.ts';
 import { mayShow, outcomeAt } from '../judge/word-table.ts';
 import type { Flip } from '../shapes/board.ts';
+import { mostContrastTurns } from './contrast-turns.ts';
+import { makeRunGraph } from './graph.ts';
 import { makeRun } from './run.ts';
 
 describe('words of the last days', () => {
@@ -98,17 +102,58 @@ describe('focus cards', () => {
   });
 });
 
-test('look-alikes are turned one into the other when that is asked', () => {
+describe('look-alikes side by side', () => {
   const contrasts: readonly (readonly [CardId, CardId])[] = [
     ['b=B', 'd=D'],
     ['e=EH', 'i=IH'],
   ];
-  for (let seed = 0; seed < 25; seed++) {
-    const asked = { flips: 30, realShare: 0.5, seed, contrasts };
-    const { flips, missing } = makeRun(wholeBoard, asked, builtLexicon);
-    // b and d lie among the beginnings and among the endings, e and i among the vowels.
-    expect([seed, contrastsIn(flips, contrasts), missing.contrasts]).toEqual([seed, 3, 0]);
-  }
+
+  test('each pair is turned one into the other, and in a third of the flips some pair is', () => {
+    for (let seed = 0; seed < 25; seed++) {
+      const asked = { flips: 30, realShare: 0.5, seed, contrasts };
+      const { flips, missing } = makeRun(wholeBoard, asked, builtLexicon);
+      // b and d lie among the beginnings and among the endings, e and i among the vowels.
+      expect([seed, contrastsIn(flips, contrasts), missing.contrasts]).toEqual([seed, 3, 0]);
+      expect(contrastTurnsIn(flips, contrasts)).toBeGreaterThanOrEqual(10);
+      expect(missing.contrastTurns).toBe(0);
+      expect([missing.flips, missing.real]).toEqual([0, 0]);
+    }
+  });
+
+  test('minimal pairs of three are: pin, pen, pan', () => {
+    const three = [
+      ['e=EH', 'i=IH'],
+      ['a=AE', 'e=EH'],
+      ['a=AE', 'i=IH'],
+    ] as const;
+    const { flips, missing } = makeRun(
+      wholeBoard,
+      { flips: 30, realShare: 0.5, seed: 4, contrasts: three },
+      builtLexicon,
+    );
+    expect(contrastTurnsIn(flips, three)).toBeGreaterThanOrEqual(10);
+    expect(missing.contrasts).toBe(0);
+  });
+
+  test('no run turns look-alikes more often than the bound says, and what is missing is counted', () => {
+    fc.assert(
+      fc.property(
+        sparseBoards,
+        fc.integer({ min: 1, max: 12 }),
+        fc.integer(),
+        (table, many, seed) => {
+          const asked = { flips: many, realShare: 0.5, seed, contrasts };
+          const graph = makeRunGraph(table, asked, builtLexicon);
+          const { flips, missing } = makeRun(table, asked, builtLexicon);
+          const turns = contrastTurnsIn(flips, contrasts);
+          expect(turns).toBeLessThanOrEqual(mostContrastTurns(graph, graph, flips.length));
+          const third = flips.length < 2 ? 0 : Math.ceil(flips.length / 3);
+          expect(missing.contrastTurns).toBe(Math.max(0, third - turns));
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
 });
 
 describe('a run that rises', () => {

@@ -2,6 +2,7 @@
 
 import type { CardId } from '../../language/card-id.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
+import { twinRows } from '../judge/twin-rows.ts';
 import {
   cardsAt,
   mayShow,
@@ -26,6 +27,8 @@ export interface BoardWishes {
   readonly banned?: readonly string[];
   /** Cards whose words count threefold. */
   readonly focus?: readonly CardId[];
+  /** Look-alikes to be turned one into the other: a word whose twin is a word too counts threefold. */
+  readonly contrasts?: readonly (readonly [CardId, CardId])[];
   /** No combination may be stopped by the word screen: a board for cards on paper. */
   readonly clean?: boolean;
   /** Beyond clean: no combination may break a rule, sound like a word or be said otherwise. */
@@ -50,6 +53,7 @@ const WEIGHTS: WordWeights = { familiar: 4, rare: 1, nonsense: 1 };
 /** Of many piles: nonsense is plentiful there whatever is chosen, and real words are few. */
 const WEIGHTS_OF_MANY: WordWeights = { familiar: 4, rare: 1, nonsense: 0 };
 const FOCUS_FACTOR = 3;
+const TWIN_FACTOR = 3;
 
 /** How many combinations of a board count as what. */
 export type OutcomeCounts = Readonly<Record<Outcome, number>>;
@@ -161,6 +165,7 @@ export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
   );
   const groups = somewhere.filter((places) => places.length > 1);
   const focus = new Set(wishes.focus ?? []);
+  const twins = wishes.contrasts?.length ? twinRows(table, wishes.contrasts) : null;
   const forbiddenOutcomes = FORBIDDEN[wishes.strict ? 'strict' : wishes.clean ? 'clean' : 'any'];
   const worth = wishes.weights ?? (table.piles.length > 3 ? WEIGHTS_OF_MANY : WEIGHTS);
   const weights = new Int32Array(table.outcomes.length);
@@ -171,7 +176,7 @@ export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
     if (!mayShow(table, index)) continue;
     const weight = worth[outcome as keyof WordWeights];
     const focused = focus.size > 0 && cardsAt(table, index).some((id) => focus.has(id));
-    weights[index] = focused ? weight * FOCUS_FACTOR : weight;
+    weights[index] = weight * (focused ? FOCUS_FACTOR : 1) * (twins?.[index] ? TWIN_FACTOR : 1);
   }
   const model = { sizes, limits, pinned, weights, forbidden };
   return groups.length > 0 ? { ...model, somewhere: groups } : model;
