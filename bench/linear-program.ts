@@ -37,7 +37,7 @@ export function makeLinearProgram(model: BoardModel): string {
     rules.push(`${cards.join(' + ')} <= ${limits[pile]}`);
     for (const card of pinned[pile] ?? []) rules.push(`${cards[card]} = 1`);
   });
-  for (const group of model.somewhere ?? []) {
+  for (const group of model.pinGroups ?? []) {
     rules.push(`${group.map(([pile, card]) => nameOf(pile, card)).join(' + ')} >= 1`);
   }
   return [

@@ -60,7 +60,7 @@ export function searchFor(taught: Taught, shape: Shape, wishes: BoardWishes): Se
   const cards = cardsTaught(taught);
   const search = pilesToSearch(shape, cards, wishes, context.lexicon);
   if (search.kind !== 'piles') return fail(search.message);
-  for (const id of [...(wishes.somewhere ?? []), ...(wishes.focus ?? [])]) {
+  for (const id of [...(wishes.pinned ?? []), ...(wishes.focus ?? [])]) {
     if (!search.piles.some((pile) => pile.includes(id))) {
       fail(`“${id}” was not taught, is banned or has no place in the shape “${shape.id}”.`);
     }
@@ -93,7 +93,7 @@ export function readWishes(typed: Typed, { piles }: Shape): BoardWishes {
   const strict = typed.flag('strict');
   return {
     limits: piles.map(({ role }) => limitOf[role]),
-    somewhere: readCards(typed.text('pin')),
+    pinned: readCards(typed.text('pin')),
     banned: readCards(typed.text('ban')),
     focus: readCards(typed.text('focus')),
     clean: strict || typed.flag('clean'),
@@ -153,7 +153,7 @@ function modelJson(whole: WordTable, wishes: BoardWishes, shape: Shape) {
       ...(middle === Number.MAX_SAFE_INTEGER ? {} : { middle }),
       end: limitOf(bridge ? 'bridge' : 'ending') || MOST_CARDS,
     },
-    pinned: wishes.somewhere ?? [],
+    pinned: wishes.pinned ?? [],
   };
 }
 

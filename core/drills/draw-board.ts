@@ -105,10 +105,10 @@ function drawOnce(
     shape.form === 'two' ? layWords(drawn, limits, shape, spec, engine, chance.random) : drawn;
 
   const table = makeWordTable(shape, piles, { taught: spec.taught, ...engine });
-  const pinned = wantedThatWork(table, wanted, limits);
+  const pinnedEverywhere = wantedThatWork(table, wanted, limits);
   const wishes = {
     limits,
-    pinned,
+    pinnedEverywhere,
     focus: wanted,
     contrasts: taughtPairs(spec.taught, spec.contrasts ?? []),
     weights: weightsFor(realShare, manyPiles ? MANY_REAL : attempt),
@@ -124,7 +124,7 @@ function drawOnce(
   return {
     board: { ...board, piles: lying },
     run,
-    leftOut: pinned.filter((id) => !lying.flat().includes(id)).length,
+    leftOut: pinnedEverywhere.filter((id) => !lying.flat().includes(id)).length,
     contrastsLeftOut: contrastsLeftOut(spec, lying, run),
   };
 }

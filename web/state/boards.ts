@@ -41,6 +41,7 @@ const table = remembered<InferOutput<typeof tableSchema>>('board', tableSchema, 
   room: {},
 });
 
+/** The pinned cards lie under `held`, as they always did on this device. */
 const wishesSchema = object({ held: array(custom<CardId>(isCard)), use: picklist(BOARD_USES) });
 
 const wishes = remembered('board-wishes', wishesSchema, { held: [], use: 'screen' });
@@ -72,7 +73,7 @@ function isKnown(id: CardId): boolean {
 /** Room in the piles of a shape, where she has set it. */
 export const roomByShape = computed(() => table.value.room);
 /** Cards that every best board must have. */
-export const heldCards = computed<readonly CardId[]>(() => wishes.value.held);
+export const pinnedCards = computed<readonly CardId[]>(() => wishes.value.held);
 /** What the board is for. */
 export const boardUse = computed<BoardUse>(() => wishes.value.use);
 /** The boards that she keeps, in the order of their names. */
@@ -105,10 +106,10 @@ export function setBoardUse(use: BoardUse): void {
   wishes.value = { ...wishes.peek(), use };
 }
 
-/** Holds a card, so that every best board has it, or lets it go. */
-export function setHeld(id: CardId, isHeld: boolean): void {
+/** Pins a card, so that every best board has it, or lets it go. */
+export function setPinned(id: CardId, isPinned: boolean): void {
   const others = wishes.peek().held.filter((other) => other !== id);
-  wishes.value = { ...wishes.peek(), held: isHeld ? [...others, id] : others };
+  wishes.value = { ...wishes.peek(), held: isPinned ? [...others, id] : others };
 }
 
 /** Keeps a board under a name; a name that is taken gets a number. Can be undone. */

@@ -53,7 +53,7 @@ describe('the best board', () => {
       fc.integer({ min: 1, max: 5 }),
       fc.integer({ min: 2, max: 6 }),
     ),
-    pinned: fc.subarray(['sh=SH', 'e=EH', 'ng=NG'], { maxLength: 1 }),
+    pinnedEverywhere: fc.subarray<CardId>(['sh=SH', 'e=EH', 'ng=NG'], { maxLength: 1 }),
     banned: fc.subarray(['t=T', 'a=AE', 'nd=N+D'], { maxLength: 2 }),
   });
 
@@ -79,7 +79,7 @@ describe('the best board', () => {
           expect(pile.length).toBeLessThanOrEqual(asked.limits[at] as number);
           for (const id of asked.banned) expect(pile).not.toContain(id);
         });
-        for (const id of asked.pinned) expect(found.board.piles.flat()).toContain(id);
+        for (const id of asked.pinnedEverywhere) expect(found.board.piles.flat()).toContain(id);
         const codes = combinations(found);
         const real = found.counts.familiar + found.counts.rare;
         expect(real).toBe(codes.filter((code) => code === 'real').length);
@@ -127,7 +127,7 @@ describe('the best board', () => {
     const clash = findBoard(
       closed,
       cards,
-      { limits: [3, 3, 3], pinned: ['h=HH', 'sh=SH', 'l=L', 'st=S+T'] },
+      { limits: [3, 3, 3], pinnedEverywhere: ['h=HH', 'sh=SH', 'l=L', 'st=S+T'] },
       context,
     );
     expect(clash).toMatchObject({ kind: 'too-many-pins' });
@@ -136,7 +136,7 @@ describe('the best board', () => {
       (['b=B', 'a=AE', 'ck=K', 'm=M', 'p=P', 'i=IH', 'nd=N+D'] satisfies readonly CardId[]).map(
         (id) => correspondenceById.get(id) as Correspondence,
       ),
-      { limits: [3, 3, 3], clean: true, pinned: ['b=B', 'a=AE', 'ck=K'] },
+      { limits: [3, 3, 3], clean: true, pinnedEverywhere: ['b=B', 'a=AE', 'ck=K'] },
       { ...context, screen: makePlainScreen(['back']) },
     );
     expect(stopped).toMatchObject({ kind: 'pins-clash', cards: ['b=B', 'a=AE', 'ck=K'] });

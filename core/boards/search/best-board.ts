@@ -19,10 +19,10 @@ import { solveBoard } from './search.ts';
 export interface BoardWishes {
   /** The most cards in each pile, left to right. */
   readonly limits: readonly number[];
-  /** Cards that must lie on the board, in every pile they fit. */
-  readonly pinned?: readonly string[];
   /** Cards that must lie in at least one of the piles they fit. */
-  readonly somewhere?: readonly CardId[];
+  readonly pinned?: readonly CardId[];
+  /** Cards that must lie in every pile they fit. */
+  readonly pinnedEverywhere?: readonly CardId[];
   /** Cards that must not. */
   readonly banned?: readonly string[];
   /** Cards whose words count threefold. */
@@ -155,15 +155,14 @@ export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
       const card = pile.indexOf(id);
       return card < 0 ? [] : [[at, card]];
     });
-  const somewhere = (wishes.somewhere ?? []).map(fits).filter((places) => places.length > 0);
-  const held = new Set([
-    ...(wishes.pinned ?? []),
-    ...(wishes.somewhere ?? []).filter((id) => fits(id).length === 1),
+  const inEveryPile = new Set([
+    ...(wishes.pinnedEverywhere ?? []),
+    ...(wishes.pinned ?? []).filter((id) => fits(id).length === 1),
   ]);
   const pinned = table.piles.map((pile) =>
-    pile.flatMap((id, card) => (held.has(id) ? [card] : [])),
+    pile.flatMap((id, card) => (inEveryPile.has(id) ? [card] : [])),
   );
-  const groups = somewhere.filter((places) => places.length > 1);
+  const pinGroups = (wishes.pinned ?? []).map(fits).filter((places) => places.length > 1);
   const focus = new Set(wishes.focus ?? []);
   const twins = wishes.contrasts?.length ? twinRows(table, wishes.contrasts) : null;
   const forbiddenOutcomes = FORBIDDEN[wishes.strict ? 'strict' : wishes.clean ? 'clean' : 'any'];
@@ -179,7 +178,7 @@ export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
     weights[index] = weight * (focused ? FOCUS_FACTOR : 1) * (twins?.[index] ? TWIN_FACTOR : 1);
   }
   const model = { sizes, limits, pinned, weights, forbidden };
-  return groups.length > 0 ? { ...model, somewhere: groups } : model;
+  return pinGroups.length > 0 ? { ...model, pinGroups } : model;
 }
 
 const FORBIDDEN: Readonly<Record<'any' | 'clean' | 'strict', ReadonlySet<Outcome>>> = {
@@ -208,9 +207,9 @@ export function countOutcomes(table: WordTable): OutcomeCounts {
 /** Leaves aside cards that make no word at all, unless they are to lie there. */
 export function usefulCards(
   table: WordTable,
-  { pinned = [], somewhere = [] }: BoardWishes,
+  { pinned = [], pinnedEverywhere = [] }: BoardWishes,
 ): WordTable {
-  const useful = table.piles.map(() => new Set<string>([...pinned, ...somewhere]));
+  const useful = table.piles.map(() => new Set<string>([...pinned, ...pinnedEverywhere]));
   for (let index = 0; index < table.outcomes.length; index++) {
     if (!mayShow(table, index)) continue;
     cardsAt(table, index).forEach((id, pile) => {

@@ -15,7 +15,7 @@ export interface BoardModel {
   /** Indices of candidates that must be chosen, by pile. */
   readonly pinned: readonly (readonly number[])[];
   /** Of each group at least one must be chosen: a pinned card that fits several piles. */
-  readonly somewhere?: readonly (readonly Place[])[];
+  readonly pinGroups?: readonly (readonly Place[])[];
 }
 
 /** A candidate by its pile and its index there. */
@@ -36,7 +36,7 @@ export interface BoardChoice {
 
 /**
  * Why no board exists: more pins than a pile holds, pins that make a forbidden combination, or cards
- * pinned somewhere that find no place together.
+ * pinned in any pile that find no place together.
  */
 export type NoBoard =
   | { readonly kind: 'too-many-pins'; readonly pile: number }

@@ -25,34 +25,34 @@ export interface Builder {
 /** A builder for one search, beginning with a board that serves all groups. */
 export function makeBuilder(known: Instance, start: Incumbent): Builder {
   const { model, numbers, pairing } = known;
-  const { sizes, limits, somewhere = [] } = model;
+  const { sizes, limits, pinGroups = [] } = model;
   let best = start;
 
   return {
     best: () => best,
     build(seen) {
-      const held = heldCards(seen.status);
+      const settled = cardsSettledIn(seen.status);
       const laid = sizes.map((_, pile) => {
         if (pile === pairing.first) return seen.begin;
         if (pile === pairing.second) return seen.end;
         const left = cardsLeft(pileStatus(numbers, seen.status, pile));
         const room = limits[pile] as number;
-        return left.length <= room ? left : weightiest(seen, pile, held[pile] ?? [], left, room);
+        return left.length <= room ? left : weightiest(seen, pile, settled[pile] ?? [], left, room);
       });
-      offer(refine({ ...model, pinned: held }, laid, pairing.second).piles);
+      offer(refine({ ...model, pinned: settled }, laid, pairing.second).piles);
     },
     finish(status) {
       const open = sizes.flatMap((_, pile) =>
         pileStatus(numbers, status, pile).includes(FREE) ? [pile] : [],
       );
       if (open.length > 1) return false;
-      const held = heldCards(status);
+      const settled = cardsSettledIn(status);
       const [pile] = open;
-      if (pile === undefined) offer(held);
+      if (pile === undefined) offer(settled);
       else {
         const own = pileStatus(numbers, status, pile);
-        const cards = bestOf({ ...model, pinned: held }, held, pile, own);
-        if (cards) offer(held.map((lying, at) => (at === pile ? cards : lying)));
+        const cards = bestOf({ ...model, pinned: settled }, settled, pile, own);
+        if (cards) offer(settled.map((lying, at) => (at === pile ? cards : lying)));
       }
       return true;
     },
@@ -60,20 +60,20 @@ export function makeBuilder(known: Instance, start: Incumbent): Builder {
 
   function offer(piles: Piles): void {
     const value = boardValue(model, piles);
-    if (value > best.value && somewhere.every((group) => isServed(group, piles))) {
+    if (value > best.value && pinGroups.every((group) => isServed(group, piles))) {
       best = { piles, value };
     }
   }
 
-  function heldCards(status: Uint8Array): readonly number[][] {
+  function cardsSettledIn(status: Uint8Array): readonly number[][] {
     return sizes.map((_, pile) => cardsAs(pileStatus(numbers, status, pile), IN));
   }
 
-  /** The cards held in a pile, and of those left the ones with most at stake that still fit. */
+  /** The cards settled in a pile, and of those left the ones with most at stake that still fit. */
   function weightiest(
     seen: Omit<Seen, 'live'>,
     pile: number,
-    held: readonly number[],
+    settled: readonly number[],
     left: readonly number[],
     room: number,
   ): readonly number[] {
@@ -81,8 +81,8 @@ export function makeBuilder(known: Instance, start: Incumbent): Builder {
     const stakeOf = (card: number): number =>
       stakes[(numbers.starts[pile] as number) + card] as number;
     const more = left
-      .filter((card) => !held.includes(card))
+      .filter((card) => !settled.includes(card))
       .sort((one, other) => stakeOf(other) - stakeOf(one));
-    return [...held, ...more].slice(0, room);
+    return [...settled, ...more].slice(0, room);
   }
 }

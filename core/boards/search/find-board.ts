@@ -29,7 +29,7 @@ export interface PilesToSearch {
 export function pilesToSearch(
   shape: Shape,
   cards: readonly Correspondence[],
-  { banned = [], pinned = [], somewhere = [] }: Partial<BoardWishes>,
+  { banned = [], pinned = [], pinnedEverywhere = [] }: Partial<BoardWishes>,
   lexicon: Lexicon,
   mostRows?: number,
 ): PilesToSearch | NoBoardFound {
@@ -44,7 +44,7 @@ export function pilesToSearch(
       message: `No card that was taught can lie in pile ${empty + 1} of this board yet.`,
     };
   }
-  const piles = trimPiles(shape, fitting, [...pinned, ...somewhere], lexicon, mostRows);
+  const piles = trimPiles(shape, fitting, [...pinned, ...pinnedEverywhere], lexicon, mostRows);
   return { kind: 'piles', piles, leftAside: fitting.flat().length - piles.flat().length };
 }
 

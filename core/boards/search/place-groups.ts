@@ -15,7 +15,7 @@ export function placeGroups(model: BoardModel): readonly (readonly number[])[] |
     next: number,
     piles: readonly (readonly number[])[],
   ): readonly (readonly number[])[] | null {
-    const group = model.somewhere?.[next];
+    const group = model.pinGroups?.[next];
     if (!group) return piles;
     if (isServed(group, piles)) return place(next + 1, piles);
     for (const [pile, card] of group) {

@@ -42,7 +42,7 @@ function models(piles: number, most: number): fc.Arbitrary<BoardModel> {
         ),
       };
       const places = group.map((card, pile): Place => [pile, card]);
-      return grouped ? { ...model, somewhere: [places] } : model;
+      return grouped ? { ...model, pinGroups: [places] } : model;
     });
 }
 
@@ -60,7 +60,7 @@ function bestOfAll(model: BoardModel): number {
     boards = boards.flatMap((board) => cards.map((own) => [...board, own]));
   });
   const serves = (board: number[][]): boolean =>
-    (model.somewhere ?? []).every((group) =>
+    (model.pinGroups ?? []).every((group) =>
       group.some(([pile, card]) => board[pile]?.includes(card)),
     );
   return Math.max(-1, ...boards.filter(serves).map((board) => boardValue(model, board)));

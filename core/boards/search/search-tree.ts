@@ -39,7 +39,7 @@ export function searchTree(
   { nodeLimit }: { readonly nodeLimit: number },
 ): Explored {
   const { sizes, limits, pinned } = model;
-  const groups = model.somewhere ?? [];
+  const groups = model.pinGroups ?? [];
   const numbers = numberCards(sizes);
   const clauses = smallestForbidden(model);
   const root = new Uint8Array(numbers.total);

@@ -68,7 +68,7 @@ export function solveBoard(
   const refused = refusePins(model);
   if (refused) return refused;
   const placed = placeGroups(model);
-  if (!placed) return { kind: 'no-place', places: model.somewhere ?? [] };
+  if (!placed) return { kind: 'no-place', places: model.pinGroups ?? [] };
   const start = startingBoard({ ...model, pinned: placed });
   const { piles, value, bound, nodes } = searchTree(model, start, { nodeLimit });
   const chosen = piles.map((cards) => [...cards].sort((one, other) => one - other));

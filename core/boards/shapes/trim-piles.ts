@@ -12,12 +12,12 @@ const COMMON_WORDS = 8000;
 /**
  * Leaves out the cards that the fewest common words use, the longest pile
  * first, until all combinations can be judged. Shapes of three piles are seldom
- * touched; two syllables of six piles always are. `kept` stay whatever happens.
+ * touched; two syllables of six piles always are. `pinned` cards stay whatever happens.
  */
 export function trimPiles(
   shape: Shape,
   piles: readonly (readonly CardId[])[],
-  kept: readonly string[],
+  pinned: readonly string[],
   lexicon: Lexicon,
   most = MOST_COMBINATIONS,
 ): readonly (readonly CardId[])[] {
@@ -30,7 +30,7 @@ export function trimPiles(
   const ranked = piles.map((pile) =>
     [...pile].sort(
       (one, other) =>
-        Number(kept.includes(other)) - Number(kept.includes(one)) || worth(other) - worth(one),
+        Number(pinned.includes(other)) - Number(pinned.includes(one)) || worth(other) - worth(one),
     ),
   );
   while (sizeOf() > most) {
@@ -42,7 +42,7 @@ export function trimPiles(
       { own: 0, at: 0 },
     ).at;
     const pile = ranked[longest] as string[];
-    if (kept.includes(pile.at(-1) as string) || pile.length === 1) break;
+    if (pinned.includes(pile.at(-1) as string) || pile.length === 1) break;
     pile.pop();
   }
   return piles.map((pile, at) => pile.filter((id) => ranked[at]?.includes(id)));

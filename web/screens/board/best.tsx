@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { Board } from '../../../core/boards/shapes/board.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
-import { boardOnTable, boardUse, heldCards, isSame, replaceBoard } from '../../state/boards.ts';
+import { boardOnTable, boardUse, isSame, pinnedCards, replaceBoard } from '../../state/boards.ts';
 import type { Desk } from './desk.ts';
 import { type Best, findBest } from './find-best.ts';
 import { said, say } from './said.ts';
@@ -17,7 +17,7 @@ const refusal = signal('');
 
 let latest = 0;
 
-/** Asks for the best board with the held cards and lays it; an earlier question is called off. */
+/** Asks for the best board with the pinned cards and lays it; an earlier question is called off. */
 export async function layBest(desk: Desk): Promise<void> {
   latest += 1;
   const own = latest;
@@ -37,7 +37,7 @@ export async function layBest(desk: Desk): Promise<void> {
   say('');
   searching.value = 0;
   const { shape, taught, ready, room } = desk;
-  const wish = { shape, taught, ready, room, held: heldHere(desk), use: boardUse.peek() };
+  const wish = { shape, taught, ready, room, pinned: pinnedHere(desk), use: boardUse.peek() };
   const best = await findBest(wish, {
     isOver,
     tell: (share) => {
@@ -77,9 +77,9 @@ function liesHere(board: Board): boolean {
   return here !== null && isSame(here, board);
 }
 
-/** The held cards that can lie in this shape. */
-function heldHere({ piles, tray }: Desk): readonly CardId[] {
-  return heldCards.peek().filter((id) => piles.flat().includes(id) || tray.flat().includes(id));
+/** The pinned cards that can lie in this shape. */
+function pinnedHere({ piles, tray }: Desk): readonly CardId[] {
+  return pinnedCards.peek().filter((id) => piles.flat().includes(id) || tray.flat().includes(id));
 }
 
 /** What was said last of the board, else what is proven of it, or why there is none. */

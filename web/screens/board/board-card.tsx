@@ -3,7 +3,7 @@ import { isTaughtCard } from '../../../core/boards/shapes/taught-cards.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { Card } from '../../controls/card.tsx';
-import { heldCards } from '../../state/boards.ts';
+import { pinnedCards } from '../../state/boards.ts';
 import { cardName } from '../../wording/card-name.ts';
 import type { Desk } from './desk.ts';
 import { makeLying } from './moves.ts';
@@ -27,16 +27,16 @@ interface BoardCardProps {
 export function BoardCard({ desk, id, pile, gain, isTwin, isStop, onOpen }: BoardCardProps) {
   const card = correspondenceById.get(id);
   const isKnown = card !== undefined && isTaughtCard(card, desk.taught);
-  const isHeld = heldCards.value.includes(id);
+  const isPinned = pinnedCards.value.includes(id);
   return (
     <button
       type="button"
-      class={`board-card ${isKnown ? '' : 'untaught'} ${isHeld ? 'held' : ''}`}
+      class={`board-card ${isKnown ? '' : 'untaught'} ${isPinned ? 'held' : ''}`}
       data-card={id}
       data-drag={makeLying({ id, pile })}
       tabIndex={isStop ? 0 : -1}
       aria-haspopup="dialog"
-      aria-label={nameOf(id, pile, gain, isKnown, isHeld)}
+      aria-label={nameOf(id, pile, gain, isKnown, isPinned)}
       onClick={(event) => onOpen(event.currentTarget)}
     >
       <Card id={id} />
@@ -63,11 +63,11 @@ function nameOf(
   pile: number | null,
   gain: Tally | undefined,
   isKnown: boolean,
-  isHeld: boolean,
+  isPinned: boolean,
 ): string {
   const parts = [cardName(id)];
   if (!isKnown) parts.push('not taught yet');
   else if (gain) parts.push(`${pile === null ? 'would add' : 'adds'} ${tallyInWords(gain)}`);
-  if (isHeld) parts.push('held');
+  if (isPinned) parts.push('held');
   return parts.join('. ');
 }

@@ -1,7 +1,7 @@
 import type { Tally } from '../../../core/boards/judge/card-gain.ts';
 import { pileInWords, pileNames } from '../../../core/boards/shapes/pile-names.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
-import { heldCards, setHeld } from '../../state/boards.ts';
+import { pinnedCards, setPinned } from '../../state/boards.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
 import { type Desk, lettersOf, out, put, whyNot } from './desk.ts';
@@ -22,7 +22,7 @@ export function CardSheet({ desk, card, gain, onDone, onBest }: CardSheetProps) 
   const letters = lettersOf(id);
   const names = pileNames(desk.shape);
   const reasons = names.map((_, at) => (at === pile ? null : whyNot(desk, id, at)));
-  const isHeld = heldCards.value.includes(id);
+  const isPinned = pinnedCards.value.includes(id);
   const against = new Map<string, string[]>();
   reasons.forEach((reason, at) => {
     if (!reason || reason.code === 'lies-here') return;
@@ -60,8 +60,8 @@ export function CardSheet({ desk, card, gain, onDone, onBest }: CardSheetProps) 
         <button type="button" class="button" onClick={done(() => onBest(id))}>
           Best board with {letters}
         </button>
-        {isHeld && (
-          <button type="button" class="button" onClick={done(() => setHeld(id, false))}>
+        {isPinned && (
+          <button type="button" class="button" onClick={done(() => setPinned(id, false))}>
             Hold {letters} no longer
           </button>
         )}

@@ -7,11 +7,11 @@ import {
   BOARD_USES,
   type BoardUse,
   boardUse,
-  heldCards,
+  pinnedCards,
   replaceBoard,
   roomByShape,
   setBoardUse,
-  setHeld,
+  setPinned,
 } from '../../state/boards.ts';
 import { newestCards } from '../../state/newest-cards.ts';
 import { progress } from '../../state/progress.ts';
@@ -78,7 +78,7 @@ const useNames: Readonly<Record<BoardUse, string>> = {
 
 /** What the best board is to be fit for, and the cards it must have. */
 export function UseChoice() {
-  const held = heldCards.value;
+  const pinned = pinnedCards.value;
   return (
     <>
       <label class="board-choice">
@@ -94,17 +94,17 @@ export function UseChoice() {
           ))}
         </select>
       </label>
-      {held.length > 0 && (
+      {pinned.length > 0 && (
         <span class="held-cards">
           <span class="quiet">with</span>
-          {held.map((id) => (
+          {pinned.map((id) => (
             <button
               key={id}
               type="button"
               class="held-card"
               aria-label={`Hold ${lettersOf(id)} no longer`}
               title={`Hold ${lettersOf(id)} no longer`}
-              onClick={() => setHeld(id, false)}
+              onClick={() => setPinned(id, false)}
             >
               {lettersOf(id)} <span aria-hidden="true">×</span>
             </button>

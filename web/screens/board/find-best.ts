@@ -18,7 +18,7 @@ export interface BestWish {
   readonly ready: Engine;
   readonly room: readonly number[];
   /** Cards that the board must have. */
-  readonly held: readonly CardId[];
+  readonly pinned: readonly CardId[];
   readonly use: BoardUse;
 }
 
@@ -63,12 +63,12 @@ function pace({ form, piles }: Shape): 'quick' | 'slow' {
  * Rejects when the search cannot start.
  */
 export async function findBest(
-  { shape, taught, ready, room, held, use }: BestWish,
+  { shape, taught, ready, room, pinned, use }: BestWish,
   { isOver, tell, hear }: Asking,
 ): Promise<Best> {
   const wishes: BoardWishes = {
     limits: room,
-    somewhere: held,
+    pinned,
     clean: use !== 'screen',
     strict: use === 'strict',
   };

@@ -5,7 +5,7 @@ import { CopyButton } from '../../controls/copy-button.tsx';
 import { useDrag } from '../../controls/drag.ts';
 import { FileButton } from '../../controls/file-button.tsx';
 import { Popover } from '../../controls/popover.tsx';
-import { earlierBoards, keptBoards, setHeld } from '../../state/boards.ts';
+import { earlierBoards, keptBoards, setPinned } from '../../state/boards.ts';
 import { linkTo } from '../../state/route.ts';
 import { callOff, isFound, layBest, searching, Told } from './best.tsx';
 import { CardSheet } from './card-sheet.tsx';
@@ -152,7 +152,7 @@ export function Table({ desk }: { readonly desk: Desk }) {
             )}
             onDone={close}
             onBest={(id) => {
-              setHeld(id, true);
+              setPinned(id, true);
               void layBest(desk);
             }}
           />
