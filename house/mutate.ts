@@ -1,12 +1,11 @@
 import { existsSync } from 'node:fs';
-import { dirname } from 'node:path';
 import { fromRoot } from './root.mjs';
 import { run } from './run.mjs';
 import { giveUp } from './say.mjs';
 
 /**
  * `npm run mutate core/texts` (or one file of it): changes the sources there in one place at a time and
- * names each change that no test beside them noticed. Takes minutes for a folder; see docs/testing.md.
+ * names each change that no test of their room noticed. Takes minutes for a folder; see docs/testing.md.
  */
 try {
   const [path, ...more] = process.argv.slice(2).map((given) => given.replace(/\/+$/, ''));
@@ -17,8 +16,14 @@ try {
   process.exitCode = await run(
     fromRoot('node_modules/.bin/stryker'),
     ['run', '--mutate', sources],
-    { MUTATED: isFile ? dirname(path) : path },
+    { MUTATED: roomOf(path) },
   );
 } catch (error) {
   giveUp(error);
+}
+
+/** The room of the core that a path lies in: `core/learners` for `core/learners/belief/answer.ts`. */
+function roomOf(path: string): string {
+  const folders = path.split('/').filter((name) => !name.endsWith('.ts'));
+  return folders.slice(0, folders[1] === 'boards' ? 3 : 2).join('/');
 }

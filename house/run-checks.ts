@@ -41,7 +41,7 @@ const types: Phase = {
 const readings: Lane = [
   { name: 'lint', check: () => reading([tool('biome', 'check', '--error-on-warnings')]) },
   { name: 'boundaries', check: () => reading([tool('tsx', 'house/check-boundaries.ts')]) },
-  { name: 'unused code', check: () => reading([tool('knip')]) },
+  { name: 'unused code', check: () => reading([tool('knip'), shippedOnly()]) },
 ];
 const unit: Phase = { name: 'unit tests', check: () => tests('unit', []) };
 const quickUnit: Phase = {
@@ -88,6 +88,11 @@ async function follow(lane: Lane): Promise<void> {
 
 /** A command as its program and arguments. */
 type Command = readonly [program: string, ...args: string[]];
+
+/** Whether anything is reached by tests alone. */
+function shippedOnly(): Command {
+  return tool('knip', '-c', 'knip.shipped.jsonc', '--production', '--include', 'files,exports');
+}
 
 function tool(name: string, ...args: string[]): Command {
   return [fromRoot('node_modules/.bin', name), ...args];

@@ -5,29 +5,13 @@ import type { CheckKind } from './check-form.ts';
  * chance. Found by simulation (test/form-trial.ts, docs/checks.md): by item, the
  * standard deviation of the difference grows with the root of how many are read.
  */
-const CHANCE: Readonly<
-  Record<CheckKind, { readonly deviation: number; readonly reliability: number }>
-> = {
-  'nonsense-words': { deviation: 0.61, reliability: 0.88 },
-  'letter-sounds': { deviation: 0.54, reliability: 0.8 },
+const DEVIATION: Readonly<Record<CheckKind, number>> = {
+  'nonsense-words': 0.61,
+  'letter-sounds': 0.54,
 };
 
 /** 90 of 100 differences by chance lie within so many standard deviations. */
 const DEVIATIONS = 1.645;
-
-/** How alike two forms of 30 items order a class, 0 to 1: the correlation between its scores. */
-export function reliabilityOf(kind: CheckKind): number {
-  return CHANCE[kind].reliability;
-}
-
-/**
- * The smallest difference in items right that means something, between two
- * checks of one kind of so many items each: nine of ten differences by chance
- * alone are smaller.
- */
-export function leastDifference(kind: CheckKind, asked: number): number {
-  return Math.ceil(DEVIATIONS * CHANCE[kind].deviation * Math.sqrt(asked));
-}
 
 /** A score, as two checks are compared by it. */
 export interface ComparedScore {
@@ -42,7 +26,10 @@ export interface Comparison {
   /** Items right now beyond what the share before comes to, of as many as were asked now; rounded. */
   readonly by: number;
   readonly asked: number;
-  /** From which difference on, in items of as many, it means something. */
+  /**
+   * From which difference on, in items of as many, it means something: nine of ten differences by
+   * chance alone are smaller.
+   */
   readonly least: number;
 }
 
@@ -56,9 +43,7 @@ export function compareScores(
   const by = now.right - (before.right * now.asked) / before.asked;
   // Both differ by chance: of a shorter check before, the more.
   const least = Math.ceil(
-    DEVIATIONS *
-      CHANCE[kind].deviation *
-      Math.sqrt(now.asked * (0.5 + now.asked / before.asked / 2)),
+    DEVIATIONS * DEVIATION[kind] * Math.sqrt(now.asked * (0.5 + now.asked / before.asked / 2)),
   );
   const code = Math.abs(by) < least ? 'alike' : by > 0 ? 'more' : 'fewer';
   return { code, by: Math.round(by), asked: now.asked, least };

@@ -1,11 +1,8 @@
 import { expect, it } from 'vitest';
-import { estimateSaid, namesSaid, shareSaid } from './said.ts';
+import { namesSaid, shareSaid } from './said.ts';
 
-it('says shares in whole percent, with how sure they are', () => {
+it('says shares in whole percent', () => {
   expect(shareSaid(0.785)).toBe('79%');
-  expect(estimateSaid({ p: 0.78, low: 0.614, high: 0.9 })).toBe(
-    'about 78% right, likely between 61% and 90%',
-  );
 });
 
 it.each<[readonly string[], string]>([

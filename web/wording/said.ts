@@ -1,13 +1,6 @@
-import type { Estimate } from '../../core/learners/estimate.ts';
-
 /** A share as it is said, in whole percent: `78%`. */
 export function shareSaid(share: number): string {
   return `${Math.round(share * 100)}%`;
-}
-
-/** An estimate with how sure it is: `about 78% right, likely between 61% and 90%`. */
-export function estimateSaid({ p, low, high }: Pick<Estimate, 'p' | 'low' | 'high'>): string {
-  return `about ${shareSaid(p)} right, likely between ${shareSaid(low)} and ${shareSaid(high)}`;
 }
 
 /** Names in a row: `Tam`, `Tam and Wren`, `Tam, Wren and 3 more` when there are more than `most`. */
