@@ -100,7 +100,7 @@ function readReading(file: string): CheckReading {
   return 'error' in parsed ? fail(parsed.error) : parsed.reading;
 }
 
-/** Two checks beside each other; both must be of one kind. */
+/** Compares two checks, which must be of one kind. */
 function compare(
   reading: CheckReading,
   now: CheckScore,

@@ -49,7 +49,7 @@ export async function serve({ folder, port }: ServingSpec): Promise<Serving> {
 
 type Files = ReturnType<typeof sirv>;
 
-/** The files of a folder; they are listed anew when the app was built anew. */
+/** The files of a folder; they are listed again when the app was built again. */
 function filesOf(folder: string): () => Files {
   let listed: { readonly at: number; readonly files: Files } | null = null;
   return () => {
@@ -133,7 +133,7 @@ function takesBrotli(request: IncomingMessage): boolean {
   return /\bbr\b(?!\s*;\s*q=0(?:\.0*)?\s*(?:,|$))/.test(String(request.headers['accept-encoding']));
 }
 
-/** Names with a hash in them never change their content; all others are asked for anew. */
+/** Names with a hash in them never change their content; all others are asked for again. */
 function cacheRule(path: string): string {
   return path.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache';
 }

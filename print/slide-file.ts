@@ -2,7 +2,7 @@
  * Slides as a presentation file (Office Open XML, ECMA-376; .pptx), which every
  * usual program opens.
  *
- * PptxGenJS writes the parts; then the package is put together anew, because
+ * PptxGenJS writes the parts; then the package is put together again, because
  * its own carries the time of day and names parts that are not there. The same
  * slides give the same bytes. About 3 ms a slide.
  */

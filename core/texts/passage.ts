@@ -55,11 +55,11 @@ export interface Passage {
   readonly decodable: number;
   /** decodable / words; 1 for a text without words. */
   readonly share: number;
-  /** Words of the text that are read by heart, taught or not, commonest in the text first. */
+  /** The words of the text that are read by heart, taught or not, the most common first. */
   readonly irregular: readonly string[];
   readonly blocked: readonly JudgedWord[];
   readonly unknown: readonly JudgedWord[];
-  /** Share readable once steps 1 to n are taught, for n = 0 to the last step. */
+  /** The share that can be read once steps 1 to n are taught, for n = 0 to the last step. */
   readonly shareByStep: readonly number[];
   readonly judged: ReadonlyMap<string, JudgedWord>;
 }

@@ -9,7 +9,7 @@ export interface Token {
   readonly text: string;
   /** For a word: lower case, plain apostrophes; else empty. */
   readonly word: string;
-  /** For a word: whether it is capitalised where a sentence does not ask for it. */
+  /** For a word: whether it has a capital that no sentence asks for. */
   readonly capital: boolean;
 }
 

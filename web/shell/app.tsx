@@ -1,10 +1,9 @@
 import './app.css';
 import { useErrorBoundary, useLayoutEffect } from 'preact/hooks';
 import { Banner } from '../controls/banner.tsx';
-import { shown } from '../state/route.ts';
+import { linkTo, shown } from '../state/route.ts';
 import { factsOf } from '../state/screens.ts';
 import { Broken } from './broken.tsx';
-import { Footer } from './footer.tsx';
 import { Header } from './header.tsx';
 import { ALONE, PAGES } from './pages.tsx';
 import { UndoBar } from './undo-bar.tsx';
@@ -30,5 +29,15 @@ export function App() {
       <Footer />
       <UndoBar />
     </>
+  );
+}
+
+/** The foot of every page. */
+function Footer() {
+  return (
+    <footer class="footer">
+      <p>Everything stays on this device.</p>
+      <a href={linkTo('about')}>About and licenses</a>
+    </footer>
   );
 }

@@ -1,8 +1,10 @@
+import { computed } from '@preact/signals';
 import { type CardId, lettersShown } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
+import { twinsIn } from '../../core/language/twins.ts';
+import { taught } from '../state/progress.ts';
 import { settings } from '../state/settings.ts';
-import { twins } from '../state/twins.ts';
 
 /** A card as it stands in a sentence: its letters, and where another taught card has the same, which of them it is: `th (thumb)`. */
 export function cardShort(id: CardId): string {
@@ -16,3 +18,6 @@ export function cardNote(id: CardId): string | null {
   const card = correspondenceById.get(id);
   return card?.keyword ?? (card ? soundLabel(card.phonemes, settings.value.notation) : null);
 }
+
+/** The taught cards whose letters another taught card has too. */
+const twins = computed<ReadonlySet<string>>(() => twinsIn(taught.value.correspondences));

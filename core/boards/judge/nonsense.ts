@@ -1,7 +1,7 @@
 /**
- * How good a nonsense word is to practise on. What may be nonsense at all
- * (legal, no sound-alike, no name) is for the judge; here such words are told
- * apart by two published measures and ordered easy to hard.
+ * How good a nonsense word is for practice. The judge decides what may be
+ * nonsense at all (legal, no sound-alike, no name). Here two published measures
+ * rank those words from easy to hard.
  *
  * Measures: the phonotactic probability of pairs of sounds (Vitevitch & Luce
  * 2004, core/words/phonotactics.ts) and the number of real neighbours
@@ -46,14 +46,14 @@ export function easeAmong(words: readonly Said[], lexicon: Lexicon): readonly nu
 }
 
 /**
- * Whether a nonsense word is to be kept back while there are better ones: it has
- * two sounds in a row that no English word has at that place.
+ * Whether a nonsense word waits while there are better ones: it has two sounds in
+ * a row that no English word has at that place.
  */
 export function isAwkward({ sounds }: Said, lexicon: Lexicon): boolean {
   return hasUnheardPair(sounds, lexicon);
 }
 
-/** Nonsense words easy to hard: fewer sounds first, awkward ones last of these, then by ease. */
+/** Nonsense words from easy to hard: by how many sounds they have, then awkward ones last, then by ease. */
 export function easyToHard<T extends Said>(words: readonly T[], lexicon: Lexicon): readonly T[] {
   const ease = easeAmong(words, lexicon);
   return words

@@ -1,4 +1,4 @@
-/** Which words of a board are one card apart, in flat arrays: a walk looks at them all the time. */
+/** Which words of a board are one card apart. The arrays are flat, since a walk reads them all the time. */
 
 import type { WordTable } from '../judge/word-table.ts';
 import type { RunWords } from './words.ts';

@@ -1,11 +1,11 @@
-/** How far a board can fulfil what is wished of a run, each wish looked at alone. */
+/** How far a board can grant each wish for a run, taken by itself. */
 import { contrastTurnsAsked, mostContrastTurns } from './contrast-turns.ts';
 import type { RunGraph } from './graph.ts';
 import type { RunGoal } from './score.ts';
 import type { RunWishes } from './wishes.ts';
 import type { SortCounts } from './words.ts';
 
-/** What no run over this board can exceed: first the length, then the shares of that length. */
+/** Upper bounds for every run over this board: its length, then the shares of that length. */
 export function makeRunGoal(graph: RunGraph, wishes: RunWishes): RunGoal {
   const flips = Math.min(wishes.flips, furthest(graph));
   const wantsFocus = wishes.focusShare !== undefined && (wishes.focus ?? []).length > 0;
@@ -25,7 +25,7 @@ function furthest({ reach }: RunGraph): number {
   return reach.reduce((most, count) => Math.max(most, count), 0);
 }
 
-/** How many of so many flips can be of a sort, as near to the share as there are spellings. */
+/** How many of these flips can be of one sort: as near to the share as the spellings allow. */
 function nearest(flips: number, share: number, { ofOneSort, ofTheOther }: SortCounts): number {
   return Math.min(Math.max(Math.round(flips * share), flips - ofTheOther), ofOneSort);
 }

@@ -1,10 +1,10 @@
-/** The order in which flips of two sorts are to come: real and nonsense, with a focus card and without. */
+/** The order of flips of two sorts: real and nonsense, with a focus card and without. */
 import { type Random, shuffled } from '../../random.ts';
 
-/** For each flip whether it is to be of the one sort (1) or the other (0). */
+/** For each flip, which sort is planned: 1 for the one, 0 for the other. */
 export type RunPlan = number[];
 
-/** So many flips of one sort among all, in random order. */
+/** A plan with this many flips of the one sort, in random order. */
 export function makeRunPlan(flips: number, ofOneSort: number, random: Random): RunPlan {
   return shuffled(
     Array.from({ length: flips }, (_, at) => (at < ofOneSort ? 1 : 0)),
@@ -12,7 +12,7 @@ export function makeRunPlan(flips: number, ofOneSort: number, random: Random): R
   );
 }
 
-/** Notes what came at a place; when the other sort was due, the next of that sort is due later. */
+/** Notes what came at a place. When the other sort was due, it is made up for later. */
 export function noteSort(plan: RunPlan, place: number, sort: number): void {
   const due = plan[place];
   if (due === sort || due === undefined) return;

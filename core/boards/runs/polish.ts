@@ -1,9 +1,9 @@
 /**
- * Betters a path flip by flip: a word gives way to another that is one card away
- * from both its neighbours when the run is worth more with it. Hill climbing in
- * the smallest neighbourhood there is; it ends when no exchange helps, since each
- * one gains points. O(flips × edges of a node) countings a round, of which there
- * are seldom more than three.
+ * Improves a path flip by flip: a word gives way to another that is one card away
+ * from both its neighbours when the run is worth more with it. This is hill
+ * climbing in the smallest neighborhood there is. It ends when no exchange helps,
+ * since each one gains points. O(flips × edges of a node) counts a round; there
+ * are seldom more than three rounds.
  */
 import { countRun } from './counts.ts';
 import { areJoined, type RunGraph } from './graph.ts';

@@ -2,19 +2,19 @@
  * A run: flips over a board, one card changing at a time.
  *
  * Problem: a path in the graph whose nodes are the words that may be shown and
- * whose edges join words that differ in one card; no spelling twice, a given
- * number of real words and of focus cards, every card of the board seen if the
- * flips allow it, and no order that could be foreseen. Paths of this kind are
+ * whose edges join words that differ in one card. No spelling comes twice; real
+ * words and focus cards come a given number of times; every card of the board is
+ * seen if there are flips enough; and nobody can guess the order. Paths of this kind are
  * NP-hard in general and easy on boards, which are dense.
  *
- * Method: walks that look where they go (walk.ts), some new, most of them
- * leaving the best so far at a place by chance (ruin and recreate: Schrimpf et
- * al., Journal of Computational Physics 159, 2000); one that comes to an end too
- * soon goes on from its other end. The walk worth most points (score.ts) is
- * kept, and bettered flip by flip at last (polish.ts). The first that leaves
- * no wish open ends the search. Uncommon words and awkward nonsense are left out
- * at first, then words of the last days; they are let in only for a run that is
- * worth more with them. At most 24 walks.
+ * Method: at most 24 walks that look ahead (walk.ts). A few start fresh; most
+ * follow the best walk so far and leave it at a random place (ruin and recreate:
+ * Schrimpf et al., Journal of Computational Physics 159, 2000). A walk that gets
+ * stuck too soon goes on from its other end. The walk with the most points
+ * (score.ts) is kept and improved flip by flip (polish.ts); the first one that
+ * grants every wish ends the search. Uncommon words, awkward nonsense and words
+ * of the last days are left out at first, and come in only when a run is worth
+ * more with them.
  *
  * Alternative: exact search with backtracking is no better where a run exists
  * and does not end where none does.

@@ -1,11 +1,11 @@
 /**
- * One walk over the graph of a board that looks where it goes: at each flip it
- * takes the best of all one-card changes by a score: suits the plan of real and
- * nonsense and of focus cards, shows a card not seen yet (the more pressing the
- * fewer flips are left), leaves a way on, and one to what is due next, turns
- * another pile than last time, sounds good if it is nonsense; and chance. The
- * points are tried out, not derived. O(flips × edges of a node²) at worst, and
- * seldom that.
+ * One walk over the graph of a board. At each flip it scores every one-card
+ * change and takes the best. A change scores when it suits the plan of real and
+ * nonsense words and of focus cards; when it shows a card not seen yet (more so
+ * the fewer flips are left); when it leaves a way on, and a way to what is due
+ * next; when it turns another pile than last time; and when nonsense sounds good.
+ * Chance decides between changes that are alike. The points were tried out, not
+ * derived. O(flips × edges of a node²) at worst, which is rare.
  */
 import type { Random } from '../../random.ts';
 import { edgeBetween, type RunGraph } from './graph.ts';
@@ -15,14 +15,14 @@ import { MOST_IN_A_ROW, type RunGoal } from './score.ts';
 
 /** How a walk goes about it. */
 export interface WalkWay {
-  /** The words it takes are at most so much in reserve. */
+  /** It takes no word that is held further in reserve than this. */
   readonly reserve: number;
-  /** It does not mind a rise: where the way up is too narrow, the run is to be had all the same. */
+  /** It ignores the rise in hardness: where too few words lead up, there is a run all the same. */
   readonly level: boolean;
 }
 
 /**
- * A path of at most `goal.flips` nodes; it begins with the path given, if that is
+ * A path of at most `goal.flips` nodes. It begins with the path given, if that is
  * not empty.
  */
 export function takeWalk(
@@ -88,7 +88,7 @@ export function takeWalk(
     let chosen = -1;
     let most = -Infinity;
     if (graph.index.length === 0) return -1;
-    // Half of the walks look at all these beginnings, the others at fewer, so that beginnings differ.
+    // Half of the walks look at all these beginnings and the others at fewer, so that not all begin alike.
     const passed = random.below(2) * random.below(STARTS);
     for (let tries = passed; tries < STARTS; tries++) {
       const node = random.below(graph.index.length);
@@ -102,7 +102,7 @@ export function takeWalk(
     return chosen;
   }
 
-  /** What a node costs where a run is to rise: how far it is from where the run should be. */
+  /** What a node costs when a run should rise: how far it is from where the run should be by now. */
   function hardnessOff(node: number, place: number): number {
     if (hard === null || level) return 0;
     return RISE * offRise(hard[node] as number, place, goal.flips);
@@ -155,7 +155,7 @@ export function takeWalk(
     turnsLeft--;
   }
 
-  /** More the better an edge suits what is due then; a way that ends is taken only where all do. */
+  /** Higher the better an edge suits what is due then. A dead end is taken only where every way is one. */
   function waysOn(from: number, place: number): number {
     let best = -DEAD_END;
     for (let edge = firstEdge[from] as number; edge < (firstEdge[from + 1] as number); edge++) {

@@ -16,13 +16,13 @@ export interface Incumbent {
 /** Builds boards along a search and keeps the best. */
 export interface Builder {
   readonly best: () => Incumbent;
-  /** Builds a board of what the bound chose and of the cards between, as many as fit. */
+  /** Builds a board from what the bound chose and as many of the cards between as fit. */
   readonly build: (seen: Omit<Seen, 'live'>) => void;
   /** With at most one pile still open, takes its best cards; false when more are open. */
   readonly finish: (status: Uint8Array) => boolean;
 }
 
-/** A builder for one search, beginning with a board that serves all groups. */
+/** Makes a builder for one search. It begins with a board that serves all groups. */
 export function makeBuilder(known: Instance, start: Incumbent): Builder {
   const { model, numbers, pairing } = known;
   const { sizes, limits, pinGroups = [] } = model;

@@ -32,7 +32,7 @@ export interface Instance {
   readonly pairing: Pairing;
 }
 
-/** The free card most worth deciding, by stake and trouble; -1 when none is free. */
+/** The free card that is most worth deciding, by stake and trouble; -1 when none is free. */
 export function cardToDecide(known: Instance, seen: Seen): number {
   const { scores } = prospects(known, seen);
   let top = -1;
@@ -115,7 +115,7 @@ function troubleOf(
     if (!completed) continue;
     for (let at = from; at < from + width; at++) {
       const card = cards[at] as number;
-      // A clause of many free cards can be avoided in as many ways: each bears less of it.
+      // A clause of many free cards can be avoided in as many ways, so each card bears less of it.
       if (card >= 0 && status[card] === FREE) trouble[card]! += 1 / (frees * frees);
     }
   }

@@ -1,13 +1,13 @@
 /**
- * What is forbidden, said in the fewest cards.
+ * Forbidden combinations, stated with as few cards as possible.
  *
  * Problem: on strict boards four of five combinations are forbidden, mostly for
  * one reason: *c* never stands before *e*, whatever follows. As combinations
  * these are a hundred thousand; as pairs some two thousand.
  *
  * Method: a set of cards, one each of some piles, is forbidden when all its
- * completions are. From all piles down, a table for each set of piles tells
- * which of its card sets are; only those with no forbidden part are kept. A
+ * completions are. Working down from all piles, a table for each set of piles says
+ * which of its card sets are forbidden. Only those with no forbidden part are kept. A
  * board whose every pile holds a card has no forbidden combination exactly when
  * it holds none of these sets. O(2^piles × combinations).
  *
@@ -18,7 +18,7 @@
 import type { BoardModel } from './board-model.ts';
 import { type CardNumbers, numberCards } from './card-numbers.ts';
 
-/** Sets of cards that must not all lie on a board. */
+/** Sets of cards that must not lie on a board together. */
 export interface Clauses {
   /** The cards of each clause by number, `width` places a clause, filled up with -1. */
   readonly cards: Int32Array;

@@ -8,14 +8,14 @@ interface Grown {
 
 /**
  * Good boards of three piles to start from where many combinations are
- * forbidden and the vowel pile is as large as it likes: with beginnings and
- * endings laid, a vowel lies exactly when nothing is forbidden with them. So
- * only these two are grown, always by the card that leaves the most, one board
- * from each ending on. A heuristic: nothing is proven. O(cards laid ×
+ * forbidden and the vowel pile is as large as it likes: once
+ * beginnings and endings are laid, a vowel can lie there exactly when nothing is
+ * forbidden with them. So only these two piles grow, always by the card that
+ * leaves the most, and each ending starts one board. A heuristic: nothing is proven. O(cards laid ×
  * candidates × combinations on the board) for each board.
  *
- * growBoards, which lays vowels one by one, commits itself to the first that
- * bring most, and seldom finds the boards of many plain vowels.
+ * growBoards lays vowels one by one and commits to the first that bring most, so
+ * it seldom finds boards with many plain vowels.
  */
 export function growAround(model: BoardModel): readonly Grown[] {
   const [begin = [], , ends = []] = model.pinned;

@@ -4,9 +4,9 @@ import { gainsOf, refine } from './refine-board.ts';
 type Piles = readonly (readonly number[])[];
 
 /**
- * Good boards to start from where many combinations are forbidden: from one
- * combination on, the card that adds most is laid down until no more fits, then
- * each pile is chosen anew while that gets better. One board for each card of
+ * Good boards to start from where many combinations are forbidden: start with
+ * one combination, lay the card that adds most until no more fits, then choose
+ * each pile again while the board gets better. One board for each card of
  * the pile `by`. A heuristic: nothing is proven. O(cards laid × candidates ×
  * combinations on the board) for each board.
  */

@@ -30,15 +30,15 @@ import {
 } from './pairs.ts';
 import { choose, settle, settleClashes } from './settle-cards.ts';
 
-/** How a bound is to be sought. */
+/** How a bound is sought. */
 export interface BoundEffort {
   /** How many subgradient steps. */
   readonly steps: number;
-  /** Only boards worth more than this matter; asked anew at each step. */
+  /** Only boards worth more than this matter. It is asked again at each step. */
   readonly best: () => number;
-  /** Given the beginnings and endings that a step chose, so that boards can be built of them. */
+  /** Called with the beginnings and endings that a step chose, so that boards can be built from them. */
   readonly lookAt: (begin: readonly number[], end: readonly number[]) => void;
-  /** Every so many-th step is looked at. */
+  /** Every step whose number is a multiple of this is looked at. */
   readonly lookEvery: number;
 }
 

@@ -7,9 +7,9 @@ import { makeProjection, type Pairing, pairUp } from './pair-gains.ts';
 const TRIAL_STEPS = 30;
 
 /**
- * The two piles that bound a board's value best: of three piles the outer two,
- * since vowels are few and mostly all stay; of more, those that a trial of the
- * bound at the root says.
+ * The two piles that bound a board's value best. Of three piles these are the
+ * outer two, since vowels are few and mostly all stay. Of more piles, a trial of
+ * the bound at the root decides.
  */
 export function choosePairing(
   model: BoardModel,

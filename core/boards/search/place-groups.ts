@@ -5,8 +5,8 @@ import { FREE, IN } from './pairs.ts';
 type Group = readonly Place[];
 
 /**
- * A way for each group to have a card lie, beside the pins, without a forbidden
- * combination or a pile too full; null when there is none. Depth first.
+ * Finds a place for one card of each group beside the pins, with no forbidden
+ * combination and no pile too full. Null when there is none. Depth first.
  */
 export function placeGroups(model: BoardModel): readonly (readonly number[])[] | null {
   return place(0, model.pinned);

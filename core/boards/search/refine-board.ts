@@ -4,9 +4,10 @@ import { OUT } from './pairs.ts';
 type Piles = readonly (readonly number[])[];
 
 /**
- * Chooses each pile anew, the best for the others as they lie, the pile `from`
- * first, until nothing gets better. A local optimum, and often the best board;
- * worth -1 where the pins cannot all lie beside the rest.
+ * Chooses each pile again, beginning with the pile `from`: the best cards for the
+ * other piles as they lie, until nothing gets better. The result is a local
+ * optimum and often the best board. It is worth -1 where the pins cannot all lie
+ * beside the rest.
  */
 export function refine(
   model: BoardModel,

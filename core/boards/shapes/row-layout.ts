@@ -119,7 +119,7 @@ function widthOf({ from, to }: Anchored): number {
   return to - from;
 }
 
-/** Rounded so that a card that stays is not drawn anew for a hair's breadth. */
+/** Rounded so that a card that stays is not drawn again for a hair's breadth. */
 function rounded(em: number): number {
   return Math.round(em * 1e4) / 1e4;
 }

@@ -17,7 +17,6 @@ import { Broke } from './broke.tsx';
 import { parseDrillQuery } from './drill-query.ts';
 import { Earlier } from './earlier.tsx';
 import { HerNote } from './her-note.tsx';
-import { recordToShow } from './record-to-show.ts';
 import { RunAgain } from './run-again.tsx';
 import { TakenOut } from './taken-out.tsx';
 import { Tomorrow } from './tomorrow.tsx';
@@ -134,4 +133,10 @@ function NothingYet() {
       <TakenOut groupId={group.value.id} />
     </div>
   );
+}
+
+/** The warm-up that was asked for by id, if it is the class's; else the group's last; null for none yet. */
+function recordToShow(asked: string | null): DrillRecord | null {
+  const named = asked === null ? undefined : classState.value.drills.get(asked);
+  return named ?? drillsOf(classState.value, group.value.id).at(-1) ?? null;
 }

@@ -5,13 +5,15 @@ import { momentAt } from '../../../core/warm-up/standing.ts';
 import { Banner } from '../../controls/banner.tsx';
 import { KeySheet } from '../../controls/key-sheet.tsx';
 import { useLook } from '../../controls/use-look.ts';
-import { engine, startEngine } from '../../state/engine-ready.ts';
+import { dictation, ensureDictation } from '../../state/dictation-made.ts';
+import { loadSentences } from '../../state/engine.ts';
+import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
 import { ledBy } from '../../state/led-by.ts';
 import { children } from '../../state/open-class.ts';
 import { goTo, linkTo } from '../../state/route.ts';
 import { settings } from '../../state/settings.ts';
 import type { Wish } from '../../warm-up/keys.ts';
-import { callChild, isOver, moments } from '../../warm-up/running.ts';
+import { callChild, isOver, moments, running, setDictated } from '../../warm-up/running.ts';
 import { useWarmUp } from '../../warm-up/take-up.ts';
 import { doWish, useKeys } from '../../warm-up/use-keys.ts';
 import { useRole } from '../../warm-up/windows.ts';
@@ -22,7 +24,6 @@ import { Coming } from './coming.tsx';
 import { Head } from './head.tsx';
 import { Now } from './now.tsx';
 import { Over } from './over.tsx';
-import { useDictated } from './use-dictated.ts';
 import { WhoSheet } from './who-sheet.tsx';
 
 /** The desk: all she needs while the children look at the stage. */
@@ -107,4 +108,23 @@ function Waiting() {
       )}
     </main>
   );
+}
+
+/** Has today's dictation at hand for after the sounds: the words of the dictation page. */
+function useDictated(): void {
+  const ready = readyEngine();
+  const [sentences, setSentences] = useState<readonly string[]>();
+  const words = dictation.value?.words;
+  const drillId = running.value?.drillId;
+  useEffect(() => {
+    loadSentences().then(setSentences, () => setSentences([]));
+  }, []);
+  useEffect(() => {
+    if (ready && sentences && sentences.length > 0) {
+      ensureDictation({ lexicon: ready.lexicon, screen: ready.screen, sentences });
+    }
+  }, [ready, sentences, words]);
+  useEffect(() => {
+    if (words && drillId) setDictated(words.map(({ text }) => text));
+  }, [words, drillId]);
 }

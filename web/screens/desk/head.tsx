@@ -1,14 +1,13 @@
 import './head.css';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Part } from '../../../core/log/event.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { openStage } from '../../state/stage-window.ts';
 import type { Wish } from '../../warm-up/keys.ts';
-import { moments } from '../../warm-up/running.ts';
+import { moments, recordNow } from '../../warm-up/running.ts';
 import { stageIsOpen } from '../../warm-up/windows.ts';
-import { Clock } from './clock.tsx';
 
 const partNames: Readonly<Record<Part, string>> = {
   visual: 'Visual drill',
@@ -82,4 +81,25 @@ function countSaid({ standing, dictated }: Running): string {
   if (!part) return '';
   const places = order.flatMap((number, place) => (all[number]?.part === part ? [place] : []));
   return `${places.indexOf(at) + 1} of ${places.length}`;
+}
+
+/** How long the warm-up has run, in minutes and seconds; it stops at the end. */
+function Clock() {
+  const [time, setTime] = useState(Date.now);
+  useEffect(() => {
+    const timer = setInterval(() => setTime(Date.now()), 1000);
+    return () => clearInterval(timer);
+  }, []);
+  const record = recordNow.value;
+  const passed = record ? (record.ended?.at ?? time) - record.at : 0;
+  return (
+    <p class="quiet desk-clock" role="timer" aria-label="Time since it began" aria-live="off">
+      {timeSaid(passed)}
+    </p>
+  );
+}
+
+function timeSaid(milliseconds: number): string {
+  const seconds = Math.max(0, Math.floor(milliseconds / 1000));
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
 }

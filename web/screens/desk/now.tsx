@@ -1,9 +1,9 @@
 import './now.css';
+import type { Flip } from '../../../core/boards/shapes/board.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
+import { meanings } from '../../state/engine-ready.ts';
 import { moments } from '../../warm-up/running.ts';
-import { AtBlending } from './at-blending.tsx';
-import { AtDictation } from './at-dictation.tsx';
 import { AtSound } from './at-sound.tsx';
 import { AtVisual } from './at-visual.tsx';
 import { Before } from './before.tsx';
@@ -40,5 +40,29 @@ export function Now({ now }: { readonly now: Running }) {
       <Heard now={now} moment={moment} />
       <Before />
     </section>
+  );
+}
+
+/** Whether the word is real, and what it means. */
+function AtBlending({ flip: { word, kind } }: { readonly flip: Flip }) {
+  if (kind === 'nonsense') return <p class="desk-said quiet">nonsense</p>;
+  const meaning = meanings.value?.meaningOf(word);
+  return (
+    <p class="desk-said">
+      <b>real word</b>
+      {meaning && <span class="quiet"> · {meaning}</span>}
+    </p>
+  );
+}
+
+/** The word to dictate. The children see a writing line and nothing else. */
+function AtDictation({ now: { standing, dictated } }: { readonly now: Running }) {
+  const word = dictated[standing.dictating ?? 0];
+  return (
+    <div class="desk-dictation">
+      <p class="quiet">Say the word, use it in a sentence, say it again.</p>
+      <p class="desk-word">{word}</p>
+      <p class="quiet">The stage shows the writing line.</p>
+    </div>
   );
 }

@@ -1,18 +1,17 @@
 import './known.css';
+import type { ComponentChildren } from 'preact';
 import { markingSaid } from '../../../core/learners/marking-said.ts';
 import { SignShapes } from '../../controls/sign.tsx';
 import { members, task, taughtCards } from '../../state/class-now.ts';
 import { everyone } from '../../state/everyone.ts';
 import { knowledge, observations } from '../../state/knowledge.ts';
 import { linkToView, parseView, type View } from '../../state/known-view.ts';
-import { asked } from '../../state/route.ts';
+import { asked, linkTo } from '../../state/route.ts';
+import type { Screen } from '../../state/screens.ts';
 import { ChildView } from './child.tsx';
 import { ClassMap } from './class-map.tsx';
 import { GroupView } from './group.tsx';
-import { Note } from './note.tsx';
-import { NothingYet } from './nothing-yet.tsx';
 import { Suggested } from './suggested.tsx';
-import { Ways } from './ways.tsx';
 
 /** What the children know, by what was noted: the class, a group, groups for tomorrow, one child. */
 export function KnownPage() {
@@ -89,6 +88,59 @@ function Gone() {
       <p>This child is not in the class any more. What was noted is kept.</p>
       <a class="button next" href={linkToView({ of: 'map', open: null })}>
         To the class map
+      </a>
+    </div>
+  );
+}
+
+/** What these figures are and are not; quietly, on every screen that shows some. */
+function Note() {
+  return (
+    <p class="quiet small known-note">
+      Practice monitoring, not a diagnosis, and no norm. Your local rules and licensed specialists
+      decide. It stays on this device.
+    </p>
+  );
+}
+
+const ways = [
+  [{ of: 'map', open: null }, 'Class map'],
+  [{ of: 'group' }, 'This group'],
+  [{ of: 'groups' }, 'Suggested groups'],
+] as const;
+
+/** The pages of what they know. */
+function Ways({ current }: { readonly current: View['of'] }) {
+  return (
+    <nav class="known-ways" aria-label="What they know">
+      {ways.map(([view, name]) => (
+        <a
+          key={view.of}
+          href={linkToView(view)}
+          aria-current={view.of === current ? 'page' : undefined}
+        >
+          {name}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+/** There is nothing to show yet: why, in a kind word, and the one next step. */
+function NothingYet({
+  to,
+  act,
+  children,
+}: {
+  readonly to: Screen;
+  readonly act: string;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <div class="known-empty">
+      <p>{children}</p>
+      <a class="button next" href={linkTo(to)}>
+        {act}
       </a>
     </div>
   );

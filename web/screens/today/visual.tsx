@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';
 import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
+import type { Sequence } from '../../../core/sequence/sequence.ts';
+import { stepOf } from '../../../core/sequence/step-of.ts';
 import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { Card } from '../../controls/card.tsx';
 import { Popover } from '../../controls/popover.tsx';
@@ -11,7 +13,6 @@ import { cardName } from '../../wording/card-name.ts';
 import { reasonOf, reasonSaid } from '../../wording/reason.ts';
 import { dayView } from './day-view.ts';
 import { hereSaid, Missed } from './missed.tsx';
-import { newestFirst } from './newest-first.ts';
 import { PartHead } from './part-head.tsx';
 import { SizeChoice } from './wish-choices.tsx';
 
@@ -129,4 +130,10 @@ function SwapCard({
       </div>
     </>
   );
+}
+
+/** Card ids, those taught last first; what no step teaches goes last. */
+function newestFirst(ids: readonly CardId[], sequence: Sequence): readonly CardId[] {
+  const step = (id: CardId) => stepOf(sequence, { kind: 'card', id }) ?? 0;
+  return ids.toSorted((left, right) => step(right) - step(left));
 }
