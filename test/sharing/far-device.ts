@@ -42,11 +42,13 @@ export class FarDevice {
   readonly store: EventStore = createMemoryStore();
   readonly ledger = createMemoryLedger();
   readonly own: OwnDevice;
+  /** How many signs the server has sent to it. */
+  heard = 0;
   /** Whether its network lets no WebSocket through. */
   polls = false;
   /** How far its clock is wrong, in milliseconds. */
   wrongBy = 0;
-  readonly #classId: string;
+  readonly classId: string;
   readonly #port: () => number;
   readonly #founder: string;
   readonly #invitation: OpenedInvitation | null;
@@ -60,7 +62,7 @@ export class FarDevice {
     invitation: OpenedInvitation | null,
   ) {
     this.own = own;
-    this.#classId = classId;
+    this.classId = classId;
     this.#port = port;
     this.#invitation = invitation;
     this.#founder = invitation?.founder ?? own.id;
@@ -82,12 +84,12 @@ export class FarDevice {
     const { record, id, box, secret } = await this.shared.invite(role, until);
     await this.#sayAtLast(async () => [record]);
     const raw = await RawDevice.connect(this.#port(), this.own);
-    await raw.deposit(this.#classId, id, box);
+    await raw.deposit(this.classId, id, box);
     const opened = await openInvitation(secret, (await raw.fetch(id)) ?? '');
     raw.close();
     if (!opened) throw new Error('The invitation does not open.');
     const own = await ownDevice(await makeKeys(false), newId());
-    const device = new FarDevice(own, this.#classId, this.#port, opened);
+    const device = new FarDevice(own, this.classId, this.#port, opened);
     await device.open();
     await device.#sayAtLast(async () => [await device.shared.comeIn(opened)]);
     await device.far.settled();
@@ -108,7 +110,7 @@ export class FarDevice {
   async open(): Promise<void> {
     const { own } = this;
     this.#far = await openFarClass({
-      classId: this.#classId,
+      classId: this.classId,
       own,
       ledger: this.ledger,
       store: this.store,
@@ -125,7 +127,7 @@ export class FarDevice {
   /** Puts what lies in small records into large ones; how many the server let go. */
   pack(): Promise<number> {
     return packClass({
-      classId: this.#classId,
+      classId: this.classId,
       own: this.own,
       shared: this.#nothingRead(),
       connect: () => this.#connect(),
@@ -143,7 +145,7 @@ export class FarDevice {
   }
 
   async events(): Promise<readonly LogEvent[]> {
-    const read = await this.store.eventsOf(this.#classId);
+    const read = await this.store.eventsOf(this.classId);
     return 'events' in read ? read.events : [];
   }
 
@@ -159,13 +161,17 @@ export class FarDevice {
 
   #nothingRead(): SharedClass {
     const [founder, invitation] = [this.#founder, this.#invitation];
-    return createSharedClass({ classId: this.#classId, own: this.own, founder, invitation, newId });
+    return createSharedClass({ classId: this.classId, own: this.own, founder, invitation, newId });
   }
 
   #connect(): Socket {
     const address = `127.0.0.1:${this.#port()}/v1`;
     if (this.polls) return openPollingSocket(`http://${address}`);
-    return new WebSocket(`ws://${address}`) as unknown as Socket;
+    const socket = new WebSocket(`ws://${address}`);
+    socket.on('message', (data) => {
+      this.heard += String(data).length;
+    });
+    return socket as unknown as Socket;
   }
 
   async #sayAtLast(

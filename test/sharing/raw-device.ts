@@ -25,6 +25,7 @@ export class RawDevice {
   readonly #socket: WebSocket;
   #k = 0;
   readonly #waiting = new Set<() => void>();
+  readonly #listening = new Set<(message: ServerMessage) => void>();
 
   private constructor(own: OwnDevice, socket: WebSocket) {
     this.own = own;
@@ -33,6 +34,7 @@ export class RawDevice {
       const message = parseServerMessage(String(data));
       if (message === null) throw new Error(`Not understood: ${String(data).slice(0, 200)}`);
       this.heard.push(message);
+      for (const hear of this.#listening) hear(message);
       if (message.t === 'records') {
         this.records.push(...message.records.filter((one) => 'id' in one));
         this.place = message.to;
@@ -72,6 +74,12 @@ export class RawDevice {
 
   sendText(text: string): void {
     this.#socket.send(text);
+  }
+
+  /** Tells of every message from now on, until what it gives is called. */
+  listen(hear: (message: ServerMessage) => void): () => void {
+    this.#listening.add(hear);
+    return () => this.#listening.delete(hear);
   }
 
   /** Asks to keep records and gives the answer. */

@@ -97,7 +97,7 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
   const keys = createClassKeys(classId);
   const checking = createChecking();
   let rights: Rights | null = null;
-  let waiting: readonly { readonly record: KeptRecord; readonly writer: Member }[] = [];
+  let waiting: { readonly record: KeptRecord; readonly writer: Member }[] = [];
   return {
     rights: () => rights,
     async take(record, writtenBy) {
@@ -112,7 +112,7 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
         await learn(parseRightsSaid(record.body));
       } else {
         const writer = outcome.rights.members.get(record.writer);
-        if (writer) waiting = [...waiting, { record, writer }];
+        if (writer) waiting.push({ record, writer });
       }
       return openWaiting(writtenBy);
     },
