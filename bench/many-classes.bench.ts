@@ -1,15 +1,11 @@
 import { loadavg } from 'node:os';
-import { type ClassRecord, signedText } from '../core/sharing/record.ts';
-import { makeRightsSaid } from '../core/sharing/rights-said.ts';
 import { newId } from '../test/sharing/far-device.ts';
 import { RawDevice } from '../test/sharing/raw-device.ts';
-import { makeKeys, signText } from '../web/device/far/cipher.ts';
-import { keysOf, ownDevice } from '../web/device/far/own-device.ts';
 import { type Measurement, summary } from './measure.ts';
 import { type MeasuredServer, startServer } from './served.ts';
 
-/** How long each number of classes is held, in seconds; `SECONDS=600` for a long run. */
-const SECONDS = Number(process.env.SECONDS ?? 15);
+/** How long each number of classes is held, in seconds; `HELD_FOR=600` for a long run. */
+const SECONDS = Number(process.env.HELD_FOR ?? 15);
 
 /** With how many classes, each more than the last. */
 const CLASSES = (process.env.CLASSES ?? '500,1000,2500,5000').split(',').map(Number);
@@ -65,14 +61,9 @@ export async function measurements(): Promise<readonly Measurement[]> {
 
 async function begin(server: MeasuredServer): Promise<Simulated> {
   const classId = newId();
-  const own = await ownDevice(await makeKeys(false), newId());
-  const desk = await RawDevice.connect(server.port, own);
-  const device = keysOf(own);
-  const sealed = { run: 'AAAA', private: 'AAAA' };
-  const found = await signed(desk, classId, 'rights', 0, {
-    body: makeRightsSaid({ says: 'found', device, sealed }),
-    epoch: 0,
-  });
+  const desk = await RawDevice.connect(server.port);
+  const { own } = desk;
+  const found = await desk.found(classId);
   const answer = await desk.append(classId, [found], server.pass);
   if (answer.t !== 'kept') throw new Error(JSON.stringify(answer));
   const wall = await RawDevice.connect(server.port, own);
@@ -104,8 +95,7 @@ async function hold(server: MeasuredServer, classes: readonly Simulated[]) {
   while (passed() < SECONDS) {
     while (events < passed() * EVENTS_A_CLASS * classes.length) {
       const one = classes[(events++ * 7919) % classes.length] as Simulated;
-      const body = 'A'.repeat(342);
-      const record = await signed(one.desk, one.classId, 'run', ++one.count, { body, epoch: 1 });
+      const record = await one.desk.record(one.classId, 'run', ++one.count, 'A'.repeat(342));
       sent.set(record.id, performance.now());
       one.desk.send({ t: 'append', k: one.count, c: one.classId, records: [record] });
     }
@@ -120,18 +110,4 @@ async function hold(server: MeasuredServer, classes: readonly Simulated[]) {
   await new Promise((resolve) => setTimeout(resolve, 2000));
   for (const end of stop) end();
   return { delays, live, share };
-}
-
-async function signed(
-  { own }: RawDevice,
-  classId: string,
-  lane: ClassRecord['lane'],
-  count: number,
-  { body, epoch }: { readonly body: string; readonly epoch: number },
-): Promise<ClassRecord> {
-  const record = { id: newId(), writer: own.id, count, epoch, lane, body };
-  return {
-    ...record,
-    signature: await signText(own.keys.sign.privateKey, signedText(classId, record)),
-  };
 }

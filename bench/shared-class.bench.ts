@@ -1,8 +1,6 @@
-import { type ClassRecord, signedText } from '../core/sharing/record.ts';
 import { classYear } from '../test/class-year.ts';
 import { FarDevice, newId } from '../test/sharing/far-device.ts';
 import { RawDevice } from '../test/sharing/raw-device.ts';
-import { signText } from '../web/device/far/cipher.ts';
 import { type Measurement, summary } from './measure.ts';
 import { type MeasuredServer, startServer } from './served.ts';
 
@@ -12,7 +10,7 @@ const FOLLOWERS = 1000;
 const STUCK = 20;
 
 /**
- * What a class on several devices takes: a new device that reads 60,000 events, which were sent forty at a
+ * What a class on several devices takes: a new device that reads 60,000 events, which were sent 200 at a
  * time and packed later; a thousand devices that follow; twenty that take nothing of a class of 30 MB. The
  * server is a process of its own on the same computer.
  */
@@ -53,8 +51,8 @@ async function newDevices(server: MeasuredServer, count: number): Promise<readon
   const classId = newId();
   const desk = await FarDevice.begin(() => server.port, classId, server.pass);
   const events = classYear(classId, EVENTS).map((one) => ({ ...one, at: one.at - YEAR }));
-  for (let from = 0; from < EVENTS; from += 40) {
-    await desk.record(events.slice(from, from + 40));
+  for (let from = 0; from < EVENTS; from += 200) {
+    await desk.record(events.slice(from, from + 200));
     await desk.far.settled();
   }
   await desk.pack();
@@ -106,11 +104,7 @@ async function fill(
 ): Promise<void> {
   const raw = await RawDevice.connect(server.port, own);
   for (let n = 0; n < megabytes * 16; n++) {
-    const body = 'A'.repeat(62_500);
-    const header = { id: newId(), writer: own.id, count: n, epoch: 1, lane: 'run' as const };
-    const text = signedText(classId, { ...header, body });
-    const signature = await signText(own.keys.sign.privateKey, text);
-    const record: ClassRecord = { ...header, body, signature };
+    const record = await raw.record(classId, 'run', n + 1, 'A'.repeat(62_500));
     while ((await raw.append(classId, [record])).t === 'later')
       await new Promise((resolve) => setTimeout(resolve, 200));
   }

@@ -2,7 +2,10 @@ import type { Append, Appended, ClassStore } from './class-store.ts';
 
 /** Takes appends one by one and has them kept together. */
 export interface AppendQueue {
-  /** Resolves after the commit; null when the database could not be reached, to be asked again later. */
+  /**
+   * Resolves after the commit; null when the database could not be reached, to be asked again later. A full
+   * disk is told as a full class is: the device keeps what it has.
+   */
   append(append: Append): Promise<Appended | null>;
 }
 
@@ -46,17 +49,28 @@ export function createAppendQueue(
   async function keep(appends: readonly Append[]) {
     try {
       return await store.appendAll(appends, now());
-    } catch {
-      if (appends.length === 1) return null;
+    } catch (error) {
+      if (appends.length === 1) return alone(error);
     }
     // One of them may be what failed: each for itself.
     const outcomes: (Appended | null)[] = [];
     const grown: string[] = [];
     for (const append of appends) {
-      const done = await store.appendAll([append], now()).catch(() => null);
+      const done = await store.appendAll([append], now()).catch(alone);
       outcomes.push(done?.outcomes[0] ?? null);
       grown.push(...(done?.grown ?? []));
     }
     return { outcomes, grown };
   }
+}
+
+/** What is said to one append that failed with this. */
+function alone(error: unknown): { outcomes: readonly Appended[]; grown: readonly string[] } | null {
+  return isFull(error) ? { outcomes: [{ refused: 'full', id: null }], grown: [] } : null;
+}
+
+/** Whether a database has no room: SQLite says so in words, PostgreSQL by a code (disk_full). */
+function isFull(error: unknown): boolean {
+  const { message = '', code = '' } = error as { message?: string; code?: string };
+  return code === '53100' || /database or disk is full/.test(message);
 }

@@ -34,6 +34,7 @@ async function run(options: Options): Promise<void> {
     tls: cert && key ? { cert: readFileSync(cert), key: readFileSync(key) } : null,
     now: Date.now,
     appendsPerSecond: 50,
+    arrivalsPerSecond: 200,
   }).catch((error: NodeJS.ErrnoException) => {
     if (error.code !== 'EADDRINUSE') throw error;
     throw new Error(`Port ${options.port} is in use. Name another with --port.`);

@@ -1,10 +1,12 @@
+import { randomBytes } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
+import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { childId, groupId } from '../core/ids.ts';
 import { makeMessage } from '../core/sharing/message.ts';
-import type { ClassRecord } from '../core/sharing/record.ts';
+import type { ClassRecord, KeptRecord } from '../core/sharing/record.ts';
 import type { Role } from '../core/sharing/role.ts';
 import { postgresForTest, sqliteForTest, type TestDatabase } from '../test/sharing/databases.ts';
 import { RawDevice } from '../test/sharing/raw-device.ts';
@@ -34,7 +36,12 @@ describe.each([
   const start = async () => {
     const { db, word } = database.open();
     const spec = { db, word, folder: null, host: '127.0.0.1', port: 0, tls: null };
-    served = await serveClasses({ ...spec, now: () => now, appendsPerSecond: 100_000 });
+    served = await serveClasses({
+      ...spec,
+      now: () => now,
+      appendsPerSecond: 100_000,
+      arrivalsPerSecond: 10_000,
+    });
     return db;
   };
   beforeAll(async () => {
@@ -493,7 +500,12 @@ describe.each([
     it('sends on what another instance kept', async () => {
       const { db, word } = database.open();
       const spec = { db, word, folder: null, host: '127.0.0.1', port: 0, tls: null };
-      const other = await serveClasses({ ...spec, now: () => now, appendsPerSecond: 1000 });
+      const other = await serveClasses({
+        ...spec,
+        now: () => now,
+        appendsPerSecond: 1000,
+        arrivalsPerSecond: 1000,
+      });
       const owner = await begin();
       const elsewhere = await RawDevice.connect(other.port, owner.device.own);
       elsewhere.follow(owner.classId);
@@ -516,4 +528,63 @@ describe.each([
       await other.stop();
     });
   }
+});
+
+describe('a server that is asked too much', () => {
+  const database = sqliteForTest();
+  afterAll(() => database.remove());
+
+  it('lets in from one address no more than it says, and none of that from others', async () => {
+    const { db, word } = database.open();
+    const spec = { db, word, folder: null, host: '127.0.0.1', port: 0, tls: null };
+    const now = () => 1e12;
+    const served = await serveClasses({ ...spec, now, appendsPerSecond: 1, arrivalsPerSecond: 1 });
+    const ask = async (from: string) =>
+      (
+        await fetch(`http://127.0.0.1:${served.port}/v1/challenge`, {
+          headers: { 'X-Forwarded-For': from },
+        })
+      ).status;
+    const asked = [];
+    for (let n = 0; n < 25; n++) asked.push(await ask('198.51.100.7'));
+    expect(asked).toEqual([...Array(20).fill(200), ...Array(5).fill(429)]);
+    expect(await ask('198.51.100.8')).toBe(200);
+    await served.stop();
+  });
+
+  it('says that it is full and keeps what it had, and takes more when there is room', async () => {
+    const { db, word } = database.open();
+    const spec = { db, word, folder: null, host: '127.0.0.1', port: 0, tls: null };
+    const some = { appendsPerSecond: 1000, arrivalsPerSecond: 1000 };
+    const served = await serveClasses({ ...spec, now: Date.now, ...some });
+    const pass = await makePass(db, 1);
+    const device = await RawDevice.connect(served.port);
+    const { own } = device;
+    const shared = createSharedClass({
+      classId: 'c',
+      own,
+      founder: own.id,
+      invitation: null,
+      newId,
+    });
+    expect(await device.append('c', [await shared.found()], pass)).toMatchObject({ t: 'kept' });
+    device.follow('c');
+    await device.until(() => device.records.length > 0);
+    await shared.take(device.records[0] as KeptRecord, () => undefined);
+    const note = { drillId: null, groupId: 'g', text: randomBytes(30_000).toString('base64') };
+    const event = { id: 'e', classId: 'c', at: 1, by: own.by, kind: 'noted', body: note };
+    const large = (await shared.sealed('private', newId(), 1, [event])) as ClassRecord;
+    const { page_count: pages } = (await sql<{ page_count: number }>`pragma page_count`.execute(db))
+      .rows[0] as { page_count: number };
+    await sql`pragma max_page_count = ${sql.lit(pages)}`.execute(db);
+    expect(await device.append('c', [large])).toMatchObject({
+      t: 'refused',
+      id: null,
+      why: 'full',
+    });
+    await sql`pragma max_page_count = ${sql.lit(pages * 100)}`.execute(db);
+    expect(await device.append('c', [large])).toMatchObject({ t: 'kept', seqs: [2] });
+    device.close();
+    await served.stop();
+  });
 });

@@ -1,8 +1,8 @@
-import { createServer as createPlain } from 'node:http';
+import { createServer as createPlain, type IncomingMessage } from 'node:http';
 import { createServer as createSecure } from 'node:https';
 import type { AddressInfo, Server } from 'node:net';
 import { type Kysely, sql } from 'kysely';
-import { headers } from '../house/headers.ts';
+import { headers as sent } from '../house/headers.ts';
 import { answerWithFile } from '../house/serve.ts';
 import { createAppendQueue } from './append-queue.ts';
 import { createClassStore } from './class-store.ts';
@@ -32,6 +32,8 @@ export interface ServeSpec {
   readonly now: () => number;
   /** A device may append so many records a second, and ten times as many at once. */
   readonly appendsPerSecond: number;
+  /** From one address so many connections begin a second, and twenty times as many at once. */
+  readonly arrivalsPerSecond: number;
 }
 
 /** A running server. */
@@ -65,7 +67,8 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
     followers.grown(classIds);
     others?.send(classIds);
   });
-  const { appendsPerSecond } = spec;
+  const { appendsPerSecond, arrivalsPerSecond } = spec;
+  const arrivals = createLimit(arrivalsPerSecond, arrivalsPerSecond * 20, now);
   const desk: Desk = {
     store,
     queue,
@@ -87,9 +90,11 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
       response.writeHead(404).end();
       return;
     }
-    for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
+    for (const [name, value] of Object.entries(sent)) response.setHeader(name, value);
     try {
-      if (path === '/healthz') {
+      if (path === '/v1/challenge' && arrivals.take(addressOf(request)) > 0) {
+        response.writeHead(429, { 'Retry-After': '30' }).end();
+      } else if (path === '/healthz') {
         await withinTwoSeconds(sql`select 1`.execute(db));
         response.writeHead(200, { 'Content-Type': 'text/plain', 'Cache-Control': 'no-store' });
         response.end('ok\n');
@@ -102,8 +107,9 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
     }
   });
   server.on('upgrade', (request, socket, head) => {
-    if (request.url === '/v1') sockets.take(request, socket, head);
-    else socket.destroy();
+    if (request.url !== '/v1') socket.destroy();
+    else if (arrivals.take(addressOf(request)) === 0) sockets.take(request, socket, head);
+    else socket.end('HTTP/1.1 429 Too Many Requests\r\nRetry-After: 30\r\n\r\n');
   });
   await new Promise<void>((resolve, reject) => {
     server.once('error', reject);
@@ -128,6 +134,18 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
       await db.destroy();
     },
   };
+}
+
+/** Where a request comes from: behind a proxy of this computer, where the proxy says. */
+function addressOf({ socket, headers }: IncomingMessage): string {
+  const address = socket.remoteAddress ?? '';
+  const isProxied = /^(::1|(::ffff:)?127[.])/.test(address);
+  const said = isProxied
+    ? String(headers['x-forwarded-for'] ?? '')
+        .split(',')
+        .at(-1)
+    : '';
+  return said?.trim() || address;
 }
 
 async function withinTwoSeconds(work: Promise<unknown>): Promise<void> {

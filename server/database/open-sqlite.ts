@@ -37,10 +37,24 @@ export function openSqlite(folder: string): Kysely<Tables> {
       prepare(sql) {
         const statement = statements.get(sql) ?? db.prepare(sql);
         statements.set(sql, statement);
+        // One that failed stays as it was in the middle of it, and is made anew for the next time.
+        const orAnew = <Value>(work: () => Value): Value => {
+          try {
+            return work();
+          } catch (error) {
+            statements.delete(sql);
+            statement.finalize();
+            throw error;
+          }
+        };
         return {
           reader: /^\s*(select|with|pragma)\b|\breturning\b/i.test(sql),
-          all: (values) => statement.all(values as sqlite.BindValues),
-          run: (values) => statement.run(values as sqlite.BindValues),
+          all: (values) => orAnew(() => statement.all(values as sqlite.BindValues)),
+          run: (values) =>
+            // When the disk is full SQLite takes the transaction back itself.
+            sql === 'rollback' && !db.inTransaction
+              ? { changes: 0, lastInsertRowid: 0 }
+              : orAnew(() => statement.run(values as sqlite.BindValues)),
           iterate: (values) =>
             statement.iterate(values as sqlite.BindValues) as IterableIterator<unknown>,
         };

@@ -33,7 +33,12 @@ describe.each([
     const { db, word } = given.open();
     const spec = { db, word, folder: null, host: '127.0.0.1', port: onPort, tls: null };
     const now = () => Date.now() + serverAhead;
-    served = await serveClasses({ ...spec, now, appendsPerSecond: 100_000 });
+    served = await serveClasses({
+      ...spec,
+      now,
+      appendsPerSecond: 100_000,
+      arrivalsPerSecond: 10_000,
+    });
     return db;
   };
   beforeAll(async () => {

@@ -1,4 +1,4 @@
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -10,6 +10,7 @@ import { type OwnDevice, ownDevice } from '../../web/device/far/own-device.ts';
 import { createSharedClass } from '../../web/device/far/shared-class.ts';
 import { postgresForTest, sqliteForTest } from './databases.ts';
 import { RawDevice } from './raw-device.ts';
+import { startServerProcess } from './server-process.ts';
 
 /** How often the server is killed (`kill -9`) while devices write; `KILLS=20` for a long run. */
 const KILLS = Number(process.env.KILLS ?? 2);
@@ -32,7 +33,7 @@ describe.each([
     await migrate(db);
     const pass = await makePass(db, 10);
     await db.destroy();
-    let server = await start(given);
+    let server = await startServerProcess(given);
     const { own, shared } = await beginClass(server.port, pass);
     const written = new Map<string, ClassRecord>();
     const acked = new Map<string, number>();
@@ -62,7 +63,7 @@ describe.each([
       await passed(150 + ((kill * 97) % 350));
       const before = acked.size;
       server.process.kill('SIGKILL');
-      server = await start(given);
+      server = await startServerProcess(given);
       await until(() => acked.size > before + WRITERS);
     }
     if (name === 'PostgreSQL') {
@@ -97,38 +98,6 @@ describe.each([
     server.process.kill('SIGTERM');
   });
 });
-
-interface Running {
-  readonly process: ChildProcess;
-  readonly port: number;
-}
-
-/** Starts a server as a program of its own, and resolves when it says that it serves. */
-async function start({
-  url,
-  folder,
-}: {
-  readonly url: string | null;
-  readonly folder: string;
-}): Promise<Running> {
-  const child = spawn(
-    process.execPath,
-    ['--import', 'tsx', 'server/main.ts', '--port', '0', '--data', folder],
-    {
-      env: { ...process.env, ...(url ? { DATABASE_URL: url } : {}) },
-      stdio: ['ignore', 'pipe', 'inherit'],
-    },
-  );
-  return new Promise((resolve, reject) => {
-    let said = '';
-    child.once('exit', (code) => reject(new Error(`The server ended with ${code}: ${said}`)));
-    child.stdout.on('data', (data) => {
-      said += data;
-      const port = /serving at http:\/\/127[.]0[.]0[.]1:(\d+)/.exec(said)?.[1];
-      if (port) resolve({ process: child, port: Number(port) });
-    });
-  });
-}
 
 async function beginClass(port: number, pass: string) {
   const own = await ownDevice(await makeKeys(false), 'desk');

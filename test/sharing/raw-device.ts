@@ -6,9 +6,10 @@ import {
   parseServerMessage,
   type ServerMessage,
 } from '../../core/sharing/message.ts';
-import type { ClassRecord, KeptRecord } from '../../core/sharing/record.ts';
+import { type ClassRecord, type KeptRecord, signedText } from '../../core/sharing/record.ts';
+import { makeRightsSaid } from '../../core/sharing/rights-said.ts';
 import { makeKeys, signText } from '../../web/device/far/cipher.ts';
-import { type OwnDevice, ownDevice } from '../../web/device/far/own-device.ts';
+import { keysOf, type OwnDevice, ownDevice } from '../../web/device/far/own-device.ts';
 
 type Said = ServerMessage['t'];
 
@@ -74,6 +75,27 @@ export class RawDevice {
 
   sendText(text: string): void {
     this.#socket.send(text);
+  }
+
+  /** A record that this device signs, of which nobody could open the body. */
+  async record(
+    classId: string,
+    lane: ClassRecord['lane'],
+    count: number,
+    body: string,
+  ): Promise<ClassRecord> {
+    const { id: writer, keys } = this.own;
+    const epoch = lane === 'rights' ? 0 : 1;
+    const record = { id: `${writer}-${count}`, writer, count, epoch, lane, body };
+    const signature = await signText(keys.sign.privateKey, signedText(classId, record));
+    return { ...record, signature };
+  }
+
+  /** The record with which this device begins a class, of which nobody could open the secrets. */
+  found(classId: string): Promise<ClassRecord> {
+    const sealed = { run: 'AAAA', private: 'AAAA' };
+    const body = makeRightsSaid({ says: 'found', device: keysOf(this.own), sealed });
+    return this.record(classId, 'rights', 0, body);
   }
 
   /** Tells of every message from now on, until what it gives is called. */
