@@ -1,14 +1,15 @@
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import extractTsConfig from 'dependency-cruiser/config-utl/extract-ts-config';
 import configuration from '../.dependency-cruiser.mjs';
 import { folderCircles } from './folder-circles.ts';
 import { fromRoot } from './root.mjs';
+import { stylesheetFaults } from './stylesheets.ts';
 
 /**
  * Checks the import graph against the rules in .dependency-cruiser.mjs, and that every source file was
  * seen: with a compiler it cannot use, dependency-cruiser finds no modules and so no faults. Circles are
- * looked for between folders too, tests left aside.
+ * looked for between folders too, tests left aside; and the web's stylesheets have floors as its modules do.
  */
 process.chdir(fromRoot());
 const folders = [
@@ -45,7 +46,8 @@ const circles = folderCircles(imports).map(
   (folders) =>
     `no-circles-of-folders: ${folders.join(', ')}\n    Folders that need each other are one folder, or hide another.`,
 );
-const faults = [...broken, ...circles, ...unseen];
+const sheets = stylesheetFaults(textsIn('web', '.css'), textsIn('web', '.tsx'));
+const faults = [...broken, ...circles, ...sheets, ...unseen];
 process.stdout.write(
   [...faults, `${seen.size} modules seen, ${faults.length} faults.\n`].join('\n'),
 );
@@ -65,4 +67,11 @@ function sourcesIn(folder: string): string[] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((name) => /(?<![.]d)[.](tsx?|mjs)$/.test(name) && !/(^|\/)(dist|fixtures)\//.test(name))
     .map((name) => `${folder}/${name}`);
+}
+
+/** All files of a folder with such an ending, each by its path below the folder. */
+function textsIn(folder: string, ending: string): (readonly [string, string])[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith(ending))
+    .map((name) => [name, readFileSync(`${folder}/${name}`, 'utf8')] as const);
 }

@@ -1,7 +1,11 @@
+import './look/layers.css';
 import './look/fonts.css';
 import './look/tokens.css';
 import './look/base.css';
-import './look/button.css';
+import './look/print.css';
+import './controls/button.css';
+import './controls/option.css';
+import './controls/part.css';
 import { render } from 'preact';
 import { leaveOnShelf, takeFromShelf } from './device/log/on-the-way.ts';
 import { refillOffline } from './device/refill.ts';

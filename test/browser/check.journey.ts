@@ -67,7 +67,9 @@ describe('a short check', () => {
 
     const child = await page.context().newPage();
     await child.goto(new URL('#/reader', url).href);
-    await expect.poll(() => child.locator('.reader p span').allTextContents()).toEqual(printed);
+    await expect
+      .poll(() => child.locator('.reader-page p span').allTextContents())
+      .toEqual(printed);
     await child.close();
 
     await page.evaluate(() => moveClock(10 * 60_000));

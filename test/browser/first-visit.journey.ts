@@ -97,7 +97,7 @@ describe('a teacher who has never been here', () => {
     current = await visit({ width: 1366, height: 900 });
     const { page } = current;
     const line = page.getByRole('slider', { name: 'Taught up to here' });
-    await page.locator('[data-step="6"] .number').click();
+    await page.locator('[data-step="6"] .step-number').click();
     expect(await line.getAttribute('aria-valuenow')).toBe('6');
 
     const handle = await line.boundingBox();

@@ -42,7 +42,7 @@ describe('her own order', () => {
     await page.getByLabel('Your order, one step a line').fill(ownOrder);
     const readBack = page.getByRole('list', { name: 'Your lines, read back' });
     await readBack.getByText('We know no card or word “qqx”').waitFor();
-    const waiting = await readBack.locator('li.waits').allTextContents();
+    const waiting = await readBack.locator('li.line-waits').allTextContents();
     expect(waiting).toHaveLength(2);
     expect(waiting[0]).toMatch(/^3/);
     expect(waiting[1]).toContain('This line teaches nothing');

@@ -3,10 +3,14 @@
  * look when there is nothing yet or something failed. For the eye (`npm run gallery`), and for
  * gallery.journey.ts, which holds it against what was seen before. Words and names are invented.
  */
+import '../../web/look/layers.css';
 import '../../web/look/fonts.css';
 import '../../web/look/tokens.css';
 import '../../web/look/base.css';
-import '../../web/look/button.css';
+import '../../web/look/print.css';
+import '../../web/controls/button.css';
+import '../../web/controls/option.css';
+import '../../web/controls/part.css';
 import '../../web/shell/app.css';
 import './gallery.css';
 import { type ComponentChildren, render } from 'preact';
@@ -109,7 +113,7 @@ const EMPTY = {
 
 function Gallery() {
   return (
-    <main class="page">
+    <main class="page of-board">
       <h1>Gallery</h1>
       {SHAPES.map((shape) => (
         <Cards key={shape} shape={shape} />

@@ -1,3 +1,4 @@
+import './check-note.css';
 /** What a score is and is not; stands wherever one is shown. */
 export function PracticeNote() {
   return (

@@ -1,3 +1,4 @@
+import './figures.css';
 import { heardSaid } from '../../core/facts/heard-said.ts';
 import type { ChildId } from '../../core/ids.ts';
 import type { CardId } from '../../core/language/card-id.ts';

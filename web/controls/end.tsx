@@ -1,3 +1,4 @@
+import './end.css';
 import type { Moment } from '../../core/warm-up/moments.ts';
 import type { Running } from '../../core/warm-up/run-state.ts';
 import type { Standing } from '../../core/warm-up/standing.ts';

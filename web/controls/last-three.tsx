@@ -7,7 +7,12 @@ export function LastThree({ last }: Pick<CardFacts, 'last'>) {
     <span class="last-three">
       <span class="for-ears">{last.length === 0 ? 'not read' : last.join(', ')}</span>
       {last.map((outcome, at) => (
-        <svg key={at} class={outcome} viewBox="0 0 10 12" aria-hidden="true">
+        <svg
+          key={at}
+          class={outcome === 'right' ? 'hit' : 'miss'}
+          viewBox="0 0 10 12"
+          aria-hidden="true"
+        >
           <path d={outcome === 'right' ? 'M5 1v10' : 'M1.5 2.5l7 7m0-7l-7 7'} />
         </svg>
       ))}

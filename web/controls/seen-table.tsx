@@ -1,4 +1,5 @@
 import './seen-table.css';
+import './figures.css';
 import type { ComponentChildren } from 'preact';
 import type { MapCell } from '../../core/facts/class-map.ts';
 import { allHeardSaid } from '../../core/facts/heard-said.ts';

@@ -1,3 +1,4 @@
+import './sign.css';
 import { MASTERY_WORDS, type MasteryWord } from '../../core/facts/mastery-word.ts';
 
 /**

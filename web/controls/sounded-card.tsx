@@ -1,3 +1,4 @@
+import './sounded-card.css';
 import type { CardId } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';

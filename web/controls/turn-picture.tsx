@@ -47,7 +47,7 @@ function Figure({
   const top = foot - tall;
   const shoulder = top + head * 2 + tall * 0.09;
   return (
-    <g class={on ? 'on' : 'waits'}>
+    <g class={on ? 'on' : 'outlined'}>
       <circle cx={x} cy={top + head} r={head} />
       <path
         d={`M${x - wide} ${foot}V${shoulder + wide}a${wide} ${wide} 0 0 1 ${wide * 2} 0V${foot}Z`}

@@ -23,7 +23,7 @@ export function App() {
     <>
       <Header current={screen} />
       <Banner />
-      <main class="page">
+      <main class={`page of-${screen}`}>
         <Page />
       </main>
       <Footer />

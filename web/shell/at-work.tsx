@@ -37,7 +37,7 @@ export function AtWork() {
       >
         <span class="for-ears">At work: </span>
         <span class="who">{who}</span>
-        <span class="place">· {place}</span>
+        <span class="group-stands">· {place}</span>
       </button>
       {anchor && (
         <Popover anchor={anchor} title="Who is at work" onClose={close}>

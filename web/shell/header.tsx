@@ -41,7 +41,7 @@ export function Header({ current }: { readonly current: Screen }) {
       <nav
         id="screens"
         aria-label="Screens"
-        class={isOpen ? 'open' : undefined}
+        class={isOpen ? 'unfolded' : undefined}
         onKeyDown={(event) => {
           if (event.key !== 'Escape' || !isOpen) return;
           close();

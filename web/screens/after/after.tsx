@@ -67,11 +67,11 @@ function Shown({ record }: { readonly record: DrillRecord }) {
       </div>
       <div class="after">
         <div class="column">
-          <section class="part well" aria-labelledby="after-well">
+          <section class="part" aria-labelledby="after-well">
             <h2 id="after-well">Went well</h2>
             <WentWell record={record} after={after} />
           </section>
-          <section class="part note" aria-labelledby="after-note">
+          <section class="part her-note" aria-labelledby="after-note">
             <h2 id="after-note">Your note</h2>
             <HerNote record={record} />
           </section>
@@ -82,7 +82,7 @@ function Shown({ record }: { readonly record: DrillRecord }) {
           </section>
         </div>
         <div class="column">
-          <section class="part broke" aria-labelledby="after-broke">
+          <section class="part" aria-labelledby="after-broke">
             <h2 id="after-broke">{broken.length === 0 ? 'Nothing broke' : 'Broke'}</h2>
             {broken.length === 0 ? (
               <p>Nothing was marked, so all of it went well. Tell them so.</p>

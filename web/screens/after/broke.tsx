@@ -1,3 +1,4 @@
+import '../../controls/little-row.css';
 import { useState } from 'preact/hooks';
 import { piecesOf } from '../../../core/boards/shapes/pieces.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
@@ -36,7 +37,7 @@ export function Broke({ record, broken }: BrokeProps) {
             onClick={(event) => setOpen({ anchor: event.currentTarget, mark: each.mark.id })}
           >
             <Where {...each} record={record} />
-            <span class="told">{toldOf(each)}</span>
+            <span class="mark-told">{toldOf(each)}</span>
           </button>
         </li>
       ))}
@@ -48,7 +49,7 @@ export function Broke({ record, broken }: BrokeProps) {
         {broken.map(({ cards: [id, ...others], marks }) =>
           id === undefined || others.length > 0 ? null : (
             <li key={id}>
-              <span class="whole" role="img" aria-label={cardName(id)} title={cardName(id)}>
+              <span class="which-card" role="img" aria-label={cardName(id)} title={cardName(id)}>
                 <Card id={id} />
               </span>
               <div>
@@ -60,7 +61,7 @@ export function Broke({ record, broken }: BrokeProps) {
         )}
         {unsure.length > 0 && (
           <li>
-            <span class="whole quiet">not said which card</span>
+            <span class="which-card quiet">not said which card</span>
             <div>
               <p>{heardOf(unsure)}</p>
               {list(unsure)}

@@ -60,7 +60,7 @@ export function MarkSheet({ record, mark, onDone }: MarkSheetProps) {
             ))}
             <button
               type="button"
-              class="choice text"
+              class="choice text mark-choice"
               aria-pressed={mark.broke === null}
               onClick={() => amend({ field: 'broke', value: null }, 'Not said which card broke.')}
             >

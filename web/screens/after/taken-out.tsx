@@ -10,7 +10,7 @@ export function TakenOut({ groupId }: { readonly groupId: GroupId }) {
   const out = [...classState.value.discarded.values()].filter((one) => one.groupId === groupId);
   if (out.length === 0) return null;
   return (
-    <details class="taken-out">
+    <details class="taken-out-warm-ups">
       <summary>Taken out of the record: {out.length}</summary>
       <ul>
         {out.toReversed().map((record) => (

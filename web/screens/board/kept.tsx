@@ -72,7 +72,7 @@ export function KeptBoards({ onDone }: { readonly onDone: () => void }) {
   return (
     <>
       {kept.length > 0 && (
-        <section class="kept">
+        <section class="kept-boards">
           <h3>Your boards</h3>
           <ul>
             {kept.map(({ name, board }) => (
@@ -127,7 +127,7 @@ export function KeptBoards({ onDone }: { readonly onDone: () => void }) {
         </section>
       )}
       {earlier.length > 0 && (
-        <section class="kept">
+        <section class="kept-boards">
           <h3>Boards that lay here before</h3>
           <ul>
             {earlier.map((board) => (

@@ -1,5 +1,5 @@
 import type { CardId } from '../../../core/language/card-id.ts';
-import '../../look/word.css';
+import '../../controls/word.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { judgeWord } from '../../../core/boards/judge/judge.ts';
 import {

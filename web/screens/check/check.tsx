@@ -1,5 +1,4 @@
 import './check.css';
-import '../../look/print.css';
 import { useLayoutEffect } from 'preact/hooks';
 import { chosenChild, openRecord } from '../../state/check-choice.ts';
 import { linkTo } from '../../state/route.ts';

@@ -29,7 +29,7 @@ export function CheckClock({ record }: { readonly record: CheckRecord }) {
     const timer = setInterval(() => setNow(Date.now()), 250);
     return () => clearInterval(timer);
   }, []);
-  if (limit === null) return <p class="quiet check-clock">no clock</p>;
+  if (limit === null) return <p class="quiet check-clock no-clock">no clock</p>;
   const left = Math.ceil(limit - (secondsOf(record, now) ?? 0));
   return (
     <p class={`check-clock${left === 0 ? ' over' : ''}`} role="timer" aria-live="off">

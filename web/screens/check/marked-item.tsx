@@ -35,7 +35,7 @@ export function MarkedItem({ item, at, reading, isBeyond, tabStop, onTap }: Mark
             <button
               key={place}
               type="button"
-              class={`check-card${broke ? ' broke' : ''}`}
+              class={`check-card${broke ? ' wrong struck' : ''}`}
               aria-pressed={broke}
               aria-label={`${cardName(piece.id)}: wrong`}
               data-item={at}

@@ -12,7 +12,7 @@ export function ReaderPage() {
     ({ ended, day }) => ended === null && day === today(),
   );
   return (
-    <main class="reader">
+    <main class="reader-page">
       <h1 class="for-ears">What to read</h1>
       {now ? <Rows form={now.form} /> : <Waiting />}
     </main>

@@ -1,4 +1,5 @@
 import './score.css';
+import '../../controls/little-row.css';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { PER_ROW } from '../../../core/checks/check-form.ts';

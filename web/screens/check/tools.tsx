@@ -23,7 +23,7 @@ export function Tools({
         >
           <span>
             {names[tool][0]}
-            <span class="more"> {names[tool][1]}</span>
+            <span class="tool-more"> {names[tool][1]}</span>
           </span>
           {keys[tool] && <kbd class="key">{keys[tool]}</kbd>}
         </button>

@@ -55,7 +55,7 @@ export function ListPreview({ lines, problems, onAdd, onCancel }: ListPreviewPro
                 put(at, { name: next, isWanted: isWanted || name === '' });
               }}
             />
-            {said !== '' && <span class="small">{said}</span>}
+            {said !== '' && <span class="small list-said">{said}</span>}
           </li>
         ))}
       </ol>

@@ -37,7 +37,7 @@ export function Bar({ now, onWish }: BarProps) {
       )}
       {!plain && button('leave', turn === null ? 'End the dictation' : 'Leave it', 'Esc')}
       {plain && isRow && button('sweep', 'Sweep', '↓')}
-      {button('next', turn === null ? 'Next' : 'Next step', 'space', 'next')}
+      {button('next', turn === null ? 'Next' : 'Next step', 'space', 'next desk-next')}
     </div>
   );
 }

@@ -64,7 +64,7 @@ function Small({
           <PieceCard piece={piece} />
         </span>
       ))}
-      <span class="quiet">
+      <span class="quiet small-row-word">
         {moment.part === 'blending'
           ? moment.flip.kind === 'real'
             ? 'real'

@@ -1,5 +1,6 @@
 import { type CardId, graphemeOf } from '../../../core/language/card-id.ts';
 import './mark-row.css';
+import '../../controls/desk-cards.css';
 import { pieceKey } from '../../../core/boards/shapes/pieces.ts';
 import { cardPlaces, type Moment } from '../../../core/warm-up/moments.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
@@ -22,11 +23,15 @@ export function MarkRow({ which, moment, open, lit }: MarkRowProps) {
   const cards = cardPlaces(moment);
   const room = moment.pieces.reduce((sum, { id }) => sum + widthOf(id), 0);
   return (
-    <fieldset class={`mark-row of-${which}`} style={{ '--room': room }} aria-label={names[which]}>
+    <fieldset
+      class={`mark-row desk-cards of-${which}`}
+      style={{ '--room': room }}
+      aria-label={names[which]}
+    >
       {moment.pieces.map((piece, place) => {
         const card = cards[place] ?? place;
         const broke = marks.some((one) => one.broke === card + 1);
-        const state = `${card < open ? '' : ' closed'}${card === lit ? ' lit' : ''}`;
+        const state = `${card < open ? '' : ' closed'}${card === lit ? ' to-say' : ''}`;
         return (
           <button
             key={`${place} ${pieceKey(piece)}`}

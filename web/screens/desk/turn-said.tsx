@@ -22,7 +22,7 @@ export function TurnSaid({
   const turn = standing.turn ?? 'my';
   return (
     <div class="desk-turn" role="status">
-      <TurnPicture turn={turn} />
+      <TurnPicture turn={turn} class="desk-turn-picture" />
       <p>
         <b>{names[turn]}:</b> {told(turn, whatOf(moment, standing))}
       </p>

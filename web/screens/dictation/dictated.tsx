@@ -1,7 +1,6 @@
-import { lettersShown } from '../../../core/language/card-id.ts';
-import '../../look/word.css';
 import { useMemo, useState } from 'preact/hooks';
 import type { Dictation, DictationSources } from '../../../core/dictation/dictation.ts';
+import { lettersShown } from '../../../core/language/card-id.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { moreToDictate, setDictation } from '../../state/dictation-made.ts';
 
@@ -26,10 +25,10 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
               aria-label={`${text}${isNew ? ' new' : ''} Swap`}
               onClick={(event) => setOpen({ anchor: event.currentTarget, place })}
             >
-              <span class="said">{text}</span>
+              {text}
             </button>
-            {isNew && <span class="reason">new</span>}
-            {practises && <span class="reason">{lettersShown(practises)} was missed</span>}
+            {isNew && <span class="why-dictated">new</span>}
+            {practises && <span class="why-dictated">{lettersShown(practises)} was missed</span>}
           </li>
         ))}
       </ol>
@@ -87,7 +86,7 @@ function Swap({
             onClick={() => put(now[kind].with(place, other), `Swapped “${here}”.`)}
           >
             {other.text}
-            {other.isNew && <span class="reason"> new</span>}
+            {other.isNew && <span class="why-other"> new</span>}
           </button>
         ))}
       </div>

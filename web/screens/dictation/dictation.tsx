@@ -1,5 +1,4 @@
 import './dictation.css';
-import '../../look/print.css';
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Dictation, DictationSources } from '../../../core/dictation/dictation.ts';
 import { CopyButton } from '../../controls/copy-button.tsx';
@@ -126,7 +125,7 @@ function Parts({ now, sources }: MadeProps) {
       {!isEmpty && (
         <div class="dictation-parts">
           <section class="part" aria-labelledby="dictation-words">
-            <div class="part-head">
+            <div class="dictation-part-head">
               <h2 id="dictation-words">Words</h2>
               <Count
                 name="How many words"
@@ -140,7 +139,7 @@ function Parts({ now, sources }: MadeProps) {
             <Dictated now={now} sources={sources} kind="words" />
           </section>
           <section class="part" aria-labelledby="dictation-sentences">
-            <div class="part-head">
+            <div class="dictation-part-head">
               <h2 id="dictation-sentences">Sentences</h2>
               <Count
                 name="How many sentences"

@@ -11,14 +11,14 @@ export function WritingSheet({
     <div class="writing-sheet only-printed">
       <p class="writer">
         <span>Name</span>
-        <span class="blank" />
+        <span class="writer-blank" />
         <span>Date</span>
-        <span class="blank short" />
+        <span class="writer-blank short" />
       </p>
       <ol class="word-lines" aria-label="Lines for words">
         {Array.from({ length: words }, (_, place) => (
           <li key={place}>
-            <span class="number">{place + 1}</span>
+            <span>{place + 1}</span>
             <span class="lines" />
           </li>
         ))}
@@ -26,7 +26,7 @@ export function WritingSheet({
       <ol class="sentence-lines" aria-label="Lines for sentences">
         {Array.from({ length: sentences }, (_, place) => (
           <li key={place}>
-            <span class="number">{place + 1}</span>
+            <span class="line-number">{place + 1}</span>
             <span>
               <span class="lines" />
               <span class="lines" />

@@ -38,7 +38,7 @@ export function ClassMap({ open }: { readonly open: Opened | null }) {
             : 'No child of this group has read alone yet. Call on children in a warm-up, and it shows here.'}
         </p>
       ) : (
-        <div class={open === null ? 'map-beside' : 'map-beside open'}>
+        <div class={open === null ? 'map-beside' : 'map-beside with-sheet'}>
           <MapTable open={open} />
           {open !== null && <MapSheet key={`${open.who.id} ${open.card}`} open={open} />}
         </div>

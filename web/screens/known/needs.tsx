@@ -16,7 +16,7 @@ export function Needs({ needs }: { readonly needs: readonly GroupNeed[] }) {
           <span>
             {capital(needSaid(need))}
             {need.size > 1 && need.missedBy.length > 0 && (
-              <span class="quiet small">
+              <span class="quiet small need-of">
                 {namesSaid(
                   need.missedBy.map((id) => nameOf({ of: 'child', id })),
                   6,

@@ -204,7 +204,7 @@ function Chip({
     <>
       <button
         type="button"
-        class="child-chip"
+        class="suggested-child"
         data-drag={id}
         aria-haspopup="dialog"
         onClick={(event) => setAnchor(event.currentTarget)}

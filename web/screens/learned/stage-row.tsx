@@ -68,7 +68,7 @@ function StepCards({
       <button
         key={itemKey(item)}
         type="button"
-        class={`toggle for-${item.kind}${taught ? '' : ' untaught'}${state}`}
+        class={`toggle for-${item.kind}${taught ? '' : ' untaught not-yet'}${state}`}
         aria-pressed={taught}
         aria-label={`${itemName(item)}${single ? (taught ? ', added' : ', taken out') : ''}`}
         title={itemName(item)}
@@ -82,7 +82,7 @@ function StepCards({
     <li class="step" data-step={step.number}>
       <button
         type="button"
-        class="number"
+        class="step-number"
         aria-label={`Taught up to step ${step.number}, ${step.title}`}
         aria-current={step.number === upTo ? 'step' : undefined}
         title={step.why || step.title}

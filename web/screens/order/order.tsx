@@ -67,7 +67,7 @@ function Earlier() {
   const earlier = earlierOrders.value;
   if (earlier.length === 0) return null;
   return (
-    <details class="earlier">
+    <details class="earlier-orders">
       <summary>Orders you had before ({earlier.length})</summary>
       <ul>
         {earlier.map(({ kept, sequence }) => (

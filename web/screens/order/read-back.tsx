@@ -13,7 +13,7 @@ interface ReadBackProps {
 /** Her lines beside what we read, before anything changes. Only what asks or cannot be read is tinted. */
 export function ReadBack({ draft, onAnswer, onNotYet }: ReadBackProps) {
   return (
-    <ol class="read-back" aria-label="Your lines, read back">
+    <ol class="order-read" aria-label="Your lines, read back">
       {draft.lines.map((line) => (
         <Line
           key={line.line}
@@ -46,8 +46,8 @@ function Line({
   const waits = line.pieces.some(({ kind }) => kind !== 'items');
   const isEmpty = line.pieces.length === 0;
   return (
-    <li class={waits || isEmpty ? 'waits' : ''}>
-      <span class="quiet step-number">{line.line}</span>
+    <li class={waits || isEmpty ? 'line-waits' : ''}>
+      <span class="quiet">{line.line}</span>
       <span class="you-wrote">{shortened(line.text.trim())}</span>
       <span class="read-as">
         {line.pieces.map((piece, place) => (

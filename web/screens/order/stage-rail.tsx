@@ -31,7 +31,7 @@ export function StageRail({ onShow }: { readonly onShow: (firstStep: number) => 
           key={`${stage} ${steps[0]?.title}`}
           data-drag={String(place)}
           data-drop={String(place)}
-          class={dropSide(place)}
+          class={`rail-stage ${dropSide(place)}`}
         >
           <button
             type="button"

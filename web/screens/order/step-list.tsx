@@ -38,7 +38,7 @@ export function StepList() {
           id={`order-step-${step.number}`}
           class={step.number <= upTo ? '' : 'untaught'}
         >
-          <span class="quiet step-number">{step.number}</span>
+          <span class="quiet">{step.number}</span>
           <ItemsShown items={step.items} />
           <span class="step-why">
             {step.title}
@@ -47,7 +47,6 @@ export function StepList() {
           <span class="moves">
             <button
               type="button"
-              class="up"
               disabled={step.number === 1}
               aria-label={`Move step ${step.number}, ${step.title}, up`}
               onClick={() => move(step, step.number - 1)}
@@ -56,7 +55,6 @@ export function StepList() {
             </button>
             <button
               type="button"
-              class="down"
               disabled={step.number === sequence.steps.length}
               aria-label={`Move step ${step.number}, ${step.title}, down`}
               onClick={() => move(step, step.number + 1)}

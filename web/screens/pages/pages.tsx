@@ -1,6 +1,5 @@
 import { childId } from '../../../core/ids.ts';
 import './pages.css';
-import '../../look/print.css';
 import { useEffect } from 'preact/hooks';
 import { SignShapes } from '../../controls/sign.tsx';
 import { everyone } from '../../state/everyone.ts';

@@ -17,7 +17,7 @@ export function Field({ name, said, answer, typed, onTurn, onType }: FieldProps)
   if (typed !== false) {
     const before = answer?.kind === 'wrote' ? answer.text : '';
     return (
-      <td class="here">
+      <td class="at-field">
         <input
           type="text"
           aria-label={name}
@@ -35,13 +35,13 @@ export function Field({ name, said, answer, typed, onTurn, onType }: FieldProps)
     <td>
       <button
         type="button"
-        class={shown ? `glance ${shown.glance}` : 'unread'}
+        class={shown ? `glance glance-${shown.glance}` : 'unread'}
         tabIndex={-1}
         onClick={onTurn}
       >
         <span class="for-ears">{name}: </span>
         <span class="wrote">{shown?.text ?? ''}</span>
-        {shown && shown.note !== '' && <span class="note">{shown.note}</span>}
+        {shown && shown.note !== '' && <span class="field-note">{shown.note}</span>}
       </button>
     </td>
   );

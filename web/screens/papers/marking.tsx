@@ -1,6 +1,5 @@
-import type { ChildId } from '../../../core/ids.ts';
-import '../../look/print.css';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { ChildId } from '../../../core/ids.ts';
 import type { PaperAnswer } from '../../../core/log/event.ts';
 import { answerKey, type PapersRecord } from '../../../core/log/papers-record.ts';
 import { today } from '../../state/day.ts';
@@ -156,7 +155,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
               <tr>
                 <td />
                 {words.map(({ word, slot }, column) => (
-                  <th key={slot} scope="col" class={column === spot.column ? 'now' : undefined}>
+                  <th key={slot} scope="col" class={column === spot.column ? 'at-spot' : undefined}>
                     {word}
                   </th>
                 ))}
@@ -164,7 +163,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
             </thead>
             <tbody>
               {children.map((one, row) => (
-                <tr key={one.id} class={row === spot.row ? 'now' : undefined}>
+                <tr key={one.id} class={row === spot.row ? 'at-spot' : undefined}>
                   <th scope="row" title={one.name}>
                     {one.name}
                   </th>
@@ -228,9 +227,9 @@ function Foot({ onAway, name }: { readonly onAway: () => void; readonly name: st
   return (
     <div class="papers-foot not-printed">
       <ul class="papers-key">
-        <li class="glance right">right</li>
-        <li class="glance heard">heard, spelling not yet</li>
-        <li class="glance missed">a sound not heard</li>
+        <li class="glance glance-right">right</li>
+        <li class="glance glance-heard">heard, spelling not yet</li>
+        <li class="glance glance-missed">a sound not heard</li>
       </ul>
       <ul class="papers-key">
         <li>

@@ -40,8 +40,10 @@ export function ReadBack(props: ReadBackProps) {
       <ul class="read-back-cards">
         {said.cards.map((id, at) => {
           const card = read?.cards[at];
+          const unread = broken.includes(at + 1) ? 'missed' : 'none';
+          const glance = card ? glanceOf(card) : unread;
           return (
-            <li key={at} class={card ? glanceOf(card) : broken.includes(at + 1) ? 'missed' : ''}>
+            <li key={at} class={`glance-${glance}`}>
               {card ? (
                 <Card id={id} />
               ) : (
@@ -82,14 +84,14 @@ export function ReadBack(props: ReadBackProps) {
         </dl>
       )}
       {read && <Meant said={said} read={read} onMeant={onMeant} />}
-      <p class="buttons">
-        <button type="button" class="button" onClick={onClear}>
+      <p class="buttons read-back-ways">
+        <button type="button" class="button read-back-way" onClick={onClear}>
           <kbd class="key">Esc</kbd> Clear
         </button>
-        <button type="button" class="button" onClick={onRight}>
+        <button type="button" class="button read-back-way" onClick={onRight}>
           <kbd class="key">=</kbd> Right
         </button>
-        <button type="button" class="button next" onClick={onNext}>
+        <button type="button" class="button next read-back-way" onClick={onNext}>
           Next <kbd class="key">Enter</kbd>
         </button>
       </p>

@@ -1,5 +1,5 @@
 import { graphemeOf } from '../../../core/language/card-id.ts';
-import '../../look/word.css';
+import '../../controls/word.css';
 import type { Flip } from '../../../core/boards/shapes/board.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
@@ -36,10 +36,12 @@ export function Blend({ drill: { board, run } }: { readonly drill: Drill }) {
       <ol class="plan-flips">
         {run.map((flip, place) => (
           <li key={place}>
-            <span class="number">{place + 1}</span>
+            <span class="place-in-run">{place + 1}</span>
             <span class="box" />
-            <span class={`word ${flip.kind}`}>{flip.word}</span>
-            {flip.kind === 'nonsense' && <span class="quiet small">{saidOf(flip)}</span>}
+            <span class={`word plan-word ${flip.kind}`} data-kind={flip.kind}>
+              {flip.word}
+            </span>
+            {flip.kind === 'nonsense' && <span class="quiet small said-of">{saidOf(flip)}</span>}
           </li>
         ))}
       </ol>

@@ -1,4 +1,3 @@
-import '../../look/print.css';
 import './plan-sheet.css';
 import { useEffect } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';

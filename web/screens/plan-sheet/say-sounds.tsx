@@ -20,17 +20,17 @@ export function SaySounds({ sounds }: { readonly sounds: readonly AuditorySound[
         {sounds.map(({ phonemes, spellings }) => (
           <li key={phonemes.join(' ')}>
             <span class="box" />
-            <span class="sound">
+            <span class="sound-said">
               <b>{soundLabel(phonemes, settings.value.notation)}</b> {keywordOf(spellings)}
             </span>
-            <span class="spellings">
+            <span class="sound-spellings">
               {spellings.map((id) => (
                 <span key={id} role="img" aria-label={graphemeOf(id)}>
                   <Card id={id} />
                 </span>
               ))}
             </span>
-            <span class="heard" />
+            <span class="room-to-note" />
           </li>
         ))}
       </ol>

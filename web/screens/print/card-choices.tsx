@@ -117,7 +117,7 @@ function OnCards() {
       <Check name="pictures">Keyword with its picture</Check>
       <Check name="backs">On the back: sound, keyword, place, rule</Check>
       {backs && (
-        <label class="turn">
+        <label class="turn-of-sheet">
           <span>My printer turns sheets along</span>
           <select
             value={turn}

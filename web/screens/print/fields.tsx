@@ -116,7 +116,7 @@ interface WholeProps {
 /** A whole number. */
 export function Whole({ label, value, least, most, set }: WholeProps) {
   return (
-    <label class="whole">
+    <label class="whole-number">
       <span>{label}</span>
       <input
         type="number"

@@ -16,7 +16,7 @@ export async function measurePieces(
   await document.fonts.load(`400 ${measuredAt}px Andika`);
   const distinct = [...new Map(pieces.map((piece) => [pieceKey(piece), piece])).values()];
   const sheet = document.createElement('div');
-  sheet.className = 'measure';
+  sheet.className = 'measure stage-cards';
   sheet.style.fontSize = `${measuredAt}px`;
   document.body.append(sheet);
   render(

@@ -130,7 +130,7 @@ export function Performance({ now }: { readonly now: Running }) {
       </p>
       {layout && moment && !standing.paused && (
         <>
-          {standing.turn !== null && <TurnPicture turn={standing.turn} />}
+          {standing.turn !== null && <TurnPicture turn={standing.turn} class="whose-turn" />}
           {moment.part === 'auditory' && !standing.spellings ? (
             <div class="writing-line" />
           ) : (

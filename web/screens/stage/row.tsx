@@ -1,4 +1,5 @@
 import './row.css';
+import '../../controls/stage-cards.css';
 import { type Piece, pieceKey } from '../../../core/boards/shapes/pieces.ts';
 import type { RowLayout } from '../../../core/boards/shapes/row-layout.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
@@ -26,7 +27,7 @@ export function Row({ pieces, cards, layout, open, lit, piled, nudged }: RowProp
     return `place${waits}${card === lit ? ' lit' : ''}${nudge}`;
   };
   return (
-    <div class={`row${piled ? ' piled' : ''}`} style={{ fontSize: `${layout.size}px` }}>
+    <div class={`row stage-cards${piled ? ' piled' : ''}`} style={{ fontSize: `${layout.size}px` }}>
       {pieces.map((piece, place) => (
         <div
           key={place}

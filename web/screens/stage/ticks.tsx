@@ -15,7 +15,7 @@ export function Ticks({
   const part = partOf(at) ?? 'blending';
   const places = order.map((_, place) => place).filter((place) => partOf(place) === part);
   return (
-    <div class={`ticks in-${part}`} aria-hidden="true">
+    <div class={`ticks ${part}-ticks`} aria-hidden="true">
       {places.map((place) => (
         <span key={place} class={tickClass(place, standing)} />
       ))}
@@ -25,6 +25,6 @@ export function Ticks({
 
 function tickClass(place: number, { at, skipped }: Standing): string {
   if (skipped.includes(place)) return 'skipped';
-  if (place === at) return 'now';
-  return place < at ? 'done' : '';
+  if (place === at) return 'current';
+  return place < at ? 'past' : '';
 }

@@ -38,7 +38,7 @@ export function MarkedText({
     closing.current = setTimeout(() => setTold(undefined), 180);
   };
   return (
-    <section class="marked" aria-labelledby="marked-title">
+    <section aria-labelledby="marked-title">
       <h2 id="marked-title">The text</h2>
       <p class="small quiet">
         <span class="blocked-sample">Marked</span>: cannot be read yet. Point to a word, or go to it

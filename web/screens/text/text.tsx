@@ -1,5 +1,4 @@
 import './text.css';
-import '../../look/print.css';
 import { useMemo } from 'preact/hooks';
 import { judgePassage } from '../../../core/texts/passage.ts';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';

@@ -33,7 +33,7 @@ export function DayGroups() {
                 <span class={`day-state ${day.kind}`}>
                   {day.kind === 'fresh' ? (at === next ? 'next' : 'then') : daySaid(day)}
                 </span>
-                <span class="quiet small">
+                <span class="quiet small day-group-size">
                   {count > 0 && `${counted(count, 'child', 'children')} · `}
                   {placeOf(each)}
                 </span>

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import '../../look/word.css';
+import '../../controls/word.css';
 import type { Flip } from '../../../core/boards/shapes/board.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
 import { dropFlip } from '../../../core/drills/edit-drill.ts';

@@ -23,7 +23,7 @@ export function PartHead({ part, drill }: { readonly part: Part; readonly drill:
     <div class="part-head">
       <h2 id={`part-${part}`}>
         {isDone ? (
-          <span class="ordinal done" role="img" aria-label="done">
+          <span class="ordinal part-done" role="img" aria-label="done">
             <svg viewBox="0 0 20 20" aria-hidden="true">
               <path d="M4 11l4 4 8-9" fill="none" stroke="currentColor" stroke-width="2.6" />
             </svg>

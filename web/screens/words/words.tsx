@@ -1,5 +1,4 @@
 import './words.css';
-import '../../look/print.css';
 import { useMemo } from 'preact/hooks';
 import type { Engine } from '../../state/engine.ts';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
