@@ -18,13 +18,11 @@ interface BoardCardProps {
   readonly gain: Tally | undefined;
   /** Whether another card beside it has the same letters. */
   readonly isTwin: boolean;
-  /** Whether the Tab key comes to this card of its pile. */
-  readonly isStop: boolean;
   readonly onOpen: (anchor: HTMLElement) => void;
 }
 
 /** A card on the table: its letters, and below them what it adds. */
-export function BoardCard({ desk, id, pile, gain, isTwin, isStop, onOpen }: BoardCardProps) {
+export function BoardCard({ desk, id, pile, gain, isTwin, onOpen }: BoardCardProps) {
   const card = correspondenceById.get(id);
   const isKnown = card !== undefined && isTaughtCard(card, desk.taught);
   const isPinned = pinnedCards.value.includes(id);
@@ -34,7 +32,7 @@ export function BoardCard({ desk, id, pile, gain, isTwin, isStop, onOpen }: Boar
       class={`board-card ${isKnown ? '' : 'untaught'} ${isPinned ? 'held' : ''}`}
       data-card={id}
       data-drag={makeLying({ id, pile })}
-      tabIndex={isStop ? 0 : -1}
+      data-rove
       aria-haspopup="dialog"
       aria-label={nameOf(id, pile, gain, isKnown, isPinned)}
       onClick={(event) => onOpen(event.currentTarget)}

@@ -2,31 +2,25 @@ import { pileNames } from '../../../core/boards/shapes/pile-names.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { dragged } from '../../controls/drag.ts';
 import { setRoom } from '../../state/boards.ts';
-import { BoardCard } from './board-card.tsx';
+import { CardLine } from './card-line.tsx';
 import type { Desk } from './desk.ts';
-import { gainOf, isTwin, whyNot } from './desk.ts';
+import { whyNot } from './desk.ts';
 import { parseLying } from './moves.ts';
 import { ROOMS } from './room.ts';
 
-/** What a group of cards needs to be moved about in by keys: which card the Tab key comes to. */
-export interface Stops {
-  readonly stopOf: (group: string, ids: readonly string[]) => string | undefined;
-}
-
-interface PileProps extends Stops {
+interface PileProps {
   readonly desk: Desk;
   readonly pile: number;
   readonly onOpen: (id: CardId, pile: number, anchor: HTMLElement) => void;
 }
 
 /** One pile of the board, and how many cards there is room for. */
-export function Pile({ desk, pile, stopOf, onOpen }: PileProps) {
-  const { shape, piles, room, rows } = desk;
+export function Pile({ desk, pile, onOpen }: PileProps) {
+  const { shape, piles, room } = desk;
   const ids = piles[pile] ?? [];
   const name = pileNames(shape)[pile] ?? '';
   const role = shape.piles[pile]?.role ?? 'beginning';
   const choices = [...new Set([...ROOMS, room[pile] ?? 1])].sort((one, other) => one - other);
-  const stop = stopOf(`pile-${pile}`, ids);
   return (
     <section class={`board-pile ${role} ${lightOf(desk, pile)}`} data-drop={pile}>
       <header>
@@ -50,27 +44,9 @@ export function Pile({ desk, pile, stopOf, onOpen }: PileProps) {
           </select>
         </label>
       </header>
-      <ul
-        class="board-cards"
-        aria-labelledby={`pile-${pile}`}
-        data-group={`pile-${pile}`}
-        tabIndex={-1}
-      >
-        {ids.map((id) => (
-          <li key={id}>
-            <BoardCard
-              desk={desk}
-              id={id}
-              pile={pile}
-              gain={gainOf(desk, rows.lying, pile, id)}
-              isTwin={isTwin(desk, pile, id)}
-              isStop={id === stop}
-              onOpen={(anchor) => onOpen(id, pile, anchor)}
-            />
-          </li>
-        ))}
+      <CardLine desk={desk} ids={ids} lies="pile" pile={pile} onOpen={onOpen}>
         {ids.length === 0 && <li class="quiet small">Drag cards here.</li>}
-      </ul>
+      </CardLine>
     </section>
   );
 }

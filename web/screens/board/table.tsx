@@ -40,7 +40,7 @@ export function Table({ desk }: { readonly desk: Desk }) {
     if (at !== TRAY) put(desk, card, Number(at));
     else if (card.pile !== null) out(desk, card.id, card.pile);
   });
-  const stopOf = useKeys(root, desk);
+  useKeys(root, desk);
   useEffect(() => callOff, []);
   const board = { shape: shape.id, piles };
   const isEmpty = piles.every((pile) => pile.length === 0);
@@ -65,7 +65,6 @@ export function Table({ desk }: { readonly desk: Desk }) {
                 key={`${shape.id} ${pile}`}
                 desk={desk}
                 pile={pile}
-                stopOf={stopOf}
                 onOpen={(id, from, anchor) =>
                   setOpen({ what: 'card', anchor, card: { id, pile: from }, from })
                 }
@@ -76,7 +75,6 @@ export function Table({ desk }: { readonly desk: Desk }) {
           <Told desk={desk} />
           <Tray
             desk={desk}
-            stopOf={stopOf}
             onOpen={(id, from, anchor) =>
               setOpen({ what: 'card', anchor, card: { id, pile: null }, from })
             }

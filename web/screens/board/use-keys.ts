@@ -1,16 +1,15 @@
 import type { RefObject } from 'preact';
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { pileInWords } from '../../../core/boards/shapes/pile-names.ts';
 import { type Desk, lettersOf, out, put } from './desk.ts';
 import { type Lying, parseLying } from './moves.ts';
 import { say } from './said.ts';
 
 /**
- * The board by keys alone: arrows go from card to card of a pile, Delete takes
- * one out, a number puts it into that pile. The focus stays at its place.
+ * What keys do to a card of the board, once the arrows have come to it: Delete takes it out, a number puts
+ * it into that pile. The focus stays at its place.
  */
 export function useKeys(root: RefObject<HTMLElement | null>, desk: Desk) {
-  const [stops, setStops] = useState<Readonly<Record<string, string>>>({});
   const next = useRef<{ readonly group: string; readonly place: number } | null>(null);
 
   useLayoutEffect(() => {
@@ -25,33 +24,17 @@ export function useKeys(root: RefObject<HTMLElement | null>, desk: Desk) {
   const latest = useRef(desk);
   latest.current = desk;
   useEffect(() => {
-    root.current?.addEventListener('focusin', onFocusIn);
     root.current?.addEventListener('keydown', onKeyDown);
   }, []);
-
-  return (group: string, ids: readonly string[]): string | undefined => {
-    const stop = stops[group];
-    return stop !== undefined && ids.includes(stop) ? stop : ids[0];
-  };
-
-  function onFocusIn(event: FocusEvent): void {
-    const found = cardAt(event.target);
-    if (found) setStops((now) => ({ ...now, [found.group]: found.card.id }));
-  }
 
   function onKeyDown(event: KeyboardEvent): void {
     const found = cardAt(event.target);
     if (!found || event.ctrlKey || event.metaKey || event.altKey) return;
     const { group, card, element } = found;
     const cards = cardsIn(element.closest<HTMLElement>('[data-group]'));
-    const place = cards.indexOf(element);
-    const step = STEPS[event.key];
-    if (step !== undefined) cards[Math.min(Math.max(place + step, 0), cards.length - 1)]?.focus();
-    else {
-      const done = act(latest.current, event.key, card);
-      if (done === 'nothing') return;
-      if (done === 'moved') next.current = { group, place };
-    }
+    const done = act(latest.current, event.key, card);
+    if (done === 'nothing') return;
+    if (done === 'moved') next.current = { group, place: cards.indexOf(element) };
     event.preventDefault();
   }
 }
@@ -75,15 +58,6 @@ function act(desk: Desk, key: string, card: Lying): 'moved' | 'told' | 'nothing'
   } else if (put(desk, card, pile)) return 'moved';
   return 'told';
 }
-
-const STEPS: Readonly<Record<string, number>> = {
-  ArrowRight: 1,
-  ArrowDown: 1,
-  ArrowLeft: -1,
-  ArrowUp: -1,
-  Home: Number.NEGATIVE_INFINITY,
-  End: Number.POSITIVE_INFINITY,
-};
 
 function cardAt(target: EventTarget | null) {
   const element = (target as Element | null)?.closest<HTMLElement>('[data-card]');

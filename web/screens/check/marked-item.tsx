@@ -14,19 +14,21 @@ interface MarkedItemProps {
   readonly reading: ItemReading | undefined;
   /** It comes after the last one read. */
   readonly isBeyond: boolean;
-  /** Its first card is where the Tab key stops. */
-  readonly tabStop: boolean;
   /** A card was tapped, counted from 1. */
   readonly onTap: (card: number, anchor: HTMLElement) => void;
 }
 
 /** One thing to read: its cards, each to be tapped when it was wrong, and what was said of it. */
-export function MarkedItem({ item, at, reading, isBeyond, tabStop, onTap }: MarkedItemProps) {
+export function MarkedItem({ item, at, reading, isBeyond, onTap }: MarkedItemProps) {
   const pieces = shownPieces(item);
   const outcome = reading?.outcome ?? 'right';
   const state = `of-${outcome}${isBeyond ? ' beyond' : ''}`;
   return (
-    <fieldset class={`check-item ${state}`} aria-label={`${itemText(item)}${saidFor(reading)}`}>
+    <fieldset
+      class={`check-item ${state}`}
+      data-rove-cell
+      aria-label={`${itemText(item)}${saidFor(reading)}`}
+    >
       <span class="check-cards">
         {pieces.map((piece, place) => {
           const card = item.cards.indexOf(piece.id, piece.part === 'silent-e' ? 0 : place) + 1;
@@ -38,9 +40,9 @@ export function MarkedItem({ item, at, reading, isBeyond, tabStop, onTap }: Mark
               class={`check-card${broke ? ' wrong struck' : ''}`}
               aria-pressed={broke}
               aria-label={`${cardName(piece.id)}: wrong`}
+              data-rove
               data-item={at}
               data-card={card}
-              tabIndex={tabStop && place === 0 ? 0 : -1}
               onClick={(event) => onTap(card, event.currentTarget)}
             >
               <PieceCard piece={piece} />

@@ -64,13 +64,13 @@ export function UnderWay({
     } else if (isBroken(before, card)) setAsked({ anchor, item, card });
     else mark(item, withBroken(before, card), 'marked');
   };
-  const roving = useRoving(form.items.length, perRow);
+  const roving = useRoving<HTMLFieldSetElement>({ wraps: true });
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const place = roving.placeOf(event.target);
-    if (place && event.key.toUpperCase() === 'R') {
+    const item = (event.target as HTMLElement).dataset.item;
+    if (item !== undefined && event.key.toUpperCase() === 'R') {
       event.preventDefault();
-      skipRow(place.item - (place.item % perRow));
+      skipRow(Number(item) - (Number(item) % perRow));
     } else roving.onKeyDown(event);
   };
   const choose = (next: Tool) => setTool(next === now ? 'wrong' : next);
@@ -96,11 +96,11 @@ export function UnderWay({
       <fieldset
         class={`check-rows of-${form.kind}`}
         aria-label="What the child reads"
-        ref={roving.ref}
+        {...roving}
         onKeyDown={onKeyDown}
       >
         {rowsOf(form).map((row, number) => (
-          <div key={row[0]?.at} class="check-row">
+          <div key={row[0]?.at} class="check-row" data-rove-row>
             <button
               type="button"
               class="check-row-number"
@@ -118,7 +118,6 @@ export function UnderWay({
                 at={at}
                 reading={marks.get(at)}
                 isBeyond={ended !== null && at >= ended.reached}
-                tabStop={roving.at === at}
                 onTap={(card, anchor) => act(now, at, card, anchor)}
               />
             ))}

@@ -1,5 +1,4 @@
 import './class-map.css';
-import { useRef } from 'preact/hooks';
 import { countWords, type MapCell, type MapRow } from '../../../core/facts/class-map.ts';
 import { allHeardSaid, heardShort } from '../../../core/facts/heard-said.ts';
 import { seenSaid } from '../../../core/facts/seen-said.ts';
@@ -8,12 +7,12 @@ import type { Who } from '../../../core/learners/estimate.ts';
 import { Card } from '../../controls/card.tsx';
 import { LastThree } from '../../controls/last-three.tsx';
 import { Sign, SignKey } from '../../controls/sign.tsx';
+import { useRoving } from '../../controls/use-roving.ts';
 import { nameOf, task } from '../../state/class-now.ts';
 import { linkToView, type Opened } from '../../state/known-view.ts';
 import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
-import { gridKeys } from './grid-keys.ts';
 import { MapSheet } from './map-sheet.tsx';
 import { columns, shown } from './map-shown.ts';
 import { MapTools } from './map-tools.tsx';
@@ -68,13 +67,13 @@ function Key() {
 
 function MapTable({ open }: { readonly open: Opened | null }) {
   const { stages, cards, groups, children } = shown.value;
-  const frame = useRef<HTMLDivElement>(null);
-  const keys = gridKeys(open !== null);
-  const row = (each: MapRow, at: number) => (
-    <Row key={each.who.id} row={each} first={at === 0} open={open} />
-  );
+  // The sheet beside the map, while it is open, tells of the link that was walked to.
+  const roving = useRoving<HTMLDivElement>({}, (link) => {
+    if (open !== null && link instanceof HTMLAnchorElement) location.replace(link.href);
+  });
+  const row = (each: MapRow) => <Row key={each.who.id} row={each} open={open} />;
   return (
-    <div class="map-scroll" ref={frame} tabIndex={-1} {...keys}>
+    <div class="map-scroll" tabIndex={-1} {...roving}>
       <table class="map-table">
         <thead>
           <tr class="map-stages">
@@ -103,9 +102,7 @@ function MapTable({ open }: { readonly open: Opened | null }) {
             )}
           </tr>
         </thead>
-        {groups.length > 0 && (
-          <tbody class="map-groups">{groups.map((each) => row(each, 1))}</tbody>
-        )}
+        {groups.length > 0 && <tbody class="map-groups">{groups.map(row)}</tbody>}
         <tbody>{children.map(row)}</tbody>
       </table>
     </div>
@@ -118,11 +115,9 @@ function edgeOf(isFirst: boolean, isOpen: boolean): string {
 
 function Row({
   row: { who, cells },
-  first,
   open,
 }: {
   readonly row: MapRow;
-  readonly first: boolean;
   readonly open: Opened | null;
 }) {
   const name = nameOf(who);
@@ -130,12 +125,12 @@ function Row({
   const isHere = open !== null && open.who.of === who.of && open.who.id === who.id;
   const starts = firstOfStages();
   return (
-    <tr class={isHere ? 'map-open' : undefined}>
+    <tr class={isHere ? 'map-open' : undefined} data-rove-row>
       <th scope="row">
         <a
           href={linkToView({ of: 'map', open: { who, card: null } })}
           title={name}
-          tabIndex={first ? 0 : -1}
+          data-rove
           aria-current={isHere && open.card === null ? 'true' : undefined}
         >
           <span class="map-name">{name}</span>
@@ -172,7 +167,7 @@ function Cell({
   return (
     <a
       href={linkToView({ of: 'map', open: { who, card } })}
-      tabIndex={-1}
+      data-rove
       aria-label={said}
       aria-current={isOpen ? 'true' : undefined}
       title={`${nameOf(who)}: ${said}`}

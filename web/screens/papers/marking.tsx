@@ -2,6 +2,7 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { ChildId } from '../../../core/ids.ts';
 import type { PaperAnswer } from '../../../core/log/event.ts';
 import { answerKey, type PapersRecord } from '../../../core/log/papers-record.ts';
+import { gridOf, leadsTo } from '../../controls/roving.ts';
 import { today } from '../../state/day.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import {
@@ -19,7 +20,7 @@ import { dayName } from '../../wording/day-name.ts';
 import { ChangePile } from './change-pile.tsx';
 import { CollectingSheet } from './collecting-sheet.tsx';
 import { Field } from './field.tsx';
-import { arrowSpot, nextSpot, type Spot } from './grid-keys.ts';
+import { nextSpot, type Spot } from './next-spot.ts';
 import { ReadBack } from './read-back.tsx';
 import { Shows } from './shows.tsx';
 
@@ -69,6 +70,13 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
     sayAnswers(pile, open, `${child.name} was away.`);
     turnTo({ row: Math.min(size.rows - 1, spot.row + 1), column: byPaper.value ? 0 : spot.column });
   };
+  /** Inside written letters all keys but up and down are those of the field. */
+  const arrowFrom = (key: string, isEmpty: boolean): Spot | undefined => {
+    if (!isEmpty && !/^Arrow(Up|Down)$/.test(key)) return undefined;
+    const grid = gridOf(size.rows, size.columns);
+    const to = leadsTo(key, spot.row * size.columns + spot.column, grid);
+    return to === null ? undefined : grid[to];
+  };
   const onKeyDown = (event: KeyboardEvent) => {
     if ((event.ctrlKey || event.metaKey) && event.key === 'z' && typed === undefined) {
       event.preventDefault();
@@ -77,7 +85,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
     }
     if (event.ctrlKey || event.metaKey || event.altKey || event.isComposing) return;
     const text = typed ?? '';
-    const arrow = arrowSpot(event.key, spot, size, text === '');
+    const arrow = arrowFrom(event.key, text === '');
     if (arrow) {
       keepTyped();
       turnTo(arrow);

@@ -22,17 +22,3 @@ export function nextSpot({ row, column }: Spot, { rows, columns }: Size, byPaper
   if (row + 1 < rows) return { row: row + 1, column };
   return column + 1 < columns ? { row: 0, column: column + 1 } : { row, column };
 }
-
-/** The field that an arrow leads to; null for other keys, and for left and right inside written letters. */
-export function arrowSpot(
-  key: string,
-  { row, column }: Spot,
-  { rows, columns }: Size,
-  isEmpty: boolean,
-): Spot | null {
-  if (key === 'ArrowDown') return { row: Math.min(rows - 1, row + 1), column };
-  if (key === 'ArrowUp') return { row: Math.max(0, row - 1), column };
-  if (!isEmpty) return null;
-  if (key === 'ArrowRight') return { row, column: Math.min(columns - 1, column + 1) };
-  return key === 'ArrowLeft' ? { row, column: Math.max(0, column - 1) } : null;
-}
