@@ -38,8 +38,9 @@ import type { SheetLook } from '../print/sheets/sheet-look.ts';
 import { runSlides } from '../print/slides.ts';
 import { openTypeface } from '../print/typeface.ts';
 import { ANDIKA } from '../print/typeface-files.ts';
-import { chosenSheet } from '../web/screens/print/chosen-sheet.ts';
-import { choices } from '../web/state/paper/print-choices.ts';
+import { laySheet } from '../web/state/paper/lay-sheets.ts';
+import { type Choices, choices } from '../web/state/paper/print-choices.ts';
+import { wordsToRead } from '../web/state/paper/words-to-read.ts';
 import { ANY_WORD } from '../web/state/wish.ts';
 import { builtLexicon as lexicon } from './built-lexicon.ts';
 
@@ -168,28 +169,17 @@ test('word lists and home practice of the print screen', () => {
   fc.assert(
     fc.property(steps, classes, seeds, (step, screen, seed) => {
       const taught = taughtUpTo(SEQUENCE, step);
-      const stock = {
-        taught,
-        drill: null,
-        today: null,
-        table: null,
-        whom: '',
-        day: '',
-        wish: ANY_WORD,
-        listTitle: 'Words',
-        dictation: () => null,
-        practised: () => ({ cards: [], alone: taught, together: taught, newest: [] }),
-        seed,
-        form: () => ({ ...makeNonsenseForm({ taught, lexicon, screen }, seed, 10), name: '' }),
-        reader: '',
-        sources: { lexicon, screen, sentences: SENTENCES },
-      };
+      const practised = () => ({ cards: [], alone: taught, together: taught, newest: [] });
+      const sources = { lexicon, screen, sentences: SENTENCES };
+      const parts = { taught, practised, seed, wish: ANY_WORD, listTitle: 'Words', sources };
+      const toRead = (choices: Choices) => wordsToRead(choices, parts);
+      const stock = { toRead, practised, seed, reader: '', sources };
       for (const [kind, list] of [
         ['words', 'new'],
         ['words', 'found'],
         ['home', 'new'],
       ] as const) {
-        const { pages } = chosenSheet(kind, { ...choices.peek(), list }, stock, look);
+        const { pages } = laySheet(kind, { ...choices.peek(), list }, stock, look);
         shown += expectClear(wordsOn(pages, points(18)), screen);
       }
     }),

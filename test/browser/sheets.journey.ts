@@ -34,12 +34,12 @@ describe('sheets and slides from their screens', () => {
     const parts = Object.keys(unzipSync(slides.bytes));
     expect(parts.filter((name) => /^ppt\/slides\/slide\d+\.xml$/.test(name))).toHaveLength(62);
     const plan = await saved(page, 'Plan on paper');
-    expect(plan.name).toBe('plan.pdf');
+    expect(plan.name).toBe('plan-letter.pdf');
     expect((await renderPdf(plan.bytes, 20)).length).toBeLessThanOrEqual(2);
     for (const [width, height] of SIZES) await fitsAcross(page, width, height);
     expect(await barriersIn(page)).toEqual([]);
     await openScreen(page, 'words', entries(page));
-    expect((await saved(page, 'Print sheet')).name).toBe('words.pdf');
+    expect((await saved(page, 'Print sheet')).name).toBe('words-letter.pdf');
     await openScreen(page, 'dictation', dictated(page));
     const outside = requests.filter((address) => !address.startsWith(url));
     expect(outside.filter((address) => !address.startsWith('blob:'))).toEqual([]);

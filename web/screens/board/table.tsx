@@ -1,5 +1,4 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { WordTable } from '../../../core/boards/judge/word-table.ts';
 import { makeBoardLink } from '../../../core/boards/shapes/board-link.ts';
 import { CopyButton } from '../../controls/copy-button.tsx';
 import { useDrag } from '../../controls/drag.ts';
@@ -106,12 +105,13 @@ export function Table({ desk }: { readonly desk: Desk }) {
               <FileButton
                 name="Print sheet"
                 class="button plain"
-                make={async () =>
-                  (await import('../../state/paper/make.ts')).boardFile(
-                    rows.table as WordTable,
-                    desk.ready,
-                  )
-                }
+                make={async () => {
+                  const { sheetFile } = await import('../../state/paper/paper-file.ts');
+                  const { taught, ready } = desk;
+                  const sources = { lexicon: ready.lexicon, screen: ready.screen, sentences: [] };
+                  const stock = { today: null, table: board, taught, sources };
+                  return sheetFile('board', stock, { source: 'table' });
+                }}
               />
             )}
             {kept > 0 && (

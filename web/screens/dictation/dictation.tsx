@@ -99,7 +99,10 @@ function Tools({ now, sources }: MadeProps) {
       <FileButton
         name="Print sheet"
         class="button next"
-        make={async () => (await import('../../state/paper/make.ts')).dictationFile(now)}
+        make={async () => {
+          const { sheetFile } = await import('../../state/paper/paper-file.ts');
+          return sheetFile('dictation', { dictation: () => now });
+        }}
       />
     </p>
   );

@@ -1,8 +1,10 @@
 import './plan-sheet.css';
 import { useEffect } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';
+import { rareMeanings } from '../../../core/words/meanings.ts';
 import { FileButton } from '../../controls/file-button.tsx';
 import { today } from '../../state/day.ts';
+import { loadMeanings } from '../../state/engine.ts';
 import { engine } from '../../state/engine-ready.ts';
 import { drill, ensureDrill, freshSeed } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
@@ -30,19 +32,26 @@ export function PlanPage() {
             Back
           </a>
           {now && ready && ready !== 'failed' && now.run.length > 0 && (
-            <FileButton name="Slides" make={async () => (await files()).slidesFile(now, ready)} />
+            <FileButton
+              name="Slides"
+              make={async () => {
+                const known = await loadMeanings().catch(() => ({ meaningOf: () => null }));
+                const meaningOf = rareMeanings(known, ready.lexicon);
+                return (await files()).slidesFile({ drill: now, meaningOf });
+              }}
+            />
           )}
           {now && (
             <FileButton
               name="Plan on paper"
               class="button next"
               make={async () =>
-                (await files()).planFile(
-                  now,
-                  taught.value.correspondences,
-                  forWhom(),
-                  dayName(today(), today()),
-                )
+                (await files()).sheetFile('plan', {
+                  drill: now,
+                  taught: taught.value,
+                  whom: forWhom(),
+                  day: dayName(today(), today()),
+                })
               }
             />
           )}
@@ -113,7 +122,7 @@ function Correct() {
 }
 
 /** What makes files is fetched when the first is asked for. */
-const files = () => import('../../state/paper/make.ts');
+const files = () => import('../../state/paper/paper-file.ts');
 
 function waiting(ready: typeof engine.value): string {
   return ready === 'failed'

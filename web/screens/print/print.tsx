@@ -10,10 +10,10 @@ import { progress } from '../../state/progress.ts';
 import { asked, linkTo, takeAsked } from '../../state/route.ts';
 import { fetchSentences, sentences } from '../../state/sentences-ready.ts';
 import { Choose, WhatToPrint } from './choose.tsx';
-import { making, wantsSentences } from './making.ts';
+import { laidNow, wantsSentences } from './laid-now.ts';
 import { PagePreview } from './page-preview.tsx';
 import { Save } from './save.tsx';
-import type { View } from './view.ts';
+import { type View, viewOfPage, viewOfSlide } from './view.ts';
 
 /** Cards, strips, sheets and slides: what, how, and every page before it is printed. */
 export function PrintPage() {
@@ -62,19 +62,20 @@ function useNeeds(): void {
 }
 
 function Preview() {
-  const made = making.value;
+  const laid = laidNow.value;
   const { kind, backs } = choices.value;
-  if (!made) return <p class="quiet">Laying out the pages …</p>;
+  if (!laid) return <p class="quiet">Laying out the pages …</p>;
+  const views = [...laid.pages.map(viewOfPage), ...laid.slides.map(viewOfSlide)];
   return (
     <section class="print-preview" aria-label="What will be printed">
-      <Notes notes={made.notes} />
-      {made.views.length === 0 ? (
+      <Notes notes={laid.notes} />
+      {views.length === 0 ? (
         // Enough was taught where a child's own words are wanting; the note says what to do.
-        (kind !== 'home' || made.notes.length === 0) && <Nothing kind={kind} />
+        (kind !== 'home' || laid.notes.length === 0) && <Nothing kind={kind} />
       ) : (
         <>
-          <Save making={made} />
-          <Pages views={made.views} kind={kind} isBacked={backs && isOfCards(kind)} />
+          <Save laid={laid} />
+          <Pages views={views} kind={kind} isBacked={backs && isOfCards(kind)} />
         </>
       )}
     </section>

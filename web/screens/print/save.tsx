@@ -1,22 +1,25 @@
 import { useEffect } from 'preact/hooks';
 import { type Saving, savingSaid, useSaving } from '../../controls/use-saving.ts';
+import { fileOf } from '../../state/paper/file-of.ts';
+import { type Kit, kit } from '../../state/paper/kit.ts';
+import type { Laid } from '../../state/paper/laid.ts';
 import { type Choices, choices } from '../../state/paper/print-choices.ts';
 import { isOfCards, isSheet, type Thing } from '../../state/paper/print-things.ts';
 import { counted } from '../../wording/counted.ts';
-import type { Making } from './making.ts';
 
 /** The one next step: the file, and how to print it. */
-export function Save({ making }: { readonly making: Making }) {
-  const { state, save, forget } = useSaving(making.file);
-  useEffect(forget, [making]);
+export function Save({ laid }: { readonly laid: Laid }) {
   const now = choices.value;
+  const { typeface } = kit.value as Kit;
+  const { state, save, forget } = useSaving(() => fileOf(laid, now, typeface));
+  useEffect(forget, [laid]);
   return (
     <div class="print-save">
       <button type="button" class="button next" aria-disabled={state === 'making'} onClick={save}>
         {now.kind === 'slides' ? 'Save the slides' : 'Save the PDF'}
       </button>
       <p>
-        <b>{amountOf(making, now)}</b>{' '}
+        <b>{amountOf(laid, now)}</b>{' '}
         <span class="quiet" aria-live="polite">
           {saidOf(state, now)}
         </span>
@@ -25,10 +28,9 @@ export function Save({ making }: { readonly making: Making }) {
   );
 }
 
-function amountOf({ views, count }: Making, { kind, backs, check }: Choices): string {
-  const pages = views.length;
-  if (kind === 'slides') return `${counted(count, 'word')} on ${counted(pages, 'slide')}.`;
-  const sheets = backs && isOfCards(kind) ? pages / 2 : pages;
+function amountOf({ pages, slides, count }: Laid, { kind, backs, check }: Choices): string {
+  if (kind === 'slides') return `${counted(count, 'word')} on ${counted(slides.length, 'slide')}.`;
+  const sheets = backs && isOfCards(kind) ? pages.length / 2 : pages.length;
   const thing = kind === 'check' && check === 'letter-sounds' ? 'letter' : things[kind];
   return `${counted(count, thing ?? 'card')} on ${counted(sheets, 'sheet')}.`;
 }

@@ -8,7 +8,7 @@ import type { Screen } from '../../state/screens.ts';
 import { kindNames } from '../../wording/check-names.ts';
 import { WhichBoard } from './card-choices.tsx';
 import { Paper, Radios, Select } from './fields.tsx';
-import { chosenReader } from './making.ts';
+import { chosenReader } from './laid-now.ts';
 
 /** What can be chosen of a sheet. */
 export function SheetChoices({ kind }: { readonly kind: SheetKind }) {

@@ -47,9 +47,10 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
           />
           <FileButton
             name="Print sheet"
-            make={async () =>
-              (await import('../../state/paper/make.ts')).wordsFile(title, shown.map(spelled))
-            }
+            make={async () => {
+              const { sheetFile } = await import('../../state/paper/paper-file.ts');
+              return sheetFile('words', { toRead: () => ({ title, words: shown.map(spelled) }) });
+            }}
           />
         </p>
       </div>

@@ -4,70 +4,37 @@ import type { Board } from '../../../core/boards/shapes/board.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
 import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
 import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
-import type { Taught } from '../../../core/language/taught.ts';
-import type { Progress } from '../../../core/sequence/progress.ts';
 import { screenText } from '../../../core/words/own-text.ts';
 import { cardPages } from '../../../print/cards/card-pages.ts';
-import type { CardLook } from '../../../print/cards/front.ts';
 import { ownCard, paperCard } from '../../../print/cards/paper-card.ts';
 import { stripPages } from '../../../print/cards/strip-pages.ts';
 import { withoutTwins } from '../../../print/cards/twins.ts';
-import type { Page } from '../../../print/page.ts';
 import type { Typeface } from '../../../print/typeface.ts';
-import type { Engine } from '../../state/engine.ts';
-import type { Choices } from '../../state/paper/print-choices.ts';
-import type { CardThing } from '../../state/paper/print-things.ts';
+import { type Laid, laidPages, nothingLaid } from './laid.ts';
+import type { Look } from './look.ts';
+import type { Choices } from './print-choices.ts';
+import type { CardThing } from './print-things.ts';
+import type { Stock } from './stock.ts';
 
-/** What there is to choose from. */
-export interface Stock {
-  readonly progress: Progress;
-  readonly taught: Taught;
-  /** The cards that are new this week; asked only when she wants them. */
-  readonly newest: () => readonly CardId[];
-  /** Today's board, and the one on the table; null where there is none. */
-  readonly today: Board | null;
-  readonly table: Board | null;
-  readonly ready: Engine;
-  readonly typeface: Typeface;
-}
+/** What cards are made of. */
+type CardStock = Pick<Stock, 'progress' | 'taught' | 'newest' | 'today' | 'table' | 'sources'>;
 
-/** What is to be printed. */
-export interface Chosen {
-  readonly pages: readonly Page[];
-  /** How many cards, strips, words and so on. */
-  readonly count: number;
-  /** What she should know before she prints, in whole sentences. */
-  readonly notes: readonly string[];
-}
-
-/** The pages of cards or binder strips, as she chose them. */
-export function chosenPages(
-  kind: CardThing,
-  choices: Choices,
-  stock: Stock,
-  look: CardLook,
-): Chosen {
+/** Cards or binder strips, as she chose them. */
+export function layCards(kind: CardThing, choices: Choices, stock: CardStock, look: Look): Laid {
   const { paper, rings } = choices;
   const backs = choices.backs ? choices.turn : null;
   if (kind === 'strips') {
     const board = choices.source === 'table' ? stock.table : stock.today;
-    if (!board) return { pages: [], count: 0, notes: [NO_BOARD] };
+    if (!board) return nothingLaid(NO_BOARD);
     const { piles, notes } = pilesForPaper(board, stock);
     const strips = piles.map((pile) => pile.map(paperCard));
     if (strips.some((pile) => pile.length === 0)) {
-      return {
-        pages: [],
-        count: 0,
-        notes: ['This board has an empty pile. Put cards on it first.'],
-      };
+      return nothingLaid('This board has an empty pile. Put cards on it first.');
     }
-    return {
-      pages: stripPages(strips, { paper, rings, backs }, look),
-      count: strips.flat().length,
-      notes,
-    };
+    const pages = stripPages(strips, { paper, rings, backs }, look);
+    return laidPages(pages, strips.flat().length, notes);
   }
-  const { texts, notes } = ownTexts(choices.own, stock);
+  const { texts, notes } = ownTexts(choices.own, look.typeface, stock.sources);
   const named = idsOf(choices, stock).map(paperCard);
   const told = choices.pictures || choices.backs;
   const cards = [
@@ -75,14 +42,14 @@ export function chosenPages(
     ...texts.map(ownCard),
     ...Array.from({ length: choices.blank }, () => ownCard('')),
   ];
-  return { pages: cardPages(cards, { kind, paper, backs }, look), count: cards.length, notes };
+  return laidPages(cardPages(cards, { kind, paper, backs }, look), cards.length, notes);
 }
 
 const NO_BOARD = 'There is no board here yet.';
 
 function idsOf(
   { source, from, to }: Choices,
-  { progress, taught, newest, today, table }: Stock,
+  { progress, taught, newest, today, table }: CardStock,
 ): readonly CardId[] {
   const boardCards = (board: Board | null) => [...new Set(board?.piles.flat() ?? [])];
   switch (source) {
@@ -109,12 +76,11 @@ function idsOf(
  */
 function pilesForPaper(
   { shape: id, piles }: Board,
-  { taught, ready }: Stock,
+  { taught, sources }: Pick<Stock, 'taught' | 'sources'>,
 ): { readonly piles: readonly (readonly CardId[])[]; readonly notes: readonly string[] } {
   const shape = shapeById.get(id);
   if (!shape) return { piles: [], notes: [NO_BOARD] };
-  const { lexicon, screen } = ready;
-  const table = makeWordTable(shape, piles, { taught, lexicon, screen });
+  const table = makeWordTable(shape, piles, { ...sources, taught });
   const limits = piles.map(({ length }) => length);
   const found = searchTable(table, { limits, clean: true, weights: EVERY_WORD, nodeLimit: 20_000 });
   if (found.kind !== 'found') return { piles: piles.map(() => []), notes: [found.message] };
@@ -139,7 +105,8 @@ const EVERY_WORD = { familiar: 1, rare: 1, nonsense: 1 };
 /** Her own texts, one to a line; those that cannot be printed are named in `notes`. */
 function ownTexts(
   text: string,
-  { typeface, ready }: Stock,
+  typeface: Typeface,
+  { lexicon, screen }: Stock['sources'],
 ): { readonly texts: readonly string[]; readonly notes: readonly string[] } {
   const texts: string[] = [];
   const notes: string[] = [];
@@ -148,7 +115,7 @@ function ownTexts(
     const [missing] = typeface.missing(line);
     if (missing)
       notes.push(`“${line}” is not printed: the letters of the cards have no “${missing}”.`);
-    else if (screenText(line, ready.lexicon, ready.screen).verdict === 'stop') {
+    else if (screenText(line, lexicon, screen).verdict === 'stop') {
       notes.push(`“${line}” is not printed: the word screen stops it.`);
     } else texts.push(line);
   }

@@ -16,10 +16,11 @@ import type { Page } from '../../../print/page.ts';
 import { points } from '../../../print/paper.ts';
 import { openTypeface } from '../../../print/typeface.ts';
 import { ANDIKA } from '../../../print/typeface-files.ts';
-import { type Choices, choices as initial } from '../../state/paper/print-choices.ts';
-import { isSheet, type SheetKind, THINGS } from '../../state/paper/print-things.ts';
-import { ANY_WORD } from '../../state/wish.ts';
-import { chosenSheet, type SheetStock } from './chosen-sheet.ts';
+import { ANY_WORD } from '../wish.ts';
+import { laySheet, type SheetStock } from './lay-sheets.ts';
+import { type Choices, choices as initial } from './print-choices.ts';
+import { isSheet, type SheetKind, THINGS } from './print-things.ts';
+import { wordsToRead } from './words-to-read.ts';
 
 const { resolve } = createRequire(import.meta.url);
 const read = (name: string) => readFileSync(resolve(`@fontsource/andika/files/${name}`));
@@ -39,6 +40,7 @@ function stockAt(step: number, screen: WordScreen = plain): SheetStock {
     own: [],
     all: [],
   } as const;
+  const practised = () => ({ cards: [], alone: taught, together: taught, newest: [] });
   return {
     taught,
     drill,
@@ -46,11 +48,18 @@ function stockAt(step: number, screen: WordScreen = plain): SheetStock {
     table: null,
     whom: 'the whole class',
     day: 'Monday, May 4',
-    wish: ANY_WORD,
-    listTitle: 'Words',
     dictation: () => dictationFor({ taught, newest: [], seed: 5 }, sources),
-    practised: () => ({ cards: [], alone: taught, together: taught, newest: [] }),
+    practised,
     seed: 5,
+    toRead: (choices) =>
+      wordsToRead(choices, {
+        taught,
+        practised,
+        seed: 5,
+        wish: ANY_WORD,
+        listTitle: 'Words',
+        sources,
+      }),
     form: () => ({ ...nextForm(spec, { ...sources, taught }), name: '7k2f' }),
     reader: 'Wilhelmina-Christabel',
     sources,
@@ -60,7 +69,7 @@ function stockAt(step: number, screen: WordScreen = plain): SheetStock {
 const stock = stockAt(16);
 const choose = (some: Partial<Choices>): Choices => ({ ...initial.peek(), ...some });
 const pagesOf = (kind: SheetKind, stock: SheetStock, some: Partial<Choices> = {}) =>
-  chosenSheet(kind, choose(some), stock, look);
+  laySheet(kind, choose(some), stock, look);
 
 /** Texts of a page; with `least`, those at least so large, which children read. */
 const textsOn = (page: Page | undefined, least = 0) =>

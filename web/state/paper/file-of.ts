@@ -1,0 +1,23 @@
+import type { Typeface } from '../../../print/typeface.ts';
+import type { Laid } from './laid.ts';
+import type { MadeFile } from './made-file.ts';
+import type { Choices } from './print-choices.ts';
+import { isOfCards, isSheet } from './print-things.ts';
+
+/** What was laid out as a file; what writes it is fetched then. */
+export async function fileOf(
+  { pages, slides }: Laid,
+  { kind, paper, backs, turn }: Choices,
+  typeface: Typeface,
+): Promise<MadeFile> {
+  if (kind === 'slides') {
+    const { slideFile } = await import('../../../print/slide-file.ts');
+    const type = 'application/vnd.openxmlformats-officedocument.presentationml.presentation';
+    return { name: 'slides.pptx', type, bytes: await slideFile(slides, 'Blending drill') };
+  }
+  const { makePdf } = await import('../../../print/document.ts');
+  const title = isSheet(kind) ? kind : `cards-${kind}`;
+  const spec = { title, pages, ...(backs && isOfCards(kind) ? { turn } : {}) };
+  const bytes = await makePdf(spec, typeface);
+  return { name: `${title}-${paper}.pdf`, type: 'application/pdf', bytes };
+}

@@ -1,0 +1,27 @@
+import type { Page } from '../../../print/page.ts';
+import type { Slide } from '../../../print/slide.ts';
+
+/** What will be printed or shown, before there is a file of it. */
+export interface Laid {
+  readonly pages: readonly Page[];
+  /** Of slides there are no pages, and of pages no slides. */
+  readonly slides: readonly Slide[];
+  /** How many cards, strips, words and so on. */
+  readonly count: number;
+  /** What she should know before, in whole sentences. */
+  readonly notes: readonly string[];
+}
+
+/** Pages as they were laid out. */
+export function laidPages(
+  pages: readonly Page[],
+  count: number,
+  notes: readonly string[] = [],
+): Laid {
+  return { pages, slides: [], count, notes };
+}
+
+/** Nothing to print, and why. */
+export function nothingLaid(...notes: readonly string[]): Laid {
+  return laidPages([], 0, notes);
+}

@@ -1,0 +1,128 @@
+import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
+import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
+import { homePractice } from '../../../core/dictation/home-practice.ts';
+import { boardSheet, boardWords } from '../../../print/sheets/board-sheet.ts';
+import { checkSheet } from '../../../print/sheets/check-sheet.ts';
+import { dictationSheet } from '../../../print/sheets/dictation-sheet.ts';
+import { homeSheet } from '../../../print/sheets/home-sheet.ts';
+import { planSheet } from '../../../print/sheets/plan-sheet.ts';
+import type { SheetLook } from '../../../print/sheets/sheet-look.ts';
+import { wordsSheet } from '../../../print/sheets/words-sheet.ts';
+import { type Laid, laidPages, nothingLaid } from './laid.ts';
+import type { Choices } from './print-choices.ts';
+import type { SheetKind } from './print-things.ts';
+import { printed } from './printed.ts';
+import type { Stock } from './stock.ts';
+
+/** What each sheet is made of. */
+interface Needed {
+  readonly board: 'today' | 'table' | 'taught' | 'sources';
+  readonly plan: 'drill' | 'taught' | 'whom' | 'day';
+  readonly dictation: 'dictation';
+  readonly words: 'toRead';
+  readonly home: 'practised' | 'seed' | 'reader' | 'sources';
+  readonly check: 'form' | 'reader';
+}
+
+/** What a sheet is made of. */
+export type SheetStock<Kind extends SheetKind = SheetKind> = Pick<Stock, Needed[Kind]>;
+
+/** The pages of a sheet. */
+export function laySheet<Kind extends SheetKind>(
+  kind: Kind,
+  choices: Choices,
+  stock: SheetStock<Kind>,
+  look: SheetLook,
+): Laid {
+  const lay: Layer<Kind> = layers[kind];
+  return lay(choices, stock, look);
+}
+
+type Layer<Kind extends SheetKind> = (
+  choices: Choices,
+  stock: SheetStock<Kind>,
+  look: SheetLook,
+) => Laid;
+
+const layers: { readonly [Kind in SheetKind]: Layer<Kind> } = {
+  board,
+  plan,
+  dictation,
+  words,
+  home,
+  check,
+};
+
+function plan(_: Choices, { drill, taught, whom, day }: SheetStock<'plan'>, look: SheetLook): Laid {
+  if (!drill || drill.visual.length + drill.auditory.length + drill.run.length === 0) {
+    return nothingLaid();
+  }
+  const named = printed(whom, look.typeface) || 'the class';
+  const spec = { drill, taught: taught.correspondences, whom: named, day };
+  return laidPages(planSheet(spec, look), drill.run.length);
+}
+
+function board(
+  { source }: Choices,
+  { today, table, taught, sources }: SheetStock<'board'>,
+  look: SheetLook,
+): Laid {
+  const lying = source === 'table' ? table : today;
+  const shape = shapeById.get(lying?.shape ?? '');
+  if (!lying || !shape) return nothingLaid('There is no board here yet.');
+  if (lying.piles.some((pile) => pile.length === 0)) {
+    return nothingLaid('This board has an empty pile. Put cards on it first.');
+  }
+  const judged = makeWordTable(shape, lying.piles, { ...sources, taught });
+  const pages = boardSheet(boardWords(judged, sources.lexicon), look);
+  return laidPages(pages, lying.piles.flat().length);
+}
+
+function words(choices: Choices, { toRead }: SheetStock<'words'>, look: SheetLook): Laid {
+  const { title, words } = toRead(choices);
+  if (words.length === 0) return nothingLaid();
+  return laidPages(wordsSheet({ title, below: '', words }, look), words.length);
+}
+
+function dictation(_: Choices, stock: SheetStock<'dictation'>, look: SheetLook): Laid {
+  const made = stock.dictation();
+  const count = made ? made.words.length + made.sentences.length : 0;
+  if (!made || count === 0) return nothingLaid();
+  return laidPages(dictationSheet(made, '', look), count, noted(made.shortfall));
+}
+
+/** How much home practice stands on a page: five minutes of it (common practice, no source). */
+const HOME = { cards: 6, words: 12, sentences: 3 };
+
+function home(
+  _: Choices,
+  { practised, seed, reader, sources }: SheetStock<'home'>,
+  look: SheetLook,
+): Laid {
+  const known = practised();
+  const { words, sentences } = homePractice(known, { ...HOME, seed }, sources);
+  if (words.length === 0) return nothingLaid(...noted(reader === '' ? null : notSure(reader)));
+  const texts = (all: typeof words) => all.map(({ text }) => text);
+  const spec = {
+    cards: known.cards.slice(0, HOME.cards),
+    words: texts(words),
+    sentences: texts(sentences),
+  };
+  return laidPages(homeSheet(spec, look), words.length);
+}
+
+function notSure(name: string): string {
+  return `The sounds that ${name} is sure of, by what was noted, do not make words yet. A short check of letter sounds tells more; until then, print what the group practices.`;
+}
+
+function check(_: Choices, stock: SheetStock<'check'>, look: SheetLook): Laid {
+  const { form, shortfall, name } = stock.form();
+  const notes = noted(shortfall?.message ?? null);
+  if (form.items.length === 0) return nothingLaid(...notes);
+  const reader = printed(stock.reader, look.typeface);
+  return laidPages(checkSheet(form, look, { form: name, reader }), form.items.length, notes);
+}
+
+function noted(text: string | null): readonly string[] {
+  return text === null ? [] : [text];
+}

@@ -1,0 +1,19 @@
+import { readLetters } from '../../../print/glyphs.ts';
+import { runSlides } from '../../../print/slides.ts';
+import type { Laid } from './laid.ts';
+import type { Look } from './look.ts';
+import type { Choices } from './print-choices.ts';
+import type { Stock } from './stock.ts';
+
+/** The run of today's plan as slides, the way rows are blended on the stage. */
+export function laySlides(
+  { blending }: Pick<Choices, 'blending'>,
+  { drill, meaningOf }: Pick<Stock, 'drill' | 'meaningOf'>,
+  { typeface, style }: Look,
+): Laid {
+  const run = drill?.run ?? [];
+  const piles = drill?.board.piles.length ?? 0;
+  const spec = { run, piles, blending, style, meaningOf };
+  const slides = runSlides(spec, readLetters(typeface.files.regular));
+  return { pages: [], slides, count: run.length, notes: [] };
+}
