@@ -57,7 +57,7 @@ export function AtWork() {
                       }}
                     >
                       <span class="who">
-                        <span>{nameOfGroup(each, state)}</span>
+                        <span class="swept">{nameOfGroup(each, state)}</span>
                       </span>
                       <span class="quiet small">{placeOf(each)}</span>
                     </button>

@@ -1,4 +1,5 @@
 import './header.css';
+import '../controls/swept.css';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { linkTo } from '../state/route.ts';
 import { factsOf, SCREEN_NAMES, type Screen } from '../state/screens.ts';
@@ -55,7 +56,7 @@ export function Header({ current }: { readonly current: Screen }) {
             aria-current={currency(screen === here, screen === place)}
             onClick={close}
           >
-            <span>{factsOf(screen).place}</span>
+            <span class="swept">{factsOf(screen).place}</span>
           </a>
         ))}
       </nav>
@@ -63,7 +64,7 @@ export function Header({ current }: { readonly current: Screen }) {
         <nav class="among" aria-label="Here too">
           {among.map((screen) => (
             <a key={screen} href={linkTo(screen)} aria-current={currency(screen === here)}>
-              <span>{factsOf(screen).among}</span>
+              <span class="swept">{factsOf(screen).among}</span>
             </a>
           ))}
         </nav>

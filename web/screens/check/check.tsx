@@ -1,7 +1,7 @@
 import './check.css';
 import { useLayoutEffect } from 'preact/hooks';
+import { NoChildren } from '../../controls/no-children.tsx';
 import { chosenChild, openRecord } from '../../state/check-choice.ts';
-import { linkTo } from '../../state/route.ts';
 import { ScorePage } from './score.tsx';
 import { Setup } from './setup.tsx';
 import { UnderWay } from './under-way.tsx';
@@ -21,17 +21,9 @@ export function CheckPage() {
   const child = chosenChild.value;
   if (child) return <Setup child={child} />;
   return (
-    <div class="check-empty">
-      <h1>A short check</h1>
-      <p>
-        One child reads to you for a minute, and you see which sounds are sure. Add the children of
-        your class first: first names are enough.
-      </p>
-      <p>
-        <a class="button next" href={linkTo('class')}>
-          Add children
-        </a>
-      </p>
-    </div>
+    <NoChildren title="A short check">
+      One child reads to you for a minute, and you see which sounds are sure. Add the children of
+      your class first: first names are enough.
+    </NoChildren>
   );
 }

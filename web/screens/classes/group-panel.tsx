@@ -35,21 +35,16 @@ export function GroupPanel({ group, members, isWhole = false }: GroupPanelProps)
   const over = now !== null && now.over === place && !members.some(({ id }) => id === now.what);
   return (
     <section
-      class={[
-        'group-panel',
-        isWhole && 'whole',
-        group === null && 'none',
-        atWork && 'at-work',
-        over && 'over',
-      ]
+      class={['group-panel', isWhole && 'whole', group === null && 'none', over && 'over']
         .filter(Boolean)
         .join(' ')}
       aria-label={name}
+      aria-current={atWork ? 'true' : undefined}
       data-drop={place}
     >
       <header>
         <h3>
-          <span>{name}</span>
+          <span class="swept">{name}</span>
         </h3>
         {group && (
           <a

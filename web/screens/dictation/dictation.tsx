@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import type { Dictation, DictationSources } from '../../../core/dictation/dictation.ts';
 import { CopyButton } from '../../controls/copy-button.tsx';
 import { FileButton } from '../../controls/file-button.tsx';
+import { NotArrived } from '../../controls/not-arrived.tsx';
 import {
   counts,
   dictation,
@@ -56,22 +57,15 @@ export function DictationPage() {
 
 function Failed() {
   return (
-    <div class="shortfall" role="alert">
-      <p>
-        The words or sentences did not arrive. Once they have been loaded, everything works without
-        a network.
-      </p>
-      <button
-        type="button"
-        class="button"
-        onClick={() => {
-          if (engine.peek() === 'failed') void startEngine();
-          void fetchSentences();
-        }}
-      >
-        Try again
-      </button>
-    </div>
+    <NotArrived
+      onAgain={() => {
+        if (engine.peek() === 'failed') void startEngine();
+        void fetchSentences();
+      }}
+    >
+      The words or sentences did not arrive. Once they have been loaded, everything works without a
+      network.
+    </NotArrived>
   );
 }
 

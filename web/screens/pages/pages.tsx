@@ -1,9 +1,10 @@
 import { childId } from '../../../core/ids.ts';
 import './pages.css';
 import { useEffect } from 'preact/hooks';
+import { NoChildren } from '../../controls/no-children.tsx';
 import { SignShapes } from '../../controls/sign.tsx';
 import { everyone } from '../../state/everyone.ts';
-import { asked, linkTo } from '../../state/route.ts';
+import { asked } from '../../state/route.ts';
 import { child, takeChild, turnTo, turnToChild, WAYS, type Way, way } from './choice.ts';
 import { FamilyNote } from './family-note.tsx';
 import { Handover } from './handover.tsx';
@@ -30,7 +31,7 @@ export function PagesPage() {
               aria-current={each === now ? 'page' : undefined}
               onClick={() => turnTo(each)}
             >
-              <span>{names[each]}</span>
+              <span class="swept">{names[each]}</span>
             </button>
           ))}
         </nav>
@@ -78,17 +79,9 @@ const names: Readonly<Record<Way, string>> = {
 
 function Nobody() {
   return (
-    <div class="pages-empty">
-      <h1>Pages to hand on</h1>
-      <p>
-        One page on a child for a meeting, a note for the family with words that the child can read,
-        and a page for the next teacher. Add the children of your class first.
-      </p>
-      <p>
-        <a class="button next" href={linkTo('class')}>
-          Add children
-        </a>
-      </p>
-    </div>
+    <NoChildren title="Pages to hand on">
+      One page on a child for a meeting, a note for the family with words that the child can read,
+      and a page for the next teacher. Add the children of your class first.
+    </NoChildren>
   );
 }

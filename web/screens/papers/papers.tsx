@@ -1,7 +1,7 @@
 import './papers.css';
+import { NoChildren } from '../../controls/no-children.tsx';
 import { everyone } from '../../state/everyone.ts';
 import { openPile } from '../../state/papers.ts';
-import { linkTo } from '../../state/route.ts';
 import { Marking } from './marking.tsx';
 import { Setup } from './setup.tsx';
 
@@ -10,18 +10,10 @@ export function PapersPage() {
   const pile = openPile.value;
   if (everyone.value.length === 0) {
     return (
-      <div class="papers-empty">
-        <h1>Spelling papers</h1>
-        <p>
-          Type what your children wrote, and see what each of them hears and which spellings they
-          know. Add your children first: first names are enough.
-        </p>
-        <p>
-          <a class="button next" href={linkTo('class')}>
-            Add children
-          </a>
-        </p>
-      </div>
+      <NoChildren title="Spelling papers">
+        Type what your children wrote, and see what each of them hears and which spellings they
+        know. Add your children first: first names are enough.
+      </NoChildren>
     );
   }
   return pile ? <Marking key={pile.id} pile={pile} /> : <Setup />;

@@ -1,5 +1,6 @@
 import './print.css';
 import { useEffect } from 'preact/hooks';
+import { NotArrived } from '../../controls/not-arrived.tsx';
 import { dictation, ensureDictation } from '../../state/dictation-made.ts';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
 import { fetchKit, kit } from '../../state/paper/kit.ts';
@@ -152,22 +153,15 @@ function pageName(kind: Thing, isBacked: boolean, at: number, of: number): strin
 
 function Failed() {
   return (
-    <div class="shortfall" role="alert">
-      <p>
-        What is needed for printing did not arrive. Once it has been loaded, it works without a
-        network.
-      </p>
-      <button
-        type="button"
-        class="button"
-        onClick={() => {
-          if (engine.peek() === 'failed') void startEngine();
-          void fetchKit();
-          if (sentences.peek() === 'failed') void fetchSentences();
-        }}
-      >
-        Try again
-      </button>
-    </div>
+    <NotArrived
+      onAgain={() => {
+        if (engine.peek() === 'failed') void startEngine();
+        void fetchKit();
+        if (sentences.peek() === 'failed') void fetchSentences();
+      }}
+    >
+      What is needed for printing did not arrive. Once it has been loaded, it works without a
+      network.
+    </NotArrived>
   );
 }
