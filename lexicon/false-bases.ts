@@ -17,8 +17,12 @@ export const FALSE_BASES: Readonly<Record<string, string>> = {
   candid: 'can and did',
   candidate: 'can, did and ate',
   carter: 'cart',
+  computer: 'compute; taught as a word of its own, com·pu·ter',
+  computers: 'compute',
   corner: 'corn',
   counter: 'count',
+  crystallize: 'crystal and ize; crys·tal·lize',
+  crystallized: 'crystal and ize',
   forest: 'fore',
   hammer: 'ham',
   hamper: 'ham',
@@ -49,7 +53,14 @@ export const FALSE_BASES: Readonly<Record<string, string>> = {
 
 /** Built from a base although WordNet does not link them. */
 export const TRUE_BASES: ReadonlySet<string> = new Set(
-  'ashen basement earthen golden leaden oaken silken swollen wooden woolen woollen'.split(' '),
+  `ashen assembler babysitter basement biker blogger breather bullfighter caseworker coder commoner
+   creamer decoder dimmer diner dryer earthen golden grabber grader greaser grouper hater identifier
+   inhaler insider jumper landscaper leaden oaken outsider plumber porker prisoner ranger rapper
+   retainer reveler revolver rooster scorcher scraper seeker setter silken slicker sneaker sniper
+   staffer streamer swollen tanker teetotaler trader trawler treasurer trooper troubleshooter tuner
+   undertaker user villager wader widower woodcutter wooden woolen woollen writer zinger`
+    .trim()
+    .split(/\s+/),
 );
 
 /** Edges that no base in the list shows: *measle*, *safe·ty*, *mistle·toe*. Sorted. */

@@ -167,6 +167,7 @@ const ENDINGS: readonly Ending[] = [
   ending('s', 'S, Z', 'noun verb adj adv', 'inflects'),
   ending('est', '@ S T', 'adj adv', 'inflects'),
   ending('er', 'ER', 'adj adv verb noun', 'linked'),
+  ending('ize', 'AY Z', 'noun adj', 'linked'),
   ending('ly', 'L IY', 'adj noun adv', 'derives'),
   ending('ful', 'F @ L', 'noun verb', 'derives'),
   ending('less', 'L @ S', 'noun verb', 'derives'),

@@ -26,8 +26,15 @@ import { explainPlace } from './why.ts';
 /** How much a word of each band (1 the commonest) counts for the order. Ours; no source. */
 const WEIGHTS = [0, 10, 6, 4, 2, 1, 1, 1] as const;
 
-/** Computes every step. Throws when the distances cannot be kept: the tables are then at fault. */
-export function computeSteps(words: readonly CommonWord[]): readonly Step[] {
+/**
+ * Computes every step from the table of `words`; what is said of each step is
+ * told of the words as they are read `now`. Throws when the distances cannot be
+ * kept: the tables are then at fault.
+ */
+export function computeSteps(
+  words: readonly CommonWord[],
+  now: readonly CommonWord[],
+): readonly Step[] {
   const placed = placeUnits(words);
   const irregular = chooseIrregularWords(placed, words);
   return placed.map((unit, place) => {
@@ -39,7 +46,7 @@ export function computeSteps(words: readonly CommonWord[]): readonly Step[] {
       grade: unit.grade,
       title: unit.title,
       items: [...unit.items, ...heart.map((word): Item => ({ kind: 'word', word }))],
-      why: explainPlace(placed, place, words, heart, known),
+      why: explainPlace(placed, place, now, heart, known),
     };
   });
 }

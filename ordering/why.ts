@@ -17,7 +17,7 @@ export function explainPlace(
   known: ReadonlySet<string>,
 ): string {
   const unit = placed[place] as PlacedUnit;
-  const opens = openingSteps(placed, words);
+  const opens = openingSteps(placed, words, true);
   const opened = words.filter(({ word }) => opens.get(word) === unit.number && !known.has(word));
   return [
     unit.stageWhy ? `A new stage: ${unit.stageWhy}.` : null,

@@ -200,7 +200,7 @@ function hear(candidate: Candidate, search: Search, sound: number): Step | null 
     row.kind === 'r-vowel' &&
     (spoken.stress[to] ?? -1) > 0 &&
     !morphemes.breaks.includes(next) &&
-    !/^at(e|ion|ing)/.test(word.slice(next));
+    !/^(at(e|ion|ing|or)|er|est)/.test(word.slice(next));
   return { candidate, from: sound, to, cost: candidate.cost + (opensStressed ? EDGE_COST : 0) };
 }
 

@@ -18,7 +18,7 @@ export const ENDING_ROWS: readonly RowSpec[] = [
   ['se', 'S', 'consonant-e', 2, 'e', 'mouse'],
   ['se', 'Z', 'consonant-e', 2, 'e', 'cheese'],
   ['ve', 'V', 'consonant-e', 1, 'e', 'glove'],
-  ['ze', 'Z', 'consonant-e', 2, 'e', 'sneeze'],
+  ['ze', 'Z', 'consonant-e', 2, 'e', 'sneeze', { before: /[^y]$/, only: true }],
   ['the', 'DH', 'consonant-e', 2, '', 'breathe'],
   ['ge', 'ZH', 'consonant-e', 3, '', 'garage'],
   ['be', 'B', 'consonant-e', 4, '', null],

@@ -75,7 +75,14 @@ function fits(row: TableRow, word: string, at: number, to: number): boolean {
   if (row.kind === 'consonant-e' && to !== word.length) return false;
   if (row.kind === 'ending' && (to !== word.length || at < 2)) return false;
   if (row.grapheme === 'le' && to !== word.length) return false;
+  if (row.grapheme === 'ed' && row.id !== soundOfEd(word.slice(0, at))) return false;
   return before?.test(word.slice(0, at)) !== false && after?.test(word.slice(to)) !== false;
+}
+
+/** melted, jumped, filled: the sound of -ed goes by the letter before it. */
+function soundOfEd(stem: string): CardId {
+  if (/[td]$/.test(stem)) return 'ed=IH+D';
+  return /(p|k|f|x|s|sh|ch|c|gh)$/.test(stem) ? 'ed=T' : 'ed=D';
 }
 
 /** make, ride: a final e after one consonant. */

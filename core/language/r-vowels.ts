@@ -5,7 +5,6 @@ import type { RowSpec } from './row.ts';
  * hold American sounds. A row whose r opens a stressed syllable (*a·round*,
  * *pa·rade*) is not used: the aligner gives that r a card of its own.
  */
-const afterW = /(^|[^aeo])(w|wh|qu|squ)$/;
 
 export const R_VOWEL_ROWS: readonly RowSpec[] = [
   ['ar', 'AA R', 'r-vowel', 1, 'm', 'star'],
@@ -29,7 +28,15 @@ export const R_VOWEL_ROWS: readonly RowSpec[] = [
   ['our', 'UH R', 'r-vowel', 3, '', 'tour'],
   ['ire', 'AY ER', 'r-vowel', 2, '', 'fire', { also: ['AY R'] }],
   ['yre', 'AY ER', 'r-vowel', 3, '', null, { also: ['AY R'] }],
-  ['ure', 'Y UH R', 'r-vowel', 2, '', 'cure', { also: ['Y ER', 'Y UW R', 'Y AO R'] }],
+  [
+    'ure',
+    'Y UH R',
+    'r-vowel',
+    2,
+    '',
+    'cure',
+    { also: ['Y ER', 'Y UW R', 'Y AO R'], after: /^(?!au)/, only: true },
+  ],
   ['ure', 'UH R', 'r-vowel', 2, '', 'lure', { also: ['UW R'] }],
   ['ure', 'ER', 'r-vowel', 2, '', 'picture'],
   ['ere', 'IH R', 'r-vowel', 3, '', 'sphere', { also: ['IY R', 'IH ER'] }],
@@ -37,7 +44,7 @@ export const R_VOWEL_ROWS: readonly RowSpec[] = [
   // unstressed, or after w
   ['or', 'ER', 'r-vowel', 2, '', 'worm', { also: ['AX R'], before: /w$|[aeiouy]|^f$/ }],
   ['ar', 'ER', 'r-vowel', 2, '', 'dollar', { also: ['AX R'], before: /[aeiouy]/ }],
-  ['ar', 'AO R', 'r-vowel', 2, '', 'quarter', { before: afterW }],
+  ['ar', 'AO R', 'r-vowel', 2, '', 'quarter', { before: /(w|wh|qu)$/ }],
   // between vowels
   ['ar', 'EH R', 'r-vowel', 3, '', 'parachute', { also: ['AE R', 'EY R'] }],
   ['er', 'EH R', 'r-vowel', 3, '', 'sheriff', { also: ['AE R'] }],

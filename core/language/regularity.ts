@@ -23,6 +23,7 @@ export function isRegular(
   if (row?.context.before && !row.context.before.test(left)) return false;
   if (row?.context.after && !row.context.after.test(right)) return false;
   if (card.kind === 'long-vowel') {
+    if (isHeardFinalE(word, card.id, right, breaks)) return false;
     const open = breaks.includes(next) || placed[index + 1]?.card.kind === 'silent';
     return isLongByRule(card.id, right, open);
   }
@@ -37,9 +38,25 @@ export function isLongByRule(id: string, right: string, open: boolean): boolean 
   if (open || right === '' || right === 's' || /^[aeiouy]/.test(right)) return true;
   if (id === 'y=IY' || id === 'i=IY') return id === 'y=IY';
   if (/^([^aeiouy]|[bcdfgpt][lr]|th|ch|sh|ph|st|qu)[eiyao]/.test(right)) return true;
+  // vague, rogue, opaque: the last e does its work across gu and qu.
+  if (/^(gue|que)[sd]?$/.test(right)) return id !== 'i=IY';
   if (id === 'i=AY') return /^(ld|nd|gn|gh)/.test(right);
   if (id === 'o=OW') return /^(ld|st|lt|ll|lk)/.test(right);
   return id === 'a=EY' && /^n?g[ei]/.test(right);
+}
+
+/**
+ * acne, recipe, machete: a final e after a consonant is expected to be silent in
+ * a word of several beats, so that one that is heard is irregular. In short
+ * words (be, me) it is the open e, and maybe is one of them.
+ */
+function isHeardFinalE(
+  word: string,
+  id: string,
+  right: string,
+  breaks: readonly number[],
+): boolean {
+  return id === 'e=IY' && right === '' && breaks.length > 0 && word !== 'maybe';
 }
 
 /** gone: where nothing else is irregular, the final e without its work is. */

@@ -44,9 +44,9 @@ export function syllableBreaks(
   return breaks;
 }
 
-/** Whether a card holds a vowel sound, and so makes a syllable. */
+/** Whether a card holds a vowel sound, and so makes a syllable; the m of *prism* makes none in print. */
 export function isNucleus(card: Correspondence): boolean {
-  return card.phonemes.some(isVowelPhoneme);
+  return card.kind !== 'consonant' && card.phonemes.some(isVowelPhoneme);
 }
 
 function divide(
@@ -80,6 +80,7 @@ function divide(
   if (opener && STABLE_FINALS.has(opener.card.grapheme) && first.card.grapheme === 'n') {
     return lastLetter(first) + 1;
   }
+  if (isOpenPrefix(word, before) && isLegalOnset(between)) return firstLetter(first);
   const closes = isShort(before.card, placed[left - 1]?.card) && before.stress > 0;
   if (between.length === 1) {
     if (ENDS_ONLY.has(first.card.grapheme)) return lastLetter(first) + 1;
@@ -150,8 +151,15 @@ const ONSETS: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 
+/** be·tween, re·spond, de·stroy: a prefix with its open e. */
+function isOpenPrefix(word: string, { card, letters }: PlacedCard): boolean {
+  return card.id === 'e=IY' && /^(b|d|r|pr)e$/.test(word.slice(0, (letters[0] as number) + 1));
+}
+
 function isLegalOnset(cards: readonly PlacedCard[]): boolean {
   const spelling = cards.map(({ card }) => card.grapheme).join('');
+  // The s of island is silent and stays behind; the t of castle closes its syllable.
+  if (cards[0]?.card.phonemes.length === 0 && spelling === 'sl') return false;
   return ONSETS.has(spelling) && !(spelling === 'st' && cards[1]?.card.phonemes.length === 0);
 }
 

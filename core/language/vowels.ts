@@ -7,7 +7,13 @@ import type { RowSpec } from './row.ts';
  */
 const afterW = /(^|[^aeo])(w|wh|qu|squ)$/;
 const last = /^$/;
-const openBeforeStress = /^([^aeiouyx]|[bcdfgpt][lr]|tw|qu|ch|sh|th)[aeiouy]/;
+const openBeforeStress = /^([^aeiouyx]|[bcfgp][lr]|[td]r|tw|qu|ch|sh|th)[aeiouy]/;
+/** be·stow, de·stroy, re·spect, pre·scribe: the prefix stays open before s and its clusters. */
+const openPrefix = {
+  unstressed: true,
+  before: /^(b|d|r|pr)$/,
+  after: /^(s[ptckmnlw][lrw]?|squ?|tw|dw)[aeiouy]/,
+} as const;
 
 export const VOWEL_ROWS: readonly RowSpec[] = [
   // short
@@ -34,7 +40,13 @@ export const VOWEL_ROWS: readonly RowSpec[] = [
     2,
     '',
     'emu',
-    { variants: [{ sounds: 'IH', unstressed: true, after: openBeforeStress }] },
+    {
+      variants: [
+        { sounds: 'IH', unstressed: true, after: openBeforeStress },
+        { sounds: 'IH', ...openPrefix },
+        { sounds: 'AX', ...openPrefix },
+      ],
+    },
   ],
   ['i', 'AY', 'long-vowel', 2, '', 'icicle'],
   ['o', 'OW', 'long-vowel', 2, '', 'ocean'],
@@ -192,7 +204,7 @@ export const VOWEL_ROWS: readonly RowSpec[] = [
   ['ow', 'AA', 'vowel-team', 4, '', null],
   ['owe', 'OW', 'vowel-team', 4, '', null, { after: last, only: true }],
   ['awe', 'AO', 'vowel-team', 4, '', null, { after: last, only: true, also: ['AA'] }],
-  ['ui', 'IH', 'vowel-team', 4, '', null],
+  ['ui', 'IH', 'vowel-team', 4, '', null, { also: ['AX'] }],
   ['ui', 'AY', 'vowel-team', 4, '', null],
   ['ue', 'EY', 'vowel-team', 4, '', null],
   ['ue', '', 'silent', 4, '', null],
