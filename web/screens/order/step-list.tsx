@@ -18,7 +18,7 @@ export function StepList() {
     moved.current = undefined;
     if (!last) return;
     const row = list.current?.children[last.number - 1];
-    const same = row?.querySelector<HTMLButtonElement>(`.${last.way}:not([disabled])`);
+    const same = row?.querySelector<HTMLButtonElement>(`[data-way="${last.way}"]:not([disabled])`);
     const button = same ?? row?.querySelector<HTMLButtonElement>('button:not([disabled])');
     button?.focus();
     row?.scrollIntoView({ block: 'nearest' });
@@ -47,6 +47,7 @@ export function StepList() {
           <span class="moves">
             <button
               type="button"
+              data-way="up"
               disabled={step.number === 1}
               aria-label={`Move step ${step.number}, ${step.title}, up`}
               onClick={() => move(step, step.number - 1)}
@@ -55,6 +56,7 @@ export function StepList() {
             </button>
             <button
               type="button"
+              data-way="down"
               disabled={step.number === sequence.steps.length}
               aria-label={`Move step ${step.number}, ${step.title}, down`}
               onClick={() => move(step, step.number + 1)}
