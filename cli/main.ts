@@ -4,6 +4,7 @@ import { cards } from './cards.ts';
 import { check } from './check.ts';
 import { drill } from './drill.ts';
 import { Failure } from './failure.ts';
+import { helpFor } from './help.ts';
 import { mastery } from './mastery.ts';
 import { passage } from './passage.ts';
 import { screen } from './screen.ts';
@@ -47,7 +48,8 @@ const USAGE = `sweepline — cards, words and drills in the terminal
 
 T is step:24, a list such as a,m,s,t,sh,ea=EH, @file.json, or your own order:
 @order.csv, @order.csv:12 for its first twelve steps.
---json prints machine-readable output; docs/cli.md describes it.`;
+--json prints machine-readable output; docs/cli.md describes it.
+COMMAND --help tells all options of a command.`;
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0); // whoever read has seen enough, as `head` does
@@ -71,10 +73,15 @@ function saidOf(error: unknown): string {
 
 const [name, ...args] = process.argv.slice(2);
 const command = commands.get(name ?? '');
-if (name === undefined || name === 'help' || name === '--help') {
+const HELP_OPTIONS = ['--help', '-h'];
+const isHelp = name === 'help' || HELP_OPTIONS.includes(name ?? '');
+const asksHelp = args.some((arg) => HELP_OPTIONS.includes(arg));
+const help = isHelp ? helpFor(args) : asksHelp ? helpFor([name ?? '', ...args]) : null;
+if (help !== null) process.stdout.write(`${help}\n`);
+else if (name === undefined || (isHelp && args.length === 0)) {
   process.stdout.write(`${USAGE}\n`);
 } else if (!command) {
-  complain(`There is no command “${name}”.\n\n${USAGE}`);
+  complain(`There is no command “${isHelp ? args[0] : name}”.\n\n${USAGE}`);
   process.exitCode = 2;
 } else {
   try {

@@ -21,12 +21,12 @@ export function loadPictures(): Pictures {
   return new Map(Object.entries(JSON.parse(text) as Record<string, Picture>));
 }
 
-/** `--paper letter|a4`; letter when it was not typed. */
+/** `--paper letter|a4`, in small letters or large; letter when it was not typed. */
 export function readPaper(typed: Typed): Paper {
   return readOneOf(typed, 'paper', PAPERS, 'letter');
 }
 
-/** An option that takes one of a few words. Ends the command when it is another. */
+/** An option that takes one of a few words, in small letters or large. Ends the command when it is another. */
 export function readOneOf<Word extends string>(
   typed: Typed,
   name: string,
@@ -34,7 +34,7 @@ export function readOneOf<Word extends string>(
   otherwise: Word,
 ): Word {
   const text = typed.text(name) ?? otherwise;
-  const known = words.find((word) => word === text);
+  const known = words.find((word) => word === text.toLowerCase());
   return known ?? fail(`--${name} takes ${words.join(', ')}; “${text}” is none of them.`);
 }
 

@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { sheet } from './sheet.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'sheets-'));
-const taught = ['--taught', 'step:16', '--paper', 'a4'];
+const taught = ['--taught', 'step:16', '--paper', 'A4'];
 
 test.each(['plan', 'board', 'words', 'dictation', 'home', 'check'])(
   'sheet %s writes a PDF with as many pages as it says',
