@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type ChildId, childId } from '../ids.ts';
-import { nextChildren } from '../log/next-child.ts';
 import { makeRandom } from '../random.ts';
 import {
   type Calling,
@@ -15,6 +14,7 @@ import {
   turnCalling,
 } from './calling.ts';
 import type { Moment } from './moments.ts';
+import { nextChildren } from './next-child.ts';
 import { type Act, act, type Standing, standingAt } from './standing.ts';
 
 const moments = Array.from(

@@ -11,7 +11,6 @@ import type { ChildId } from '../../core/ids.ts';
 import type { DrillRecord } from '../../core/log/class-state.ts';
 import { readDrill } from '../../core/log/drill-record.ts';
 import type { EventSpec, LogEvent } from '../../core/log/event.ts';
-import { nextChildren } from '../../core/log/next-child.ts';
 import { drillsOf } from '../../core/log/recent.ts';
 import { makeRandom } from '../../core/random.ts';
 import { callNobody, callTakenUp, type Lots, turnCalling } from '../../core/warm-up/calling.ts';
@@ -27,6 +26,7 @@ import {
   takeOver,
 } from '../../core/warm-up/lead.ts';
 import { type Moment, momentsOf } from '../../core/warm-up/moments.ts';
+import { nextChildren } from '../../core/warm-up/next-child.ts';
 import { noteAside } from '../../core/warm-up/note-aside.ts';
 import { beginningOf, changeOf, eventsBetween } from '../../core/warm-up/noted.ts';
 import type { Running } from '../../core/warm-up/run-state.ts';
