@@ -23,6 +23,8 @@ export interface ClassState {
   readonly groups: ReadonlyMap<GroupId, Group>;
   /** By id, as they were entered, removed ones included. */
   readonly children: ReadonlyMap<ChildId, Child>;
+  /** What the devices are called that the class is shared with, by what their events say in `by`. */
+  readonly devices: ReadonlyMap<string, string>;
   /** By id, as they were begun. */
   readonly drills: ReadonlyMap<string, DrillRecord>;
   /** Drills that she took out of the record, by id, as they were begun: they count nowhere, and can be put back. */

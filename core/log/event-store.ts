@@ -9,9 +9,10 @@ export interface EventStore {
   /**
    * Adds events, all of them or none. Resolves once they are kept for good: from
    * then on the end of the program takes none of them away. An event that is
-   * kept already is left as it is. Of a class that was forgotten nothing is kept (`forgotten`).
+   * kept already is left as it is. Of a class that was forgotten nothing is kept (`forgotten`). Where a class
+   * is shared, what is new and of `here` is noted in the same stroke as still to be sent.
    */
-  append(events: readonly LogEvent[]): Promise<Kept | StoreFailure>;
+  append(events: readonly LogEvent[], origin?: Origin): Promise<Kept | StoreFailure>;
   /** Every event of a class, each once, in no certain order; none for a class never heard of. */
   eventsOf(classId: string): Promise<EventsRead | StoreFailure>;
   /** Every class that has events, in the order of their ids, and which were forgotten. */
@@ -26,6 +27,9 @@ export interface EventStore {
   /** Ends the use of it; what was asked for before is still done. */
   close(): Promise<void>;
 }
+
+/** Where events come from: from this device, which is meant when it is left out, or from a server. */
+export type Origin = 'here' | 'afar';
 
 /** What was read of a class. */
 export interface EventsRead {

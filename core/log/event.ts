@@ -288,7 +288,9 @@ export type Setting =
         /** Its seat, counted from 0. */
         readonly place: number;
       }
-    >;
+    >
+  /** A device that the class is shared with, by what its events say in `by`. */
+  | SettingOf<'device', { readonly name: string }>;
 
 type SettingOf<Of extends string, Id, Fields> = {
   readonly [Field in keyof Fields]: {

@@ -28,6 +28,7 @@ const state = classOf(
   { of: 'child', id: childId('w'), field: 'group', value: groupId('moss') },
   { of: 'group', id: groupId('fern'), field: 'removed', value: true },
   { of: 'child', id: childId('w'), field: 'removed', value: true },
+  { of: 'device', id: 'desk', field: 'name', value: 'Laptop' },
 );
 const names = (list: readonly { readonly name: string }[]) => list.map(({ name }) => name);
 
@@ -36,6 +37,11 @@ describe('the roster', () => {
     expect(names(childrenOf(state, WHOLE_CLASS))).toEqual(['K. T.', 'Robin']);
     expect(names(childrenOf(state, groupId('moss')))).toEqual(['Robin']);
     expect(childrenOf(state, groupId('fern'))).toEqual([]);
+  });
+
+  it('knows what a device is called, and takes it for no child', () => {
+    expect([...state.devices]).toEqual([['desk', 'Laptop']]);
+    expect(state.children.has(childId('desk'))).toBe(false);
   });
 
   it('has the small groups without those removed, which are still kept', () => {

@@ -3,23 +3,28 @@ import { type Child, type ClassState, type Group, WHOLE_CLASS } from './class-st
 import type { EventOf, Setting } from './event.ts';
 import { inDayOrder, inNameOrder } from './name-order.ts';
 
-/** The class itself, its groups and its children. */
-export type Roster = Pick<ClassState, 'name' | 'archived' | 'namesBy' | 'groups' | 'children'>;
+/** The class itself, its groups, its children and what its devices are called. */
+export type Roster = Pick<
+  ClassState,
+  'name' | 'archived' | 'namesBy' | 'groups' | 'children' | 'devices'
+>;
 
 /** Reads the roster from the settings in force, in their order: of several on one field, the last holds. */
 export function readRoster(settings: readonly EventOf<'set'>[]): Roster {
   const itself = { name: '', archived: false, namesBy: 'name' as const };
   const groups = new Map<GroupId, Group>([[WHOLE_CLASS, newGroup(WHOLE_CLASS)]]);
   const children = new Map<ChildId, Child>();
+  const devices = new Map<string, string>();
   for (const { body } of settings) {
     if (body.of === 'class') Object.assign(itself, fieldOf(body));
     else if (body.of === 'group') {
       groups.set(body.id, { ...(groups.get(body.id) ?? newGroup(body.id)), ...fieldOf(body) });
-    } else {
+    } else if (body.of === 'device') devices.set(body.id, body.value);
+    else {
       children.set(body.id, { ...(children.get(body.id) ?? newChild(body.id)), ...fieldOf(body) });
     }
   }
-  return { ...itself, groups, children };
+  return { ...itself, groups, children, devices };
 }
 
 /** The small groups there are now, in the order of the day. */

@@ -50,6 +50,7 @@ describe('what an event says', () => {
   it.each([
     ['set', { of: 'child', id: childId('r'), field: 'group', value: null }],
     ['begun', { drillId: 'one', groupId: groupId('g'), day: '2026-03-02', drill: SMALL_DRILL }],
+    ['set', { of: 'device', id: 'desk', field: 'name', value: 'Laptop' }],
     ['replanned', { drillId: 'one', drill: SMALL_DRILL }],
     ['shown', moment],
     ['called', { ...moment, child: 'r' }],

@@ -153,6 +153,7 @@ const settingChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check
   ['child group', isNullOr(isGroupId)],
   ['child removed', isFlag],
   ['child place', isWhole(0)],
+  ['device name', isText],
 ]);
 
 const isSettingFields = isShape({ of: isText, id: isText, field: isText });

@@ -269,6 +269,55 @@ describe('a class on this device', () => {
     await again.close();
   });
 
+  it('has, once it is shared, all that is recorded noted as to be sent, and nothing that came from afar', async () => {
+    const page = await visit.open();
+    const outcome = await page.evaluate(async () => {
+      const classId = 'between devices';
+      const store = log.createDeviceStore();
+      const noted = async () => (await store.shared.unsent(classId)).map(({ id }) => id);
+      const own = await log.openClass(store, classId);
+      await own.record(log.note('alone')).kept;
+      const before = await noted();
+      const how = { algorithm: 'ECDSA', name: 'ECDSA', namedCurve: 'P-256' };
+      const sign = await crypto.subtle.generateKey(how, false, ['sign', 'verify']);
+      const keys = { sign, box: sign };
+      const nobody = { founder: 'me', invitation: null, rights: [], seen: {}, told: null };
+      const followed = { cursor: 0, trace: 0 };
+      await store.shared.begin({ classId, by: 'here', keys, followed, ...nobody }, []);
+      const shared = await log.openClass(store, classId);
+      const { events, kept } = shared.record(log.note('to be sent'));
+      await kept;
+      const after = await noted();
+      const far = { ...(events[0] as (typeof events)[number]), id: 'from afar', by: 'phone' };
+      await store.receive([far]);
+      const received = await noted();
+      await store.receive([events[0] as (typeof events)[number]]);
+      const held = (await store.shared.of(classId))?.keys.sign.privateKey.extractable;
+      const read = await store.eventsOf(classId);
+      const last = await noted();
+      await store.forget(classId);
+      return {
+        before,
+        isOwn: after.join() === events[0]?.id && events[0]?.by === 'here',
+        received: received.length,
+        last,
+        held,
+        count: 'events' in read ? read.events.length : 0,
+        left: [await store.shared.of(classId), await noted()],
+      };
+    });
+    expect(outcome).toEqual({
+      before: [],
+      isOwn: true,
+      received: 1,
+      last: [],
+      held: false,
+      count: 3,
+      left: [null, []],
+    });
+    await page.close();
+  });
+
   it('is saved as a locked file and brought in elsewhere, a second time without effect', async () => {
     const page = await visit.open();
     const outcome = await page.evaluate(async () => {

@@ -2,6 +2,8 @@
 export interface Link<Message> {
   /** Tells all others. */
   send(message: Message): void;
+  /** Hears and tells nothing more. */
+  close(): void;
 }
 
 /**
@@ -12,10 +14,10 @@ export function openLink<Message>(
   isMessage: (value: unknown) => value is Message,
   onMessage: (message: Message) => void,
 ): Link<Message> {
-  if (typeof BroadcastChannel === 'undefined') return { send() {} };
+  if (typeof BroadcastChannel === 'undefined') return { send() {}, close() {} };
   const channel = new BroadcastChannel(name);
   channel.onmessage = ({ data }: MessageEvent<unknown>) => {
     if (isMessage(data)) onMessage(data);
   };
-  return { send: (message) => channel.postMessage(message) };
+  return { send: (message) => channel.postMessage(message), close: () => channel.close() };
 }

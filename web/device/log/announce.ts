@@ -1,5 +1,5 @@
 import type { LogEvent } from '../../../core/log/event.ts';
-import type { EventStore, Kept, StoreFailure } from '../../../core/log/event-store.ts';
+import type { EventStore, Kept, Origin, StoreFailure } from '../../../core/log/event-store.ts';
 import { parseEvent } from '../../../core/log/parse-event.ts';
 
 /** A store that tells what other windows append. */
@@ -8,10 +8,14 @@ export interface Announcing {
   subscribe(listener: (events: readonly LogEvent[]) => void): () => void;
   /** Tells every listener of events that came otherwise than by `append`, in this window and in all others. */
   tell(events: readonly LogEvent[]): void;
+  /** Calls the listener with whatever is recorded on this device, in this window or another; returns how to stop. */
+  onRecorded(listener: (events: readonly LogEvent[]) => void): () => void;
+  /** Keeps what came from a server, and tells every listener of it. */
+  receive(events: readonly LogEvent[]): Promise<Kept | StoreFailure>;
 }
 
 interface Offering {
-  offer(events: readonly LogEvent[]): Promise<Kept | StoreFailure>;
+  offer(events: readonly LogEvent[], origin?: Origin): Promise<Kept | StoreFailure>;
 }
 
 /**
@@ -26,9 +30,12 @@ export function announce<Store extends EventStore & Offering>(
 ): Store & Announcing {
   let channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(name);
   const listeners = new Set<(events: readonly LogEvent[]) => void>();
+  const senders = new Set<(events: readonly LogEvent[]) => void>();
   channel?.addEventListener('message', ({ data }: MessageEvent<unknown>) => {
     const events = Array.isArray(data) ? data.flatMap(eventIn) : [];
-    if (events.length > 0) for (const listener of listeners) listener(events);
+    if (events.length === 0) return;
+    for (const listener of listeners) listener(events);
+    for (const sender of senders) sender(events);
   });
   const post = (events: readonly LogEvent[]): void => {
     try {
@@ -37,21 +44,34 @@ export function announce<Store extends EventStore & Offering>(
       // What no store can keep cannot be told either.
     }
   };
+  const tell = (events: readonly LogEvent[]): void => {
+    for (const listener of listeners) listener(events);
+    post(events);
+  };
   return {
     ...store,
     async append(events) {
       const outcome = await store.append(events);
       post(events);
+      for (const sender of senders) sender(events);
       return outcome;
     },
     async offer(events) {
       const outcome = await store.offer(events);
-      if ('kept' in outcome) post(events);
+      if ('error' in outcome) return outcome;
+      post(events);
+      for (const sender of senders) sender(events);
       return outcome;
     },
-    tell(events) {
-      for (const listener of listeners) listener(events);
-      post(events);
+    tell,
+    async receive(events) {
+      const outcome = await store.offer(events, 'afar');
+      if ('kept' in outcome) tell(events);
+      return outcome;
+    },
+    onRecorded(listener) {
+      senders.add(listener);
+      return () => senders.delete(listener);
     },
     subscribe(listener) {
       listeners.add(listener);

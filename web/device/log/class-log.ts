@@ -40,7 +40,7 @@ export interface ClassLogSpec extends Stamping {
  * some of it far ahead, it is said once and for all when that really was.
  */
 export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
-  const { store, classId, device, now, newId } = spec;
+  const { store, classId, now, newId } = spec;
   const early: LogEvent[] = [];
   let take = (events: readonly LogEvent[]): void => {
     for (const event of events) early.push(event);
@@ -61,7 +61,7 @@ export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
       let { last } = state.peek();
       const events = specs.map(({ kind, body }): LogEvent => {
         last = tick(last, now());
-        return { id: newId(), classId, at: last, by: device, kind, body };
+        return { id: newId(), classId, at: last, by: spec.device, kind, body };
       });
       take(events);
       return { events, kept: store.append(events) };

@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
 import type { LogEvent } from '../../../core/log/event.ts';
+import type { SharedRecord, Unsent } from './shared-record.ts';
 
 /** What the database holds; the records of a class stand together in each store. */
 export interface LogSchema extends DBSchema {
@@ -13,6 +14,10 @@ export interface LogSchema extends DBSchema {
   forgotten: { key: [classId: string]; value: { readonly classId: string } };
   /** Records that could not be read, for whoever wants to rescue them (set-aside.ts). */
   aside: { key: number; value: AsideRecord };
+  /** How this device takes part in the classes that are shared. */
+  shared: { key: [classId: string]; value: SharedRecord };
+  /** What is still to be sent of them. */
+  outbox: { key: [classId: string, id: string]; value: Unsent };
 }
 
 /** A record that could not be read, as it was found; the second version put it there bare. */
@@ -39,7 +44,15 @@ export interface PageRecord {
 }
 
 /** Every store there is. */
-export const STORES = ['loose', 'pages', 'heads', 'forgotten', 'aside'] as const;
+export const STORES = [
+  'loose',
+  'pages',
+  'heads',
+  'forgotten',
+  'aside',
+  'shared',
+  'outbox',
+] as const;
 
 /** Those that hold the events of classes. */
 export const CLASS_STORES = ['loose', 'pages', 'heads'] as const;
@@ -48,7 +61,7 @@ export const CLASS_STORES = ['loose', 'pages', 'heads'] as const;
  * The version of the database. Each step of the upgrade stands by itself and only adds, so that one that
  * began at any earlier version ends the same; a further step is a further `if`.
  */
-const VERSION = 2;
+const VERSION = 3;
 
 function upgrade(db: IDBPDatabase<LogSchema>, from: number): void {
   if (from < 1) {
@@ -59,6 +72,10 @@ function upgrade(db: IDBPDatabase<LogSchema>, from: number): void {
   if (from < 2) {
     db.createObjectStore('forgotten', { keyPath: ['classId'] });
     db.createObjectStore('aside', { autoIncrement: true });
+  }
+  if (from < 3) {
+    db.createObjectStore('shared', { keyPath: ['classId'] });
+    db.createObjectStore('outbox', { keyPath: ['classId', 'id'] });
   }
 }
 

@@ -1,6 +1,11 @@
 import type { IDBPDatabase } from 'idb';
 import type { LogEvent } from '../../../core/log/event.ts';
-import type { ClassesRead, EventStore, StoreFailure } from '../../../core/log/event-store.ts';
+import type {
+  ClassesRead,
+  EventStore,
+  Origin,
+  StoreFailure,
+} from '../../../core/log/event-store.ts';
 import { isEvent } from '../../../core/log/parse-event.ts';
 import {
   type Change,
@@ -17,7 +22,7 @@ import { addEvents, SEAL_FROM, sealLoose } from './sealing.ts';
 import { failureOf, storeFailure } from './store-error.ts';
 
 /**
- * Events kept in the browser's IndexedDB; `name` is the database's.
+ * Events kept in the browser's IndexedDB; `name` is the database's, where no connection to it is given.
  *
  * Problem: an append must be on the disk within a few milliseconds, and a
  * class of 60,000 events must open within 300. Method: an event is first a
@@ -27,12 +32,11 @@ import { failureOf, storeFailure } from './store-error.ts';
  * pages, several times as fast. The alternative, keeping the class as
  * last seen beside the events, would be a second truth.
  */
-export function createIndexedStore(name?: string): EventStore {
-  const connection = connect(name);
+export function createIndexedStore(name?: string, connection = connect(name)): EventStore {
   let tidying: Promise<unknown> = Promise.resolve();
   const tidy = (work: () => Promise<unknown>) => tidying.then(work).catch(() => {});
   return {
-    append: (events) =>
+    append: (events, origin = 'here') =>
       answer(connection, async (db) => {
         const classes = byClass(events);
         let isForgotten = false;
@@ -42,7 +46,9 @@ export function createIndexedStore(name?: string): EventStore {
             isForgotten ||= found !== undefined;
           }
           if (isForgotten) return;
-          for (const [classId, own] of classes) await addEvents(tx, classId, own);
+          for (const [classId, own] of classes) {
+            await noteForSending(tx, classId, await addEvents(tx, classId, own), own, origin);
+          }
         });
         return isForgotten ? failureOf('forgotten') : kept;
       }),
@@ -59,6 +65,8 @@ export function createIndexedStore(name?: string): EventStore {
         await change(db, (tx) =>
           Promise.all([
             ...CLASS_STORES.map((store) => tx.objectStore(store).delete(ofClass(classId))),
+            tx.objectStore('outbox').delete(ofClass(classId)),
+            tx.objectStore('shared').delete([classId]),
             tx.objectStore('forgotten').put({ classId }),
             forgetAside(tx, classId),
           ]),
@@ -122,6 +130,23 @@ async function readHeads(db: IDBPDatabase<LogSchema>): Promise<ClassesRead> {
     })),
     forgotten: forgotten.map(({ classId }) => classId).sort(),
   };
+}
+
+/** Of a shared class, what is new here is to be sent, and what came from afar is not. */
+async function noteForSending(
+  tx: Change,
+  classId: string,
+  fresh: readonly LogEvent[],
+  all: readonly LogEvent[],
+  origin: Origin,
+): Promise<void> {
+  if ((await tx.objectStore('shared').getKey([classId])) === undefined) return;
+  const outbox = tx.objectStore('outbox');
+  await Promise.all(
+    origin === 'here'
+      ? fresh.map(({ id }) => outbox.put({ classId, id, why: null }))
+      : all.map(({ id }) => outbox.delete([classId, id])),
+  );
 }
 
 /** Events by class, each id once: of two with one id, the first. */

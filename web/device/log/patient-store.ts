@@ -7,7 +7,7 @@ import { failureOf } from './store-error.ts';
  */
 export function withPatience(store: EventStore, milliseconds = PATIENCE): EventStore {
   return {
-    append: (events) => inTime(store.append(events)),
+    append: (events, origin) => inTime(store.append(events, origin)),
     eventsOf: (classId) => inTime(store.eventsOf(classId)),
     classes: () => inTime(store.classes()),
     // To forget waits on purpose for other windows, which takes longer.

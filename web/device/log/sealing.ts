@@ -14,12 +14,12 @@ export const SEAL_FROM = 512;
  */
 const pageSize = 1024;
 
-/** Adds events of one class that may be there already: few as records, many as pages. */
+/** Adds events of one class that may be there already: few as records, many as pages; gives those it added. */
 export async function addEvents(
   tx: Change,
   classId: string,
   events: readonly LogEvent[],
-): Promise<void> {
+): Promise<readonly LogEvent[]> {
   const pages =
     events.length < SEAL_FROM ? [] : await tx.objectStore('pages').getAll(ofClass(classId));
   const sealed = new Set(eventsOn(pages).map(({ id }) => id));
@@ -33,6 +33,7 @@ export async function addEvents(
   if (events.length < SEAL_FROM) asked.push(...fresh.map((event) => loose.add(looseRecord(event))));
   else asked.push(...putPages(tx, classId, pages.at(-1), fresh));
   await Promise.all(asked);
+  return fresh;
 }
 
 /**

@@ -57,10 +57,10 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
   const underWay = new Set<Promise<unknown>>();
   const uniting = new Map<string, Promise<EventsRead | null>>();
   return {
-    async append(events) {
+    async append(events, origin) {
       const isNew = events.some(({ classId }) => !onSheets.has(classId));
       const copying = isNew ? null : copy(events);
-      const outcome = await store.append(events);
+      const outcome = await store.append(events, origin);
       if ('kept' in outcome) await (copying ?? copy(events));
       else if (outcome.error.code === 'forgotten') await drop(events);
       else if (copying) await takeBack(await copying);

@@ -35,9 +35,9 @@ export function withSpare(store: EventStore, spare = createMemoryStore()): Spare
       }
       return outcome;
     },
-    append: (events) =>
+    append: (events, origin) =>
       ask(async (place) => {
-        const outcome = await place.append(events);
+        const outcome = await place.append(events, origin);
         if (place === spare && 'kept' in outcome) held = [...held, ...events];
         return outcome;
       }),

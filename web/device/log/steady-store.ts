@@ -5,6 +5,7 @@ import {
   type EventStore,
   isOfHead,
   type Kept,
+  type Origin,
   type StoreError,
   type StoreFailure,
 } from '../../../core/log/event-store.ts';
@@ -22,8 +23,11 @@ export interface SteadyStore extends EventStore {
   letGo(ids: readonly string[]): void;
   /** What is wrong; null while all is well. */
   readonly trouble: ReadonlySignal<StoreError | null>;
-  /** Adds events like `append`, but holds nothing of what cannot be kept: for a file that is brought in. */
-  offer(events: readonly LogEvent[]): Promise<Kept | StoreFailure>;
+  /**
+   * Adds events like `append`, but holds nothing of what cannot be kept: for a file that is brought in, and
+   * for what comes from a server.
+   */
+  offer(events: readonly LogEvent[], origin?: Origin): Promise<Kept | StoreFailure>;
 }
 
 /**
@@ -58,8 +62,8 @@ export function keepGoing(store: EventStore): SteadyStore {
     letGo(ids) {
       aside.value = aside.value.filter(({ id }) => !ids.includes(id));
     },
-    async offer(events) {
-      return store.append(events);
+    async offer(events, origin) {
+      return store.append(events, origin);
     },
     async eventsOf(classId) {
       const before = unsaved.value;
