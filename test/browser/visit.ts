@@ -84,13 +84,7 @@ export async function visit({
     await serving.stop();
   };
   try {
-    shared ??= chromium.launch(launching());
-    context = await (await shared).newContext({
-      viewport: { width, height },
-      deviceScaleFactor: 1,
-      serviceWorkers: keepsApp ? 'allow' : 'block',
-      ...(upTo === undefined ? {} : { storageState: remembering(serving.url, upTo) }),
-    });
+    context = await newStranger(serving.url, { width, height, upTo, keepsApp });
     await setClocks(context, untilNoon());
     await setChance(context);
     const requests: string[] = [];
@@ -103,6 +97,20 @@ export async function visit({
     await end();
     throw error;
   }
+}
+
+/** A browser of somebody who has never been at this address, without a page yet. */
+export async function newStranger(
+  url: string,
+  { width = 1366, height = 768, upTo, keepsApp = false }: Omit<VisitSpec, 'path'>,
+): Promise<BrowserContext> {
+  shared ??= chromium.launch(launching());
+  return (await shared).newContext({
+    viewport: { width, height },
+    deviceScaleFactor: 1,
+    serviceWorkers: keepsApp ? 'allow' : 'block',
+    ...(upTo === undefined ? {} : { storageState: remembering(url, upTo) }),
+  });
 }
 
 /** Starts a browser whose own folder is this one, with a first page of this size. */
@@ -133,7 +141,8 @@ function launching() {
   };
 }
 
-function watch(context: BrowserContext, requests: string[], errors: string[]): void {
+/** Notes what a browser asks for and what goes wrong in it. */
+export function watch(context: BrowserContext, requests: string[], errors: string[]): void {
   context.on('request', (request) => requests.push(request.url()));
   context.on('console', (message) => {
     if (message.type() === 'error') errors.push(message.text());

@@ -69,7 +69,8 @@ describe.each([
     await phone.until(2);
     expect(await sorted(desk)).toEqual(await sorted(phone));
     await phone.far.settled();
-    expect(phone.far.state()).toMatchObject({ where: 'everywhere', why: null, aside: new Map() });
+    expect(phone.far.state()).toMatchObject({ where: 'everywhere', why: null, unsent: 0 });
+    expect(phone.far.state().aside).toEqual(new Map());
     desk.close();
     phone.close();
   });
@@ -90,7 +91,9 @@ describe.each([
     expect(await sorted(phone)).toEqual(await sorted(desk));
     const tablet = await desk.letIn('aide');
     await phone.far.settled();
-    expect(await desk.far.say(await desk.shared.remove(phone.own.id, Date.now()))).toBe(true);
+    expect(await desk.far.say(await desk.shared.remove(phone.own.id, Date.now()))).toEqual({
+      kept: true,
+    });
     await expect.poll(() => phone.far.state()).toMatchObject({ where: 'closed', why: 'removed' });
     for (const device of [desk, phone, tablet]) device.close();
   });
@@ -158,7 +161,9 @@ describe.each([
     const phone = await desk.letIn('teacher');
     const tablet = await desk.letIn('teacher');
     await desk.far.settled();
-    expect(await desk.far.say(await desk.shared.remove(phone.own.id, Date.now()))).toBe(true);
+    expect(await desk.far.say(await desk.shared.remove(phone.own.id, Date.now()))).toEqual({
+      kept: true,
+    });
     await expect.poll(() => phone.far.state()).toMatchObject({ where: 'closed', why: 'removed' });
     await tablet.record([named(classId, 'under the new keys', tablet.own.by)]);
     await desk.until(1);

@@ -20,11 +20,20 @@ export const newId = (): string => `made-${process.pid}-${lastId++}`;
 
 /** A ledger in memory, which stays when the class is closed and opened again. */
 function createMemoryLedger(): Ledger {
-  let noted: Noted = { followed: NOTHING, rights: [], unsent: [] };
+  let noted: Noted = {
+    followed: NOTHING,
+    rights: [],
+    unsent: [],
+    aside: new Map(),
+    seen: {},
+  };
   return {
     read: async () => noted,
-    async noteFollowed(followed, rights) {
-      noted = { ...noted, followed, rights };
+    async noteFollowed(followed, rights, seen) {
+      noted = { ...noted, followed, rights, seen };
+    },
+    async noteAside(aside) {
+      noted = { ...noted, aside, unsent: noted.unsent.filter((id) => !aside.has(id)) };
     },
     async noteUnsent(events) {
       const ids = events.map(({ id }) => id);
@@ -141,6 +150,7 @@ export class FarDevice {
   async record(events: readonly LogEvent[]): Promise<void> {
     const outcome = await this.store.append(events);
     if ('error' in outcome) throw new Error(outcome.error.code);
+    await this.ledger.noteUnsent(events);
     await this.far.send(events);
   }
 
@@ -179,6 +189,7 @@ export class FarDevice {
     pass?: string,
   ): Promise<void> {
     const made = await records();
-    while (!(await this.far.say(made, pass))) await new Promise((r) => setTimeout(r, 20));
+    while (!('kept' in (await this.far.say(made, pass))))
+      await new Promise((r) => setTimeout(r, 20));
   }
 }

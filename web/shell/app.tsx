@@ -1,11 +1,13 @@
 import './app.css';
 import { useErrorBoundary, useLayoutEffect } from 'preact/hooks';
 import { Banner } from '../controls/banner.tsx';
+import { sharedAs } from '../state/open-class.ts';
 import { linkTo, shown } from '../state/route.ts';
 import { factsOf } from '../state/screens.ts';
 import { Broken } from './broken.tsx';
 import { Header } from './header.tsx';
 import { ALONE, PAGES } from './pages.tsx';
+import { SharingNews } from './sharing-news.tsx';
 import { UndoBar } from './undo-bar.tsx';
 
 /** The whole app: one screen at a time; stage and desk alone, all others between header and footer. */
@@ -23,6 +25,7 @@ export function App() {
     <>
       <Header current={screen} />
       <Banner />
+      <SharingNews />
       <main class={`page of-${screen}`}>
         <Page />
       </main>
@@ -36,7 +39,11 @@ export function App() {
 function Footer() {
   return (
     <footer class="footer">
-      <p>Everything stays on this device.</p>
+      <p>
+        {sharedAs.value === null
+          ? 'Everything stays on this device.'
+          : 'This class is sealed, and shared with the devices you let in.'}
+      </p>
       <a href={linkTo('about')}>About and licenses</a>
     </footer>
   );

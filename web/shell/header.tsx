@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { linkTo } from '../state/route.ts';
 import { factsOf, SCREEN_NAMES, type Screen } from '../state/screens.ts';
 import { AtWork } from './at-work.tsx';
+import { Whereabouts } from './whereabouts.tsx';
 
 /** The screens with a place in the header. */
 const PLACES = SCREEN_NAMES.filter((screen) => factsOf(screen).place !== undefined);
@@ -29,6 +30,7 @@ export function Header({ current }: { readonly current: Screen }) {
         Sweepline
       </a>
       <AtWork />
+      <Whereabouts />
       <button
         ref={menu}
         type="button"

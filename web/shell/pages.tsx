@@ -32,6 +32,8 @@ export const PAGES: Readonly<Record<Screen, ComponentType>> = {
   check: later(() => import('../screens/check/check.tsx').then(({ CheckPage }) => CheckPage)),
   reader: later(() => import('../screens/check/reader.tsx').then(({ ReaderPage }) => ReaderPage)),
   pages: later(() => import('../screens/pages/pages.tsx').then(({ PagesPage }) => PagesPage)),
+  share: later(() => import('../screens/share/share.tsx').then(({ SharePage }) => SharePage)),
+  join: later(() => import('../screens/join/join.tsx').then(({ JoinPage }) => JoinPage)),
   print: later(() => import('../screens/print/print.tsx').then(({ PrintPage }) => PrintPage)),
   settings: SettingsPage,
   about: About,

@@ -12,8 +12,11 @@ import type { EventSpec, LogEvent } from '../../core/log/event.ts';
 import type { ClassHead } from '../../core/log/event-store.ts';
 import { replay } from '../../core/log/replay.ts';
 import { childrenOf, smallGroups } from '../../core/log/roster.ts';
-import type { ClassLog } from '../device/log/class-log.ts';
-import { createDeviceStore, openClass as openOnDevice } from '../device/log/device-log.ts';
+import {
+  createDeviceStore,
+  type OpenedClass,
+  openClass as openOnDevice,
+} from '../device/log/device-log.ts';
 import { newId } from '../device/log/ids.ts';
 import { remembered } from '../device/remembered.ts';
 import { noteUndo } from './undo.ts';
@@ -30,11 +33,14 @@ const open = remembered(
   },
 );
 
-const log = signal<ClassLog | null>(null);
+const log = signal<OpenedClass | null>(null);
 const none = replay('', []);
 
 /** The class that is open; an empty one until the first is. */
 export const classState = computed<ClassState>(() => log.value?.state.value ?? none);
+
+/** How this device shares the open class; null when it does not. */
+export const sharedAs = computed(() => log.value?.shared ?? null);
 
 /** The group at work: a small group that is there, else the whole class. */
 export const group = computed<Group>(() => {

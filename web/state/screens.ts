@@ -27,6 +27,8 @@ export const SCREENS = {
   papers: { title: 'Spelling papers', among: 'Papers', under: 'class' },
   check: { title: 'A short check', among: 'Check', under: 'class' },
   reader: { title: 'To read' },
+  share: { title: 'Devices and people', among: 'Devices', under: 'class' },
+  join: { title: 'Join a class', under: 'class' },
   pages: { title: 'Pages to hand on', among: 'Pages', under: 'class' },
   print: { title: 'Print', place: 'Print' },
   settings: { title: 'Settings', place: 'Settings' },

@@ -1,5 +1,5 @@
 import type { LogEvent } from '../../../core/log/event.ts';
-import type { EventStore } from '../../../core/log/event-store.ts';
+import type { EventStore, StoreError } from '../../../core/log/event-store.ts';
 import { NOTHING, takeBatch } from '../../../core/sharing/follower.ts';
 import type { DeviceMessage, ServerMessage } from '../../../core/sharing/message.ts';
 import {
@@ -18,6 +18,7 @@ import { type Rights, staying } from '../../../core/sharing/rights.ts';
 import type { Stamping } from '../log/stamping.ts';
 import { type FarLine, openLine, type Socket } from './far-line.ts';
 import type { Ledger } from './ledger.ts';
+import { createPieces, piecesOf } from './live-pieces.ts';
 import type { OwnDevice } from './own-device.ts';
 import { recordsOf } from './records-of.ts';
 import type { SharedClass } from './shared-class.ts';
@@ -26,18 +27,29 @@ import type { SharedClass } from './shared-class.ts';
 export interface FarClass {
   /** Where what was recorded here is by now. */
   readonly state: () => FarState;
+  /** The class as this device reads and writes it. */
+  readonly shared: () => SharedClass;
+  /** When each device was heard of last, by its id, by the server's clock in milliseconds. */
+  readonly seen: () => Readonly<Record<string, number>>;
   /** The server's clock in milliseconds, as far as it is known: what an invitation's time is counted by. */
   now(): number;
-  /** Sends events that were recorded here. */
+  /** Sends events that were recorded here and are noted as to be sent; those known already are not sent. */
   send(events: readonly LogEvent[]): Promise<void>;
-  /** Has records on the lane of rights kept; resolves to whether they are. */
-  say(records: readonly ClassRecord[], pass?: string): Promise<boolean>;
+  /** Has records on the lane of rights kept. */
+  say(records: readonly ClassRecord[], pass?: string): Promise<Saying>;
+  /** Asks the server something; null when the line was lost before it answered. */
+  ask(make: (k: number) => DeviceMessage): Promise<ServerMessage | null>;
+  /** Says something of the moment to whoever is there now; whoever is away misses it. */
+  sayLive(value: unknown): Promise<void>;
   /** Lets the class begin anew on a server that has lost all of it, with a pass of that server. */
   shareAgain(pass: string): void;
   /** Resolves when everything here is with the server, and everything there is here. */
   settled(): Promise<void>;
   close(): void;
 }
+
+/** What came of it: kept, or why not; `lost` when the server could not be reached. */
+export type Saying = { readonly kept: true } | { readonly why: string };
 
 /**
  * Where it is: `here` alone, `on-its-way`, or `everywhere` her other devices can get it; `closed` with
@@ -50,6 +62,14 @@ export interface FarState {
   readonly needsPass: boolean;
   /** What the server or this device did not take, and why. */
   readonly aside: ReadonlyMap<string, string>;
+  /** How many of the events recorded here are still to be sent. */
+  readonly unsent: number;
+  /** Whether the server is in reach. */
+  readonly isConnected: boolean;
+  /** Why what comes cannot be kept on this device; null while it can. */
+  readonly trouble: StoreError | null;
+  /** Whether the server has no more room for the class. */
+  readonly isFull: boolean;
 }
 
 /** What being in step needs. */
@@ -65,6 +85,12 @@ export interface FarClassSpec {
   readonly stamping: Stamping;
   /** Waits before it connects again, so many milliseconds or more. */
   readonly wait: (ms: number) => Promise<void>;
+  /** Is told whenever `state` or the rights may be others than before. */
+  readonly onChange?: () => void;
+  /** Is told what another device says of the moment; of one that is gone, null. */
+  readonly onLive?: (from: string, value: unknown) => void;
+  /** Is told that the server was reached, and that others may hear what is said of the moment. */
+  readonly onReached?: () => void;
 }
 
 /** So many events go into one record. */
@@ -73,11 +99,23 @@ const TOGETHER = 512;
 /** Asks again after so many milliseconds whether it may follow what the server does not let it follow yet. */
 const ASK_AGAIN = 10_000;
 
+/** A device says so often that it is there, in milliseconds; one that has not for 25 seconds is gone. */
+const HERE_EVERY = 10_000;
+
+/** When a server is full it is asked again after so long, in milliseconds. */
+const FULL_FOR = 10 * 60 * 1000;
+
+/** A line that lasted so long was a good one, in milliseconds. */
+const GOOD_LINE = 10_000;
+
 /** Keeps a class in step until it is closed; connects again as often as the line ends. */
 export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   const { classId, createShared, own, ledger, store, connect, stamping, wait } = spec;
+  const { onChange, onLive, onReached } = spec;
   const { now } = stamping;
   let shared = createShared();
+  // Read before the ledger: then whatever is here and unsent is noted there, and what comes later is told.
+  const here = await store.eventsOf(classId);
   const noted = await ledger.read();
   let { followed, rights } = noted;
   let outbox: Outbox = EMPTY;
@@ -95,17 +133,23 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   let isFollowing = false;
   let sealedIn = 0;
   let work: Promise<unknown> = Promise.resolve();
+  let trouble: StoreError | null = null;
+  let isFull = false;
+  let seen: Readonly<Record<string, number>> = noted.seen;
   // What a server that has lost something is to be given back of rights, and how they were before.
   let owed: readonly ClassRecord[] = [];
   let former: Rights | null = null;
   let isGivingBack = false;
   let pass: string | undefined;
   let needsPass = false;
+  let liveCount = 0;
+  let presence: ReturnType<typeof setInterval> | undefined;
+  const pieces = createPieces();
   const answers = new Map<number, (answer: ServerMessage | null) => void>();
   const settling = new Set<() => void>();
 
   for (const record of rights) await shared.take(record, () => undefined);
-  const here = await store.eventsOf(classId);
+  for (const [id, reason] of noted.aside) aside.set(id, reason);
   if ('events' in here) {
     for (const event of here.events) writers.set(event.id, event.by);
     const unsent = new Set(noted.unsent);
@@ -114,19 +158,42 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   void stayConnected();
 
   return {
-    state: () => ({ where: where(), why, needsPass, aside: new Map([...outbox.aside, ...aside]) }),
-    now: () => now() + ahead,
+    state: () => ({
+      where: where(),
+      why,
+      needsPass,
+      aside: new Map([...outbox.aside, ...aside]),
+      unsent: outbox.waiting.length + (outbox.flying?.ids.length ?? 0),
+      isConnected: line !== null,
+      trouble,
+      isFull,
+    }),
+    shared: () => shared,
+    seen: () => seen,
+    now: () => Math.floor(now() + ahead),
     async send(fresh) {
-      await ledger.noteUnsent(fresh);
-      enqueue(fresh);
+      enqueue(fresh.filter(({ id }) => !writers.has(id)));
       await inTurn(flush);
     },
-    say: async (records, withPass) => (await keep(records, withPass))?.t === 'kept',
+    async say(records, withPass) {
+      const answer = await ask((number) => appending(number, records, withPass));
+      if (answer?.t === 'kept') return { kept: true };
+      return { why: answer?.t === 'refused' ? answer.why : 'lost' };
+    },
+    async sayLive(value) {
+      for (const bytes of await piecesOf(value)) {
+        const body = await shared.sealLive(bytes);
+        if (body !== null && isFollowing) {
+          line?.send({ t: 'live', c: classId, s: own.id, n: ++liveCount, body });
+        }
+      }
+    },
     shareAgain(given) {
       pass = given;
       needsPass = false;
       void giveBack();
     },
+    ask,
     settled: () =>
       new Promise((resolve) => {
         settling.add(resolve);
@@ -150,7 +217,20 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     return former !== null || owed.length > 0;
   }
 
+  async function ask(make: (k: number) => DeviceMessage): Promise<ServerMessage | null> {
+    for (;;) {
+      const answer = await new Promise<ServerMessage | null>((resolve) => {
+        if (line === null) return resolve(null);
+        answers.set(++k, resolve);
+        line.send(make(k));
+      });
+      if (answer?.t !== 'later') return answer;
+      await wait(answer.ms);
+    }
+  }
+
   function tellSettled(): void {
+    onChange?.();
     if (where() !== 'everywhere' && where() !== 'closed') return;
     for (const done of settling) done();
     settling.clear();
@@ -173,43 +253,50 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
           onMessage: (message) => void inTurn(() => take(message)).catch(() => {}),
           onEnd: () => end(),
         });
-        tries = 0;
+        if (isClosed) line.close();
         ({ ahead } = line);
+        const opened = now();
+        onChange?.();
         if (owed.length > 0) void giveBack();
         else follow();
         await ended;
+        if (now() - opened > GOOD_LINE) tries = 0;
       } catch {
         // The server cannot be reached; it is tried again.
       }
       line = null;
       isFollowing = false;
+      clearInterval(presence);
       outbox = whenLost(outbox);
       flying.clear();
       for (const answer of answers.values()) answer(null);
       answers.clear();
+      onChange?.();
+      if (trouble !== null) tries = 6;
       if (!isClosed && why === null) await wait(Math.min(30_000, 500 * 2 ** Math.min(tries, 6)));
     }
     tellSettled();
+  }
+
+  async function sayHere(): Promise<void> {
+    const body = await shared.sealLive(new Uint8Array(1));
+    if (body !== null && isFollowing) line?.send({ t: 'here', c: classId, body });
   }
 
   function follow(): void {
     line?.send({ t: 'follow', c: classId, after: followed.cursor, trace: followed.trace });
   }
 
-  /** Asks to keep records; the answer, or null when the line ends before it. */
-  function keep(records: readonly ClassRecord[], withPass?: string): Promise<ServerMessage | null> {
-    return new Promise((resolve) => {
-      if (line === null) return resolve(null);
-      answers.set(++k, resolve);
-      const message: DeviceMessage = { t: 'append', k, c: classId, records };
-      line.send(withPass === undefined ? message : { ...message, pass: withPass });
-    });
+  function appending(number: number, records: readonly ClassRecord[], withPass?: string) {
+    const message: DeviceMessage = { t: 'append', k: number, c: classId, records };
+    return withPass === undefined ? message : { ...message, pass: withPass };
   }
 
   async function take(message: ServerMessage): Promise<void> {
     if ('k' in message) {
       answers.get(message.k)?.(message);
-      if (answers.delete(message.k) && message.t === 'kept') {
+      if (answers.delete(message.k)) {
+        if (message.t !== 'kept') return tellSettled();
         head = Math.max(head, ...message.seqs);
         if (!isFollowing && !isBehind()) follow();
       }
@@ -218,19 +305,42 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       ({ head } = message);
       isFollowing = message.knows;
       if (!message.knows) await startOver();
-      else await whenCaughtUp();
+      else {
+        await whenCaughtUp();
+        void sayHere();
+        clearInterval(presence);
+        presence = setInterval(() => void sayHere(), HERE_EVERY);
+        onReached?.();
+      }
+    } else if (message.t === 'live') {
+      const bytes = await shared.openLive(message.body);
+      const value = bytes && pieces.take(message.from, bytes);
+      if (value !== null && value !== undefined) onLive?.(message.from, value);
+      return;
+    } else if (message.t === 'here') {
+      onLive?.(message.from, 'here');
+      return;
+    } else if (message.t === 'left') {
+      onLive?.(message.from, null);
+      return;
     } else if (message.t === 'records') await takeRecords(message);
     else if (message.t === 'closed') await beClosed(message);
     else if (message.t === 'kept') {
+      isFull = false;
       head = Math.max(head, ...message.seqs);
       const sent = outbox.flying?.k === message.k ? outbox.flying.ids : [];
       outbox = whenKept(outbox, message.k);
       await ledger.noteSent(sent);
+    } else if (message.t === 'refused' && message.why === 'full') {
+      isFull = true;
+      outbox = whenLater(outbox, message.k, now() + FULL_FOR);
+      void wait(FULL_FOR).then(() => inTurn(flush));
     } else if (message.t === 'refused') {
       const wrong = flying.get(message.id ?? '') ?? outbox.flying?.ids ?? [];
       outbox = whenRefused(outbox, message.k, wrong, message.why);
       // The new epoch's record is on its way; with it all is sealed anew.
       if (message.why === 'old-epoch' && shared.rights()?.epoch === sealedIn) return;
+      await ledger.noteAside(outbox.aside);
     } else if (message.t === 'later') {
       outbox = whenLater(outbox, message.k, now() + message.ms);
       void wait(message.ms).then(() => inTurn(flush));
@@ -282,9 +392,9 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     if (isGivingBack) return;
     isGivingBack = true;
     while (owed[0]) {
-      const answer = await keep([owed[0]], pass);
-      if (answer?.t === 'later') await wait(answer.ms);
-      else if (answer?.t === 'refused' && (answer.why === 'pass' || answer.why === 'no-class')) {
+      const record = owed[0];
+      const answer = await ask((number) => appending(number, [record], pass));
+      if (answer?.t === 'refused' && (answer.why === 'pass' || answer.why === 'no-class')) {
         needsPass = true;
         void wait(ASK_AGAIN).then(giveBack);
         break;
@@ -323,11 +433,13 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
         }
       }
       if (record.lane === 'rights') said.push(record);
+      else seen = { ...seen, [record.writer]: record.at };
     }
     const unknown = fresh.filter(({ id }) => !writers.has(id));
     if (unknown.length > 0) {
       const outcome = await store.append(unknown);
-      if ('error' in outcome) throw new Error('What came cannot be kept here.');
+      trouble = 'error' in outcome ? outcome.error : null;
+      if (trouble !== null) throw new Error('What came cannot be kept here.');
     }
     for (const { id, by } of fresh) writers.set(id, by);
     const ids = fresh.map(({ id }) => id);
@@ -338,7 +450,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     rights = [...rights, ...said];
     await whenCaughtUp();
     // What waits for its keys is asked for again after a new start.
-    if (!shared.isWaiting() && !isBehind()) await ledger.noteFollowed(followed, rights);
+    if (!shared.isWaiting() && !isBehind()) await ledger.noteFollowed(followed, rights, seen);
     if (shared.rights()?.gone) why = 'gone';
   }
 
@@ -370,8 +482,10 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       if (made.datings.length > 0) await store.append(made.datings);
       for (const { record, ids } of made.records) flying.set(record.id, ids);
       const records = made.records.map(({ record }) => record);
-      if (records.length === 0) outbox = whenRefused(outbox, k, next.flying.ids, 'not-allowed');
-      else line?.send({ t: 'append', k, c: classId, records });
+      if (records.length === 0) {
+        outbox = whenRefused(outbox, k, next.flying.ids, 'not-allowed');
+        await ledger.noteAside(outbox.aside);
+      } else line?.send(appending(k, records));
     }
     tellSettled();
   }

@@ -5,10 +5,19 @@ import type { KeptRecord } from '../../../core/sharing/record.ts';
 /** Where a device notes how far it is with one shared class. What fails rejects. */
 export interface Ledger {
   read(): Promise<Noted>;
-  /** Notes how far the class was followed, and what was said of rights up to there. */
-  noteFollowed(followed: Followed, rights: readonly KeptRecord[]): Promise<void>;
-  /** Events that are to be sent; noted before they count as kept here. */
+  /**
+   * Notes how far the class was followed, what was said of rights up to there, and when each device was
+   * heard of last.
+   */
+  noteFollowed(
+    followed: Followed,
+    rights: readonly KeptRecord[],
+    seen: Readonly<Record<string, number>>,
+  ): Promise<void>;
+  /** Events that are to be sent, again or at last; what is recorded here is noted by its store. */
   noteUnsent(events: readonly LogEvent[]): Promise<void>;
+  /** Events that were not taken, by their ids, and why; they are not sent again. */
+  noteAside(aside: ReadonlyMap<string, string>): Promise<void>;
   /** Events that the server has. */
   noteSent(ids: readonly string[]): Promise<void>;
 }
@@ -20,4 +29,8 @@ export interface Noted {
   readonly rights: readonly KeptRecord[];
   /** The ids of events still to be sent. */
   readonly unsent: readonly string[];
+  /** Those that were not taken, and why. */
+  readonly aside: ReadonlyMap<string, string>;
+  /** When each device was heard of last, by the server's clock in milliseconds. */
+  readonly seen: Readonly<Record<string, number>>;
 }

@@ -17,7 +17,7 @@ import {
   type SealedSecrets,
 } from '../../../core/sharing/rights-said.ts';
 import { type Lane, mayRead, type Role } from '../../../core/sharing/role.ts';
-import { createChecking, makeKeys, publicText, signText } from './cipher.ts';
+import { createChecking, makeKeys, publicText, seal, signText, unseal } from './cipher.ts';
 import { createClassKeys, makeChain, makeSecrets, openSecrets, sealSecrets } from './class-keys.ts';
 import {
   invitationId,
@@ -70,6 +70,10 @@ export interface SharedClass {
   remove(id: string, now: number): Promise<readonly ClassRecord[]>;
   /** The record that tells the server what is in later records as well (pack-class.ts). */
   packed(runs: readonly (readonly [number, number])[], trace: number): Promise<ClassRecord>;
+  /** Something of the moment, sealed for who runs warm-ups in the class now; null when this device cannot. */
+  sealLive(bytes: Uint8Array<ArrayBuffer>): Promise<string | null>;
+  /** What another device sealed so; null when it was sealed for others, or before the keys changed. */
+  openLive(body: string): Promise<Uint8Array<ArrayBuffer> | null>;
   /** The record that deletes the class everywhere. */
   deleted(): Promise<ClassRecord>;
 }
@@ -168,6 +172,14 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
       ];
     },
     packed: (runs, trace) => said({ says: 'packed', runs, trace }),
+    async sealLive(bytes) {
+      const key = await keys.keyOf(rights?.epoch ?? 0, 'run');
+      return key && seal(key, liveHeader(), bytes);
+    },
+    async openLive(body) {
+      const key = await keys.keyOf(rights?.epoch ?? 0, 'run');
+      return key && unseal(key, liveHeader(), body);
+    },
     deleted: () => said({ says: 'gone' }),
   };
 
@@ -195,6 +207,10 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
     }
     waiting = [];
     return taken;
+  }
+
+  function liveHeader(): string {
+    return `sweepline/1 live ${classId} ${rights?.epoch ?? 0}`;
   }
 
   /** What this device learns of secrets from what was said of rights. */

@@ -1,15 +1,8 @@
 import type { EventSpec } from '../../../core/log/event.ts';
-import type { StoreError } from '../../../core/log/event-store.ts';
 import { openClass as openOnDevice } from '../../device/log/device-log.ts';
 import { newId } from '../../device/log/ids.ts';
-import {
-  classesInUse,
-  type ListedClass,
-  nameOfClass,
-  refreshClasses,
-  tellForgotten,
-} from '../../state/class-list.ts';
-import { forgetLeftovers } from '../../state/leftovers.ts';
+import { type ListedClass, nameOfClass, refreshClasses } from '../../state/class-list.ts';
+import { openAnother } from '../../state/forget-class.ts';
 import { classState, openClass, record, recordUndoable, store } from '../../state/open-class.ts';
 import { noteUndo } from '../../state/undo.ts';
 
@@ -49,25 +42,6 @@ export async function takeOut(classId: string): Promise<void> {
   await recordIn(classId, archiving(classId, false));
   await openClass(classId);
   await refreshClasses();
-}
-
-/** Deletes a class for good; why it could not be done, or null. */
-export async function forgetClass(classId: string): Promise<StoreError | null> {
-  if (classId === classState.peek().id) await openAnother(classId);
-  const outcome = await store.forget(classId);
-  if ('error' in outcome) return outcome.error;
-  forgetLeftovers(classId);
-  tellForgotten(classId);
-  await refreshClasses();
-  return null;
-}
-
-/** Opens a class in use other than this one; a fresh one when there is none. */
-async function openAnother(classId: string): Promise<void> {
-  // The list may not have come yet; an empty class must not take the place of one that is there.
-  await refreshClasses();
-  const other = classesInUse.peek().find((each) => each.classId !== classId);
-  await openClass(other?.classId ?? newId());
 }
 
 async function recordIn(classId: string, spec: EventSpec): Promise<void> {

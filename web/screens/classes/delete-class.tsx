@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type ListedClass, nameOfClass } from '../../state/class-list.ts';
 import { PLAIN_COPY, saveCopy } from '../../state/copies.ts';
-import { forgetClass } from './class-acts.ts';
+import { forgetClass } from '../../state/forget-class.ts';
 
 interface DeleteClassProps {
   readonly listed: ListedClass;

@@ -1,7 +1,8 @@
 import { useEffect } from 'preact/hooks';
 import { today } from '../../state/day.ts';
 import { lastCopyOf } from '../../state/last-copy.ts';
-import { classState } from '../../state/open-class.ts';
+import { classState, sharedAs } from '../../state/open-class.ts';
+import { linkTo } from '../../state/route.ts';
 import { copyAgeSaid } from '../../wording/copy-age.ts';
 import { BringCopy } from './bring-copy.tsx';
 import { askToKeep, keptForGood, lookWhetherKept } from './kept-for-good.ts';
@@ -18,8 +19,10 @@ export function SafeKeeping() {
       <h2 id="safe-title">Keep it safe</h2>
       <div class="safe-where">
         <p>
-          Everything you enter is kept in this browser on this device alone, and goes nowhere by
-          itself. <span aria-live="polite">{saidOfKeeping[kept]}</span>
+          {sharedAs.value === null
+            ? 'Everything you enter is kept in this browser on this device alone, and goes nowhere by itself.'
+            : 'Everything you enter is kept in this browser, and sealed with the devices you let in.'}{' '}
+          <span aria-live="polite">{saidOfKeeping[kept]}</span>
         </p>
         {kept !== 'granted' && (
           <button type="button" class="button" onClick={askToKeep}>
@@ -27,6 +30,12 @@ export function SafeKeeping() {
           </button>
         )}
       </div>
+      <p>
+        <a href={linkTo('share')}>
+          {sharedAs.value === null ? 'Share this class between devices' : 'Devices and people'}
+        </a>{' '}
+        · <a href={linkTo('join')}>Join a class from another device</a>
+      </p>
       {copied !== null && <p class="quiet">{copyAgeSaid(copied, today())}</p>}
       <div class="safe-copies">
         <SaveCopy />

@@ -1,0 +1,106 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { comeIn, makeCode, share, whereabouts } from './share-page.ts';
+import { type SharedSite, serveShared } from './shared-site.ts';
+import { visit } from './visit.ts';
+
+let site: SharedSite | undefined;
+
+afterEach(async () => {
+  await site?.end();
+  site = undefined;
+});
+
+const child = 'Quillon';
+
+describe('a class on several devices', () => {
+  it('is on the other one in seconds, and what is entered on either is on both', async () => {
+    site = await serveShared();
+    const laptop = await site.device({ upTo: 12 });
+    await share(site, laptop, child);
+    const phone = await site.device({ width: 390, height: 844 });
+    await comeIn(phone, await makeCode(laptop, 'Everything', 'My phone'));
+    await laptop.page.getByText('My phone has come in.').waitFor();
+    await phone.page.goto(`${site.url}#/class`);
+    await phone.page.getByRole('button', { name: child }).waitFor();
+    await phone.page.getByLabel('Add children').fill('Tamsin');
+    await phone.page.keyboard.press('Enter');
+    await laptop.page.goto(`${site.url}#/class`);
+    await laptop.page.getByRole('button', { name: 'Tamsin' }).waitFor();
+    await whereabouts(phone.page, 'With your other devices').waitFor();
+    expect([...laptop.errors, ...phone.errors]).toEqual([]);
+    const bytes = site.bytes().toString('latin1');
+    expect(bytes).toContain('found');
+    for (const word of [child, 'Tamsin', 'My phone', 'Laptop']) expect(bytes).not.toContain(word);
+  });
+
+  it('goes on while the network is gone, says so quietly, and catches up by itself', async () => {
+    site = await serveShared();
+    const laptop = await site.device({ upTo: 12 });
+    await share(site, laptop, child);
+    const phone = await site.device();
+    await comeIn(phone, await makeCode(laptop, 'Everything'));
+    await phone.page.goto(`${site.url}#/class`);
+    await phone.page.getByRole('button', { name: child }).waitFor();
+    await site.stopServer();
+    await phone.page.getByLabel('Add children').fill('Tamsin');
+    await phone.page.keyboard.press('Enter');
+    await whereabouts(phone.page, 'On this device').waitFor();
+    expect(await phone.page.getByRole('dialog').count()).toBe(0);
+    await site.startServer();
+    await whereabouts(phone.page, 'With your other devices').waitFor();
+    await laptop.page.goto(`${site.url}#/class`);
+    await laptop.page.getByRole('button', { name: 'Tamsin' }).waitFor();
+  });
+
+  it('is closed to a device that was removed, which clears itself', async () => {
+    site = await serveShared();
+    const laptop = await site.device({ upTo: 12 });
+    await share(site, laptop, child);
+    const tablet = await site.device();
+    await comeIn(tablet, await makeCode(laptop, 'Desk, without notes', 'Aide’s tablet'));
+    await laptop.page.getByRole('button', { name: 'Remove Aide’s tablet' }).click();
+    await laptop.page.getByRole('button', { name: 'Remove Aide’s tablet' }).last().click();
+    await tablet.page.getByText('has left this device').waitFor();
+    await tablet.page.goto(`${site.url}#/class`);
+    expect(await tablet.page.getByRole('button', { name: child }).count()).toBe(0);
+    expect(await laptop.page.getByRole('button', { name: /^Remove / }).count()).toBe(0);
+  });
+
+  it('does all of it where no WebSocket gets through', async () => {
+    site = await serveShared();
+    const laptop = await site.device({ upTo: 12, noSockets: true });
+    await share(site, laptop, child);
+    const phone = await site.device({ noSockets: true });
+    await comeIn(phone, await makeCode(laptop, 'Teaches too'));
+    await phone.page.goto(`${site.url}#/class`);
+    await phone.page.getByRole('button', { name: child }).waitFor();
+    await phone.page.getByLabel('Add children').fill('Tamsin');
+    await phone.page.keyboard.press('Enter');
+    await laptop.page.goto(`${site.url}#/class`);
+    await laptop.page.getByRole('button', { name: 'Tamsin' }).waitFor();
+    expect(laptop.requests.some((url) => url.endsWith('/v1/send'))).toBe(true);
+  });
+
+  it('lets nobody in twice by one code, nor by a code taken back', async () => {
+    site = await serveShared();
+    const laptop = await site.device({ upTo: 12 });
+    await share(site, laptop, child);
+    const address = await makeCode(laptop, 'Everything');
+    await comeIn(await site.device(), address);
+    const other = await site.device({ path: new URL(address).hash });
+    await other.page.getByText('That code was used already').waitFor();
+  });
+});
+
+describe('a class that is not shared', () => {
+  it('asks no server for anything, whatever screen is looked at', async () => {
+    const alone = await visit({ upTo: 12 });
+    for (const path of ['#/class', '#/share', '#/join', '#/today']) {
+      await alone.page.goto(new URL(path, alone.url).href);
+      await alone.page.getByRole('heading', { level: 1 }).first().waitFor();
+    }
+    expect(alone.requests.filter((url) => /\/v1\b|healthz/.test(url))).toEqual([]);
+    expect(await alone.page.locator('.whereabouts').count()).toBe(0);
+    await alone.end();
+  });
+});

@@ -1,0 +1,126 @@
+import { useEffect, useState } from 'preact/hooks';
+import { ROLES, type Role } from '../../../core/sharing/role.ts';
+import { linkFor } from '../../state/link-for.ts';
+import { tellOf } from '../../state/newcomers.ts';
+import { sharing } from '../../state/sharing.ts';
+import { type Invited, invite, nameDevice, remove } from '../../state/sharing-acts.ts';
+import { ROLE_SAID, refusalSaid } from '../../wording/sharing-said.ts';
+import { QrCode } from './qr-code.tsx';
+import { TimeLeft } from './time-left.tsx';
+
+/** Lets a device or a colleague in: first what it may do, then a code that is good once. */
+export function AddDevice() {
+  const [role, setRole] = useState<Role>('owner');
+  const [name, setName] = useState('');
+  const [code, setCode] = useState<(Invited & { readonly before: ReadonlySet<string> }) | null>(
+    null,
+  );
+  const [said, setSaid] = useState('');
+  const [isBusy, setBusy] = useState(false);
+  const members = sharing.value?.rights?.members;
+  const spent = code !== null && sharing.value?.rights?.invitations.get(code.id)?.spent === true;
+  useEffect(() => {
+    if (!spent || code === null || !members) return;
+    const came = [...members.values()].find(({ id }) => !code.before.has(id));
+    if (!came) return;
+    const called = name.trim() || defaultName(came.role);
+    void nameDevice(came.by, called);
+    tellOf([came.id]);
+    setCode(null);
+    setName('');
+    setSaid(`${called} has come in.`);
+  }, [spent, members]);
+
+  const show = async () => {
+    setBusy(true);
+    setSaid('');
+    if (code) void remove(code.id);
+    const made = await invite(role);
+    setBusy(false);
+    if ('why' in made) return setSaid(refusalSaid(made.why));
+    setCode({ ...made, before: new Set(members?.keys()) });
+  };
+  return (
+    <section class="share-add not-printed" aria-labelledby="add-title">
+      <h2 id="add-title">Add a device or a colleague</h2>
+      <div class="share-steps">
+        <fieldset class="share-roles" disabled={code !== null}>
+          <legend>
+            <span class="quiet">1</span> What it may do
+          </legend>
+          {ROLES.map((each) => (
+            <label key={each} class="share-role">
+              <input
+                type="radio"
+                name="role"
+                checked={role === each}
+                onChange={() => setRole(each)}
+              />
+              <span>
+                <b>{ROLE_SAID[each].name}</b>
+                <span class="quiet small">{ROLE_SAID[each].says}</span>
+              </span>
+            </label>
+          ))}
+          <label class="share-name">
+            Its name, if you like
+            <input
+              type="text"
+              value={name}
+              maxLength={40}
+              placeholder={defaultName(role)}
+              autocomplete="off"
+              onInput={(event) => setName(event.currentTarget.value)}
+            />
+          </label>
+        </fieldset>
+        <div class="share-code">
+          <p class="share-step">
+            <span class="quiet">2</span> Point its camera, or type the code
+          </p>
+          {code === null ? (
+            <button type="button" class="button next" disabled={isBusy} onClick={show}>
+              {isBusy ? 'Making a code …' : 'Show the code'}
+            </button>
+          ) : (
+            <>
+              <QrCode text={linkFor(code.secret)} name="Code to point a camera at" />
+              <p class="small">
+                For one device, good for{' '}
+                <TimeLeft until={code.until} onOver={() => setCode(null)} />.
+              </p>
+              <p class="quiet small share-link">
+                Or open this address there:{' '}
+                <span class="share-address">{linkFor(code.secret)}</span>
+              </p>
+              <p class="buttons">
+                <button
+                  type="button"
+                  class="button"
+                  onClick={() => {
+                    void remove(code.id);
+                    setCode(null);
+                  }}
+                >
+                  Take it back
+                </button>
+              </p>
+            </>
+          )}
+          <p role="status">{said}</p>
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function defaultName(role: Role): string {
+  return names[role];
+}
+
+const names: Readonly<Record<Role, string>> = {
+  owner: 'My second device',
+  teacher: 'A colleague',
+  aide: 'An aide',
+  specialist: 'A specialist',
+};

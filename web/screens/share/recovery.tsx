@@ -1,0 +1,66 @@
+import '../../look/print.css';
+import { useState } from 'preact/hooks';
+import { makeTyped } from '../../../core/sharing/typed-code.ts';
+import { today } from '../../state/day.ts';
+import { HERE } from '../../state/in-step.ts';
+import { linkFor } from '../../state/link-for.ts';
+import { makeRecovery } from '../../state/sharing-acts.ts';
+import { dateSaid } from '../../wording/day-name.ts';
+import { refusalSaid } from '../../wording/sharing-said.ts';
+import { QrCode } from './qr-code.tsx';
+
+/** A sheet to print and lock away: it opens the class when every device is lost. */
+export function Recovery({ name }: { readonly name: string }) {
+  const [secret, setSecret] = useState<string | null>(null);
+  const [said, setSaid] = useState('');
+  return (
+    <section class="share-recovery" aria-labelledby="sheet-title">
+      <h2 id="sheet-title" class="not-printed">
+        If every device is lost
+      </h2>
+      <p class="not-printed">
+        No one can reset anything here, not even the school. Print this sheet once and lock it away:
+        whoever has it can open the class.
+      </p>
+      {secret === null ? (
+        <p class="buttons">
+          <button
+            type="button"
+            class="button"
+            onClick={async () => {
+              const made = await makeRecovery();
+              if ('why' in made) setSaid(refusalSaid(made.why));
+              else setSecret(made.secret);
+            }}
+          >
+            Make a recovery sheet
+          </button>
+        </p>
+      ) : (
+        <>
+          <div class="share-sheet">
+            <h2>To open “{name}” again</h2>
+            <p>
+              Made {dateSaid(today(), '')}. Good once. Point the camera of a new device here, or
+              open {HERE} there, choose “Join a class” and type the letters.
+            </p>
+            <QrCode text={linkFor(secret)} name="Recovery code" />
+            <p class="share-letters">{makeTyped(secret)}</p>
+            <p>Keep it like a key to the classroom. When it is lost, remove it and make another.</p>
+          </div>
+          <p class="buttons not-printed">
+            <button type="button" class="button" onClick={() => print()}>
+              Print the sheet
+            </button>
+            <button type="button" class="button plain" onClick={() => setSecret(null)}>
+              Done
+            </button>
+          </p>
+        </>
+      )}
+      <p role="status" class="not-printed">
+        {said}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,32 @@
+import './share.css';
+import { nameOfClass } from '../../state/class-list.ts';
+import { classState, sharedAs } from '../../state/open-class.ts';
+import { sharing } from '../../state/sharing.ts';
+import { AddDevice } from './add-device.tsx';
+import { Begin } from './begin.tsx';
+import { Devices } from './devices.tsx';
+import { Recovery } from './recovery.tsx';
+import { Stop } from './stop.tsx';
+import { Whereabouts } from './whereabouts.tsx';
+
+/** The class on several devices: to begin, to let devices and colleagues in, to remove them, to stop. */
+export function SharePage() {
+  const now = sharing.value;
+  const name = nameOfClass(classState.value);
+  if (sharedAs.value === null) return <Begin name={classState.value.name} />;
+  const me = now?.rights?.members.get(now.device);
+  const isOwner = me?.role === 'owner' && !me.removed;
+  return (
+    <div class="share-page">
+      <header class="not-printed">
+        <h1>Devices and people</h1>
+        <Whereabouts />
+      </header>
+      {now?.rights && isOwner && <AddDevice />}
+      {now?.rights && <Devices name={name} isOwner={isOwner} />}
+      {now?.rights && isOwner && <Recovery name={name} />}
+      {now && <Stop isOwner={isOwner} name={name} />}
+      {!now && <p class="quiet">One moment …</p>}
+    </div>
+  );
+}

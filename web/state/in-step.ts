@@ -1,0 +1,151 @@
+import { isObject } from '../../core/log/is-value.ts';
+import type { Rights } from '../../core/sharing/rights.ts';
+import { openBridge } from '../device/far/bridge.ts';
+import { type FarClass, openFarClass } from '../device/far/far-class.ts';
+import { createKeptLedger } from '../device/far/kept-ledger.ts';
+import { ownDevice } from '../device/far/own-device.ts';
+import { createSharedClass } from '../device/far/shared-class.ts';
+import { createSockets } from '../device/far/sockets.ts';
+import { openLink } from '../device/link.ts';
+import { ownStamping } from '../device/log/device-log.ts';
+import { newId } from '../device/log/ids.ts';
+import type { SharedRecord } from '../device/log/shared-record.ts';
+import { store } from './open-class.ts';
+import type { InStep, Sharing } from './sharing.ts';
+
+type Message =
+  | { readonly kind: 'ask'; readonly classId: string }
+  | { readonly kind: 'now'; readonly now: Sharing };
+
+function isMessage(value: unknown): value is Message {
+  return isObject(value) && (value.kind === 'ask' || (value.kind === 'now' && isObject(value.now)));
+}
+
+/** Where the app and its server are. */
+export const HERE = new URL('.', location.href).href;
+
+/** A line to the server, by whichever way its network lets through. */
+export const connect = createSockets(`${HERE}v1`);
+
+/**
+ * Keeps a shared class in step in one window of this browser; the others hear from it how it stands. A lock
+ * of the browser says which, and goes on to another when the window is closed.
+ */
+export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void): InStep {
+  const { classId } = record;
+  const name = `sweepline.in-step.${classId}`;
+  let isOver = false;
+  let far: Promise<FarClass> | null = null;
+  let letGo: (() => void) | null = null;
+  let last: Sharing | null = null;
+  const link = openLink<Message>('sweepline.sharing', isMessage, (message) => {
+    if (isOver) return;
+    if (message.kind === 'ask') {
+      if (far && last && message.classId === classId) link.send({ kind: 'now', now: last });
+    } else if (message.now.classId === classId && far === null) tell(message.now);
+  });
+  link.send({ kind: 'ask', classId });
+  void hold(false);
+  return {
+    lead: async () => {
+      if (far === null) await new Promise<void>((resolve) => void hold(true, resolve));
+      if (far === null) throw new Error('Another window took over at the same moment.');
+      return far;
+    },
+    stop() {
+      isOver = true;
+      link.close();
+      letGo?.();
+    },
+  };
+
+  async function hold(steal: boolean, whenHeld?: () => void): Promise<void> {
+    try {
+      await navigator.locks.request(name, { steal }, async () => {
+        if (isOver) return;
+        far ??= speak();
+        whenHeld?.();
+        await new Promise<void>((resolve) => {
+          letGo = resolve;
+        });
+        (await far).close();
+      });
+    } catch {
+      // Another window has taken over; this one waits its turn again.
+      const before = far;
+      far = null;
+      letGo = null;
+      (await before)?.close();
+      if (!isOver) void hold(false);
+    }
+  }
+
+  async function speak(): Promise<FarClass> {
+    const own = await ownDevice(record.keys, record.by);
+    const { founder, invitation } = record;
+    const ledger = createKeptLedger(store.shared, classId);
+    let early: Parameters<FarClass['send']>[0] = [];
+    let opened: FarClass | null = null;
+    const stop = store.onRecorded((events) => {
+      const ours = events.filter((event) => event.classId === classId);
+      if (opened) void opened.send(ours);
+      else early = [...early, ...ours];
+    });
+    const present = new Set<string>();
+    const bridge = openBridge((value) => void opened?.sayLive(value));
+    const say = () => {
+      if (!opened || isOver) return;
+      const rights: Rights | null = opened.shared().rights();
+      const [state, seen] = [opened.state(), opened.seen()];
+      last = { classId, device: own.id, state, rights, seen, present: [...present] };
+      tell(last);
+      link.send({ kind: 'now', now: last });
+    };
+    opened = await openFarClass({
+      classId,
+      own,
+      ledger,
+      createShared: () => createSharedClass({ classId, own, founder, invitation, newId }),
+      store: { append: store.receive, eventsOf: store.eventsOf },
+      connect,
+      stamping: ownStamping(record.by),
+      wait,
+      onChange: () => queueMicrotask(say),
+      onLive(from, value) {
+        const before = present.size;
+        if (value === null) present.delete(from);
+        else present.add(from);
+        if (value !== 'here') bridge.hear(from, value);
+        if (present.size !== before) say();
+      },
+      onReached: () => queueMicrotask(bridge.reached),
+    });
+    void opened.send(early);
+    say();
+    const { close } = opened;
+    return {
+      ...opened,
+      close() {
+        stop();
+        for (const from of present) bridge.hear(from, null);
+        bridge.close();
+        close();
+      },
+    };
+  }
+}
+
+/** Waits so long, up to a fifth longer by chance, or until the network is back or she looks here again. */
+function wait(milliseconds: number): Promise<void> {
+  return new Promise((resolve) => {
+    const done = () => {
+      clearTimeout(timer);
+      removeEventListener('online', done);
+      document.removeEventListener('visibilitychange', done);
+      resolve();
+    };
+    const timer = setTimeout(done, milliseconds * (1 + Math.random() / 5));
+    addEventListener('online', done);
+    document.addEventListener('visibilitychange', done);
+  });
+}

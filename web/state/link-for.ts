@@ -1,0 +1,7 @@
+import { HERE } from './in-step.ts';
+import { linkTo } from './route.ts';
+
+/** The address that lets a device in, as a camera reads it; what stands after # never reaches a server. */
+export function linkFor(secret: string): string {
+  return `${HERE}${linkTo('join', secret)}`;
+}

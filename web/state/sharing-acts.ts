@@ -1,0 +1,231 @@
+/** What a grown-up does about the sharing of the open class; each says in the end how it went. */
+import { eventsIn } from '../../core/log/class-events.ts';
+import { NOTHING } from '../../core/sharing/follower.ts';
+import type { ClassRecord } from '../../core/sharing/record.ts';
+import type { Role } from '../../core/sharing/role.ts';
+import { makeKeys } from '../device/far/cipher.ts';
+import type { FarClass, Saying } from '../device/far/far-class.ts';
+import { type FarLine, openLine } from '../device/far/far-line.ts';
+import { invitationId, openInvitation } from '../device/far/invitation.ts';
+import { type OwnDevice, ownDevice } from '../device/far/own-device.ts';
+import { deviceId, newId } from '../device/log/ids.ts';
+import { connect } from './in-step.ts';
+import {
+  classState,
+  openClass,
+  openLastClass,
+  recordForGood,
+  reopenClass,
+  store,
+} from './open-class.ts';
+import { inStep } from './sharing.ts';
+
+/** How an act went; `why` is a code that `refusalSaid` puts into words. */
+export type Done = { readonly done: true } | { readonly why: string };
+
+/** An invitation that was just made. */
+export interface Invited {
+  readonly id: string;
+  /** What the link has; with it whoever has it comes in, once. */
+  readonly secret: string;
+  /** Until when it is good, by this device's clock in milliseconds. */
+  readonly until: number;
+}
+
+/** An invitation to come in now is good for so long, in milliseconds. */
+const TEN_MINUTES = 10 * 60 * 1000;
+
+/** A recovery sheet is good for so long, in milliseconds: longer than anyone teaches. */
+const FOR_GOOD = 50 * 365 * 24 * 60 * 60 * 1000;
+
+/** So long an act waits for the server, in milliseconds. */
+const PATIENCE = 15_000;
+
+/** Whether this browser can share at all; else why not. */
+export function cannotShare(): string | null {
+  if (!isSecureContext || !('subtle' in crypto)) return 'not-secure';
+  if (store.inMemory.peek() || store.trouble.peek() !== null) return 'no-storage';
+  return 'locks' in navigator ? null : 'old-browser';
+}
+
+/** Shares the open class from this device, which a server takes with a school pass. */
+export async function shareClass(pass: string, deviceName: string): Promise<Done> {
+  const why = cannotShare();
+  if (why !== null) return { why };
+  const classId = classState.peek().id;
+  const by = deviceId();
+  if (!(await nameDevice(by, deviceName))) return { why: 'no-storage' };
+  const before = await store.shared.of(classId);
+  if (before === null) {
+    const keys = await makeKeys(false);
+    const { id: founder } = await ownDevice(keys, by);
+    const nobody = { invitation: null, followed: NOTHING, rights: [], seen: {}, told: null };
+    const events = eventsIn(classState.peek()).map(({ id }) => id);
+    await store.shared.begin({ classId, by, keys, founder, ...nobody }, events);
+    await reopenClass();
+  }
+  const far = await farClass();
+  const said = await sayAtLast(far, async () => [await far.shared().found()], pass);
+  if ('kept' in said) return { done: true };
+  await store.shared.end(classId);
+  await reopenClass();
+  return said;
+}
+
+/** Lets a device in, once; whoever has the secret has ten minutes to come. */
+export function invite(role: Role): Promise<Invited | { readonly why: string }> {
+  return inviteFor(role, TEN_MINUTES);
+}
+
+/** What is printed to get the class back when every device is lost. */
+export function makeRecovery(): Promise<Invited | { readonly why: string }> {
+  return inviteFor('owner', FOR_GOOD);
+}
+
+async function inviteFor(
+  role: Role,
+  milliseconds: number,
+): Promise<Invited | { readonly why: string }> {
+  const far = await farClass();
+  if (!(await connected(far))) return { why: 'lost' };
+  const until = Date.now() + milliseconds;
+  const { record, id, box, secret } = await far.shared().invite(role, far.now() + milliseconds);
+  const said = await far.say([record]);
+  if ('why' in said) return said;
+  const c = classState.peek().id;
+  const answer = await far.ask((k) => ({ t: 'deposit', k, c, invite: id, box }));
+  return answer?.t === 'deposited' ? { id, secret, until } : { why: 'lost' };
+}
+
+/** Takes an invitation back that was not used, or removes a device: it hears and says nothing more. */
+export async function remove(id: string): Promise<Done> {
+  const far = await farClass();
+  return doneOf(await sayAtLast(far, () => far.shared().remove(id, far.now())));
+}
+
+/** Ends the sharing for all: the class leaves every other device and the server, and stays on this one. */
+export async function stopSharing(): Promise<Done> {
+  const far = await farClass();
+  const said = await sayAtLast(far, async () => [await far.shared().deleted()]);
+  if ('why' in said) return said;
+  await leave();
+  return { done: true };
+}
+
+/** This device goes on alone, with what it has; the others are told nothing. */
+export async function leave(): Promise<void> {
+  await store.shared.end(classState.peek().id);
+  await reopenClass();
+}
+
+/** Comes into a class by an invitation's secret, and opens it. */
+export async function join(secret: string): Promise<Done> {
+  const why = cannotShare();
+  if (why !== null) return { why };
+  const keys = await makeKeys(false);
+  const by = newId();
+  const own = await ownDevice(keys, by);
+  const box = await fetchBox(own, await invitationId(secret));
+  if (typeof box !== 'string') return box;
+  const opened = await openInvitation(secret, box);
+  if (opened === null) return { why: 'spent' };
+  const { classId, founder } = opened;
+  if ((await store.shared.of(classId)) !== null) {
+    await openClass(classId);
+    return { done: true };
+  }
+  await store.recall(classId);
+  const read = await store.eventsOf(classId);
+  const here = 'events' in read ? read.events.map(({ id }) => id) : [];
+  const invitation = { id: opened.id, keys: opened.keys };
+  const fresh = { followed: NOTHING, rights: [], seen: {}, told: null };
+  await store.shared.begin({ classId, by, keys, founder, invitation, ...fresh }, here);
+  await openClass(classId);
+  const far = await farClass();
+  const said = await sayAtLast(far, async () => [await far.shared().comeIn(opened)]);
+  if ('kept' in said) {
+    await within(far.settled(), PATIENCE);
+    return { done: true };
+  }
+  await store.shared.end(classId);
+  await openLastClass();
+  return said;
+}
+
+/** What a device is called by all who are in the class; `by` is what its events say. */
+export function nameDevice(by: string, name: string): Promise<boolean> {
+  return recordForGood({ kind: 'set', body: { of: 'device', id: by, field: 'name', value: name } });
+}
+
+/** What was left for an invitation, or why it is not to be had. */
+async function fetchBox(own: OwnDevice, id: string): Promise<string | { readonly why: string }> {
+  // Where no WebSocket gets through, the next try goes by plain requests.
+  for (let tries = 0; tries < 3; tries++) {
+    const answer = await fetchOnce(own, id);
+    if (answer !== null) return answer;
+  }
+  return { why: 'no-server' };
+}
+
+/** One try: null when the server was not reached, or not for long enough. */
+function fetchOnce(own: OwnDevice, id: string): Promise<string | { readonly why: string } | null> {
+  return new Promise((resolve) => {
+    const late = setTimeout(() => end(null), PATIENCE);
+    let line: FarLine | null = null;
+    const end = (outcome: string | { readonly why: string } | null) => {
+      clearTimeout(late);
+      resolve(outcome);
+      line?.close();
+    };
+    const ask = () => line?.send({ t: 'fetch', k: 1, invite: id });
+    openLine(connect(), own, Date.now, {
+      onMessage(message) {
+        if (message.t === 'fetched') end(message.box ?? { why: 'spent' });
+        else if (message.t === 'later') setTimeout(ask, message.ms);
+      },
+      onEnd: () => end(null),
+    }).then(
+      (opened) => {
+        line = opened;
+        ask();
+      },
+      () => end(null),
+    );
+  });
+}
+
+/** The open class as this window speaks of it. */
+async function farClass(): Promise<FarClass> {
+  for (let tries = 0; inStep.peek() === null; tries++) {
+    if (tries > 200) throw new Error('The open class is not shared.');
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  return (inStep.peek() as NonNullable<typeof inStep.value>).lead();
+}
+
+/** Says something as soon as the server is in reach. */
+async function sayAtLast(
+  far: FarClass,
+  records: () => Promise<readonly ClassRecord[]>,
+  pass?: string,
+): Promise<Saying> {
+  if (!(await connected(far))) return { why: 'no-server' };
+  return far.say(await records(), pass);
+}
+
+/** Whether the server comes into reach in good time. */
+async function connected(far: FarClass): Promise<boolean> {
+  for (let waited = 0; !far.state().isConnected; waited += 50) {
+    if (waited > PATIENCE) return false;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  return true;
+}
+
+async function within(work: Promise<unknown>, milliseconds: number): Promise<void> {
+  await Promise.race([work, new Promise((resolve) => setTimeout(resolve, milliseconds))]);
+}
+
+function doneOf(said: Saying): Done {
+  return 'kept' in said ? { done: true } : said;
+}
