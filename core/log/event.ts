@@ -290,7 +290,7 @@ export type Setting =
       }
     >
   /** A device that the class is shared with, by what its events say in `by`. */
-  | SettingOf<'device', { readonly name: string }>;
+  | SettingOf<'device', string, { readonly name: string }>;
 
 type SettingOf<Of extends string, Id, Fields> = {
   readonly [Field in keyof Fields]: {

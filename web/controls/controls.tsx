@@ -3,6 +3,7 @@ import type { Moment } from '../../core/warm-up/moments.ts';
 import type { Blending } from '../../core/warm-up/standing.ts';
 import { settings } from '../state/settings.ts';
 import type { Wish } from '../warm-up/keys.ts';
+import { leadIsSilent, takeLead } from '../warm-up/running.ts';
 
 interface ControlsProps {
   readonly moment: Moment | undefined;
@@ -49,6 +50,11 @@ export function Controls(props: ControlsProps) {
         {!led && moment && button('pause', 'Blank', 'B', paused)}
         {!led && moment?.part === 'blending' && button('blending', shortNames[blending], 'O')}
         {!led && button('glimpse', 'Glimpse', 'G', settings.value.glimpse)}
+        {leadIsSilent.value && (
+          <button type="button" onClick={takeLead}>
+            Take over here
+          </button>
+        )}
         {led && button('full-screen', 'Full screen', 'F')}
         {button('keys', 'Keys', '?')}
         {button('leave', led ? 'Close' : 'Leave', 'Esc')}

@@ -35,7 +35,8 @@ export interface InTouchSpec {
   readonly known: () => Running | null;
   /** The children called in other drills than this one, oldest first. */
   readonly calledBefore: (drillId: string) => readonly ChildId[];
-  readonly onSaid: (said: Said) => void;
+  /** Is told what another window said, and on which device that is; null for this one. */
+  readonly onSaid: (said: Said, afar: string | null) => void;
 }
 
 /** Being in touch: `say` tells the others, `ask` asks them what is under way. */
@@ -43,6 +44,15 @@ export interface InTouch {
   say(said: Said): void;
   ask(): void;
 }
+
+/** A plan, and the children called in other drills before. */
+interface HeardPlan {
+  readonly plan: Plan;
+  readonly calls: readonly ChildId[];
+}
+
+/** So many plans are held, for as many warm-ups at once as there may be on several devices. */
+const MOST_PLANS = 8;
 
 /** Whether another window said something that this build understands. */
 function isMessage(value: unknown): value is Message {
@@ -82,17 +92,23 @@ export function getInTouch({
   onSaid,
 }: InTouchSpec): InTouch {
   let plan: Plan | null = null;
-  let calls: readonly ChildId[] = [];
-  const link = openLink<Message>(name, isMessage, (message) => {
-    if (message.kind === 'wish') onSaid(message);
+  let heard: ReadonlyMap<string, HeardPlan> = new Map();
+  const link = openLink<Message & { readonly afar?: string }>(name, isMessage, (message) => {
+    const { afar = null } = message;
+    if (message.kind === 'wish') onSaid(message, afar);
     else if (message.kind === 'ask') tellAll();
     else if (message.kind === 'plan') {
-      if (plan?.drillId !== message.plan.drillId) calls = calledBefore(message.plan.drillId);
-      plan = message.plan;
-    } else if (plan?.key === message.place.plan) {
-      const running = runningAt(plan, message.place, calls);
-      onSaid({ kind: 'state', running, granted: message.granted });
-    } else link.send({ kind: 'ask' });
+      const { key, drillId } = message.plan;
+      if (afar === null || known()?.drillId === drillId) ({ plan } = message);
+      const newest = [...heard].slice(1 - MOST_PLANS);
+      const calls = calledBefore(drillId);
+      heard = new Map([...newest, [key, { plan: message.plan, calls }]]);
+    } else {
+      const told = heard.get(message.place.plan) ?? ownPlan(message.place.plan);
+      if (told === null) return link.send({ kind: 'ask' });
+      const running = runningAt(told.plan, message.place, told.calls);
+      onSaid({ kind: 'state', running, granted: message.granted }, afar);
+    }
   });
   return {
     say(said) {
@@ -101,6 +117,11 @@ export function getInTouch({
     },
     ask: () => link.send({ kind: 'ask' }),
   };
+
+  /** A plan that this window made itself, by its key. */
+  function ownPlan(key: string): HeardPlan | null {
+    return plan?.key === key ? { plan, calls: calledBefore(plan.drillId) } : null;
+  }
 
   function tell(running: Running, granted: string | null, whole: boolean): void {
     const before = plan;

@@ -15,6 +15,7 @@ import { drillsOf } from '../../core/log/recent.ts';
 import { makeRandom } from '../../core/random.ts';
 import { callNobody, callTakenUp, type Lots, turnCalling } from '../../core/warm-up/calling.ts';
 import { type Deed, mannerOf } from '../../core/warm-up/deed.ts';
+import { isToFollow } from '../../core/warm-up/follow.ts';
 import { type GroupDay, groupDay } from '../../core/warm-up/group-day.ts';
 import {
   hear,
@@ -22,6 +23,7 @@ import {
   leave,
   type Noted,
   perform as performIn,
+  type Said,
   type Step,
   takeOver,
 } from '../../core/warm-up/lead.ts';
@@ -44,6 +46,7 @@ import { present } from '../state/absent.ts';
 import { today } from '../state/day.ts';
 import { classState, group, record } from '../state/open-class.ts';
 import { freshSeed } from '../state/plan.ts';
+import { asked } from '../state/route.ts';
 import { setSettings, settings } from '../state/settings.ts';
 import { getInTouch } from './in-touch.ts';
 
@@ -64,8 +67,15 @@ export const recordNow = computed<DrillRecord | null>(() => {
   return classState.value.drills.get(now?.drillId ?? '') ?? null;
 });
 
+/** Whether the device that leads has not answered for a while, so that she may lead from here instead. */
+export const leadIsSilent = signal(false);
+
 const me = newId();
 let waiting: Led['waiting'] = [];
+let wishes: readonly (Said & { readonly kind: 'wish' })[] = [];
+/** The other device from which it is led; null when it is led from this one. */
+let ledFrom: string | null = null;
+let asking = 0;
 let patience: ReturnType<typeof setTimeout> | null = null;
 
 const inTouch = getInTouch({
@@ -74,9 +84,11 @@ const inTouch = getInTouch({
   newKey: newId,
   known: () => running.peek(),
   calledBefore,
-  onSaid(said) {
+  onSaid(said, afar) {
     if (said.kind === 'state' && said.running.classId !== classState.peek().id) return;
+    if (afar !== null && !concerns(said)) return;
     take(hear(ledHere(), me, said, lots));
+    if (said.kind === 'state' && running.peek()?.by === said.running.by) ledFrom = afar;
   },
 });
 
@@ -285,19 +297,58 @@ function take(step: Step | null): void {
   const { led, say, note } = step;
   waiting = led.waiting;
   running.value = led.running;
+  if (led.running.by === me) ledFrom = null;
   for (const said of say) inTouch.say(said);
   for (const noted of note) noteLater(noted);
+  const ids = new Set(waiting.map(({ id }) => id));
+  wishes = [...wishes, ...say.filter((said) => said.kind === 'wish')].filter(({ id }) =>
+    ids.has(id),
+  );
   if (patience !== null) clearTimeout(patience);
-  patience = waiting.length === 0 ? null : setTimeout(takeLead, PATIENCE);
+  patience = waiting.length === 0 ? null : setTimeout(askAgain, PATIENCE);
+  if (waiting.length > 0) return;
+  asking = 0;
+  leadIsSilent.value = false;
 }
 
 /** So long a lead has to answer, in milliseconds. */
 const PATIENCE = 1000;
 
-function takeLead(): void {
+/** A lead on another device that has not answered so often may be away for longer. */
+const SILENT_AFTER = 3;
+
+/**
+ * The lead has not answered. A window of this browser was closed, and this one leads from now on. Another
+ * device may only be out of reach: it is asked again, in order, and nothing is noted twice.
+ */
+function askAgain(): void {
+  if (ledFrom === null) {
+    takeLead();
+    return;
+  }
+  asking += 1;
+  leadIsSilent.value = asking >= SILENT_AFTER;
+  for (const wish of wishes) inTouch.say(wish);
+  patience = setTimeout(askAgain, PATIENCE);
+}
+
+/** This window leads from now on, and what waited for an answer is noted here. */
+export function takeLead(): void {
   const led = ledHere();
+  ledFrom = null;
   if (led) take(takeOver(led, me));
 }
+
+/** Whether what another device says is to be heard here. */
+function concerns(said: Said): boolean {
+  const own = running.peek();
+  if (said.kind === 'wish') return own?.drillId === said.drillId;
+  const showsAny = asked.peek() === FOLLOWING;
+  return isToFollow(own, said.running, { groupId: group.peek().id, showsAny });
+}
+
+/** What the address of a stage or desk asks for when it shows whatever is led on another device. */
+export const FOLLOWING = 'follow';
 
 globalThis.addEventListener?.('pagehide', () => {
   const led = ledHere();

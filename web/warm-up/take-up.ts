@@ -8,6 +8,7 @@ import { asked } from '../state/route.ts';
 import {
   askOthers,
   dayNow,
+  FOLLOWING,
   goOnWith,
   isOver,
   rehearse,
@@ -17,12 +18,13 @@ import {
   stopLooking,
   unfinished,
 } from './running.ts';
+import { ledAfar } from './windows.ts';
 
 /** What the address of a stage or desk asks for when she is just looking. */
 export const LOOKING = 'looking';
 
-/** How long another window has to say what is under way, in milliseconds. */
-const patience = 60;
+/** How long another window has to say what is under way, in milliseconds; one on another device longer. */
+const patience = { here: 60, afar: 1500 };
 
 /**
  * Takes up today's warm-up: what is under way here or in another window; else
@@ -34,7 +36,8 @@ export function useWarmUp() {
   const ready = engine.value;
   useEffect(() => ensureDrill(freshSeed()), [ready, planned]);
   useEffect(askOthers, []);
-  useEffect(() => (planned ? takeUp(planned) : undefined), [planned]);
+  const follows = asked.value === FOLLOWING;
+  useEffect(() => (planned && !follows ? takeUp(planned) : undefined), [planned, follows]);
   const now = running.value;
   return now && isFit(now.drill) ? now : null;
 }
@@ -65,21 +68,24 @@ function takeUp(planned: Drill): (() => void) | undefined {
   if (held && (held.drill === planned || held.drillId === chosen)) return undefined;
   askOthers();
   const before = running.peek();
-  const timer = setTimeout(() => {
-    catchUp();
-    if (running.peek() !== before || isSame(before?.drill, planned)) return;
-    if (asked.peek() === LOOKING) {
-      if (!before?.rehearsed) rehearse(planned);
-      return;
-    }
-    const now = dayNow.peek();
-    if (now.kind === 'fresh') start(planned);
-    else if (now.record.drill.seed !== planned.seed) {
-      if (now.kind === 'under-way') resume(now.record);
-      else start(planned);
-    } else if (now.kind === 'done' || isSame(now.record.drill, planned)) resume(now.record);
-    else goOnWith(planned, now.record);
-  }, patience);
+  const timer = setTimeout(
+    () => {
+      catchUp();
+      if (running.peek() !== before || isSame(before?.drill, planned)) return;
+      if (asked.peek() === LOOKING) {
+        if (!before?.rehearsed) rehearse(planned);
+        return;
+      }
+      const now = dayNow.peek();
+      if (now.kind === 'fresh') start(planned);
+      else if (now.record.drill.seed !== planned.seed) {
+        if (now.kind === 'under-way') resume(now.record);
+        else start(planned);
+      } else if (now.kind === 'done' || isSame(now.record.drill, planned)) resume(now.record);
+      else goOnWith(planned, now.record);
+    },
+    patience[ledAfar.peek() === null ? 'here' : 'afar'],
+  );
   return () => clearTimeout(timer);
 }
 

@@ -1,31 +1,47 @@
 /**
- * The windows in which the warm-up is open just now: the stage knows when a desk
- * leads it, and the desk whether a stage is there. A window says that it comes and that
+ * The windows in which the warm-up is open just now, those on other devices of the class included: the stage
+ * knows when a desk leads it, and the desk whether a stage is there. A window says that it comes and that
  * it goes; one that has just come asks who is there.
  */
-import { computed, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { newId } from '../device/log/ids.ts';
+import { running } from './running.ts';
 
 /** What a window shows of the warm-up. */
 export type Role = 'desk' | 'stage';
 
 type Message = { readonly from: string } & (
   | { readonly kind: 'who' | 'gone' }
-  | { readonly kind: 'here'; readonly role: Role }
-);
+  | { readonly kind: 'here'; readonly role: Role; readonly drillId?: string | null }
+) & {
+    /** The other device that it is on; left out for this one. */
+    readonly afar?: string;
+  };
 
-const others = signal<ReadonlyMap<string, Role>>(new Map());
+/** A window as it has said of itself. */
+interface Shown {
+  readonly role: Role;
+  readonly drillId: string | null;
+  readonly afar: string | null;
+}
+
+const others = signal<ReadonlyMap<string, Shown>>(new Map());
 const me = newId();
 let role: Role | null = null;
 const channel =
   typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('sweepline.windows');
 
-/** Whether a desk is open in another window. */
-export const deskIsOpen = computed(() => [...others.value.values()].includes('desk'));
+/** Whether a desk is open in another window, on this device or, of the same warm-up, on another. */
+export const deskIsOpen = computed(() => isOpen('desk'));
 
-/** Whether a stage is open in another window. */
-export const stageIsOpen = computed(() => [...others.value.values()].includes('stage'));
+/** Whether a stage is open in another window, on this device or, of the same warm-up, on another. */
+export const stageIsOpen = computed(() => isOpen('stage'));
+
+/** A warm-up that is open on another device, by its id; null for none. */
+export const ledAfar = computed(
+  () => [...others.value.values()].find(({ afar, drillId }) => afar && drillId)?.drillId ?? null,
+);
 
 /** Says what this window shows, for as long as it does. */
 export function useRole(mine: Role): void {
@@ -57,14 +73,29 @@ if (channel) {
     if (!data || typeof data.from !== 'string') return;
     if (data.kind === 'who') return sayHere();
     const now = new Map(others.peek());
-    if (data.kind === 'here') now.set(data.from, data.role);
-    else now.delete(data.from);
+    if (data.kind === 'here') {
+      const { role, drillId = null, afar = null } = data;
+      now.set(data.from, { role, drillId, afar });
+    } else now.delete(data.from);
     others.value = now;
   };
 }
 
+effect(() => {
+  running.value?.drillId;
+  sayHere();
+});
+
+function isOpen(asked: Role): boolean {
+  const own = running.value?.drillId;
+  return [...others.value.values()].some(
+    ({ role, drillId, afar }) => role === asked && (afar === null || drillId === own),
+  );
+}
+
 function sayHere(): void {
-  if (role !== null) post({ kind: 'here', from: me, role });
+  const drillId = running.peek()?.rehearsed ? null : (running.peek()?.drillId ?? null);
+  if (role !== null) post({ kind: 'here', from: me, role, drillId });
 }
 
 function post(message: Message): void {

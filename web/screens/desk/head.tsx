@@ -6,7 +6,7 @@ import { momentAt } from '../../../core/warm-up/standing.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { openStage } from '../../state/stage-window.ts';
 import type { Wish } from '../../warm-up/keys.ts';
-import { moments, recordNow } from '../../warm-up/running.ts';
+import { leadIsSilent, moments, recordNow, takeLead } from '../../warm-up/running.ts';
 import { stageIsOpen } from '../../warm-up/windows.ts';
 
 const partNames: Readonly<Record<Part, string>> = {
@@ -38,7 +38,7 @@ export function Head({
           just looking: nothing is noted
         </p>
       )}
-      <StagePill />
+      {leadIsSilent.value ? <TakeOver /> : <StagePill />}
       <button type="button" class="desk-quiet" onClick={() => onWish('keys')}>
         Keys <kbd class="key">?</kbd>
       </button>
@@ -46,6 +46,18 @@ export function Head({
         Leave <kbd class="key">Esc</kbd>
       </button>
     </header>
+  );
+}
+
+/** The other device is out of reach: this one goes on by itself, and may lead. */
+function TakeOver() {
+  return (
+    <p class="desk-pill" role="status">
+      the other device is out of reach{' '}
+      <button type="button" class="button desk-open" onClick={takeLead}>
+        Take over here
+      </button>
+    </p>
   );
 }
 

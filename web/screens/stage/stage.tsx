@@ -1,6 +1,8 @@
 import './stage.css';
 import { useLook } from '../../controls/use-look.ts';
 import { engine } from '../../state/engine-ready.ts';
+import { asked } from '../../state/route.ts';
+import { FOLLOWING } from '../../warm-up/running.ts';
 import { useWarmUp } from '../../warm-up/take-up.ts';
 import { useRole } from '../../warm-up/windows.ts';
 import { Performance } from './performance.tsx';
@@ -21,6 +23,10 @@ export function Stage() {
               Back to the plan
             </a>
           </>
+        ) : asked.value === FOLLOWING ? (
+          <p class="quiet" role="status">
+            This screen shows the warm-up as soon as your desk begins one.
+          </p>
         ) : (
           <span class="for-ears" role="status">
             Getting ready

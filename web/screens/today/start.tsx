@@ -12,8 +12,9 @@ import { chooseGroup, classState, group, nameOfGroup } from '../../state/open-cl
 import { freshSeed, drill as planned, remakeDrill, wishes } from '../../state/plan.ts';
 import { linkTo } from '../../state/route.ts';
 import { groupsInOrder } from '../../state/running-order.ts';
-import { dayNow, finish } from '../../warm-up/running.ts';
+import { dayNow, FOLLOWING, finish, running } from '../../warm-up/running.ts';
 import { beginOn, goOn, goOnOrBegin, lookAt } from '../../warm-up/way-in.ts';
+import { ledAfar } from '../../warm-up/windows.ts';
 import { momentPlace } from '../../wording/moment-place.ts';
 import { dayView, looksAhead } from './day-view.ts';
 
@@ -29,10 +30,26 @@ export function Start({ drill }: { readonly drill: Drill }) {
   return <Fresh drill={drill} />;
 }
 
+/** While a warm-up is open on another device: ways to show it, or to lead it, on this one. */
+function OnThisToo() {
+  if (ledAfar.value === null || ledAfar.value === running.value?.drillId) return null;
+  return (
+    <>
+      <a class="button" href={linkTo('desk', FOLLOWING)}>
+        Be a desk for the other device
+      </a>
+      <a class="button" href={linkTo('stage', FOLLOWING)}>
+        Be its stage
+      </a>
+    </>
+  );
+}
+
 function Fresh({ drill }: { readonly drill: Drill }) {
   const empty = drill.visual.length + drill.auditory.length + drill.run.length === 0;
   return (
     <>
+      <OnThisToo />
       <Reshuffle />
       <button type="button" class="button" disabled={empty} onClick={() => lookAt(drill)}>
         Just looking
@@ -69,6 +86,7 @@ function UnderWay({ record, drill }: { readonly record: DrillRecord; readonly dr
   };
   return (
     <>
+      <OnThisToo />
       <button
         type="button"
         class="button"

@@ -1,0 +1,73 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { comeIn, makeCode, share } from './share-page.ts';
+import { type Device, type SharedSite, serveShared } from './shared-site.ts';
+
+let site: SharedSite | undefined;
+
+afterEach(async () => {
+  await site?.end();
+  site = undefined;
+});
+
+/** A laptop that shared its class, and another device that is in it. */
+async function pair(noSockets = false): Promise<{ readonly desk: Device; readonly wall: Device }> {
+  site = await serveShared();
+  const desk = await site.device({ upTo: 12, noSockets });
+  await share(site, desk);
+  const wall = await site.device({ width: 1920, height: 1080, noSockets });
+  await comeIn(wall, await makeCode(desk, 'Everything', 'Wall'));
+  return { desk, wall };
+}
+
+/** The cards that a stage shows, as text. */
+const row = ({ page }: Device) => page.locator('.row').first();
+
+/** How far a desk is, as it says itself: `3 of 12`. */
+const count = ({ page }: Device) => page.locator('.desk-count');
+
+describe.each([
+  ['', false],
+  [' where no WebSocket gets through', true],
+])('a stage on one device and a desk on another%s', (_, noSockets) => {
+  it('are one warm-up: what is turned on either is turned on both', async () => {
+    const { desk, wall } = await pair(noSockets);
+    await wall.page.getByRole('link', { name: 'Be the stage' }).click();
+    await wall.page.getByText('as soon as your desk begins one').waitFor();
+    await desk.page.goto(`${site?.url}#/desk`);
+    await row(wall).waitFor();
+    await desk.page.getByText('stage open').waitFor();
+    const first = await row(wall).textContent();
+    await desk.page.keyboard.press('Space');
+    await expect.poll(() => row(wall).textContent()).not.toBe(first);
+    await expect.poll(() => count(desk).textContent()).toMatch(/^2 of /);
+    await wall.page.keyboard.press('Space');
+    await expect.poll(() => count(desk).textContent()).toMatch(/^3 of /);
+    await wall.page.keyboard.press('ArrowLeft');
+    await expect.poll(() => count(desk).textContent()).toMatch(/^2 of /);
+    expect(
+      [...desk.errors, ...wall.errors].filter((text) => !noSockets || !/WebSocket/.test(text)),
+    ).toEqual([]);
+  });
+});
+
+describe('a stage whose desk is on another device', () => {
+  it('goes on by its own keys while the network is gone, and they are one again afterwards', async () => {
+    const { desk, wall } = await pair();
+    await desk.page.goto(`${site?.url}#/desk`);
+    await count(desk).waitFor();
+    await wall.page.goto(`${site?.url}#/stage?follow`);
+    await row(wall).waitFor();
+    await desk.page.getByText('stage open').waitFor();
+    await site?.stopServer();
+    const before = await row(wall).textContent();
+    await wall.page.keyboard.press('Space');
+    await expect.poll(() => row(wall).textContent()).not.toBe(before);
+    await wall.page.keyboard.press('Space');
+    expect(await count(desk).textContent()).toMatch(/^1 of /);
+    await site?.startServer();
+    await expect.poll(() => count(desk).textContent(), { timeout: 60_000 }).toMatch(/^3 of /);
+    const text = await row(wall).textContent();
+    await desk.page.keyboard.press('Space');
+    await expect.poll(() => row(wall).textContent()).not.toBe(text);
+  });
+});
