@@ -81,6 +81,30 @@ describe('a class on several devices', () => {
     expect(laptop.requests.some((url) => url.endsWith('/v1/send'))).toBe(true);
   });
 
+  it('lets a device in by a code that is typed, and by one that the new device shows', async () => {
+    site = await serveShared();
+    const laptop = await site.device({ upTo: 12 });
+    await share(site, laptop, child);
+    await makeCode(laptop, 'Reads along');
+    const code = (await laptop.page.locator('.typed-code').textContent()) ?? '';
+    const phone = await site.device({ path: '#/join' });
+    await phone.page.getByLabel('The code').fill(code.toLowerCase().replaceAll('-', ' '));
+    await phone.page.getByRole('button', { name: 'Come in' }).click();
+    await phone.page.getByRole('heading', { name: /^You are in / }).waitFor();
+    await laptop.page.getByText('A specialist has come in.').waitFor();
+
+    const screen = await site.device({ path: '#/join' });
+    await screen.page.getByRole('button', { name: 'Show a code on this screen' }).click();
+    const shown = (await screen.page.locator('.typed-code').textContent()) ?? '';
+    await laptop.page.getByRole('radio', { name: 'Teaches too' }).check();
+    await laptop.page.getByLabel('Or type the code that the other device shows').fill(shown);
+    await laptop.page.getByRole('button', { name: 'Let it in' }).click();
+    await screen.page.getByRole('heading', { name: /^You are in / }).waitFor();
+    await phone.page.goto(`${site.url}#/share`);
+    await phone.page.getByText('Teaches too').waitFor();
+    expect(await phone.page.getByRole('button', { name: 'Show the code' }).count()).toBe(0);
+  });
+
   it('lets nobody in twice by one code, nor by a code taken back', async () => {
     site = await serveShared();
     const laptop = await site.device({ upTo: 12 });

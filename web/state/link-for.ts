@@ -5,3 +5,8 @@ import { linkTo } from './route.ts';
 export function linkFor(secret: string): string {
   return `${HERE}${linkTo('join', secret)}`;
 }
+
+/** The address by which a device that is in a class lets in the one that shows it. */
+export function admittingLink(secret: string): string {
+  return `${HERE}${linkTo('share', secret)}`;
+}

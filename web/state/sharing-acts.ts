@@ -3,10 +3,16 @@ import { eventsIn } from '../../core/log/class-events.ts';
 import { NOTHING } from '../../core/sharing/follower.ts';
 import type { ClassRecord } from '../../core/sharing/record.ts';
 import type { Role } from '../../core/sharing/role.ts';
-import { makeKeys } from '../device/far/cipher.ts';
+import { makeShortCode, parseShortCode, parseTyped, SHORT } from '../../core/sharing/typed-code.ts';
+import { makeKeys, makeSecret } from '../device/far/cipher.ts';
 import type { FarClass, Saying } from '../device/far/far-class.ts';
 import { type FarLine, openLine } from '../device/far/far-line.ts';
-import { invitationId, openInvitation } from '../device/far/invitation.ts';
+import {
+  invitationId,
+  makeInviteSecret,
+  openInvitation,
+  secretOfCode,
+} from '../device/far/invitation.ts';
 import { type OwnDevice, ownDevice } from '../device/far/own-device.ts';
 import { deviceId, newId } from '../device/log/ids.ts';
 import { connect } from './in-step.ts';
@@ -26,6 +32,8 @@ export type Done = { readonly done: true } | { readonly why: string };
 /** An invitation that was just made. */
 export interface Invited {
   readonly id: string;
+  /** What stands for the secret when it is typed; empty where the other device made the secret. */
+  readonly code: string;
   /** What the link has; with it whoever has it comes in, once. */
   readonly secret: string;
   /** Until when it is good, by this device's clock in milliseconds. */
@@ -72,29 +80,61 @@ export async function shareClass(pass: string, deviceName: string): Promise<Done
   return said;
 }
 
-/** Lets a device in, once; whoever has the secret has ten minutes to come. */
-export function invite(role: Role): Promise<Invited | { readonly why: string }> {
-  return inviteFor(role, TEN_MINUTES);
+/** Lets a device in, once; whoever has the code has ten minutes to come. */
+export async function invite(role: Role): Promise<Invited | { readonly why: string }> {
+  const code = makeShortCode(makeSecret(SHORT));
+  const secret = await secretOfCode(parseShortCode(code) ?? '');
+  const made = await inviteFor(role, TEN_MINUTES, secret);
+  return 'why' in made ? made : { ...made, code };
+}
+
+/** Lets a device in that shows a secret of its own and waits (`waitToBeLetIn`). */
+export function admit(role: Role, secret: string): Promise<Invited | { readonly why: string }> {
+  return inviteFor(role, TEN_MINUTES, secret);
 }
 
 /** What is printed to get the class back when every device is lost. */
 export function makeRecovery(): Promise<Invited | { readonly why: string }> {
-  return inviteFor('owner', FOR_GOOD);
+  return inviteFor('owner', FOR_GOOD, makeInviteSecret());
 }
 
 async function inviteFor(
   role: Role,
   milliseconds: number,
+  secret: string,
 ): Promise<Invited | { readonly why: string }> {
   const far = await farClass();
   if (!(await connected(far))) return { why: 'lost' };
   const until = Date.now() + milliseconds;
-  const { record, id, box, secret } = await far.shared().invite(role, far.now() + milliseconds);
+  const made = await far.shared().invite(role, far.now() + milliseconds, secret);
+  const { record, id, box } = made;
   const said = await far.say([record]);
   if ('why' in said) return said;
   const c = classState.peek().id;
   const answer = await far.ask((k) => ({ t: 'deposit', k, c, invite: id, box }));
-  return answer?.t === 'deposited' ? { id, secret, until } : { why: 'lost' };
+  return answer?.t === 'deposited' ? { id, code: '', secret, until } : { why: 'lost' };
+}
+
+/** What this device shows to be let in by one that is in a class: a short code, and its secret. */
+export async function makeKnock(): Promise<{ readonly code: string; readonly secret: string }> {
+  const code = makeShortCode(makeSecret(SHORT));
+  return { code, secret: await secretOfCode(parseShortCode(code) ?? '') };
+}
+
+/** Comes in as soon as a device of a class has let this one in by its secret; `isOver` ends the wait. */
+export async function waitToBeLetIn(secret: string, isOver: () => boolean): Promise<Done> {
+  for (;;) {
+    const done = await join(secret);
+    if ('done' in done || done.why !== 'spent' || isOver()) return done;
+    await new Promise((resolve) => setTimeout(resolve, 2000));
+  }
+}
+
+/** The secret that was typed or pasted: of a short code, a recovery sheet or an address; null for none. */
+export async function secretTyped(text: string): Promise<string | null> {
+  const short = parseShortCode(text);
+  if (short !== null) return secretOfCode(short);
+  return parseTyped(text) ?? /#\/(?:join|share)\?([\w-]{22})\s*$/.exec(text)?.[1] ?? null;
 }
 
 /** Takes an invitation back that was not used, or removes a device: it hears and says nothing more. */

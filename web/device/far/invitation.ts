@@ -27,6 +27,22 @@ export function makeInviteSecret(): InviteSecret {
   return toText(makeSecret(16));
 }
 
+/**
+ * The secret that a short code stands for (core/sharing/typed-code.ts). Its sixty bits are made dear to try:
+ * PBKDF2 (RFC 8018) with 600,000 rounds, as OWASP advises for SHA-256, so that who keeps what is left for it
+ * cannot try them all.
+ */
+export async function secretOfCode(signs: string): Promise<InviteSecret> {
+  const from = await crypto.subtle.importKey('raw', utf8(signs), 'PBKDF2', false, ['deriveBits']);
+  const how = {
+    name: 'PBKDF2',
+    hash: 'SHA-256',
+    salt: utf8('sweepline/1 short code'),
+    iterations: 600_000,
+  };
+  return toText(new Uint8Array(await crypto.subtle.deriveBits(how, from, 128)));
+}
+
 /** The id of the invitation, which tells nothing of the secret. */
 export async function invitationId(secret: InviteSecret): Promise<string> {
   return toText(await bytesFrom(fromText(secret), 'sweepline/1 invitation id', 16));

@@ -20,6 +20,7 @@ import { type Lane, mayRead, type Role } from '../../../core/sharing/role.ts';
 import { createChecking, makeKeys, publicText, seal, signText, unseal } from './cipher.ts';
 import { createClassKeys, makeChain, makeSecrets, openSecrets, sealSecrets } from './class-keys.ts';
 import {
+  type InviteSecret,
   invitationId,
   makeInviteSecret,
   type OpenedInvitation,
@@ -58,6 +59,7 @@ export interface SharedClass {
   invite(
     role: Role,
     until: number,
+    secret?: InviteSecret,
   ): Promise<{
     readonly record: ClassRecord;
     readonly id: string;
@@ -135,8 +137,7 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
     },
     comeIn: (opened) =>
       said({ says: 'member', invite: opened.id, device: keysOf(own) }, opened.keys.sign.privateKey),
-    async invite(role, until) {
-      const secret = makeInviteSecret();
+    async invite(role, until, secret = makeInviteSecret()) {
       const id = await invitationId(secret);
       const pairs = await makeKeys(true);
       const sign = await publicText(pairs.sign.publicKey);

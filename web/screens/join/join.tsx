@@ -1,11 +1,11 @@
 import './join.css';
 import { useEffect, useState } from 'preact/hooks';
-import { parseTyped } from '../../../core/sharing/typed-code.ts';
 import { nameOfClass } from '../../state/class-list.ts';
 import { classState } from '../../state/open-class.ts';
 import { asked, linkTo, takeAsked } from '../../state/route.ts';
-import { join } from '../../state/sharing-acts.ts';
+import { join, secretTyped } from '../../state/sharing-acts.ts';
 import { refusalSaid } from '../../wording/sharing-said.ts';
+import { Knock } from './knock.tsx';
 
 /** Where a new device comes into a class: by the address that its camera read, or by what is typed. */
 export function JoinPage() {
@@ -62,12 +62,11 @@ export function JoinPage() {
       </p>
       <form
         class="join-form"
-        onSubmit={(event) => {
+        onSubmit={async (event) => {
           event.preventDefault();
-          const read = parseTyped(typed) ?? secretIn(typed);
-          if (read === null)
-            setSaid('That is no code of Sweepline yet. Look at it again, letter by letter.');
-          else void come(read);
+          const read = await secretTyped(typed);
+          if (read !== null) await come(read);
+          else setSaid('That is no code of Sweepline yet. Look at it again, letter by letter.');
         }}
       >
         <label>
@@ -88,11 +87,7 @@ export function JoinPage() {
       <p role="status" class={said === '' ? undefined : 'join-note'}>
         {said}
       </p>
+      <Knock onIn={() => setStands('in')} />
     </div>
   );
-}
-
-/** The secret of an address that was pasted; null when it is none. */
-function secretIn(text: string): string | null {
-  return /#\/join\?([\w-]{22})\s*$/.exec(text)?.[1] ?? null;
 }

@@ -1,11 +1,19 @@
 import { useEffect, useState } from 'preact/hooks';
 import { ROLES, type Role } from '../../../core/sharing/role.ts';
+import { QrCode } from '../../controls/qr-code.tsx';
 import { linkFor } from '../../state/link-for.ts';
 import { tellOf } from '../../state/newcomers.ts';
+import { asked, takeAsked } from '../../state/route.ts';
 import { sharing } from '../../state/sharing.ts';
-import { type Invited, invite, nameDevice, remove } from '../../state/sharing-acts.ts';
+import {
+  admit,
+  type Invited,
+  invite,
+  nameDevice,
+  remove,
+  secretTyped,
+} from '../../state/sharing-acts.ts';
 import { ROLE_SAID, refusalSaid } from '../../wording/sharing-said.ts';
-import { QrCode } from './qr-code.tsx';
 import { TimeLeft } from './time-left.tsx';
 
 /** Lets a device or a colleague in: first what it may do, then a code that is good once. */
@@ -17,6 +25,7 @@ export function AddDevice() {
   );
   const [said, setSaid] = useState('');
   const [isBusy, setBusy] = useState(false);
+  const [typed, setTyped] = useState('');
   const members = sharing.value?.rights?.members;
   const spent = code !== null && sharing.value?.rights?.invitations.get(code.id)?.spent === true;
   useEffect(() => {
@@ -31,11 +40,18 @@ export function AddDevice() {
     setSaid(`${called} has come in.`);
   }, [spent, members]);
 
-  const show = async () => {
+  const given = asked.value;
+  const letIn = () => letInBy(given);
+  const letInBy = (secret: string) => {
+    if (asked.peek() !== '') takeAsked();
+    setTyped('');
+    return make(() => admit(role, secret));
+  };
+  const show = () => make(() => invite(role));
+  const make = async (making: () => ReturnType<typeof invite>) => {
     setBusy(true);
     setSaid('');
-    if (code) void remove(code.id);
-    const made = await invite(role);
+    const made = await making();
     setBusy(false);
     if ('why' in made) return setSaid(refusalSaid(made.why));
     setCode({ ...made, before: new Set(members?.keys()) });
@@ -78,13 +94,51 @@ export function AddDevice() {
           <p class="share-step">
             <span class="quiet">2</span> Point its camera, or type the code
           </p>
-          {code === null ? (
-            <button type="button" class="button next" disabled={isBusy} onClick={show}>
-              {isBusy ? 'Making a code …' : 'Show the code'}
+          {code === null && given !== '' ? (
+            <button type="button" class="button next" disabled={isBusy} onClick={letIn}>
+              {isBusy ? 'Letting it in …' : 'Let the other device in'}
             </button>
+          ) : code === null ? (
+            <>
+              <button type="button" class="button next" disabled={isBusy} onClick={show}>
+                {isBusy ? 'Making a code …' : 'Show the code'}
+              </button>
+              <form
+                class="share-shown"
+                onSubmit={async (event) => {
+                  event.preventDefault();
+                  const read = await secretTyped(typed);
+                  if (read === null)
+                    setSaid(
+                      'That is no code of Sweepline yet. Look at it again, letter by letter.',
+                    );
+                  else await letInBy(read);
+                }}
+              >
+                <label class="share-name">
+                  Or type the code that the other device shows
+                  <input
+                    type="text"
+                    value={typed}
+                    autocomplete="off"
+                    autocapitalize="characters"
+                    spellcheck={false}
+                    onInput={(event) => setTyped(event.currentTarget.value)}
+                  />
+                </label>
+                {typed.trim() !== '' && (
+                  <button type="submit" class="button" disabled={isBusy}>
+                    Let it in
+                  </button>
+                )}
+              </form>
+            </>
+          ) : code.code === '' ? (
+            <p class="quiet">It comes in as soon as it looks, in a second or two.</p>
           ) : (
             <>
               <QrCode text={linkFor(code.secret)} name="Code to point a camera at" />
+              <p class="typed-code">{code.code}</p>
               <p class="small">
                 For one device, good for{' '}
                 <TimeLeft until={code.until} onOver={() => setCode(null)} />.

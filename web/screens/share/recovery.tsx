@@ -1,13 +1,13 @@
 import '../../look/print.css';
 import { useState } from 'preact/hooks';
 import { makeTyped } from '../../../core/sharing/typed-code.ts';
+import { QrCode } from '../../controls/qr-code.tsx';
 import { today } from '../../state/day.ts';
 import { HERE } from '../../state/in-step.ts';
 import { linkFor } from '../../state/link-for.ts';
 import { makeRecovery } from '../../state/sharing-acts.ts';
 import { dateSaid } from '../../wording/day-name.ts';
 import { refusalSaid } from '../../wording/sharing-said.ts';
-import { QrCode } from './qr-code.tsx';
 
 /** A sheet to print and lock away: it opens the class when every device is lost. */
 export function Recovery({ name }: { readonly name: string }) {

@@ -1,3 +1,4 @@
+import './qr-code.css';
 import { encode } from 'uqr';
 
 /** A text as a QR code (ISO/IEC 18004), in ink on white in every look. */
