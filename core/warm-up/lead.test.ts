@@ -222,6 +222,17 @@ describe('two windows on one warm-up', () => {
     expect([...hung.led.values()].map(({ running }) => running.by)).toEqual(['wall', 'wall']);
   });
 
+  it('count what was pressed while the lead was out of reach, though it says first where it stands', () => {
+    const room = new Room('desk', 'wall');
+    room.do('wall', next);
+    room.do('wall', next);
+    const before = room.led.get('wall') as Led;
+    const step = hear(before, 'wall', { kind: 'state', running: begun, granted: null }, lots);
+    expect(step).toBeNull();
+    room.settle();
+    expect(shownIn(room.log)).toEqual([0, 1, 2]);
+  });
+
   it('follow the one that began last', () => {
     const later: Running = {
       ...begun,

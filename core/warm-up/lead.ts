@@ -92,6 +92,9 @@ export function hear(led: Led | null, me: string, said: Said, lots: Lots): Step 
     return { led, say: [stateOf(own)], note: [] };
   }
   const [first, ...rest] = led.waiting;
+  // The lead stands where this window stood before: the wish has not reached it yet.
+  const isUnheard = granted === null && running.count === first?.noted.before.count;
+  if (isUnheard && running.by === own.by && running.drillId === own.drillId) return null;
   if (first && first.id === granted) {
     return rest.length === 0
       ? adopted

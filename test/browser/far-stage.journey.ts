@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { comeIn, makeCode, share } from './share-page.ts';
 import { type Device, type SharedSite, serveShared } from './shared-site.ts';
+import { stageCards } from './stage-page.ts';
 
 let site: SharedSite | undefined;
 
@@ -19,8 +20,8 @@ async function pair(noSockets = false): Promise<{ readonly desk: Device; readonl
   return { desk, wall };
 }
 
-/** The cards that a stage shows, as text. */
-const row = ({ page }: Device) => page.locator('.row').first();
+/** The cards that a stage shows. */
+const row = ({ page }: Device) => stageCards(page);
 
 /** How far a desk is, as it says itself: `3 of 12`. */
 const count = ({ page }: Device) => page.locator('.desk-count');
@@ -34,11 +35,11 @@ describe.each([
     await wall.page.getByRole('link', { name: 'Be the stage' }).click();
     await wall.page.getByText('as soon as your desk begins one').waitFor();
     await desk.page.goto(`${site?.url}#/desk`);
-    await row(wall).waitFor();
+    await row(wall).first().waitFor();
     await desk.page.getByText('stage open').waitFor();
-    const first = await row(wall).textContent();
+    const first = await row(wall).allTextContents();
     await desk.page.keyboard.press('Space');
-    await expect.poll(() => row(wall).textContent()).not.toBe(first);
+    await expect.poll(() => row(wall).allTextContents()).not.toEqual(first);
     await expect.poll(() => count(desk).textContent()).toMatch(/^2 of /);
     await wall.page.keyboard.press('Space');
     await expect.poll(() => count(desk).textContent()).toMatch(/^3 of /);
@@ -56,18 +57,18 @@ describe('a stage whose desk is on another device', () => {
     await desk.page.goto(`${site?.url}#/desk`);
     await count(desk).waitFor();
     await wall.page.goto(`${site?.url}#/stage?follow`);
-    await row(wall).waitFor();
+    await row(wall).first().waitFor();
     await desk.page.getByText('stage open').waitFor();
     await site?.stopServer();
-    const before = await row(wall).textContent();
+    const before = await row(wall).allTextContents();
     await wall.page.keyboard.press('Space');
-    await expect.poll(() => row(wall).textContent()).not.toBe(before);
+    await expect.poll(() => row(wall).allTextContents()).not.toEqual(before);
     await wall.page.keyboard.press('Space');
     expect(await count(desk).textContent()).toMatch(/^1 of /);
     await site?.startServer();
     await expect.poll(() => count(desk).textContent(), { timeout: 60_000 }).toMatch(/^3 of /);
-    const text = await row(wall).textContent();
+    const text = await row(wall).allTextContents();
     await desk.page.keyboard.press('Space');
-    await expect.poll(() => row(wall).textContent()).not.toBe(text);
+    await expect.poll(() => row(wall).allTextContents()).not.toEqual(text);
   });
 });

@@ -48,6 +48,7 @@ export async function serveShared(): Promise<SharedSite> {
       tls: null,
       now: Date.now,
       appendsPerSecond: 50,
+      arrivalsPerSecond: 100,
     });
     ({ port } = served);
     if (pass === '') pass = await makePass(db, 10);

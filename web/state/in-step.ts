@@ -60,24 +60,27 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
   };
 
   async function hold(steal: boolean, whenHeld?: () => void): Promise<void> {
+    const held: { own: Promise<FarClass> | null } = { own: null };
     try {
       await navigator.locks.request(name, { steal }, async () => {
         if (isOver) return;
-        far ??= speak();
+        const own = speak();
+        held.own = own;
+        far = own;
         whenHeld?.();
-        await new Promise<void>((resolve) => {
-          letGo = resolve;
-        });
-        (await far).close();
+        await Promise.all([
+          own,
+          new Promise<void>((resolve) => {
+            letGo = resolve;
+          }),
+        ]);
       });
     } catch {
-      // Another window has taken over; this one waits its turn again.
-      const before = far;
-      far = null;
-      letGo = null;
-      (await before)?.close();
-      if (!isOver) void hold(false);
+      // Another window has taken over, or this one anew; it waits its turn again.
+      if (!isOver) void wait(PAUSE).then(() => hold(false));
     }
+    if (far === held.own) far = null;
+    (await held.own?.catch(() => null))?.close();
   }
 
   async function speak(): Promise<FarClass> {
@@ -134,6 +137,9 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
     };
   }
 }
+
+/** Before a window waits its turn again, in milliseconds. */
+const PAUSE = 500;
 
 /** Waits so long, up to a fifth longer by chance, or until the network is back or she looks here again. */
 function wait(milliseconds: number): Promise<void> {

@@ -74,7 +74,7 @@ const me = newId();
 let waiting: Led['waiting'] = [];
 let wishes: readonly (Said & { readonly kind: 'wish' })[] = [];
 /** The other device from which it is led; null when it is led from this one. */
-let ledFrom: string | null = null;
+export const ledFrom = signal<string | null>(null);
 let asking = 0;
 let patience: ReturnType<typeof setTimeout> | null = null;
 
@@ -88,7 +88,7 @@ const inTouch = getInTouch({
     if (said.kind === 'state' && said.running.classId !== classState.peek().id) return;
     if (afar !== null && !concerns(said)) return;
     take(hear(ledHere(), me, said, lots));
-    if (said.kind === 'state' && running.peek()?.by === said.running.by) ledFrom = afar;
+    if (said.kind === 'state' && running.peek()?.by === said.running.by) ledFrom.value = afar;
   },
 });
 
@@ -297,7 +297,7 @@ function take(step: Step | null): void {
   const { led, say, note } = step;
   waiting = led.waiting;
   running.value = led.running;
-  if (led.running.by === me) ledFrom = null;
+  if (led.running.by === me) ledFrom.value = null;
   for (const said of say) inTouch.say(said);
   for (const noted of note) noteLater(noted);
   const ids = new Set(waiting.map(({ id }) => id));
@@ -322,7 +322,7 @@ const SILENT_AFTER = 3;
  * device may only be out of reach: it is asked again, in order, and nothing is noted twice.
  */
 function askAgain(): void {
-  if (ledFrom === null) {
+  if (ledFrom.peek() === null) {
     takeLead();
     return;
   }
@@ -335,7 +335,7 @@ function askAgain(): void {
 /** This window leads from now on, and what waited for an answer is noted here. */
 export function takeLead(): void {
   const led = ledHere();
-  ledFrom = null;
+  ledFrom.value = null;
   if (led) take(takeOver(led, me));
 }
 

@@ -145,6 +145,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   let liveCount = 0;
   let presence: ReturnType<typeof setInterval> | undefined;
   const pieces = createPieces();
+  const met = new Set<string>();
   const answers = new Map<number, (answer: ServerMessage | null) => void>();
   const settling = new Set<() => void>();
 
@@ -267,6 +268,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       line = null;
       isFollowing = false;
       clearInterval(presence);
+      met.clear();
       outbox = whenLost(outbox);
       flying.clear();
       for (const answer of answers.values()) answer(null);
@@ -318,9 +320,13 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       if (value !== null && value !== undefined) onLive?.(message.from, value);
       return;
     } else if (message.t === 'here') {
+      // Whoever has just come learns of this device at once, and not ten seconds later.
+      if (!met.has(message.from)) void sayHere();
+      met.add(message.from);
       onLive?.(message.from, 'here');
       return;
     } else if (message.t === 'left') {
+      met.delete(message.from);
       onLive?.(message.from, null);
       return;
     } else if (message.t === 'records') await takeRecords(message);

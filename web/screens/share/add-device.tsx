@@ -74,7 +74,7 @@ export function AddDevice() {
               />
               <span>
                 <b>{ROLE_SAID[each].name}</b>
-                <span class="quiet small">{ROLE_SAID[each].says}</span>
+                <span class="small">{ROLE_SAID[each].says}</span>
               </span>
             </label>
           ))}

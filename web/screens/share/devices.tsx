@@ -18,7 +18,7 @@ export function Devices({ name, isOwner }: DevicesProps) {
   const there = [...(now?.rights?.members.values() ?? [])].filter(({ removed }) => !removed);
   return (
     <section class="share-devices not-printed" aria-labelledby="devices-title">
-      <h2 id="devices-title">In {name} now</h2>
+      <h2 id="devices-title">In {name === '' ? 'this class' : name} now</h2>
       <ul>
         {there.map((member) => (
           <Device key={member.id} member={member} isOwner={isOwner} />

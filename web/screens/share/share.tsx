@@ -23,7 +23,7 @@ export function SharePage() {
         <Whereabouts />
       </header>
       {now?.rights && isOwner && <AddDevice />}
-      {now?.rights && <Devices name={name} isOwner={isOwner} />}
+      {now?.rights && <Devices name={classState.value.name} isOwner={isOwner} />}
       {now?.rights && isOwner && <Recovery name={name} />}
       {now && <Stop isOwner={isOwner} name={name} />}
       {!now && <p class="quiet">One moment …</p>}

@@ -12,7 +12,7 @@ import { chooseGroup, classState, group, nameOfGroup } from '../../state/open-cl
 import { freshSeed, drill as planned, remakeDrill, wishes } from '../../state/plan.ts';
 import { linkTo } from '../../state/route.ts';
 import { groupsInOrder } from '../../state/running-order.ts';
-import { dayNow, FOLLOWING, finish, running } from '../../warm-up/running.ts';
+import { dayNow, FOLLOWING, finish, ledFrom, running } from '../../warm-up/running.ts';
 import { beginOn, goOn, goOnOrBegin, lookAt } from '../../warm-up/way-in.ts';
 import { ledAfar } from '../../warm-up/windows.ts';
 import { momentPlace } from '../../wording/moment-place.ts';
@@ -32,7 +32,8 @@ export function Start({ drill }: { readonly drill: Drill }) {
 
 /** While a warm-up is open on another device: ways to show it, or to lead it, on this one. */
 function OnThisToo() {
-  if (ledAfar.value === null || ledAfar.value === running.value?.drillId) return null;
+  const isOwn = running.value?.drillId === ledAfar.value && ledFrom.value === null;
+  if (ledAfar.value === null || isOwn) return null;
   return (
     <>
       <a class="button" href={linkTo('desk', FOLLOWING)}>
