@@ -29,10 +29,10 @@ export const MOST_RECORDS = 64;
 export const LONGEST_MESSAGE = 512 * 1024;
 
 /** What is said live, sealed: at most so many bytes. It is passed on to who follows the class now, and never kept. */
-export const MOST_LIVE = 4096;
+const MOST_LIVE = 4096;
 
 /** What a device says of itself, sealed: at most so many bytes. */
-export const MOST_PRESENCE = 512;
+const MOST_PRESENCE = 512;
 
 /** What a device says. `k` numbers what is answered; `c` is the class. */
 export type DeviceMessage =

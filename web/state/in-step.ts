@@ -4,12 +4,14 @@ import { openBridge } from '../device/far/bridge.ts';
 import { type FarClass, openFarClass } from '../device/far/far-class.ts';
 import { createKeptLedger } from '../device/far/kept-ledger.ts';
 import { ownDevice } from '../device/far/own-device.ts';
+import { packClass } from '../device/far/pack-class.ts';
 import { createSharedClass } from '../device/far/shared-class.ts';
 import { createSockets } from '../device/far/sockets.ts';
 import { openLink } from '../device/link.ts';
 import { ownStamping } from '../device/log/device-log.ts';
 import { newId } from '../device/log/ids.ts';
 import type { SharedRecord } from '../device/log/shared-record.ts';
+import { shelf } from '../device/shelf.ts';
 import { store } from './open-class.ts';
 import type { InStep, Sharing } from './sharing.ts';
 
@@ -87,6 +89,7 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
     const own = await ownDevice(record.keys, record.by);
     const { founder, invitation } = record;
     const ledger = createKeptLedger(store.shared, classId);
+    const createShared = () => createSharedClass({ classId, own, founder, invitation, newId });
     let early: Parameters<FarClass['send']>[0] = [];
     let opened: FarClass | null = null;
     const stop = store.onRecorded((events) => {
@@ -96,6 +99,16 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
     });
     const present = new Set<string>();
     const bridge = openBridge((value) => void opened?.sayLive(value));
+    const pack = async ({ shared, state }: FarClass) => {
+      const role = shared().rights()?.members.get(own.id)?.role;
+      const last = Number(shelf.read(`packed.${classId}`) ?? 0);
+      const isDue = Date.now() - last > PACK_EVERY;
+      if (!isDue || role !== 'owner' || state().where !== 'everywhere') return;
+      shelf.write(`packed.${classId}`, `${Date.now()}`);
+      const spec = { classId, own, shared: createShared(), connect, now: Date.now, newId, wait };
+      // Where the line ends before, it is done another time.
+      await packClass(spec).catch(() => 0);
+    };
     const say = () => {
       if (!opened || isOver) return;
       const rights: Rights | null = opened.shared().rights();
@@ -108,7 +121,7 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
       classId,
       own,
       ledger,
-      createShared: () => createSharedClass({ classId, own, founder, invitation, newId }),
+      createShared,
       store: { append: store.receive, eventsOf: store.eventsOf },
       connect,
       stamping: ownStamping(record.by),
@@ -124,12 +137,14 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
       onReached: () => queueMicrotask(bridge.reached),
     });
     void opened.send(early);
+    const packing = setTimeout(() => void pack(opened as FarClass), PACK_AFTER);
     say();
     const { close } = opened;
     return {
       ...opened,
       close() {
         stop();
+        clearTimeout(packing);
         for (const from of present) bridge.hear(from, null);
         bridge.close();
         close();
@@ -137,6 +152,12 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
     };
   }
 }
+
+/** A class has been open for so long before its small records are looked at, in milliseconds. */
+const PACK_AFTER = 5 * 60 * 1000;
+
+/** And again after so long. */
+const PACK_EVERY = 7 * 24 * 60 * 60 * 1000;
 
 /** Before a window waits its turn again, in milliseconds. */
 const PAUSE = 500;

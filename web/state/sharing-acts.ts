@@ -50,7 +50,7 @@ const FOR_GOOD = 50 * 365 * 24 * 60 * 60 * 1000;
 const PATIENCE = 15_000;
 
 /** Whether this browser can share at all; else why not. */
-export function cannotShare(): string | null {
+function cannotShare(): string | null {
   if (!isSecureContext || !('subtle' in crypto)) return 'not-secure';
   if (store.inMemory.peek() || store.trouble.peek() !== null) return 'no-storage';
   return 'locks' in navigator ? null : 'old-browser';

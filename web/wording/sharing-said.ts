@@ -12,7 +12,7 @@ export const ROLE_SAID: Readonly<Record<Role, { readonly name: string; readonly 
   },
   aide: {
     name: 'Desk, without notes',
-    says: 'Turns the cards, says who reads, marks what broke. Notes and checks are never sent to it.',
+    says: 'Turns the cards, says who reads, marks what broke. Notes and checks stay locked for it.',
   },
   specialist: {
     name: 'Reads along',
