@@ -92,6 +92,36 @@ export const BEGINNING_RULES: readonly SpellingRule[] = [
     breaks: (s) => inOnset(s, 'wh=W', (after) => /^[ou]/.test(after)),
   },
   {
+    id: 'no-y-after-y-or-qu',
+    title: 'No y follows y or qu',
+    why: 'English writes neither yy nor quy.',
+    source: COMMON_PRACTICE,
+    exceptions: [],
+    reads: 'beginning',
+    breaks: (s) =>
+      inOnset(s, 'y=Y', (after) => after.startsWith('y')) ||
+      inOnset(s, 'qu=K+W', (after) => after.startsWith('y')),
+  },
+  {
+    id: 'no-oe-after-w',
+    title: 'No oe follows w',
+    why: 'After w an o with e looks like the word two; write ow.',
+    source: COMMON_PRACTICE,
+    exceptions: ['woe'],
+    reads: 'beginning',
+    breaks: (s) => s.vowel.id === 'oe=OW' && /w$/.test(lettersOf(s.onset)),
+  },
+  {
+    id: 'one-r',
+    title: 'No r on both sides of the vowel',
+    why: 'Two r in one beat are hard to say, and children lose one.',
+    source: COMMON_PRACTICE,
+    exceptions: ['prior', 'rare', 'rear', 'roar'],
+    reads: 'beginning',
+    breaks: (s) =>
+      s.vowel.kind === 'r-vowel' && s.onset.some(({ phonemes }) => phonemes.includes('R')),
+  },
+  {
     id: 'qu-before-u',
     title: 'No u follows qu',
     why: 'qu already ends in u, and English never writes another u after it.',

@@ -156,6 +156,15 @@ export const ENDING_RULES: readonly SpellingRule[] = [
       ),
   },
   {
+    id: 'past-form',
+    title: 'pt, ct and xt end real words only',
+    why: 'A new word that ends so is heard as one with -ed: lapt is lapped.',
+    source: COMMON_PRACTICE,
+    exceptions: ['act', 'apt', 'fact', 'kept', 'next', 'slept', 'strict', 'swept', 'text', 'wept'],
+    reads: 'ending',
+    breaks: (s) => s.closes && /^(?:pt|ct|xt)$/.test(lettersOf(s.coda)),
+  },
+  {
     id: 'cluster-after-long',
     title: 'After a long vowel only a few clusters stand',
     why: 'After a vowel team the ending is one consonant, or nt, nd, st, ld, lt: paint, field, toast.',

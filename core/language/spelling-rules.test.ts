@@ -202,6 +202,11 @@ const CASES: Readonly<Record<string, { breaks: readonly string[]; keeps: readonl
     breaks: ['f ear g', 'br air f', 'd eer m'],
     keeps: ['b ear d', 'h air', 'f our th', 'l ear=ER n', 's oar=AO+R'],
   },
+  'no-y-after-y-or-qu': { breaks: ['y y=AY', 'qu y=AY t'], keeps: ['y e s', 'qu i t'] },
+  'no-oe-after-w': { breaks: ['t w oe', 'w oe'], keeps: ['t oe', 'w ow'] },
+  'one-r': { breaks: ['c r or p', 'r ar'], keeps: ['c or p', 'r i p'] },
+  'one-l': { breaks: ['s l i l m', 'l e ll'], keeps: ['s l i m', 'f e ll'] },
+  'past-form': { breaks: ['l a p t', 'f a c t', 't a x t'], keeps: ['l a p', 'l a s t'] },
   'cluster-after-long': {
     breaks: ['l ea mp', 'r ai sk', 's oi lk'],
     keeps: ['p ai nt', 'f ie=IY ld', 't oa st', 'r ou nd'],

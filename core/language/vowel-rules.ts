@@ -17,6 +17,16 @@ export const VOWEL_RULES: readonly SpellingRule[] = [
       /^(c?k|n?g|x|nk)/.test(lettersOf(s.coda)) === (s.vowel.id === 'a=AA'),
   },
   {
+    id: 'one-l',
+    title: 'No l on both sides of the vowel',
+    why: 'Two l in one beat are hard to say, and children lose one.',
+    source: COMMON_PRACTICE,
+    exceptions: ['flail', 'loll', 'lull'],
+    reads: 'all',
+    breaks: (s) =>
+      [s.onset, s.coda].every((side) => side.some(({ phonemes }) => phonemes[0] === 'L')),
+  },
+  {
     id: 'short-vowel-closed',
     title: 'A short vowel needs an ending',
     why: 'A vowel letter at the end of a word is not short.',

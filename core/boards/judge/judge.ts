@@ -12,9 +12,10 @@ import { lettersOf } from '../../language/laid-syllable.ts';
 import type { Phoneme } from '../../language/phonemes.ts';
 import type { Taught } from '../../language/taught.ts';
 import { isFirstName } from '../../words/first-names.ts';
-import type { Band, Lexicon } from '../../words/lexicon.ts';
+import type { Lexicon } from '../../words/lexicon.ts';
 import type { Screened, WordScreen } from '../../words/screen.ts';
 import { isSlang } from '../../words/slang.ts';
+import { isNearSevere, isSpokenPart } from '../../words/spoken-parts.ts';
 import type { BuiltWord, StopReason } from '../shapes/board.ts';
 import { type LaidWord, layWord, plain, secondVowel } from '../shapes/lay-word.ts';
 import type { Shape } from '../shapes/shapes.ts';
@@ -27,9 +28,6 @@ export interface JudgeContext {
   readonly lexicon: Lexicon;
   readonly screen: WordScreen;
 }
-
-/** The rarest band whose words make a sound-alike a sound-alike. */
-export const SOUND_ALIKE_BAND: Band = 6;
 
 /**
  * Judges card ids laid from left to right in the piles of a shape; as one
@@ -85,6 +83,10 @@ function judgeLaid(
   }
   if (isFirstName(word)) return stop('name', 'It is somebody’s name.');
   if (isSlang(word)) return stop('name', 'It is heard as slang.');
+  if (isSpokenPart(word, sounds)) {
+    return stop('name', 'It is a part of longer words, or a letter’s name.');
+  }
+  if (isNearSevere(sounds)) return stop('name', 'One wrong vowel makes it a word for nobody.');
   const broken = whyBroken(laid);
   if (broken !== null) return stop('rule', broken);
   const twin = soundAlike(laid, lexicon);
@@ -135,20 +137,47 @@ function soundAlike(laid: LaidWord, lexicon: Lexicon): number {
   let found = -1;
   for (const variant of waysToHear(laid)) {
     for (const index of lexicon.saidAs(variant)) {
-      if (lexicon.band(index) <= SOUND_ALIKE_BAND && (found < 0 || index < found)) found = index;
+      if (found < 0 || index < found) found = index;
     }
   }
   return found;
 }
 
-/** As its cards say it, and with the second vowel faded. */
+/** As its cards say it, and with the second vowel faded; with an ending taken off. */
 function waysToHear(laid: LaidWord): readonly string[] {
   const fading = secondVowel(laid);
-  if (fading < 0) return heardAlike(laid.sounds);
+  const last = laid.parts.at(-1)?.grapheme ?? '';
+  if (fading < 0) return heardAsWord(laid.sounds, last);
   const faded = laid.parts.flatMap(({ phonemes }, at): readonly Phoneme[] =>
     at === fading ? ['AX'] : phonemes,
   );
-  return [...heardAlike(laid.sounds), ...heardAlike(faded)];
+  return [...heardAsWord(laid.sounds, last), ...heardAsWord(faded, last)];
+}
+
+/**
+ * All ways in which a real word may be heard in these sounds: what is heard
+ * alike, a final s in either of its sounds, and a word with -s or -ed (*lapt* is
+ * lap, *hox* is hock). `last` is the last card's letters.
+ */
+export function heardAsWord(sounds: readonly Phoneme[], last: string): readonly string[] {
+  const final = sounds.at(-1);
+  const others: Phoneme[][] = [];
+  if (/^(s|se)$/.test(last)) others.push([...sounds.slice(0, -1), final === 'S' ? 'Z' : 'S']);
+  const ways = [sounds, ...others];
+  const bases = ways.flatMap((way) => (isInflected(way) ? [way.slice(0, -1)] : []));
+  return [...ways, ...bases].flatMap(heardAlike);
+}
+
+/** Whether the last sound may be the ending -s or -ed after the one before it. */
+function isInflected(sounds: readonly Phoneme[]): boolean {
+  const before = sounds.at(-2) ?? '';
+  const last = sounds.at(-1) ?? '';
+  if (before === '') return false;
+  if (last === 'S') return /^(P|T|K|F|TH)$/.test(before);
+  if (last === 'T') return /^(P|K|F|TH|S|SH|CH)$/.test(before);
+  const voiced = !/^(P|T|K|F|TH|S|SH|CH)$/.test(before);
+  if (last === 'Z') return voiced && !/^(Z|ZH|JH)$/.test(before);
+  return last === 'D' && voiced && before !== 'D';
 }
 
 /** Sounds as text, and the other ways to write what is heard alike. */

@@ -16,8 +16,10 @@
 import { PHONEMES, type Phoneme } from '../../language/phonemes.ts';
 import type { Lexicon } from '../../words/lexicon.ts';
 import { soundsOfCards } from '../../words/phonotactics.ts';
-import { SOUND_ALIKE_BAND } from './judge.ts';
 import { countKeys, type KeyCounts } from './key-counts.ts';
+
+/** The rarest band whose words are neighbours. */
+const RAREST_NEIGHBOUR = 6;
 
 /**
  * How many familiar words, by their ordinary reading, differ from these sounds
@@ -87,7 +89,7 @@ function layDown(lexicon: Lexicon): Patterns {
   const blanked: number[] = [];
   const shortened: number[] = [];
   for (let index = 0; index < lexicon.size; index++) {
-    if (lexicon.band(index) > SOUND_ALIKE_BAND) continue;
+    if (lexicon.band(index) > RAREST_NEIGHBOUR) continue;
     const codes = soundsOfCards(lexicon.cardIds(index))?.map(codeOf);
     if (!codes || codes.length > LONGEST) continue;
     whole.push(keyOf(codes));

@@ -16,10 +16,11 @@ import type { Phoneme } from '../../language/phonemes.ts';
 import { brokenRules, SPELLING_RULES } from '../../language/spelling-rules.ts';
 import { isFirstName } from '../../words/first-names.ts';
 import { isSlang } from '../../words/slang.ts';
+import { isNearSevere, isSpokenPart } from '../../words/spoken-parts.ts';
 import type { BuiltWord } from '../shapes/board.ts';
 import type { Shape } from '../shapes/shapes.ts';
 import { asksForHabits, isTaughtCard } from '../shapes/taught-cards.ts';
-import { heardAlike, type JudgeContext, judgeWord, realness, SOUND_ALIKE_BAND } from './judge.ts';
+import { heardAsWord, type JudgeContext, judgeWord, realness } from './judge.ts';
 
 /** How a combination counts. Only the first three may be shown. */
 export const OUTCOMES = [
@@ -101,12 +102,11 @@ export function makeWordTable(
       return lexicon.band(found) <= FAMILIAR_BAND ? 'familiar' : 'rare';
     }
     if (isFirstName(word) || isSlang(word)) return 'name';
+    if (isSpokenPart(word, sounds) || isNearSevere(sounds)) return 'name';
     if (broken || tail.broken) return 'rule';
     if (breaksRule('all', begin.parts, vowel.card, end.parts)) return 'rule';
     for (const heard of tail.heard) {
-      for (const twin of lexicon.saidAs(begin.said + heard)) {
-        if (lexicon.band(twin) <= SOUND_ALIKE_BAND) return 'sound-alike';
-      }
+      if (lexicon.saidAs(begin.said + heard).length > 0) return 'sound-alike';
     }
     return 'nonsense';
   }
@@ -213,7 +213,7 @@ function joinEnding({ card }: Vowel, end: Side): Ending {
   return {
     letters: head + end.letters + tail,
     sounds,
-    heard: heardAlike(sounds),
+    heard: heardAsWord(sounds, end.parts.at(-1)?.grapheme ?? card.grapheme),
     broken: breaksRule('ending', [], card, end.parts),
   };
 }
