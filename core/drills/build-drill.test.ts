@@ -106,14 +106,17 @@ describe('a drill', () => {
     }
   });
 
-  test('is whole at every step of our own order from the eighth letter on', () => {
+  test('is whole at every step of our own order from the tenth letter on; two letters earlier it is as long', () => {
     for (const { number, items, title } of SEQUENCE.steps.slice(7)) {
       const newest = items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
       const spec = { taught: taughtUpTo(SEQUENCE, number), newest, seed: number };
       const drill = buildDrill(spec, engine);
       checkDrill(drill, spec);
       const real = drill.run.filter(({ kind }) => kind === 'real').length;
-      expect(`${title} ${drill.run.length} ${real} ${drill.shortfall}`).toBe(`${title} 30 15 null`);
+      expect(`${title} ${drill.run.length}`).toBe(`${title} 30`);
+      // Of eight or nine letters there is too little good nonsense for half the flips, which is said.
+      if (number < 10 && real > 15) expect(drill.shortfall, title).not.toBeNull();
+      else expect(`${title} ${real} ${drill.shortfall}`).toBe(`${title} 15 null`);
     }
   });
 
