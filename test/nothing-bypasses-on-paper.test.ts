@@ -173,7 +173,7 @@ test('word lists and home practice of the print screen', () => {
       const sources = { lexicon, screen, sentences: SENTENCES };
       const parts = { taught, practised, seed, wish: ANY_WORD, listTitle: 'Words', sources };
       const toRead = (choices: Choices) => wordsToRead(choices, parts);
-      const stock = { toRead, practised, seed, reader: '', sources };
+      const stock = { toRead, practised, each: () => [], seed, reader: '', sources };
       for (const [kind, list] of [
         ['words', 'new'],
         ['words', 'found'],

@@ -23,13 +23,15 @@ export interface HomeSheetSpec {
   readonly cards: readonly CardId[];
   readonly words: readonly string[];
   readonly sentences: readonly string[];
+  /** Whose page it is; left out, the line is for a pen. */
+  readonly reader?: string;
 }
 
 /** The pages of home practice. */
-export function homeSheet({ cards, words, sentences }: HomeSheetSpec, look: SheetLook) {
+export function homeSheet({ cards, words, sentences, reader }: HomeSheetSpec, look: SheetLook) {
   const blocks: Block[] = [
     ...titleBlock('Read together', '', look),
-    blanks([['For', 0.62] as const, ['Week of', 0.38] as const], look),
+    blanks([[reader ? `For ${reader}` : 'For', 0.62] as const, ['Week of', 0.38] as const], look),
     space(2),
     paragraph(
       'Five minutes are enough, and short and happy is best. Your child has learned everything on this page. When something is hard, you say it first, then both together, then your child alone. Tick a box for each day.',

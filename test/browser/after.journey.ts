@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { DAY, setClocks } from './clock.ts';
+import { markCards, marksMade } from './desk-page.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { allKept } from './recorded.ts';
 import { openScreen } from './standing.ts';
@@ -23,7 +24,7 @@ afterAll(() => current?.end());
 
 const long = 'Maximiliana-Theodora Fitzgerald-Oyelaran';
 const part = (name: string) => page.getByRole('region', { name });
-const marks = () => page.locator('.mark');
+const marks = () => marksMade(page);
 
 /** Goes on to the first word of the third part. */
 async function toBlending(): Promise<void> {
@@ -47,7 +48,7 @@ async function fitsPhones(): Promise<void> {
 describe('how it went', () => {
   it('invites to a warm-up before there was one, and says warmly that nothing broke', async () => {
     await openScreen(page, 'after', '.after-empty');
-    await openScreen(page, 'desk', '.mark-row');
+    await openScreen(page, 'desk', markCards(page));
     for (let card = 0; card < 3; card += 1) await page.keyboard.press('Space');
     await page.locator('.desk-count', { hasText: '4 of' }).waitFor();
     await allKept(page);
@@ -58,7 +59,7 @@ describe('how it went', () => {
   });
 
   it('shows what broke, in which word, what was heard, and what comes back', async () => {
-    await openScreen(page, 'desk', '.mark-row');
+    await openScreen(page, 'desk', markCards(page));
     await toBlending();
     await page.keyboard.press('Digit2');
     await page.keyboard.press('Digit1');
@@ -66,7 +67,7 @@ describe('how it went', () => {
     await page.keyboard.press('Digit0');
     await page.keyboard.press('Space');
     await page.keyboard.press('Escape');
-    await openScreen(page, 'after', '.mark');
+    await openScreen(page, 'after', marksMade(page));
     expect(await marks().count()).toBe(2);
     await marks().first().locator('.hurt .card').waitFor();
     const [name = ''] = await marks().evaluateAll((all) =>

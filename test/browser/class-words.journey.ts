@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
+import { markCards, marksMade } from './desk-page.ts';
 import { barriersIn } from './looks.ts';
 import { allKept } from './recorded.ts';
 import { stageCards } from './stage-page.ts';
@@ -78,7 +79,7 @@ describe('the teacher’s word about words', () => {
   it('leaves the warm-up one, with the marks from before a word was blocked', async () => {
     const page = await atSettings(30);
     await openScreen(page, 'today', flips(page));
-    await openScreen(page, 'desk', '.mark-card');
+    await openScreen(page, 'desk', markCards(page));
     await page.keyboard.press('Digit1');
     await page.keyboard.press('Space');
     await allKept(page);
@@ -88,13 +89,13 @@ describe('the teacher’s word about words', () => {
     await page.getByLabel('A word', { exact: true }).fill(word as string);
     await page.keyboard.press('Enter');
     await page.locator('.decisions').waitFor();
-    await openScreen(page, 'desk', '.mark-card');
+    await openScreen(page, 'desk', markCards(page));
     await expect.poll(() => page.locator('.desk-count').textContent()).toMatch(/^2 of/);
     await page.keyboard.press('Digit1');
     await page.keyboard.press('Space');
     await allKept(page);
-    await openScreen(page, 'after', '.mark');
-    expect(await page.locator('.mark').count()).toBe(2);
+    await openScreen(page, 'after', marksMade(page));
+    expect(await marksMade(page).count()).toBe(2);
     expect(await page.locator('.earlier li').count()).toBe(1);
   });
 

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { EventBodies, EventKind, LogEvent } from '../../core/log/event.ts';
 import { DAY, setClocks } from './clock.ts';
+import { cardsBefore, markCards } from './desk-page.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { allKept, recorded } from './recorded.ts';
 import { stageCards } from './stage-page.ts';
@@ -27,7 +28,7 @@ beforeAll(async () => {
   stage = await opened;
   await stage.setViewportSize({ width: 1280, height: 720 });
   await stageCards(stage).first().waitFor();
-  await desk.locator('.mark-card').first().waitFor();
+  await markCards(desk).first().waitFor();
 });
 
 afterAll(() => current?.end());
@@ -149,14 +150,14 @@ describe('desk and stage', () => {
     expect(before?.body).toMatchObject({ broke: 1, cards, child: marked?.body.child });
     await desk.keyboard.press('z');
     expect((await told('undone')).at(-1)?.body.event).toBe(before?.id);
-    const first = desk.locator('.of-before .mark-card').first();
+    const first = cardsBefore(desk).first();
     expect(await first.getAttribute('aria-pressed')).toBe('false');
     expect(await desk.locator('.of-before .broke').count()).toBeGreaterThan(0);
 
-    await desk.locator('.of-now .mark-card').nth(0).click();
+    await markCards(desk).nth(0).click();
     await desk.getByRole('button', { name: 'something else' }).click();
     expect((await told('amended')).at(-1)?.body.value).toEqual({ kind: 'other' });
-    await desk.locator('.of-now .mark-card').nth(1).click();
+    await markCards(desk).nth(1).click();
     await desk.keyboard.press('Space');
     expect(await desk.getByText('heard instead').count()).toBe(0);
   });
@@ -214,7 +215,7 @@ describe('desk and stage', () => {
     await allKept(desk);
     for (const page of [desk, stage]) {
       await page.reload({ waitUntil: 'load' });
-      await desk.locator('.mark-card').first().waitFor();
+      await markCards(desk).first().waitFor();
       await stageCards(stage).first().waitFor();
       expect(await desk.locator('.desk-count').textContent()).toBe(count);
       expect(await letters(desk, '.of-now')).toBe(row);
@@ -222,7 +223,7 @@ describe('desk and stage', () => {
     }
     await stage.close();
     await desk.reload({ waitUntil: 'load' });
-    await desk.locator('.mark-card').first().waitFor();
+    await markCards(desk).first().waitFor();
     expect(await letters(desk, '.of-now')).toBe(row);
     const link = desk.context().waitForEvent('page');
     await desk.getByRole('button', { name: 'Open the stage' }).click();
@@ -320,7 +321,7 @@ describe('the stage alone', () => {
   });
 
   it('has a link in place of a window that the browser blocks', async () => {
-    await openScreen(desk, 'desk', '.mark-card');
+    await openScreen(desk, 'desk', markCards(desk));
     await desk.evaluate(() => {
       window.open = () => null;
     });

@@ -4,6 +4,7 @@ import type { LogEvent } from '../../core/log/event.ts';
 import { DAY, setClocks } from './clock.ts';
 import { allKept, recorded } from './recorded.ts';
 import { openScreen } from './standing.ts';
+import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -72,7 +73,7 @@ describe('a warm-up that is interrupted', () => {
     await openScreen(page, 'class', '.class-page');
     await page.getByLabel('Add children').fill('Odalys\nBram\nTova\nWren');
     await button(page, 'Add 4 children').click();
-    await openScreen(page, 'today', '.flip');
+    await openScreen(page, 'today', flips(page));
     const opened = page.context().waitForEvent('page');
     await button(page, 'Open the desk').click();
     const stage = await opened;
@@ -99,19 +100,19 @@ describe('a warm-up that is interrupted', () => {
     await press(page, 12 + 6 + 24);
     await allKept(page);
     await page.keyboard.press('Escape');
-    await expect.poll(() => page.locator('.flip').count()).toBe(30);
-    const left = (await page.locator('.flip').allTextContents()).slice(24);
+    await expect.poll(() => flips(page).count()).toBe(30);
+    const left = (await flips(page).allTextContents()).slice(24);
     await setClocks(page, DAY);
     await page.reload({ waitUntil: 'load' });
     await page.getByText('6 words of 48 things were left yesterday').waitFor();
     await button(page, 'Take them up today').click();
-    await expect.poll(() => page.locator('.flip').allTextContents()).toEqual(left);
+    await expect.poll(() => flips(page).allTextContents()).toEqual(left);
     expect(await page.locator('.left-over').count()).toBe(0);
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');
     await button(page, 'Drop them').click();
     expect(await page.locator('.left-over').count()).toBe(0);
-    expect(await page.locator('.flip').count()).toBe(30);
+    expect(await flips(page).count()).toBe(30);
   });
 
   it('leads from the end to how it went, when full screen is left there', async () => {
@@ -124,7 +125,7 @@ describe('a warm-up that is interrupted', () => {
     await page.getByText('That was 10.').waitFor();
     await page.evaluate(() => document.exitFullscreen());
     await page.getByRole('heading', { name: 'How it went' }).waitFor();
-    await openScreen(page, 'today', '.flip');
+    await openScreen(page, 'today', flips(page));
     await page.getByText(/^Done at \d+:\d\d\. Nothing broke\.$/).waitFor();
   });
 });
@@ -160,7 +161,7 @@ describe('a warm-up that is done', () => {
   it('can be taken out of the record and put back, run again, and tomorrow’s be looked at', async () => {
     const page = await atToday();
     await page.getByLabel('Flips').selectOption('10');
-    const first = await page.locator('.flip').allTextContents();
+    const first = await flips(page).allTextContents();
     await button(page, 'Start on the stage').click();
     await started(page);
     await press(page, 12 + 6 + 10);
@@ -173,13 +174,13 @@ describe('a warm-up that is done', () => {
     await button(page, /^Put back/).click();
     await page.getByRole('heading', { name: 'Nothing broke', exact: true }).waitFor();
 
-    await openScreen(page, 'today', '.flip');
+    await openScreen(page, 'today', flips(page));
     await button(page, 'Tomorrow’s warm-up').click();
     await page.getByRole('heading', { name: /Next time/ }).waitFor();
-    const next = await page.locator('.flip').allTextContents();
+    const next = await flips(page).allTextContents();
     expect(next).not.toEqual(first);
     await button(page, 'Back to today').click();
-    expect(await page.locator('.flip').allTextContents()).toEqual(first);
+    expect(await flips(page).allTextContents()).toEqual(first);
     await button(page, 'Run it again').click();
     await started(page);
     await press(page, 3);
@@ -188,7 +189,7 @@ describe('a warm-up that is done', () => {
     expect(await told(page, 'begun')).toHaveLength(2);
     await setClocks(page, DAY);
     await page.reload({ waitUntil: 'load' });
-    await page.locator('.flip').first().waitFor();
-    expect(await page.locator('.flip').allTextContents()).toEqual(next);
+    await flips(page).first().waitFor();
+    expect(await flips(page).allTextContents()).toEqual(next);
   });
 });

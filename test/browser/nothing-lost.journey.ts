@@ -7,6 +7,7 @@ import { type EventOf, type LogEvent, PARTS } from '../../core/log/event.ts';
 import { makeRandom, type Random } from '../../core/random.ts';
 import { fromRoot } from '../../house/root.mjs';
 import { type Serving, serve } from '../../house/serve.ts';
+import { markCards, marksMade } from './desk-page.ts';
 import { type Killable, startKillable } from './killable.ts';
 import { allKept, recorded } from './recorded.ts';
 import { stageCards } from './stage-page.ts';
@@ -235,12 +236,12 @@ describe('a class at work', () => {
     await allKept(stage);
     const again = await browser.page.context().newPage();
     await again.goto(new URL('#/desk', stage.url()).href);
-    await again.locator('.mark-card').first().waitFor();
+    await markCards(again).first().waitFor();
     await expect.poll(() => deskStands(again)).toMatch(/^Visual drill 6 of/);
     expect(readRun(await recorded(again)).marks).toEqual([...marks, '0 visual 4 1']);
-    for (const window of [again, stage]) await openScreen(window, 'after', '.mark');
-    expect(await again.locator('.mark').count()).toBe(5);
-    expect(await stage.locator('.mark').count()).toBe(5);
+    for (const window of [again, stage]) await openScreen(window, 'after', marksMade(window));
+    expect(await marksMade(again).count()).toBe(5);
+    expect(await marksMade(stage).count()).toBe(5);
   });
 
   it('goes on when the device is full, says so, offers a copy, and keeps all once there is room', async () => {
@@ -283,7 +284,7 @@ describe('a class at work', () => {
     await markFirst(desk);
     expect(await deskStands(desk)).toMatch(/^Visual drill 2 of/);
     expect(readRun(await savedCopy(desk)).marks).toEqual(['0 visual 0 1']);
-    await openScreen(desk, 'after', '.mark');
+    await openScreen(desk, 'after', marksMade(desk));
   });
 
   it('has everything again when the browser lost its database, and says so until it was read', async () => {
@@ -302,7 +303,7 @@ describe('a class at work', () => {
     expect(await deskStands(desk)).toMatch(/^Visual drill 3 of/);
     const marks = ['0', '1'].map((place) => `0 visual ${place} 1`);
     expect(readRun(await recorded(desk)).marks).toEqual(marks);
-    await openScreen(desk, 'after', '.mark');
+    await openScreen(desk, 'after', marksMade(desk));
     await desk.reload();
     const notice = desk.getByText(/came back from the second copy on this device/);
     await notice.waitFor();
@@ -310,7 +311,7 @@ describe('a class at work', () => {
     await desk.getByRole('button', { name: 'Close' }).click();
     expect(await notice.count()).toBe(0);
     await desk.reload();
-    await desk.locator('.mark').first().waitFor();
+    await marksMade(desk).first().waitFor();
     expect(await notice.count()).toBe(0);
   });
 

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { EventBodies } from '../../core/log/event.ts';
+import { markCards, marksMade } from './desk-page.ts';
 import { barriersIn } from './looks.ts';
 import { allKept, recorded } from './recorded.ts';
 import { openScreen } from './standing.ts';
@@ -15,7 +16,7 @@ beforeAll(async () => {
   page = current.page;
   await page.getByLabel('Add children').fill('Wren\nOdalys\nTova\nBram');
   await page.getByRole('button', { name: 'Add 4 children' }).click();
-  await openScreen(page, 'desk', '.mark-card');
+  await openScreen(page, 'desk', markCards(page));
 });
 afterAll(() => current?.end());
 
@@ -70,14 +71,14 @@ describe('who reads', () => {
     await page.keyboard.press('Escape');
     await page.getByRole('link', { name: 'How it went' }).click();
     await page.getByRole('button', { name: 'Add a mark' }).click();
-    const before = await page.locator('.mark').count();
+    const before = await marksMade(page).count();
     const choices = page.locator('.popover .choice');
     expect(await choices.count()).toBe(5);
     const letters = await choices.nth(4).textContent();
     await choices.nth(4).click();
     await page.getByRole('combobox', { name: 'Who' }).selectOption({ label: 'Wren' });
     await page.getByRole('button', { name: 'Close' }).click();
-    await expect.poll(() => page.locator('.mark').count()).toBe(before + 1);
+    await expect.poll(() => marksMade(page).count()).toBe(before + 1);
     const mark = await lastMark();
     expect(mark.child).toBe('Wren');
     expect(mark.cards[0]?.split('=')[0]).toBe(letters);
@@ -93,7 +94,7 @@ describe('who reads', () => {
     await page.getByRole('button', { name: 'Bram' }).click();
     await page.getByRole('button', { name: 'one seat forward' }).click();
     await expect.poll(chips).toEqual(['Wren', 'Odalys', 'Bram', 'Tova']);
-    await openScreen(page, 'desk', '.mark-card');
+    await openScreen(page, 'desk', markCards(page));
     await page.getByLabel('Call on children').check();
     await page.getByText('4 of 4 here today').click();
     expect(await page.locator('.here-names label').allTextContents()).toEqual([

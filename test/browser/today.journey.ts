@@ -81,7 +81,7 @@ describe('today’s warm-up', () => {
     await openScreen(page, 'class', '.class-page');
     await page.getByLabel('Add a small group').fill('Maple');
     await page.getByRole('button', { name: 'Add the group' }).click();
-    await openScreen(page, 'today', '.flip');
+    await openScreen(page, 'today', flips(page));
     await page.getByRole('button', { name: /^Maple/ }).click();
     await page.getByRole('heading', { name: /^Maple/ }).waitFor();
     await page.getByRole('combobox', { name: /^Cards/ }).selectOption('6');

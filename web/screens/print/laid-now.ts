@@ -16,7 +16,7 @@ import { kit } from '../../state/paper/kit.ts';
 import type { Laid } from '../../state/paper/laid.ts';
 import { layOut } from '../../state/paper/lay-out.ts';
 import { lookOf } from '../../state/paper/look.ts';
-import { type Choices, choices } from '../../state/paper/print-choices.ts';
+import { type Choices, choices, EACH } from '../../state/paper/print-choices.ts';
 import type { Stock } from '../../state/paper/stock.ts';
 import { wordsToRead } from '../../state/paper/words-to-read.ts';
 import { drill } from '../../state/plan.ts';
@@ -87,6 +87,10 @@ function stockFor(choices: Choices, ready: Engine): Stock {
         sources,
       }),
     practised,
+    each: () =>
+      kind === 'home' && choices.child === EACH
+        ? everyone.value.map((child) => ({ name: child.name, practised: practisedBy(child) }))
+        : [],
     seed,
     form: () => {
       const made = reader ? formForChild(reader, asked, ready) : formForAnyone(draw, asked, ready);

@@ -1,7 +1,7 @@
 import { CHECK_KINDS } from '../../../core/checks/check-form.ts';
 import { everyone } from '../../state/everyone.ts';
 import { groupName } from '../../state/open-class.ts';
-import { choices, choose, LENGTHS } from '../../state/paper/print-choices.ts';
+import { choices, choose, EACH, LENGTHS } from '../../state/paper/print-choices.ts';
 import type { SheetKind } from '../../state/paper/print-things.ts';
 import { linkTo } from '../../state/route.ts';
 import type { Screen } from '../../state/screens.ts';
@@ -42,15 +42,21 @@ export function SlideChoices() {
 }
 
 const ANYONE = '';
+const eachOne = [EACH, 'Each child, a page of its own'] as const;
 
 function Whose({ kind }: { readonly kind: 'home' | 'check' }) {
   const reader = chosenReader(choices.value);
+  const isEach = kind === 'home' && choices.value.child === EACH;
   const children = everyone.value.map(({ id, name }) => [id, name] as const);
   return (
     <Select
       title="For whom"
-      options={[[ANYONE, kind === 'home' ? groupName.value : 'Anyone'], ...children]}
-      now={reader?.id ?? ANYONE}
+      options={[
+        [ANYONE, kind === 'home' ? groupName.value : 'Anyone'],
+        ...(kind === 'home' && children.length > 1 ? [eachOne] : []),
+        ...children,
+      ]}
+      now={isEach ? EACH : (reader?.id ?? ANYONE)}
       set={(child) => choose({ child })}
     >
       {kind === 'check' && reader ? (

@@ -50,6 +50,7 @@ function stockAt(step: number, screen: WordScreen = plain): SheetStock {
     day: 'Monday, May 4',
     dictation: () => dictationFor({ taught, newest: [], seed: 5 }, sources),
     practised,
+    each: () => [],
     seed: 5,
     toRead: (choices) =>
       wordsToRead(choices, {
@@ -136,7 +137,23 @@ describe('sheets from the print screen', () => {
     const practised = () => ({ cards: [], alone: unsure, together: unsure, newest: [] });
     const { pages, notes } = pagesOf('home', { ...stock, practised });
     expect(pages).toEqual([]);
-    expect(notes[0]).toContain('Wilhelmina-Christabel is sure of');
+    expect(notes[0]).toContain('Wilhelmina-Christabel');
+  });
+
+  it('is a page for each child with the name on it, and says for whom there is none', () => {
+    const none = new Set<CardId>();
+    const unsure = { ...stock.taught, correspondences: none, irregularWords: none };
+    const each = () => [
+      { name: 'Odalys', practised: stock.practised() },
+      { name: 'Bram', practised: { cards: [], alone: unsure, together: unsure, newest: [] } },
+      { name: 'Wren', practised: stock.practised() },
+    ];
+    const { pages, count, notes } = pagesOf('home', { ...stock, each });
+    const named = pages.map((page) => textsOn(page).find((text) => /^For /.test(text)));
+    expect(named).toEqual(['For Odalys', 'For Wren']);
+    expect(count).toBe(2 * pagesOf('home', stock).count);
+    expect(notes.join()).toContain('Bram');
+    expect(notes.join()).not.toContain('Wren');
   });
 
   it('says so when there is no board, or an empty pile', () => {

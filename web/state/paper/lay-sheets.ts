@@ -1,6 +1,6 @@
 import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
-import { homePractice } from '../../../core/dictation/home-practice.ts';
+import { homePractice, type Practised } from '../../../core/dictation/home-practice.ts';
 import { boardSheet, boardWords } from '../../../print/sheets/board-sheet.ts';
 import { checkSheet } from '../../../print/sheets/check-sheet.ts';
 import { dictationSheet } from '../../../print/sheets/dictation-sheet.ts';
@@ -20,7 +20,7 @@ interface Needed {
   readonly plan: 'drill' | 'taught' | 'whom' | 'day';
   readonly dictation: 'dictation';
   readonly words: 'toRead';
-  readonly home: 'practised' | 'seed' | 'reader' | 'sources';
+  readonly home: 'practised' | 'each' | 'seed' | 'reader' | 'sources';
   readonly check: 'form' | 'reader';
 }
 
@@ -96,23 +96,47 @@ const HOME = { cards: 6, words: 12, sentences: 3 };
 
 function home(
   _: Choices,
-  { practised, seed, reader, sources }: SheetStock<'home'>,
+  { practised, each, seed, reader, sources }: SheetStock<'home'>,
   look: SheetLook,
 ): Laid {
-  const known = practised();
+  const all = each();
+  if (all.length === 0) {
+    const one = homeOf(practised(), '', { seed, sources }, look);
+    return one ?? nothingLaid(...noted(reader === '' ? null : notSure(reader)));
+  }
+  const laid = all.map(({ name, practised }) => ({
+    name,
+    page: homeOf(practised, printed(name, look.typeface), { seed, sources }, look),
+  }));
+  const without = laid.filter(({ page }) => page === null).map(({ name }) => name);
+  return laidPages(
+    laid.flatMap(({ page }) => page?.pages ?? []),
+    laid.reduce((sum, { page }) => sum + (page?.count ?? 0), 0),
+    noted(without.length === 0 ? null : notSure(without.join(', '))),
+  );
+}
+
+/** The page of one child or of a group; null where no words can be made of what is practised. */
+function homeOf(
+  known: Practised,
+  reader: string,
+  { seed, sources }: Pick<Stock, 'seed' | 'sources'>,
+  look: SheetLook,
+): Laid | null {
   const { words, sentences } = homePractice(known, { ...HOME, seed }, sources);
-  if (words.length === 0) return nothingLaid(...noted(reader === '' ? null : notSure(reader)));
+  if (words.length === 0) return null;
   const texts = (all: typeof words) => all.map(({ text }) => text);
   const spec = {
     cards: known.cards.slice(0, HOME.cards),
     words: texts(words),
     sentences: texts(sentences),
+    reader,
   };
   return laidPages(homeSheet(spec, look), words.length);
 }
 
 function notSure(name: string): string {
-  return `The sounds that ${name} is sure of, by what was noted, do not make words yet. A short check of letter sounds tells more; until then, print what the group practices.`;
+  return `What was noted of ${name} does not make words yet that can be read alone. A short check of letter sounds tells more; until then, print what the group practices.`;
 }
 
 function check(_: Choices, stock: SheetStock<'check'>, look: SheetLook): Laid {

@@ -24,6 +24,8 @@ import { THINGS } from './print-things.ts';
 export const SOURCES = ['taught', 'newest', 'steps', 'today', 'table', 'own'] as const;
 /** Which words: those that show what is new, or what she looked for last. */
 const LISTS = ['new', 'found'] as const;
+/** In place of a child: each child of the class. */
+export const EACH = 'each';
 /** How many words a list has: half a sheet of short ones, one, two. */
 export const LENGTHS = [28, 56, 112] as const;
 
@@ -42,7 +44,7 @@ const schema = object({
   turn: optional(picklist(TURNS), 'long'),
   own: optional(string(), ''),
   blank: optional(pipe(number(), integer(), minValue(0), maxValue(200)), 0),
-  /** The child that a sheet is for, by id; empty for the whole group. */
+  /** The child that a sheet is for, by id; empty for the whole group, `EACH` for a page for each child. */
   child: optional(string(), ''),
   check: optional(picklist(CHECK_KINDS), 'letter-sounds'),
   timed: optional(boolean(), true),

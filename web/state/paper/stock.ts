@@ -27,6 +27,8 @@ export interface Stock {
   readonly toRead: (choices: Choices) => WordsToRead;
   /** What is practised, by the reader or the group. */
   readonly practised: () => Practised;
+  /** Each child that home practice is for, in her order of names, with what it practises; none for one page alone. */
+  readonly each: () => readonly { readonly name: string; readonly practised: Practised }[];
   readonly seed: number;
   /** The form to read, its name, and who reads it; empty for anyone. */
   readonly form: () => MadeForm & { readonly name: string };
