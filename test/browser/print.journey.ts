@@ -16,7 +16,7 @@ describe('cards and sheets on paper', () => {
     current = await visit({ path: '#/print', upTo: 20 });
     const { page, errors } = current;
     await page.locator('.papers svg').first().waitFor();
-    await page.getByLabel('Small, for a desk').check();
+    await page.getByRole('radio', { name: 'Small, for a desk', exact: true }).check();
     await page.getByLabel('Keyword with its picture').check();
     await page.getByLabel(/^On the back/).check();
     await page.getByText('on 2 sheets').waitFor();
@@ -25,21 +25,21 @@ describe('cards and sheets on paper', () => {
     const file = await saved;
     expect(file.suggestedFilename()).toBe('cards-desk-letter.pdf');
     expect(await renderPdf(await readFile(await file.path()), 20)).toHaveLength(4);
-    await page.getByLabel('Home practice').check();
+    await page.getByRole('radio', { name: 'Home practice', exact: true }).check();
     await page.getByRole('img', { name: 'Page 1 of 1' }).waitFor();
     const before = await page.locator('.papers text').allTextContents();
     await page.getByRole('button', { name: 'Other words' }).press('Enter');
     await expect.poll(() => page.locator('.papers text').allTextContents()).not.toEqual(before);
-    await page.getByLabel('Small, for a desk').check();
+    await page.getByRole('radio', { name: 'Small, for a desk', exact: true }).check();
     await current.stopServer();
-    await page.getByLabel('A4').check();
+    await page.getByRole('radio', { name: 'A4', exact: true }).check();
     const again = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the PDF' }).click();
     const [first] = await renderPdf(await readFile(await (await again).path()), 20);
     expect(first!.height).toBeCloseTo(297, 0);
-    await page.getByLabel('Slides for a projector').check();
+    await page.getByRole('radio', { name: 'Slides for a projector', exact: true }).check();
     await page.getByRole('img', { name: 'Slide 1 of 62' }).waitFor();
-    await page.getByLabel('A short check').check();
+    await page.getByRole('radio', { name: 'A short check', exact: true }).check();
     await page.getByText('on 2 sheets').waitFor();
     expect(await barriersIn(page)).toEqual([]);
     for (const [width, height] of SIZES) await fitsAcross(page, width, height);
@@ -55,7 +55,7 @@ describe('cards and sheets on paper', () => {
   it('writes sounds as she sets it in another window', async () => {
     current = await visit({ path: '#/print', upTo: 20 });
     const { page, errors } = current;
-    await page.getByLabel('Today’s plan').check();
+    await page.getByRole('radio', { name: 'Today’s plan', exact: true }).check();
     const sounds = page.locator('.papers text', { hasText: '/ĭ/' });
     await sounds.first().waitFor();
     const other = await page.context().newPage();

@@ -35,12 +35,15 @@ import { newThisWeek } from './this-week.ts';
  * What her choices make now; null while what it needs is fetched. It is laid out anew whenever anything
  * that it reads is another: a choice, the class, a plan, how sounds are written.
  */
-export const laidNow = computed<Laid | null>(() => {
-  const [now, ready, tools] = [choices.value, readyEngine(), kit.value];
+export const laidNow = computed(() => laidOf(choices.value));
+
+/** What some choices would make now; null while what it needs is fetched. */
+export function laidOf(now: Choices): Laid | null {
+  const [ready, tools] = [readyEngine(), kit.value];
   if (!ready || tools === null || tools === 'failed') return null;
   if (wantsSentences(now) && sentences.value === null) return null;
   return layOut(now, stockFor(now, ready), lookOf(now, tools, settings.value.notation));
-});
+}
 
 /** The child that sheets are for; null for the whole group. */
 export function chosenReader({ child }: Choices): Child | null {

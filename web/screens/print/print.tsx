@@ -57,9 +57,9 @@ function useNeeds(): void {
     if (wantsSentences(now)) void fetchSentences();
   }, [now]);
   useEffect(() => {
-    if (now.kind !== 'dictation' || !ready || all === null || all === 'failed') return;
+    if (!ready || all === null || all === 'failed') return;
     ensureDictation({ lexicon: ready.lexicon, screen: ready.screen, sentences: all });
-  }, [now, ready, all, made]);
+  }, [ready, all, made]);
 }
 
 function Preview() {
