@@ -52,6 +52,27 @@ describe('cards and sheets on paper', () => {
     expect(errors).toEqual([]);
   });
 
+  it('keeps choices under a name, and chooses them again with one press', async () => {
+    current = await visit({ path: '#/print', upTo: 20 });
+    const { page, errors } = current;
+    const kind = (name: string) => page.getByRole('radio', { name, exact: true });
+    await kind('Small, for a desk').check();
+    await page.getByRole('button', { name: 'Keep these choices' }).click();
+    await page.getByLabel('Name', { exact: true }).fill('My Friday cards');
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await kind('Words to read').check();
+    await page.reload();
+    await page.getByRole('button', { name: 'My Friday cards', exact: true }).click();
+    expect(await kind('Small, for a desk').isChecked()).toBe(true);
+    await page.getByRole('button', { name: 'Change My Friday cards' }).click();
+    expect(await barriersIn(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Delete' }).click();
+    expect(await page.getByText('My Friday cards', { exact: true }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'My Friday cards', exact: true }).waitFor();
+    expect(errors).toEqual([]);
+  });
+
   it('writes sounds as she sets it in another window', async () => {
     current = await visit({ path: '#/print', upTo: 20 });
     const { page, errors } = current;

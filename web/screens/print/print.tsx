@@ -14,6 +14,7 @@ import { Choose, WhatToPrint } from './choose.tsx';
 import { laidNow, wantsSentences } from './laid-now.ts';
 import { PagePreview } from './page-preview.tsx';
 import { Save } from './save.tsx';
+import { Sets } from './sets.tsx';
 import { type View, viewOfPage, viewOfSlide } from './view.ts';
 
 /** Cards, strips, sheets and slides: what, how, and every page before it is printed. */
@@ -28,6 +29,7 @@ export function PrintPage() {
   return (
     <div class="print-screen">
       <h1>Print</h1>
+      <Sets />
       <WhatToPrint />
       <div class="print-body">
         <Choose steps={progress.value.sequence.steps.length} />

@@ -31,7 +31,8 @@ export const LENGTHS = [28, 56, 112] as const;
 
 const step = pipe(number(), integer(), minValue(1), maxValue(999));
 
-const schema = object({
+/** What choices may be, wherever they are remembered. */
+export const choicesSchema = object({
   kind: optional(picklist(THINGS), 'index'),
   source: optional(picklist(SOURCES), 'taught'),
   from: optional(step, 1),
@@ -56,10 +57,10 @@ const schema = object({
 });
 
 /** What she last chose to print, and how. */
-export type Choices = InferOutput<typeof schema>;
+export type Choices = InferOutput<typeof choicesSchema>;
 
 /** Her choices, remembered on this device. */
-export const choices = remembered<Choices>('print', schema, {
+export const choices = remembered<Choices>('print', choicesSchema, {
   kind: 'index',
   source: 'taught',
   from: 1,
