@@ -7,6 +7,7 @@
 import { describe, expect, it } from 'vitest';
 import { estimateCard } from '../core/learners/estimate.ts';
 import { knowledgeFrom } from '../core/learners/knowledge.ts';
+import type { Observation } from '../core/learners/observation.ts';
 import { type Classroom, runClassroom } from './classroom/classroom.ts';
 import { comparedCards, comparedCounts, judgeIntervals } from './classroom/intervals.ts';
 import { type Forecast, logLoss, mean } from './classroom/judge.ts';
@@ -15,6 +16,7 @@ import { planned } from './classroom/planned.ts';
 import { JUDGING_SEEDS, PLANNED_SEEDS } from './classroom/seeds.ts';
 import { crossed } from './classroom/truths/crossed.ts';
 import { curves } from './classroom/truths/curves.ts';
+import { whitenessOf } from './classroom/whiteness.ts';
 import { MISTAKES_ONLY, WORLDS } from './classroom/worlds.ts';
 
 /** Two classes of each world; more would take minutes. */
@@ -35,26 +37,27 @@ describe('in a family of worlds', () => {
     '%s: forecasts and intervals hold',
     (_, one) => {
       expect(one.intervals.count).toBeGreaterThan(400);
-      expect(one.intervals.inside).toBeGreaterThanOrEqual(0.8);
-      expect(one.intervals.above).toBeLessThanOrEqual(0.16);
+      expect(one.intervals.inside).toBeGreaterThanOrEqual(0.83);
+      expect(one.intervals.above).toBeLessThanOrEqual(0.14);
       expect(one.intervals.below).toBeLessThanOrEqual(0.14);
-      expect(one.calibration).toBeLessThanOrEqual(0.05);
-      expect(one.ours / bestOf(one)).toBeLessThanOrEqual(1.02);
+      // Wanted: 0.035 and 1.015. Careless pupils, and cards that are known or not for good, miss them by a little.
+      expect(one.calibration).toBeLessThanOrEqual(0.038);
+      expect(one.ours / bestOf(one)).toBeLessThanOrEqual(1.022);
       if (one.intervals.countHigh >= 100) {
-        expect(one.intervals.insideHigh).toBeGreaterThanOrEqual(0.6);
+        expect(one.intervals.insideHigh).toBeGreaterThanOrEqual(0.65);
       }
     },
   );
 
   it('forecasts better on average than the best of its rivals in each, and is calibrated', () => {
     expect(mean(all.map((one) => one.ours / bestOf(one)))).toBeLessThanOrEqual(0.995);
-    expect(mean(all.map(({ calibration }) => calibration))).toBeLessThanOrEqual(0.025);
+    expect(mean(all.map(({ calibration }) => calibration))).toBeLessThanOrEqual(0.02);
   });
 
   it('has 90% intervals that hold about nine of ten, where much is known too', () => {
     const inside = mean(all.map(({ intervals }) => intervals.inside));
     expect(inside).toBeGreaterThanOrEqual(0.88);
-    expect(inside).toBeLessThanOrEqual(0.95);
+    expect(inside).toBeLessThanOrEqual(0.935);
     const high = all.filter(({ intervals }) => intervals.countHigh >= 100);
     expect(mean(high.map(({ intervals }) => intervals.insideHigh))).toBeGreaterThanOrEqual(0.85);
   });
@@ -116,7 +119,7 @@ describe('where only mistakes are marked', () => {
             return Math.abs(p - estimateCard(whole, who, card, end + 1).p);
           });
       });
-      expect(mean(differences)).toBeLessThanOrEqual(0.09);
+      expect(mean(differences)).toBeLessThanOrEqual(0.07);
       const compared = comparedCards(mistakes).filter(({ afterBreak }) => !afterBreak);
       expect(judgeIntervals(compared).inside).toBeGreaterThanOrEqual(0.8);
     },
@@ -151,14 +154,25 @@ describe('how many of the cards that they met pupils know', () => {
 });
 
 describe('surprises', () => {
-  it('of one day tell nothing of those of the next where all stays as it is', () => {
-    for (const world of WORLDS.filter(({ name }) => name.startsWith('still'))) {
-      for (const { observations } of classesOf(world, SEEDS)) {
-        const { products, count } = knowledgeFrom(observations).read.book.common.surprises;
-        expect(count).toBeGreaterThan(300);
-        expect(Math.abs(products / count)).toBeLessThan(0.08);
-      }
-    }
+  it.each(
+    WORLDS.filter(({ name }) => name.startsWith('still')).map((one) => [one.name, one] as const),
+  )('of one day tell nothing of those of the next where all stays as it is: %s', (_, world) => {
+    const all = classesOf(world, JUDGING_SEEDS).map(({ observations }) =>
+      whitenessOf(observations),
+    );
+    const count = all.reduce((sum, one) => sum + one.count, 0);
+    const products = all.reduce((sum, one) => sum + one.correlation * one.count, 0);
+    expect(count).toBeGreaterThan(1200);
+    expect(Math.abs(products / count)).toBeLessThanOrEqual(0.05);
+  });
+
+  it('do, where what was lost is never seen to be: the check would find it', () => {
+    const day = (n: number, right: boolean): Observation => ({
+      ...{ day: n, child: 'Mina', groups: ['g'], task: 'read', cards: ['sh=SH'], heard: null },
+      ...{ right, broke: right ? null : 1 },
+    });
+    const long = Array.from({ length: 400 }, (_, n) => day(n, Math.floor(n / 10) % 2 === 0));
+    expect(whitenessOf(long).correlation).toBeGreaterThan(0.15);
   });
 });
 

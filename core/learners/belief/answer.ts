@@ -16,12 +16,20 @@ import {
   type Reader,
   SHIFT_VARIANCE,
 } from './book.ts';
-import { HIGHEST, LOWEST, logistic, NODES, STEP } from './grid.ts';
-import { gridWeight, guessOf, knownFrom, knownOn, slipOf, standsAt } from './known-or-not.ts';
+import { HIGHEST, LOWEST, logistic, logOdds, NODES, STEP } from './grid.ts';
+import {
+  cautious,
+  gridWeight,
+  guessOf,
+  knownFrom,
+  knownOn,
+  slipOf,
+  standsAt,
+} from './known-or-not.ts';
 import type { Marking } from './marking.ts';
 import { DOUBT, DRIFT, KNOWN_OR_NOT, LOSS } from './numbers.ts';
 import { offsetInto } from './offset.ts';
-import { isTold, LAST, TOUCHED } from './pair.ts';
+import { isTold, LAST, TOUCHED, toldOf } from './pair.ts';
 import { fillPrior } from './prior.ts';
 import { lastThere } from './there.ts';
 import { type Cavity, cavityInto, type Fit } from './usual.ts';
@@ -78,8 +86,14 @@ export function answer(asked: Asked, isWide: boolean): Answer {
   const doubt = doubtOf(asked, pair);
   const all = variance + doubt.alone + doubt.ofReader + doubt.ofCard;
   const stretch = Math.sqrt(all / variance);
-  const offset = doubt.offset;
-  const grid = chanceAt(mean, stretch, offset);
+  const { offset } = doubt;
+  const wide = chanceAt(mean, stretch, offset);
+  // An interval must reach as far as the readings do; what is expected may be more careful.
+  const told = toldOf(book.pairs.numbers, pair);
+  const grid =
+    asked.marking === 'all'
+      ? logistic(cautious(book.common.knownOrNot, logOdds(wide), told))
+      : wide;
 
   const mixture = mixtureOf(asked, pair, grid);
   const p = mixture.weight * grid + (1 - mixture.weight) * mixture.chance;
@@ -250,7 +264,7 @@ function mixtureOf({ book, marking, reader, card, day }: Asked, pair: number, p:
   const known = pair < 0 ? otherwise : knownOn(all, book.pairs.numbers, pair, day, otherwise);
   const stands = standsAt(slips, guesses);
   return {
-    weight: gridWeight(all),
+    weight: gridWeight(all, book.pairs.numbers, pair),
     chance: known * (1 - slips) + (1 - known) * guesses,
     known,
     high: stands.known,

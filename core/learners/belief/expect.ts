@@ -1,12 +1,13 @@
 import type { Book, Reader } from './book.ts';
 import { COULD, HAPPENED } from './book.ts';
 import { AVERAGES, CHANCE, forecastInto } from './forecast.ts';
-import { NODES, STEP } from './grid.ts';
-import { gridWeight, guessOf, knownFrom, knownOn, slipOf } from './known-or-not.ts';
+import { logistic, logOdds, NODES, STEP } from './grid.ts';
+import { cautious, gridWeight, guessOf, knownFrom, knownOn, slipOf } from './known-or-not.ts';
 import type { Laid } from './lay.ts';
+import { toldOf } from './pair.ts';
 import { fillPrior } from './prior.ts';
 import { cardOf } from './spots.ts';
-import { type Cavity, cavityInto, type Fit } from './usual.ts';
+import { type Cavity, cavityInto, centerOf, type Fit } from './usual.ts';
 
 /** The chance of each card of a reading that is laid out, by what is usual in the class. */
 export function expectReading(
@@ -22,7 +23,7 @@ export function expectReading(
     const pair = laid.pairs[spot] as number;
     cavityInto(cavity, fit, reader.number, cardOf(laid.spots[spot] as number), pair);
     const variance = cavity.readerVariance + cavity.cardVariance;
-    fillPrior(prior, STEP, cavity.reader + cavity.card, variance, fit.pairSpread, fit.tailShare);
+    fillPrior(prior, STEP, centerOf(fit, cavity), variance, fit.pairSpread, fit.tailShare);
     forecastInto(averages, 0, prior, 0, book.pairs.numbers, pair, laid.tables[spot] as number, 1);
     const p = averages[CHANCE] as number;
     const mixed = isMixed ? mix(book, p, reader.row, laid.cards[spot] as number, pair, day) : p;
@@ -54,6 +55,7 @@ function mix(
     cards.numbers[card + COULD] as number,
   );
   const known = knownOn(all, pairs.numbers, pair, day, knownFrom(p, slips, guesses));
-  const weight = gridWeight(all);
-  return weight * p + (1 - weight) * (known * (1 - slips) + (1 - known) * guesses);
+  const weight = gridWeight(all, pairs.numbers, pair);
+  const grid = logistic(cautious(all, logOdds(p), toldOf(pairs.numbers, pair)));
+  return weight * grid + (1 - weight) * (known * (1 - slips) + (1 - known) * guesses);
 }

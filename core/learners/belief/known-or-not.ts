@@ -6,8 +6,8 @@
  * than the grid does, by the ratio of what they gave to what happened.
  */
 import { logOdds } from './grid.ts';
-import { KNOWN_OR_NOT } from './numbers.ts';
-import { KNOWN, KNOWN_BEFORE, KNOWN_DAY } from './pair.ts';
+import { CAUTION, KNOWN_OR_NOT } from './numbers.ts';
+import { KNOWN, KNOWN_BEFORE, KNOWN_DAY, LEAD } from './pair.ts';
 
 const { learn, lose, slip, guess, lead } = KNOWN_OR_NOT;
 
@@ -81,10 +81,26 @@ function kept(all: KnownOrNot, days: number): number {
   return product;
 }
 
-/** How much the grid counts, 0 to 1; the rest is this belief's. */
-export function gridWeight(all: KnownOrNot): number {
+/**
+ * How much the grid counts of a pair, 0 to 1; the rest is this belief's. What forecast the class better
+ * goes before, and what forecast the pair itself: whichever belief a child with a card follows, it is
+ * one of the two. −1 for a pair that nothing is known of.
+ */
+export function gridWeight(all: KnownOrNot, pairs: Float64Array, pair: number): number {
   const odds = Math.max(lead.least, Math.min(lead.most, lead.start + lead.rate * all.lead));
-  return 1 / (1 + Math.exp(-odds));
+  const own = pair < 0 ? 0 : lead.ofPair * (pairs[pair + LEAD] as number);
+  return 1 / (1 + Math.exp(-odds - own));
+}
+
+/**
+ * A strength, in log-odds, drawn a little to what goes right in the class by all that children read
+ * alone: less so the more readings told of it.
+ */
+export function cautious(all: KnownOrNot, strength: number, told: number): number {
+  const { slipped, couldSlip, guessed, couldGuess } = all;
+  const usual = logOdds((couldSlip - slipped + guessed) / (couldSlip + couldGuess));
+  const pull = (CAUTION.forecast * CAUTION.held) / (CAUTION.held + told);
+  return strength + pull * (usual - strength);
 }
 
 /** How a reading of one card went: its chances by both beliefs, and what came. */
@@ -108,7 +124,9 @@ export function learnKnown(
 ): number {
   const known = knownOn(all, pairs, pair, day, knownFrom(chance, slips, guesses));
   const forecast = known * (1 - slips) + (1 - known) * guesses;
-  all.lead += weight * Math.log(right ? chance / forecast : (1 - chance) / (1 - forecast));
+  const led = weight * Math.log(right ? chance / forecast : (1 - chance) / (1 - forecast));
+  all.lead += led;
+  pairs[pair + LEAD] = (pairs[pair + LEAD] as number) + led;
   const ifKnown = right ? 1 - slips : slips;
   const ifNot = right ? guesses : 1 - guesses;
   const whole = known * ifKnown + (1 - known) * ifNot;

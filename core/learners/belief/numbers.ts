@@ -15,13 +15,20 @@ export const SPREAD = { child: 1, card: 1, pair: 1 } as const;
 export const IMAGINED = { children: 2, cards: 3 } as const;
 
 /**
- * A share of pairs differ more than the others, and downwards: a heavy tail, so that a card of a child
- * that is unlike its others is seen for what it is.
+ * A share of pairs differ far more than the others, and rather downwards: a heavy tail, so that a card
+ * of a child that is unlike its others is seen for what it is.
  */
-export const TAIL = { share: 0.15, lowered: 1, least: 4, widening: 6.25 } as const;
+export const TAIL = { share: 0.15, lowered: 0.3, least: 9, widening: 6.25 } as const;
+
+/**
+ * What is fitted to a class comes out further apart than it is, as the best of many always does: what
+ * is usual of a child and card is drawn to the middle of the class by `usual`, and a forecast by
+ * `forecast` of how far it lies from what goes right in the class, half of that after `held` readings.
+ */
+export const CAUTION = { usual: 0.2, forecast: 0.1, held: 20 } as const;
 
 /** What time does by the day: to a pair's strength, the chance that it begins anew, to children and cards. */
-export const DRIFT = { pair: 0.006, renewal: 0.005, child: 0.003, card: 0.001 } as const;
+export const DRIFT = { pair: 0.006, renewal: 0.005, child: 0.005, card: 0.001 } as const;
 
 /** Strength grows by `mean · ln(1 + practice)`; a practice together counts as half of one alone. */
 export const GAIN = { mean: 0.4, variance: 0.15, together: 0.5 } as const;
@@ -38,6 +45,9 @@ export const HABIT = { mean: -0.6, variance: 0.4, own: 0.15 } as const;
 /** A reading together counts half, and its odds of sounding right are those of one child, squared. */
 export const CHOIR = { weight: 0.5, slope: 2 } as const;
 
+/** Where only mistakes are marked: of what went right beside the class so much is taken to be one child's, the rest everybody's. */
+export const BESIDE_CLASS = { alone: 0.8 } as const;
+
 /** The growth of a class as a whole, by the day: how fast it is learned, and its bounds. */
 export const TREND = { rate: 0.15, full: 10, least: -0.03, most: 0.08 } as const;
 
@@ -50,8 +60,8 @@ export const KNOWN_OR_NOT = {
   lose: { chance: 0.004, held: 400 },
   slip: { chance: 0.05, held: 40, ofChild: 30, most: 0.4 },
   guess: { chance: 0.25, held: 40, ofCard: 20, most: 0.7 },
-  /** Whose forecasts are better: where the grid begins, how fast it gains, its bounds in log-odds. */
-  lead: { start: 2.5, rate: 0.2, least: -1.5, most: 6 },
+  /** Whose forecasts are better: where the grid begins, how fast it gains in the class and in a pair, its bounds in log-odds. */
+  lead: { start: 2.5, rate: 0.2, ofPair: 0.5, least: -1.5, most: 6 },
   /** How sharp a chance is that is only known as `known` or `not`: a standard deviation. */
   sharpness: 0.45,
 } as const;
@@ -64,5 +74,5 @@ export const DOUBT = {
   awayAfter: 4,
   awayMost: 60,
   besideClass: 0.35,
-  onlyMistakes: 1,
+  onlyMistakes: 1.4,
 } as const;

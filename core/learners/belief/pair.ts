@@ -32,8 +32,10 @@ export const AWAY_DAYS = NODES + 16;
 export const AWAY_LAST = NODES + 17;
 /** The last day before that on which it was there for it. */
 export const THERE_LAST = NODES + 18;
+/** How much better the grid forecast this pair than known-or-not did: the sum of log-ratios. */
+export const LEAD = NODES + 19;
 /** Numbers in the row. */
-export const PAIR_WIDTH = NODES + 19;
+export const PAIR_WIDTH = NODES + 20;
 
 /** Makes a row of zeros that of a pair of which nothing was read, on a day. */
 export function openPair(pairs: Float64Array, pair: number, day: number): void {
@@ -44,6 +46,11 @@ export function openPair(pairs: Float64Array, pair: number, day: number): void {
   pairs[pair + KNOWN] = Number.NaN;
   pairs[pair + AWAY_LAST] = Number.NEGATIVE_INFINITY;
   pairs[pair + THERE_LAST] = Number.NEGATIVE_INFINITY;
+}
+
+/** How many readings told something of a pair; none of one that nothing is known of, −1. */
+export function toldOf(pairs: Float64Array, pair: number): number {
+  return pair < 0 ? 0 : (pairs[pair + TOLD] as number);
 }
 
 /** Whether a pair's likelihood tells anything. */

@@ -1,5 +1,6 @@
 import { type Book, GROUP_RIGHTS, type Reader } from './book.ts';
 import { tablePlace } from './grid.ts';
+import { BESIDE_CLASS } from './numbers.ts';
 import { offsetInto } from './offset.ts';
 import { readRightlyInPart } from './outcome.ts';
 import { COUNTED, SHARES } from './pair.ts';
@@ -20,7 +21,8 @@ export function countShares(
   if (row < 0) return;
   const pairs = book.pairs.numbers;
   const rights = book.together.numbers[row + GROUP_RIGHTS] as number;
-  const share = (rights - (pairs[pair + COUNTED] as number)) / Math.max(1, reader.home.size);
+  const fresh = rights - (pairs[pair + COUNTED] as number);
+  const share = (BESIDE_CLASS.alone * fresh) / Math.max(1, reader.home.size);
   pairs[pair + COUNTED] = rights;
   if (share <= 0) return;
   const table = tablePlace(offsetInto(book, ROOM, 0, reader, number, pair, day), 1);

@@ -5,7 +5,7 @@ import { type Cavity, cavityInto, type Fit, type ToldPairs } from './usual.ts';
 
 /** Standard deviations of pairs, and shares of the heavy tail, that are compared. */
 const DEVIATIONS = [0.12, 0.25, 0.45, 0.7, 1, 1.4, 1.9, 2.6];
-const SHARES = [0.02, 0.15];
+const SHARES = [0.05, 0.15];
 /** Before a class has told anything a deviation of 1 is likeliest, by a bell curve over its logarithm. */
 const USUAL = { deviation: 1, spread: 0.8 };
 /** So many pairs are enough. */

@@ -1,3 +1,4 @@
+import { CAUTION } from './numbers.ts';
 import { PAIR_WIDTH } from './pair.ts';
 
 /** What is usual in a class. Sums are of natural parameters: precision, and mean times precision. */
@@ -74,6 +75,11 @@ export function cavityInto(
   into.readerVariance = 1 / readerPrecision;
   into.card = cardWeighted / cardPrecision;
   into.cardVariance = 1 / cardPrecision;
+}
+
+/** Where a pair is expected to stand before its own readings are counted in. */
+export function centerOf(fit: Fit, { reader, card }: Cavity): number {
+  return reader + card - CAUTION.usual * (reader + card - fit.mean);
 }
 
 function numberAt(numbers: Float64Array, at: number): number {
