@@ -5,6 +5,7 @@
  * judges more classes of each.
  */
 import { describe, expect, it } from 'vitest';
+import { childId, groupId } from '../core/ids.ts';
 import { estimateCard } from '../core/learners/estimate.ts';
 import { knowledgeFrom } from '../core/learners/knowledge.ts';
 import type { Observation } from '../core/learners/observation.ts';
@@ -168,7 +169,14 @@ describe('surprises', () => {
 
   it('do, where what was lost is never seen to be: the check would find it', () => {
     const day = (n: number, right: boolean): Observation => ({
-      ...{ day: n, child: 'Mina', groups: ['g'], task: 'read', cards: ['sh=SH'], heard: null },
+      ...{
+        day: n,
+        child: childId('Mina'),
+        groups: [groupId('g')],
+        task: 'read',
+        cards: ['sh=SH'],
+        heard: null,
+      },
       ...{ right, broke: right ? null : 1 },
     });
     const long = Array.from({ length: 400 }, (_, n) => day(n, Math.floor(n / 10) % 2 === 0));
