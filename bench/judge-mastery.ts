@@ -1,17 +1,21 @@
 /**
  * Prints the tables of docs/mastery.md: the model of what is known, beside its rivals, in every world of
- * the family; how intervals hold where only mistakes are marked; and how much more pupils know for being
- * taught by plan. Takes some minutes.
+ * the family; how intervals hold where only mistakes are marked; how far the fit is from an exact sampler;
+ * and how much more pupils know for being taught by plan. Takes some minutes.
  */
+import { knowledgeFrom } from '../core/learners/knowledge.ts';
 import { runClassroom } from '../test/classroom/classroom.ts';
+import { bothWays } from '../test/classroom/exact-posterior.ts';
 import { comparedCards, comparedCounts, judgeIntervals } from '../test/classroom/intervals.ts';
 import { mean } from '../test/classroom/judge.ts';
 import { classesOf, judgeWorld, RIVALS } from '../test/classroom/judge-world.ts';
 import { planned } from '../test/classroom/planned.ts';
 import { JUDGING_SEEDS } from '../test/classroom/seeds.ts';
+import { crossed } from '../test/classroom/truths/crossed.ts';
 import { MISTAKES_ONLY, WORLDS } from '../test/classroom/worlds.ts';
 
 const PLANNED = 20;
+const EXACT_SEEDS = [6001, 6002, 6003, 6004, 6005, 6006];
 
 print(
   'world',
@@ -53,6 +57,21 @@ for (const world of MISTAKES_ONLY) {
   const compared = comparedCards(classesOf(world, JUDGING_SEEDS));
   const { inside, width } = judgeIntervals(compared.filter(({ afterBreak }) => !afterBreak));
   print(world.name, percent(inside), width.toFixed(2));
+}
+
+print('pairs differ by', 'pairs', 'mean off', 'ends off', 'width fitted', 'width exact');
+for (const pair of [0, 0.8, 1.6]) {
+  const all = EXACT_SEEDS.flatMap((seed) => {
+    const spec = { seed, truth: crossed({ pair }), pupils: 4, weeks: 2 };
+    return bothWays(knowledgeFrom(runClassroom(spec).observations).read, 20_000, seed);
+  });
+  const off = (at: 0 | 1 | 2) => all.map(({ fitted, exact }) => Math.abs(fitted[at] - exact[at]));
+  const said = (values: readonly number[]) =>
+    `${mean(values).toFixed(4)}, at most ${Math.max(...values).toFixed(3)}`;
+  const width = (way: 'fitted' | 'exact') =>
+    mean(all.map((one) => one[way][2] - one[way][1])).toFixed(3);
+  const ends = [...off(1), ...off(2)];
+  print(`${pair}`, `${all.length}`, said(off(0)), said(ends), width('fitted'), width('exact'));
 }
 
 const gains = Array.from({ length: PLANNED }, (_, n) => {
