@@ -5,7 +5,11 @@ import { type Measurement, summary } from './measure.ts';
 import { type MeasuredServer, startServer } from './served.ts';
 
 /** How long each number of classes is held, in seconds; `HELD_FOR=600` for a long run. */
-const SECONDS = Number(process.env.HELD_FOR ?? 15);
+const HELD_FOR = Number(process.env.HELD_FOR ?? 15);
+
+/** What is in each line of the table. */
+const HEAD =
+  '| classes | events/s | live/s | median ms | p95 ms | of one processor | MB |\n| --- | --- | --- | --- | --- | --- | --- |\n';
 
 /** With how many classes, each more than the last. */
 const CLASSES = (process.env.CLASSES ?? '500,1000,2500,5000').split(',').map(Number);
@@ -32,7 +36,9 @@ interface Simulated {
 export async function measurements(): Promise<readonly Measurement[]> {
   const server = await startServer();
   const rows: Measurement[] = [];
-  const lines: string[] = [];
+  process.stderr.write(
+    `${HELD_FOR} seconds each; how busy the computer is besides: ${loadavg()[0]?.toFixed(1)}\n${HEAD}`,
+  );
   try {
     const classes: Simulated[] = [];
     for (const count of CLASSES) {
@@ -45,28 +51,26 @@ export async function measurements(): Promise<readonly Measurement[]> {
       const aim = count === CLASSES.at(-1) ? { aim: 150 } : {};
       const row = summary({ name, unit: 'ms', ...aim, values: held.delays });
       rows.push(row);
-      lines.push(
-        `| ${count} | ${held.delays.length / SECONDS} | ${held.live / SECONDS} | ${row.median.toFixed(1)} | ${row.p95.toFixed(1)} | ${(held.share * 100).toFixed(0)} % | ${Math.round(server.memory() / 1000)} |`,
+      process.stderr.write(
+        `| ${count} | ${held.delays.length / HELD_FOR} | ${held.live / HELD_FOR} | ${row.median.toFixed(1)} | ${row.p95.toFixed(1)} | ${(held.share * 100).toFixed(0)} % | ${Math.round(server.memory() / 1000)} |\n`,
       );
     }
     for (const { desk, wall } of classes) for (const one of [desk, wall]) one.close();
   } finally {
     await server.stop();
   }
-  process.stderr.write(
-    `${SECONDS} seconds each; the computer's load was ${loadavg()[0]?.toFixed(1)}\n| classes | events/s | live/s | median ms | p95 ms | of one processor | MB |\n| --- | --- | --- | --- | --- | --- | --- |\n${lines.join('\n')}\n`,
-  );
   return rows;
 }
 
 async function begin(server: MeasuredServer): Promise<Simulated> {
   const classId = newId();
-  const desk = await RawDevice.connect(server.port);
+  // Each class is a school of its own.
+  const desk = await RawDevice.connect(server.port, undefined, newId(), classId);
   const { own } = desk;
   const found = await desk.found(classId);
   const answer = await desk.append(classId, [found], server.pass);
   if (answer.t !== 'kept') throw new Error(JSON.stringify(answer));
-  const wall = await RawDevice.connect(server.port, own);
+  const wall = await RawDevice.connect(server.port, own, own.by, classId);
   wall.follow(classId);
   await wall.next('following');
   desk.follow(classId);
@@ -92,7 +96,7 @@ async function hold(server: MeasuredServer, classes: readonly Simulated[]) {
   let live = 0;
   let events = 0;
   const passed = () => (performance.now() - started) / 1000;
-  while (passed() < SECONDS) {
+  while (passed() < HELD_FOR) {
     while (events < passed() * EVENTS_A_CLASS * classes.length) {
       const one = classes[(events++ * 7919) % classes.length] as Simulated;
       const record = await one.desk.record(one.classId, 'run', ++one.count, 'A'.repeat(342));

@@ -21,7 +21,7 @@ export async function startServer(): Promise<MeasuredServer> {
   const options = ['--port', '0', '--data', data, '--new-pass', '100000'];
   const child = spawn(
     process.execPath,
-    ['--expose-gc', '--import', 'tsx', fromRoot('server/main.ts'), ...options],
+    ['--import', 'tsx', fromRoot('server/main.ts'), ...options],
     { stdio: ['ignore', 'pipe', 'inherit'] },
   );
   const { port, pass } = await whenServing(child);

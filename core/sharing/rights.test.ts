@@ -74,6 +74,7 @@ describe('who may do what in a class', () => {
     ['teacher', 'ok', 'ok'],
     ['aide', 'ok', 'not-allowed'],
     ['specialist', 'not-allowed', 'not-allowed'],
+    ['school', 'not-allowed', 'not-allowed'],
   ] as const)('lets one of them write: %s to run by %s, in private %s', async (role, run, own) => {
     const { outcomes } = await outcomeOf(
       found,

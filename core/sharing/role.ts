@@ -1,7 +1,11 @@
 import type { EventKind } from '../log/event.ts';
 
-/** What a device may do in a class, as its owner chose it. */
-export const ROLES = ['owner', 'teacher', 'aide', 'specialist'] as const;
+/**
+ * What a device may do in a class, as its owner chose it. A school is a key that no device has: its private
+ * half lies with the school, for the day on which nobody else can open the class. All members see that it
+ * can; it reads all and writes nothing.
+ */
+export const ROLES = ['owner', 'teacher', 'aide', 'specialist', 'school'] as const;
 export type Role = (typeof ROLES)[number];
 
 /**
@@ -23,7 +27,7 @@ export function mayRead(role: Role, lane: Lane): boolean {
 
 /** Whether a role may send anything on a lane; what it may say there is asked by `maySay`. */
 export function mayWrite(role: Role, lane: Lane): boolean {
-  return role !== 'specialist' && mayRead(role, lane);
+  return role !== 'specialist' && role !== 'school' && mayRead(role, lane);
 }
 
 /**

@@ -155,6 +155,33 @@ describe.each([
     aide.close();
   });
 
+  it('can be opened with the key of a school, as all of them see, until it is taken back', async () => {
+    const classId = newId();
+    const desk = await FarDevice.begin(port, classId, pass);
+    await desk.record([named(classId, 'from the beginning', desk.own.by)]);
+    const phone = await desk.letIn('teacher');
+    // The keys change once before, so that the school reads back through the chain.
+    await desk.far.say(await desk.shared.remove(phone.own.id, desk.far.now()));
+    const aide = await desk.letIn('aide');
+    const school = await desk.letInByKeys('school');
+    const note = { drillId: null, groupId: 'g', text: 'in private' };
+    const stamp = { classId, at: Date.now(), by: desk.own.by };
+    await desk.record([{ ...stamp, id: newId(), kind: 'noted', body: note }]);
+    await school.until(2);
+    await aide.far.settled();
+    const seen = [...(aide.shared.rights()?.members.values() ?? [])].map(({ role }) => role);
+    expect(seen).toContain('school');
+    await school.record([named(classId, 'not for a school to say', school.own.by)]);
+    await school.far.settled();
+    expect([...school.far.state().aside.values()]).toEqual(['not-allowed']);
+    await desk.far.say(await desk.shared.remove(school.own.id, desk.far.now()));
+    await expect.poll(() => school.far.state().where).toBe('closed');
+    await desk.record([named(classId, 'afterwards', desk.own.by)]);
+    await aide.until(2);
+    expect(await school.events()).toHaveLength(3);
+    for (const device of [desk, phone, aide, school]) device.close();
+  });
+
   it('tell a device that was removed, which then sends and hears nothing more', async () => {
     const classId = newId();
     const desk = await FarDevice.begin(port, classId, pass);

@@ -59,7 +59,7 @@ export class FarDevice {
   wrongBy = 0;
   readonly classId: string;
   readonly #port: () => number;
-  readonly #founder: string;
+  #founder: string;
   readonly #invitation: OpenedInvitation | null;
   #shared: SharedClass | null = null;
   #far: FarClass | null = null;
@@ -101,6 +101,17 @@ export class FarDevice {
     const device = new FarDevice(own, this.classId, this.#port, opened);
     await device.open();
     await device.#sayAtLast(async () => [await device.shared.comeIn(opened)]);
+    await device.far.settled();
+    return device;
+  }
+
+  /** A device with keys of its own that this one has seen, let in by them alone. */
+  async letInByKeys(role: Role): Promise<FarDevice> {
+    const own = await ownDevice(await makeKeys(false), newId());
+    const device = new FarDevice(own, this.classId, this.#port, null);
+    device.#founder = this.#founder;
+    await this.#sayAtLast(async () => [await this.shared.letIn(own, role)]);
+    await device.open();
     await device.far.settled();
     return device;
   }

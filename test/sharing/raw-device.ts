@@ -49,9 +49,15 @@ export class RawDevice {
     socket.on('error', () => {});
   }
 
-  /** Connects and says who it is. */
-  static async connect(port: number, own?: OwnDevice, by = 'desk'): Promise<RawDevice> {
-    const device = await RawDevice.open(port, own ?? (await ownDevice(await makeKeys(false), by)));
+  /** Connects and says who it is; `from` is the address that a proxy would name. */
+  static async connect(
+    port: number,
+    own?: OwnDevice,
+    by = 'desk',
+    from?: string,
+  ): Promise<RawDevice> {
+    const is = own ?? (await ownDevice(await makeKeys(false), by));
+    const device = await RawDevice.open(port, is, from);
     const { nonce } = await device.next('challenge');
     await device.prove(nonce);
     await device.next('welcome');
@@ -59,8 +65,9 @@ export class RawDevice {
   }
 
   /** Connects and says nothing. */
-  static async open(port: number, own: OwnDevice): Promise<RawDevice> {
-    return new RawDevice(own, new WebSocket(`ws://127.0.0.1:${port}/v1`));
+  static async open(port: number, own: OwnDevice, from?: string): Promise<RawDevice> {
+    const headers = from === undefined ? {} : { 'X-Forwarded-For': from };
+    return new RawDevice(own, new WebSocket(`ws://127.0.0.1:${port}/v1`, { headers }));
   }
 
   async prove(nonce: string): Promise<void> {

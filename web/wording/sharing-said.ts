@@ -18,6 +18,10 @@ export const ROLE_SAID: Readonly<Record<Role, { readonly name: string; readonly 
     name: 'Reads along',
     says: 'Sees all that you see, and writes nothing.',
   },
+  school: {
+    name: 'Your school’s key',
+    says: 'Your school can open this class when nobody else can. It writes nothing.',
+  },
 };
 
 /** Why something about sharing was not done, and what to do. */

@@ -35,7 +35,10 @@ export interface FarClass {
   now(): number;
   /** Sends events that were recorded here and are noted as to be sent; those known already are not sent. */
   send(events: readonly LogEvent[]): Promise<void>;
-  /** Has records on the lane of rights kept. */
+  /**
+   * Has records on the lane of rights kept; answers once they are read here as well, so that whoever is let in
+   * next is given the keys that are new by then.
+   */
   say(records: readonly ClassRecord[], pass?: string): Promise<Saying>;
   /** Asks the server something; null when the line was lost before it answered. */
   ask(make: (k: number) => DeviceMessage): Promise<ServerMessage | null>;
@@ -148,6 +151,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   const met = new Set<string>();
   const answers = new Map<number, (answer: ServerMessage | null) => void>();
   const settling = new Set<() => void>();
+  const reaching = new Map<() => void, number>();
 
   for (const record of rights) await shared.take(record, () => undefined);
   for (const [id, reason] of noted.aside) aside.set(id, reason);
@@ -178,8 +182,12 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     },
     async say(records, withPass) {
       const answer = await ask((number) => appending(number, records, withPass));
-      if (answer?.t === 'kept') return { kept: true };
-      return { why: answer?.t === 'refused' ? answer.why : 'lost' };
+      if (answer?.t !== 'kept') return { why: answer?.t === 'refused' ? answer.why : 'lost' };
+      const last = Math.max(...answer.seqs);
+      if (followed.cursor < last) {
+        await new Promise<void>((resolve) => reaching.set(resolve, last));
+      }
+      return { kept: true };
     },
     async sayLive(value) {
       for (const bytes of await piecesOf(value)) {
@@ -237,6 +245,15 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     settling.clear();
   }
 
+  /** What was said up to this place is read; or the line is gone, and it will be. */
+  function tellReached(place: number): void {
+    for (const [done, until] of reaching) {
+      if (until > place) continue;
+      reaching.delete(done);
+      done();
+    }
+  }
+
   function inTurn<Value>(what: () => Promise<Value>): Promise<Value> {
     const done = work.then(what);
     work = done.catch(() => line?.close());
@@ -273,6 +290,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       flying.clear();
       for (const answer of answers.values()) answer(null);
       answers.clear();
+      tellReached(Number.POSITIVE_INFINITY);
       onChange?.();
       if (trouble !== null) tries = 6;
       if (!isClosed && why === null) await wait(Math.min(30_000, 500 * 2 ** Math.min(tries, 6)));
@@ -457,6 +475,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     await whenCaughtUp();
     // What waits for its keys is asked for again after a new start.
     if (!shared.isWaiting() && !isBehind()) await ledger.noteFollowed(followed, rights, seen);
+    tellReached(followed.cursor);
     if (shared.rights()?.gone) why = 'gone';
   }
 

@@ -114,8 +114,9 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
         if (before === null && record.writer !== founder) {
           return [{ kind: 'aside', seq: record.seq, why: 'another-founder' }];
         }
+        // The keys first: whoever asks meanwhile has rights and keys of one epoch.
+        await learn(parseRightsSaid(record.body), outcome.rights.epoch);
         rights = outcome.rights;
-        await learn(parseRightsSaid(record.body));
       } else {
         const writer = outcome.rights.members.get(record.writer);
         if (writer) waiting.push({ record, writer });
@@ -215,13 +216,13 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
   }
 
   /** What this device learns of secrets from what was said of rights. */
-  async function learn(what: RightsSaid | null): Promise<void> {
+  async function learn(what: RightsSaid | null, epoch: number): Promise<void> {
     if (what?.says === 'found') await unlock(1, what.sealed, own.keys.box);
     if (what?.says === 'invite' && what.invite === invitation?.id) {
-      await unlock(rights?.epoch ?? 0, what.sealed, invitation.keys.box);
+      await unlock(epoch, what.sealed, invitation.keys.box);
     }
     if (what?.says === 'let-in' && what.id === own.id) {
-      await unlock(rights?.epoch ?? 0, what.sealed, own.keys.box);
+      await unlock(epoch, what.sealed, own.keys.box);
     }
     if (what?.says !== 'epoch') return;
     await keys.chain(what.epoch, what.chain);

@@ -64,7 +64,7 @@ export function AddDevice() {
           <legend>
             <span class="quiet">1</span> What it may do
           </legend>
-          {ROLES.map((each) => (
+          {ROLES.filter((each) => each !== 'school').map((each) => (
             <label key={each} class="share-role">
               <input
                 type="radio"
@@ -177,4 +177,5 @@ const names: Readonly<Record<Role, string>> = {
   teacher: 'A colleague',
   aide: 'An aide',
   specialist: 'A specialist',
+  school: 'The school',
 };
