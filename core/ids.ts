@@ -31,3 +31,16 @@ export function groupId(text: string): GroupId {
 export function isGroupId(value: unknown): value is GroupId {
   return typeof value === 'string';
 }
+
+/** A warm-up that was begun. */
+export type DrillId = Id<'drill'>;
+
+/** A text as the id of a drill. */
+export function drillId(text: string): DrillId {
+  return text as DrillId;
+}
+
+/** Whether something read from a file or a store may be the id of a drill. */
+export function isDrillId(value: unknown): value is DrillId {
+  return typeof value === 'string';
+}

@@ -1,4 +1,11 @@
-import { type ChildId, childId, type GroupId, groupId } from '../core/ids.ts';
+import {
+  type ChildId,
+  childId,
+  type DrillId,
+  drillId,
+  type GroupId,
+  groupId,
+} from '../core/ids.ts';
 import { type CardId, graphemeOf } from '../core/language/card-id.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import type { EventSpec, LogEvent } from '../core/log/event.ts';
@@ -63,7 +70,7 @@ export function classYear(classId: string, size: number): readonly LogEvent[] {
           value: standingAt(Math.min(130, day)),
         },
       });
-      add(...drillOf(random, idOf(random), id, children));
+      add(...drillOf(random, drillId(idOf(random)), id, children));
       const mark = events.findLast(({ kind }) => kind === 'marked');
       if (mark) add({ kind: 'undone', body: { event: mark.id } });
     }
@@ -73,7 +80,7 @@ export function classYear(classId: string, size: number): readonly LogEvent[] {
 
 function drillOf(
   random: Random,
-  drillId: string,
+  drillId: DrillId,
   groupId: GroupId,
   children: readonly ChildId[],
 ): readonly EventSpec[] {

@@ -1,4 +1,4 @@
-import { childId } from '../core/ids.ts';
+import { childId, drillId } from '../core/ids.ts';
 import type { CardId } from '../core/language/card-id.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import type { EventSpec } from '../core/log/event.ts';
@@ -56,7 +56,7 @@ export function observedClass(days: readonly string[], names = OBSERVED): string
 }
 
 function drillOn(day: string): readonly EventSpec[] {
-  const drillId = `drill of ${day}`;
+  const id = drillId(`drill of ${day}`);
   const visual = readers.flatMap(() => cards);
   const drill = {
     seed: 1,
@@ -67,10 +67,10 @@ function drillOn(day: string): readonly EventSpec[] {
     shortfall: null,
   };
   return [
-    { kind: 'begun', body: { drillId, groupId: WHOLE_CLASS, day, drill } },
+    { kind: 'begun', body: { drillId: id, groupId: WHOLE_CLASS, day, drill } },
     ...readers.flatMap((child, at) =>
       cards.flatMap((card, n): readonly EventSpec[] => {
-        const moment = { drillId, part: 'visual', place: at * cards.length + n } as const;
+        const moment = { drillId: id, part: 'visual', place: at * cards.length + n } as const;
         const heard = { kind: 'phoneme', sound: card === 'e=EH' ? 'IH' : 'EH' } as const;
         const read: readonly EventSpec[] = [
           { kind: 'shown', body: moment },
@@ -83,6 +83,6 @@ function drillOn(day: string): readonly EventSpec[] {
         ];
       }),
     ),
-    { kind: 'ended', body: { drillId, complete: true } },
+    { kind: 'ended', body: { drillId: id, complete: true } },
   ];
 }

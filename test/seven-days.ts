@@ -1,4 +1,4 @@
-import { type ChildId, childId, type GroupId, groupId } from '../core/ids.ts';
+import { type ChildId, childId, drillId, type GroupId, groupId } from '../core/ids.ts';
 import { isPhoneme } from '../core/language/phonemes.ts';
 import { type Day, makeDay } from '../core/learners/day.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
@@ -297,7 +297,7 @@ function drillOf(
   const readings = children.flatMap(([name, { days }]) =>
     scriptedReadings(childId(name), day, days[at] ?? ''),
   );
-  const drillId = `${groupId} ${day}`;
+  const id = drillId(`${groupId} ${day}`);
   const drill = {
     seed: 1,
     visual: [],
@@ -312,9 +312,9 @@ function drillOf(
     shortfall: null,
   };
   return [
-    { kind: 'begun', body: { drillId, groupId, day: makeDay(day), drill } },
+    { kind: 'begun', body: { drillId: id, groupId, day: makeDay(day), drill } },
     ...readings.flatMap(({ child, cards, right, broke, heard }, place): readonly EventSpec[] => {
-      const moment = { drillId, part: 'blending', place } as const;
+      const moment = { drillId: id, part: 'blending', place } as const;
       const called: readonly EventSpec[] = [
         { kind: 'shown', body: moment },
         { kind: 'called', body: { ...moment, child: child as ChildId } },
@@ -325,7 +325,7 @@ function drillOf(
         { kind: 'marked', body: { ...moment, cards, broke, heard: slipOf(heard), child } },
       ];
     }),
-    { kind: 'ended', body: { drillId, complete: true } },
+    { kind: 'ended', body: { drillId: id, complete: true } },
   ];
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL, SMALL_FORM } from '../../test/arbitrary-events.ts';
 import { classYear } from '../../test/class-year.ts';
-import { type ChildId, childId, type GroupId, groupId } from '../ids.ts';
+import { type ChildId, childId, drillId, type GroupId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { type CheckRecord, type DrillRecord, type Mark, WHOLE_CLASS } from '../log/class-state.ts';
 import { replay } from '../log/replay.ts';
@@ -30,7 +30,7 @@ const mark = (some: Partial<Mark>): Mark => ({
 
 function observed(record: Partial<DrillRecord>) {
   const drill: DrillRecord = {
-    id: 'd',
+    id: drillId('d'),
     groupId: groupId('reds'),
     day: '2026-03-02',
     drill: SMALL_DRILL,
@@ -45,7 +45,7 @@ function observed(record: Partial<DrillRecord>) {
     ...record,
   };
   return observationsOf({
-    drills: new Map([['d', drill]]),
+    drills: new Map([[drill.id, drill]]),
     checks: new Map(),
     papers: new Map(),
     groups: new Map([group(WHOLE_CLASS), group(groupId('reds')), group(groupId('blues'))]),

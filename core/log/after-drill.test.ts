@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arbitraryEvents, SMALL_DRILL } from '../../test/arbitrary-events.ts';
-import { childId, type GroupId, groupId } from '../ids.ts';
+import { childId, drillId, groupId } from '../ids.ts';
 import { afterDrill, brokenByCard, markedCards, toBringBack } from './after-drill.ts';
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
 import { evidenceOf } from './evidence.ts';
@@ -20,9 +20,9 @@ function mark(place: number, at: number, some: Partial<Mark> = {}): Mark {
   return { ...flip(place, at), cards, broke: 2, heard: null, child: null, ...some };
 }
 
-function drillOn(day: GroupId, some: Partial<DrillRecord> = {}): DrillRecord {
+function drillOn(day: string, some: Partial<DrillRecord> = {}): DrillRecord {
   return {
-    id: day,
+    id: drillId(day),
     groupId: groupId('g'),
     day,
     drill: SMALL_DRILL,
@@ -38,13 +38,13 @@ function drillOn(day: GroupId, some: Partial<DrillRecord> = {}): DrillRecord {
   };
 }
 
-const broke = (day: GroupId, ...marks: Mark[]) => drillOn(day, { marks });
+const broke = (day: string, ...marks: Mark[]) => drillOn(day, { marks });
 const mended = { shown: [flip(0, 2), flip(1, 3), flip(0, 9)], marks: [mark(0, 5)] };
 
-const monday = groupId('2026-03-02');
-const tuesday = groupId('2026-03-03');
-const wednesday = groupId('2026-03-04');
-const thursday = groupId('2026-03-05');
+const monday = '2026-03-02';
+const tuesday = '2026-03-03';
+const wednesday = '2026-03-04';
+const thursday = '2026-03-05';
 
 describe('what came of a drill', () => {
   it('is all well when nothing was marked', () => {

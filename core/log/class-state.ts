@@ -1,6 +1,6 @@
 import type { CheckForm } from '../checks/check-form.ts';
 import type { Drill } from '../drills/drill.ts';
-import { type ChildId, type GroupId, groupId } from '../ids.ts';
+import { type ChildId, type DrillId, type GroupId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
 import type { EventBodies, ItemReading, NameOrder, Part, Slip } from './event.ts';
@@ -26,9 +26,9 @@ export interface ClassState {
   /** What the devices are called that the class is shared with, by what their events say in `by`. */
   readonly devices: ReadonlyMap<string, string>;
   /** By id, as they were begun. */
-  readonly drills: ReadonlyMap<string, DrillRecord>;
+  readonly drills: ReadonlyMap<DrillId, DrillRecord>;
   /** Drills that she took out of the record, by id, as they were begun: they count nowhere, and can be put back. */
-  readonly discarded: ReadonlyMap<string, DrillRecord>;
+  readonly discarded: ReadonlyMap<DrillId, DrillRecord>;
   /** Short checks by id, as they were begun. */
   readonly checks: ReadonlyMap<string, CheckRecord>;
   /** Piles of spelling papers by id, as they were begun. */
@@ -69,7 +69,7 @@ export interface Child {
 
 /** A drill that was begun and what has come of it. All lists are oldest first. */
 export interface DrillRecord {
-  readonly id: string;
+  readonly id: DrillId;
   /** The events that began it, by id: with them undone it is out of the record. */
   readonly begunBy: readonly string[];
   readonly groupId: GroupId;
@@ -138,7 +138,7 @@ export interface CheckRecord {
 export interface Note {
   readonly id: string;
   readonly at: number;
-  readonly drillId: string | null;
+  readonly drillId: DrillId | null;
   readonly groupId: GroupId;
   readonly text: string;
 }

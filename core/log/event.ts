@@ -1,7 +1,7 @@
 import type { CheckForm } from '../checks/check-form.ts';
 import type { ITEM_MARKS } from '../checks/score-check.ts';
 import type { Drill } from '../drills/drill.ts';
-import type { ChildId, GroupId } from '../ids.ts';
+import type { ChildId, DrillId, GroupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
@@ -97,7 +97,7 @@ export type Slip =
 
 /** One moment of a drill: `place` counts from 0 within the part (a card, a sound, a flip). */
 export interface DrillPlace {
-  readonly drillId: string;
+  readonly drillId: DrillId;
   readonly part: Part;
   readonly place: number;
 }
@@ -108,7 +108,7 @@ export interface EventBodies {
   readonly set: Setting;
   /** A drill was begun; it is kept whole, so that it can be resumed and looked back at. */
   readonly begun: {
-    readonly drillId: string;
+    readonly drillId: DrillId;
     /** A group's id, or `WHOLE_CLASS`. */
     readonly groupId: GroupId;
     /** The day in the classroom, `YYYY-MM-DD`. */
@@ -116,7 +116,7 @@ export interface EventBodies {
     readonly drill: Drill;
   };
   /** Its plan was changed while it ran; what came up before was of the plan before. */
-  readonly replanned: { readonly drillId: string; readonly drill: Drill };
+  readonly replanned: { readonly drillId: DrillId; readonly drill: Drill };
   /** A card, sound or word came up. Taken back (`undone`) when it was skipped. */
   readonly shown: DrillPlace;
   /** A child was called on to read what is up. */
@@ -137,7 +137,7 @@ export interface EventBodies {
   /** It was corrected: my turn, our turn, your turn. */
   readonly corrected: DrillPlace;
   /** The drill ended; `complete` when nothing was left. */
-  readonly ended: { readonly drillId: string; readonly complete: boolean };
+  readonly ended: { readonly drillId: DrillId; readonly complete: boolean };
   /** A child began a short check; its form is kept whole, so that it can be resumed and looked back at. */
   readonly 'check-begun': {
     readonly checkId: string;
@@ -185,7 +185,7 @@ export interface EventBodies {
   readonly 'papers-changed': { readonly papersId: string; readonly change: PapersChange };
   /** Her own line, about a drill or about the group at large. */
   readonly noted: {
-    readonly drillId: string | null;
+    readonly drillId: DrillId | null;
     readonly groupId: GroupId;
     readonly text: string;
   };
@@ -302,7 +302,7 @@ type SettingOf<Of extends string, Id, Fields> = {
 }[keyof Fields];
 
 /** `mark` is the id of the `marked` event, in the same drill. */
-export type Amendment = { readonly drillId: string; readonly mark: string } & (
+export type Amendment = { readonly drillId: DrillId; readonly mark: string } & (
   | { readonly field: 'broke'; readonly value: number | null }
   | { readonly field: 'heard'; readonly value: Slip | null }
   | { readonly field: 'child'; readonly value: ChildId | null }

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { CHANGED_DRILL, SMALL_DRILL } from '../../test/arbitrary-events.ts';
-import { childId, groupId } from '../ids.ts';
+import { childId, drillId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
 import { evidenceOf } from './evidence.ts';
 
 const record: DrillRecord = {
-  id: 'one',
+  id: drillId('one'),
   groupId: groupId('g'),
   day: '2026-03-02',
   drill: SMALL_DRILL,

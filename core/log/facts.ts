@@ -1,3 +1,4 @@
+import type { DrillId } from '../ids.ts';
 import { inTime, timesSaid } from './dating.ts';
 import type { CheckEvent, DrillEvent, EventOf, LogEvent, PapersEvent } from './event.ts';
 import { compareEvents, insertEvent, sortEvents } from './event-order.ts';
@@ -10,7 +11,7 @@ import { understand } from './understand.ts';
  */
 export interface Facts {
   readonly settings: readonly EventOf<'set'>[];
-  readonly drills: ReadonlyMap<string, readonly DrillEvent[]>;
+  readonly drills: ReadonlyMap<DrillId, readonly DrillEvent[]>;
   readonly checks: ReadonlyMap<string, readonly CheckEvent[]>;
   readonly papers: ReadonlyMap<string, readonly PapersEvent[]>;
   readonly notes: readonly EventOf<'noted'>[];
@@ -27,7 +28,7 @@ export interface Facts {
 /** The facts of a class. Events of other classes are left out. */
 export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts {
   const settings: EventOf<'set'>[] = [];
-  const drills = new Map<string, DrillEvent[]>();
+  const drills = new Map<DrillId, DrillEvent[]>();
   const checks = new Map<string, CheckEvent[]>();
   const papers = new Map<string, PapersEvent[]>();
   const notes: EventOf<'noted'>[] = [];
@@ -98,24 +99,24 @@ export function addFact(before: Facts, came: LogEvent): Facts {
   return { ...facts, drills };
 }
 
-type Lists<Event> = ReadonlyMap<string, readonly Event[]>;
+type Lists<Id, Event> = ReadonlyMap<Id, readonly Event[]>;
 
-function addTo<Event>(lists: Map<string, Event[]>, id: string, event: Event): void {
+function addTo<Id, Event>(lists: Map<Id, Event[]>, id: Id, event: Event): void {
   const list = lists.get(id);
   if (list) list.push(event);
   else lists.set(id, [event]);
 }
 
-function sortedLists<Event extends LogEvent>(lists: Lists<Event>): Lists<Event> {
+function sortedLists<Id, Event extends LogEvent>(lists: Lists<Id, Event>): Lists<Id, Event> {
   return new Map([...lists].map(([id, list]) => [id, sortEvents(list)]));
 }
 
 /** The lists with one more event; the same ones when it was there. */
-function insertIn<Event extends LogEvent>(
-  lists: Lists<Event>,
-  id: string,
+function insertIn<Id, Event extends LogEvent>(
+  lists: Lists<Id, Event>,
+  id: Id,
   event: Event,
-): Lists<Event> {
+): Lists<Id, Event> {
   const before = lists.get(id) ?? [];
   const after = insertEvent(before, event);
   return after === before ? lists : new Map(lists).set(id, after);

@@ -6,7 +6,7 @@ import {
   SMALL_DRILL,
   shuffledWithRepeats,
 } from '../../test/arbitrary-events.ts';
-import { type ChildId, childId, type GroupId, groupId } from '../ids.ts';
+import { type ChildId, childId, drillId, type GroupId, groupId } from '../ids.ts';
 import { eventsIn } from './class-events.ts';
 import { type ClassState, lineKey, WHOLE_CLASS } from './class-state.ts';
 import { LATEST } from './clock.ts';
@@ -38,14 +38,14 @@ const moveTo = (id: ChildId, value: GroupId | null): EventSpec => ({
   kind: 'set',
   body: { of: 'child', id, field: 'group', value },
 });
-const begin = (drillId: string): EventSpec => ({
+const begin = (drill: string): EventSpec => ({
   kind: 'begun',
-  body: { drillId, groupId: WHOLE_CLASS, day: '2026-03-02', drill: SMALL_DRILL },
+  body: { drillId: drillId(drill), groupId: WHOLE_CLASS, day: '2026-03-02', drill: SMALL_DRILL },
 });
-const mark = (drillId: string, place: number, child: ChildId | null = null): EventSpec => ({
+const mark = (drill: string, place: number, child: ChildId | null = null): EventSpec => ({
   kind: 'marked',
   body: {
-    drillId,
+    drillId: drillId(drill),
     part: 'blending',
     place,
     cards: ['m=M', 'a=AE', 't=T'],
@@ -104,9 +104,9 @@ describe('replay', () => {
     const whole = classOf(...begun);
     const out = classOf(...begun, undo('e1'));
     expect([...out.drills.keys()]).toEqual(['two']);
-    expect(out.discarded.get('one')).toEqual(whole.drills.get('one'));
+    expect(out.discarded.get(drillId('one'))).toEqual(whole.drills.get(drillId('one')));
     const late = classOf(...begun, undo('e1'), mark('one', 1));
-    expect(late.discarded.get('one')?.marks).toHaveLength(2);
+    expect(late.discarded.get(drillId('one'))?.marks).toHaveLength(2);
     const back = classOf(...begun, undo('e1'), undo('e4'));
     expect([...back.drills.keys()]).toEqual(['one', 'two']);
     expect([back.drills, back.discarded.size]).toEqual([whole.drills, 0]);
@@ -134,8 +134,8 @@ describe('replay', () => {
       mark('two', 0),
     );
     const after = applyEvent(before, marked as LogEvent);
-    expect(after.drills.get('two')?.marks).toHaveLength(1);
-    expect(after.drills.get('one')).toBe(before.drills.get('one'));
+    expect(after.drills.get(drillId('two'))?.marks).toHaveLength(1);
+    expect(after.drills.get(drillId('one'))).toBe(before.drills.get(drillId('one')));
     expect(after.children).toBe(before.children);
     expect(after.notes).toBe(before.notes);
   });
@@ -183,17 +183,19 @@ describe('a class', () => {
       moveTo(childId('r'), groupId('fern')),
     );
     expect(state.children.get(childId('r'))?.group).toBe('fern');
-    expect(state.drills.get('one')?.marks[0]?.child).toBe('r');
+    expect(state.drills.get(drillId('one'))?.marks[0]?.child).toBe('r');
   });
 });
 
 describe('undoing', () => {
   it('takes back a mark, and undone itself gives it again', () => {
-    expect(classOf(begin('one'), mark('one', 0), undo('e2')).drills.get('one')?.marks).toEqual([]);
+    expect(
+      classOf(begin('one'), mark('one', 0), undo('e2')).drills.get(drillId('one'))?.marks,
+    ).toEqual([]);
     const again = classOf(begin('one'), mark('one', 0), undo('e2'), undo('e3'));
-    expect(again.drills.get('one')?.marks).toHaveLength(1);
+    expect(again.drills.get(drillId('one'))?.marks).toHaveLength(1);
     const gone = classOf(begin('one'), mark('one', 0), undo('e2'), undo('e3'), undo('e4'));
-    expect(gone.drills.get('one')?.marks).toEqual([]);
+    expect(gone.drills.get(drillId('one'))?.marks).toEqual([]);
   });
 
   it('holds for a mark that comes later than its undoing, from another device', () => {
@@ -202,7 +204,7 @@ describe('undoing', () => {
       (before, event) => applyEvent(before, event as LogEvent),
       replay('class', []),
     );
-    expect(state.drills.get('one')?.marks).toEqual([]);
+    expect(state.drills.get(drillId('one'))?.marks).toEqual([]);
   });
 
   it('brings back the value before when a setting is undone', () => {
@@ -222,7 +224,7 @@ describe('undoing', () => {
   it('does nothing to an event that came after it', () => {
     const [undone, marked, begun] = logOf(undo('e2'), mark('one', 0), begin('one'));
     const state = replay('class', [undone, marked, begun] as LogEvent[]);
-    expect(state.drills.get('one')?.marks).toHaveLength(1);
+    expect(state.drills.get(drillId('one'))?.marks).toHaveLength(1);
   });
 
   it('takes back decisions and notes', () => {
@@ -279,25 +281,27 @@ describe('a drill in the log', () => {
   it('stands at what was shown last, and can be resumed until it ended', () => {
     const show = (place: number): EventSpec => ({
       kind: 'shown',
-      body: { drillId: 'one', part: 'blending', place },
+      body: { drillId: drillId('one'), part: 'blending', place },
     });
-    const open = classOf(begin('one'), show(0), show(1)).drills.get('one');
+    const open = classOf(begin('one'), show(0), show(1)).drills.get(drillId('one'));
     expect(open?.shown.at(-1)).toMatchObject({ part: 'blending', place: 1 });
     expect(open?.ended).toBeNull();
-    const end: EventSpec = { kind: 'ended', body: { drillId: 'one', complete: true } };
-    expect(classOf(begin('one'), show(0), end).drills.get('one')?.ended?.complete).toBe(true);
+    const end: EventSpec = { kind: 'ended', body: { drillId: drillId('one'), complete: true } };
+    expect(classOf(begin('one'), show(0), end).drills.get(drillId('one'))?.ended?.complete).toBe(
+      true,
+    );
   });
 
   it('has the plan to which it was changed, and knows the one it had at any time', () => {
     const changed: EventSpec = {
       kind: 'replanned',
-      body: { drillId: 'one', drill: CHANGED_DRILL },
+      body: { drillId: drillId('one'), drill: CHANGED_DRILL },
     };
-    const drill = classOf(begin('one'), mark('one', 0), changed).drills.get('one');
+    const drill = classOf(begin('one'), mark('one', 0), changed).drills.get(drillId('one'));
     expect(drill?.drill).toEqual(CHANGED_DRILL);
     expect(drill && planAt(drill, 2000)).toEqual(SMALL_DRILL);
     expect(drill && planAt(drill, 3000)).toEqual(CHANGED_DRILL);
-    const back = classOf(begin('one'), changed, undo('e2')).drills.get('one');
+    const back = classOf(begin('one'), changed, undo('e2')).drills.get(drillId('one'));
     expect(back).toMatchObject({ drill: SMALL_DRILL, earlier: [] });
   });
 
@@ -305,12 +309,14 @@ describe('a drill in the log', () => {
     const [begun, marked] = logOf(begin('one'), mark('one', 0));
     const waiting = applyEvent(replay('class', []), marked as LogEvent);
     expect(waiting.drills.size).toBe(0);
-    expect(applyEvent(waiting, begun as LogEvent).drills.get('one')?.marks).toHaveLength(1);
+    expect(applyEvent(waiting, begun as LogEvent).drills.get(drillId('one'))?.marks).toHaveLength(
+      1,
+    );
   });
 
   it('takes up what was said of a mark afterwards: what was heard, the card, the child', () => {
     const amend = (body: object): EventSpec =>
-      ({ kind: 'amended', body: { drillId: 'one', mark: 'e2', ...body } }) as EventSpec;
+      ({ kind: 'amended', body: { drillId: drillId('one'), mark: 'e2', ...body } }) as EventSpec;
     const state = classOf(
       begin('one'),
       mark('one', 0),
@@ -320,7 +326,7 @@ describe('a drill in the log', () => {
       amend({ field: 'broke', value: 9 }),
       amend({ field: 'child', value: 'r' }),
     );
-    expect(state.drills.get('one')?.marks).toEqual([
+    expect(state.drills.get(drillId('one'))?.marks).toEqual([
       expect.objectContaining({
         heard: { kind: 'phoneme', sound: 'IH' },
         broke: 3,
@@ -362,12 +368,12 @@ function struckByHand(events: readonly LogEvent[]): readonly LogEvent[] {
 }
 
 describe('what a class holds, in order', () => {
-  const at = (time: number, drillId: string): LogEvent => ({
-    id: `begun ${drillId}`,
+  const at = (time: number, drill: string): LogEvent => ({
+    id: `begun ${drill}`,
     classId: 'class',
     at: time,
     by: 'desk',
-    ...begin(drillId),
+    ...begin(drill),
   });
 
   it.each<[name: string, events: readonly LogEvent[], drills: readonly string[]]>([

@@ -118,7 +118,7 @@ function readDiscarded(events: readonly DrillEvent[], struck: Struck): DrillReco
 /** Records by id, as they were begun. */
 function asBegun<Record extends { readonly id: string; readonly at: number }>(
   records: readonly Record[],
-): ReadonlyMap<string, Record> {
+): ReadonlyMap<Record['id'], Record> {
   const inOrder = records.toSorted(
     (left, right) => left.at - right.at || (left.id < right.id ? -1 : 1),
   );

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL } from '../../test/arbitrary-events.ts';
-import { childId, groupId } from '../ids.ts';
+import { childId, drillId, groupId } from '../ids.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { makeProgress } from '../sequence/progress.ts';
 import { WHOLE_CLASS } from './class-state.ts';
@@ -99,12 +99,17 @@ describe('a child who is moved', () => {
     const drill: readonly EventSpec[] = [
       {
         kind: 'begun',
-        body: { drillId: 'd', groupId: groupId('fern'), day: '2026-03-02', drill: SMALL_DRILL },
+        body: {
+          drillId: drillId('d'),
+          groupId: groupId('fern'),
+          day: '2026-03-02',
+          drill: SMALL_DRILL,
+        },
       },
       {
         kind: 'marked',
         body: {
-          drillId: 'd',
+          drillId: drillId('d'),
           part: 'blending',
           place: 0,
           cards: ['m=M', 'a=AE', 't=T'],
@@ -119,8 +124,8 @@ describe('a child who is moved', () => {
     const after = replay('class', [...before, ...eventsOf([moved], 100)]);
     expect(after.children.get(childId('w'))?.group).toBeNull();
     expect(after.drills).toEqual(replay('class', before).drills);
-    expect(after.drills.get('d')?.marks.map(({ child }) => child)).toEqual(['w']);
-    expect(after.drills.get('d')?.groupId).toBe('fern');
+    expect(after.drills.get(drillId('d'))?.marks.map(({ child }) => child)).toEqual(['w']);
+    expect(after.drills.get(drillId('d'))?.groupId).toBe('fern');
   });
 });
 

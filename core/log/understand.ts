@@ -1,5 +1,5 @@
 import { ITEM_MARKS } from '../checks/score-check.ts';
-import { isChildId, isGroupId } from '../ids.ts';
+import { isChildId, isDrillId, isGroupId } from '../ids.ts';
 import { assembleReading } from '../language/assemble.ts';
 import { PHONEMES } from '../language/phonemes.ts';
 import { LATEST } from './clock.ts';
@@ -64,7 +64,7 @@ const isDay: Check<string> = (value): value is string =>
 /** No part of a drill is so long; what says otherwise is damaged. */
 const LAST_PLACE = 9999;
 
-const momentFields = { drillId: isText, part: isOneOf(PARTS), place: isWhole(0, LAST_PLACE) };
+const momentFields = { drillId: isDrillId, part: isOneOf(PARTS), place: isWhole(0, LAST_PLACE) };
 const isMoment = isShape<DrillPlace>(momentFields);
 
 const isMarkFields = isShape<EventBodies['marked']>({
@@ -133,7 +133,7 @@ const isSeconds: Check<number> = (value): value is number => isNumber(value) && 
 /** No row of a form has more items. */
 const MOST_AT_ONCE = 100;
 
-const isAmending = isShape({ drillId: isText, mark: isText });
+const isAmending = isShape({ drillId: isDrillId, mark: isText });
 
 const amendmentChecks: ReadonlyMap<unknown, Check<unknown>> = new Map<string, Check<unknown>>([
   ['broke', isNullOr(isWhole(1))],
@@ -162,8 +162,8 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
   set: (body): body is Setting =>
     isSettingFields(body) &&
     settingChecks.get(`${body.of} ${body.field}`)?.((body as Partial<Setting>).value) === true,
-  begun: isShape({ drillId: isText, groupId: isGroupId, day: isDay, drill: isDrill }),
-  replanned: isShape({ drillId: isText, drill: isDrill }),
+  begun: isShape({ drillId: isDrillId, groupId: isGroupId, day: isDay, drill: isDrill }),
+  replanned: isShape({ drillId: isDrillId, drill: isDrill }),
   shown: isMoment,
   called: isShape({ ...momentFields, child: isChildId }),
   marked: (body): body is EventBodies['marked'] =>
@@ -171,7 +171,7 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
   amended: (body): body is EventBodies['amended'] =>
     isAmending(body) && amends(body as Partial<EventBodies['amended']>),
   corrected: isMoment,
-  ended: isShape({ drillId: isText, complete: isFlag }),
+  ended: isShape({ drillId: isDrillId, complete: isFlag }),
   'check-begun': isShape({
     checkId: isText,
     child: isChildId,
@@ -202,7 +202,7 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
   'papers-changed': (body): body is EventBodies['papers-changed'] =>
     isPapersChange(body) &&
     (body.change.of === 'day' || body.change.said === null || isSpelledOut(body.change.said)),
-  noted: isShape({ drillId: isNullOr(isText), groupId: isGroupId, text: isText }),
+  noted: isShape({ drillId: isNullOr(isDrillId), groupId: isGroupId, text: isText }),
   wrote: isShape({ page: isOneOf(PAGES), about: isEither(isChildId, isGroupId), text: isText }),
   decided: isShape({
     choice: isOneOf(['block', 'allow']),

@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { type GroupId, groupId } from '../ids.ts';
+import { drillId, type GroupId, groupId } from '../ids.ts';
 import { isToFollow } from './follow.ts';
 
 const [moss, fern] = [groupId('moss'), groupId('fern')];
-const drill = (drillId: string, group: GroupId) => ({ drillId, groupId: group, rehearsed: null });
+const drill = (id: string, group: GroupId) => ({
+  drillId: drillId(id),
+  groupId: group,
+  rehearsed: null,
+});
 
 describe('a warm-up on another device', () => {
   it.each([

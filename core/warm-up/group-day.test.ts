@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { groupId } from '../ids.ts';
+import { drillId, groupId } from '../ids.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import { groupDay, leftBefore } from './group-day.ts';
 
@@ -8,7 +8,7 @@ const ended = { at: 2, complete: true };
 
 function drill(id: string, day: string, some: Partial<DrillRecord> = {}): DrillRecord {
   return {
-    id,
+    id: drillId(id),
     groupId: groupId('g'),
     day,
     drill: {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CHANGED_DRILL, SMALL_DRILL } from '../../test/arbitrary-events.ts';
-import { type ChildId, childId, groupId } from '../ids.ts';
+import { type ChildId, childId, drillId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { EventSpec, LogEvent } from '../log/event.ts';
 import { evidenceOf } from '../log/evidence.ts';
@@ -24,7 +24,7 @@ const lots: Lots = {
 const begun: Running = {
   classId: 'class',
   groupId: groupId('whole-class'),
-  drillId: 'drill',
+  drillId: drillId('drill'),
   drill: SMALL_DRILL,
   standing: standingAt(moments.length),
   blending: 'whole',
@@ -73,7 +73,7 @@ class Room {
     const moment = momentAt(standing, moments);
     if (!moment) return;
     const { part, place } = moment;
-    const body = { drillId: 'drill', part, place, cards: cardsOf(moment), broke: 1 };
+    const body = { drillId: drillId('drill'), part, place, cards: cardsOf(moment), broke: 1 };
     this.#done.push('mark');
     this.#record([{ kind: 'marked', body: { ...body, heard: null, child: null } }]);
   }
@@ -106,7 +106,7 @@ class Room {
     this.led.set(name, step.led);
     this.#say(name, step.say);
     for (const { before, after, what } of step.note) {
-      const known = replay('class', this.log).drills.get('drill');
+      const known = replay('class', this.log).drills.get(drillId('drill'));
       this.#record([
         ...(known ? [] : beginningOf(before, '2026-03-02', what !== 'skip')),
         ...eventsBetween(before, after, what, known),
@@ -236,7 +236,7 @@ describe('two windows on one warm-up', () => {
   it('follow the one that began last', () => {
     const later: Running = {
       ...begun,
-      drillId: 'next',
+      drillId: drillId('next'),
       drill: CHANGED_DRILL,
       count: 9,
       by: 'wall',
@@ -253,7 +253,7 @@ describe('two windows on one warm-up', () => {
 
 describe('a drill that two devices noted', () => {
   it('is what one of them noted: what is up does not come up twice', () => {
-    const drill = { drillId: 'drill', part: 'blending' as const, place: 0 };
+    const drill = { drillId: drillId('drill'), part: 'blending' as const, place: 0 };
     const mark = {
       ...drill,
       cards: ['m=M', 'a=AE', 't=T'] satisfies readonly CardId[],
@@ -264,7 +264,12 @@ describe('a drill that two devices noted', () => {
     const specs: readonly EventSpec[] = [
       {
         kind: 'begun',
-        body: { drillId: 'drill', groupId: groupId('g'), day: '2026-03-02', drill: SMALL_DRILL },
+        body: {
+          drillId: drillId('drill'),
+          groupId: groupId('g'),
+          day: '2026-03-02',
+          drill: SMALL_DRILL,
+        },
       },
       { kind: 'shown', body: drill },
       { kind: 'marked', body: mark },
@@ -281,13 +286,13 @@ function logOf(specs: readonly EventSpec[]): readonly LogEvent[] {
 }
 
 function outcomes(log: readonly LogEvent[]): readonly string[] {
-  const record = replay('class', log).drills.get('drill');
+  const record = replay('class', log).drills.get(drillId('drill'));
   return record ? evidenceOf(record).map(({ outcome }) => outcome) : [];
 }
 
 /** The moments shown, by their number in the drill. */
 function shownIn(log: readonly LogEvent[]): readonly number[] {
-  const shown = replay('class', log).drills.get('drill')?.shown ?? [];
+  const shown = replay('class', log).drills.get(drillId('drill'))?.shown ?? [];
   return shown.map((one) =>
     moments.findIndex(({ part, place }) => part === one.part && place === one.place),
   );

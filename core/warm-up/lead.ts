@@ -1,3 +1,4 @@
+import type { DrillId } from '../ids.ts';
 import type { Lots } from './calling.ts';
 import { type Deed, doDeed } from './deed.ts';
 import type { Moment } from './moments.ts';
@@ -32,7 +33,7 @@ export type Said =
   | {
       readonly kind: 'wish';
       readonly id: string;
-      readonly drillId: string;
+      readonly drillId: DrillId;
       readonly from: number;
       readonly deed: Deed;
     };

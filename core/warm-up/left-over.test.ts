@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Flip } from '../boards/shapes/board.ts';
 import type { Drill } from '../drills/drill.ts';
-import { groupId } from '../ids.ts';
+import { drillId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import { leftOver, takingUp } from './left-over.ts';
@@ -35,7 +35,7 @@ function record(drill: Drill, count: number): DrillRecord {
     .slice(0, count)
     .map(({ part, place }, at) => ({ id: `e${at}`, at: at + 1, part, place }));
   return {
-    id: 'one',
+    id: drillId('one'),
     groupId: groupId('g'),
     day: '2026-11-30',
     drill,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Drill } from '../drills/drill.ts';
-import { childId, groupId } from '../ids.ts';
+import { childId, drillId, groupId } from '../ids.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import type { EventSpec } from '../log/event.ts';
 import { callNobody } from './calling.ts';
@@ -21,7 +21,7 @@ const drill: Drill = {
 };
 const manner = { moments: momentsOf(drill), blending: 'whole' } as const;
 const at = (place: number) => ({
-  drillId: 'drill',
+  drillId: drillId('drill'),
   groupId: groupId('group'),
   drill,
   standing: standingAt(3, place),
@@ -61,7 +61,7 @@ describe('what the log is told', () => {
     expect(upAt(1)).toEqual(['replanned', 'shown blending 0']);
     expect(upAt(2)).toEqual(['replanned']);
     expect(changeOf({ ...at(0), drill: changed }, drill)[0]?.body).toEqual({
-      drillId: 'drill',
+      drillId: drillId('drill'),
       drill: changed,
     });
   });

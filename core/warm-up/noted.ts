@@ -1,5 +1,5 @@
 /** What the log is told of a warm-up: pure, from how it stood before and after. */
-import type { ChildId } from '../ids.ts';
+import type { ChildId, DrillId } from '../ids.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import type { EventSpec } from '../log/event.ts';
 import { readerAt } from './calling.ts';
@@ -89,10 +89,10 @@ export function eventsBetween(
   ];
 }
 
-function shownAt(drillId: string, { part, place }: Moment): EventSpec {
+function shownAt(drillId: DrillId, { part, place }: Moment): EventSpec {
   return { kind: 'shown', body: { drillId, part, place } };
 }
 
-function calledAt(drillId: string, { part, place }: Moment, child: ChildId): EventSpec {
+function calledAt(drillId: DrillId, { part, place }: Moment, child: ChildId): EventSpec {
   return { kind: 'called', body: { drillId, part, place, child } };
 }

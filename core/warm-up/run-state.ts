@@ -1,5 +1,5 @@
 import type { Drill } from '../drills/drill.ts';
-import type { GroupId } from '../ids.ts';
+import type { DrillId, GroupId } from '../ids.ts';
 import type { DrillEvent } from '../log/event.ts';
 import type { Calling } from './calling.ts';
 import type { Blending, Standing } from './standing.ts';
@@ -8,7 +8,7 @@ import type { Blending, Standing } from './standing.ts';
 export interface Running {
   readonly classId: string;
   readonly groupId: GroupId;
-  readonly drillId: string;
+  readonly drillId: DrillId;
   readonly drill: Drill;
   readonly standing: Standing;
   readonly blending: Blending;

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL } from '../../test/arbitrary-events.ts';
 import type { Drill } from '../drills/drill.ts';
-import { type ChildId, childId, groupId } from '../ids.ts';
+import { type ChildId, childId, drillId, groupId } from '../ids.ts';
 import { makeRandom } from '../random.ts';
 import type { Lots } from './calling.ts';
 import { callNobody, turnCalling } from './calling.ts';
@@ -31,7 +31,7 @@ const calls = Array.from({ length: 400 }, (_, n) => children[n % 26] as ChildId)
 const begun: Running = {
   classId: id(100),
   groupId: groupId(id(101)),
-  drillId: id(102),
+  drillId: drillId(id(102)),
   drill,
   standing: standingAt(momentsOf(drill).length),
   blending: 'joined',

@@ -1,5 +1,5 @@
 import type { Drill } from '../drills/drill.ts';
-import type { ChildId, GroupId } from '../ids.ts';
+import type { ChildId, DrillId, GroupId } from '../ids.ts';
 import type { Running } from './run-state.ts';
 
 /** What stays the same from act to act, so that it travels once. */
@@ -8,7 +8,7 @@ export interface Plan {
   readonly key: string;
   readonly classId: string;
   readonly groupId: GroupId;
-  readonly drillId: string;
+  readonly drillId: DrillId;
   readonly drill: Drill;
   readonly dictated: readonly string[];
   /** The children spoken of, each known by its place here. */

@@ -1,14 +1,14 @@
 import { expect, it } from 'vitest';
-import { type GroupId, groupId } from '../ids.ts';
+import { drillId, groupId } from '../ids.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import { usualSeconds } from './usual-time.ts';
 
 /** A warm-up whose words came after these waits, in seconds; it ended after the last. */
-function drill(id: GroupId, waits: readonly number[]): DrillRecord {
+function drill(id: string, waits: readonly number[]): DrillRecord {
   const times = [0];
   for (const wait of waits) times.push((times.at(-1) as number) + wait * 1000);
   return {
-    id,
+    id: drillId(id),
     groupId: groupId('g'),
     day: '2026-11-30',
     drill: {
@@ -61,7 +61,7 @@ const cases: readonly (readonly [string, readonly (readonly number[])[], number 
 ];
 
 it.each(cases)('%s', (_, all, seconds) => {
-  const usual = usualSeconds(all.map((waits, at) => drill(groupId(`${at}`), waits)));
+  const usual = usualSeconds(all.map((waits, at) => drill(`${at}`, waits)));
   expect(usual.get('blending')).toBe(seconds);
   expect(usual.has('visual')).toBe(false);
 });

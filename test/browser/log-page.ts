@@ -1,3 +1,4 @@
+import { drillId } from '../../core/ids.ts';
 import { eventsIn } from '../../core/log/class-events.ts';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { EventSpec } from '../../core/log/event.ts';
@@ -55,15 +56,15 @@ async function runOn(): Promise<void> {
   const store = createDeviceStore();
   const { state, record } = await openAtLast(store);
   const ids = eventsIn(state.value).map(({ id }) => id);
-  const drillId = 'drill';
-  const stood = state.value.drills.get(drillId)?.shown.at(-1)?.place ?? -1;
+  const drill = drillId('drill');
+  const stood = state.value.drills.get(drill)?.shown.at(-1)?.place ?? -1;
   await tell('found', { ids, stood, putBack: store.amiss.value.putBack });
-  if (!state.value.drills.has(drillId)) {
-    const body = { drillId, groupId: WHOLE_CLASS, day: '2026-03-02', drill: SMALL_DRILL };
+  if (!state.value.drills.has(drill)) {
+    const body = { drillId: drill, groupId: WHOLE_CLASS, day: '2026-03-02', drill: SMALL_DRILL };
     await record({ kind: 'begun', body }).kept;
   }
   for (let place = stood + 1; ; place++) {
-    const moment = { drillId, part: 'blending', place } as const;
+    const moment = { drillId: drill, part: 'blending', place } as const;
     const said = { cards: ['m=M', 'a=AE', 't=T'] as const, broke: 2, heard: null, child: null };
     const shown = record({ kind: 'shown', body: moment });
     const marked = record({ kind: 'marked', body: { ...moment, ...said } });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseBoardLink } from '../../core/boards/shapes/board-link.ts';
-import { childId, groupId } from '../../core/ids.ts';
+import { childId, drillId, groupId } from '../../core/ids.ts';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { EVENT_KINDS } from '../../core/log/event.ts';
 import { progressOf } from '../../core/log/group-place.ts';
@@ -65,9 +65,9 @@ describe.each(VERSIONS)('what version %s stored', (version) => {
       'Delphine-Rosalie',
     ]);
     expect(state.drills.size).toBe(22);
-    expect(state.drills.get('drill-1')?.ended?.complete).toBe(true);
-    expect(state.drills.get('drill-2')?.ended?.complete).toBe(false);
-    expect(state.drills.get('drill-3')?.ended).toBeNull();
+    expect(state.drills.get(drillId('drill-1'))?.ended?.complete).toBe(true);
+    expect(state.drills.get(drillId('drill-2'))?.ended?.complete).toBe(false);
+    expect(state.drills.get(drillId('drill-3'))?.ended).toBeNull();
     expect(state.checks.size).toBe(2);
     const said = JSON.stringify(events);
     expect(said).toContain('ă and ĕ again tomorrow; “th” too');

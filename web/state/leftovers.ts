@@ -1,7 +1,7 @@
 /** What she typed or made and has not put into a log yet; it goes when its class is deleted. */
 
 import { array, custom, object, record, string } from 'valibot';
-import { type GroupId, isGroupId } from '../../core/ids.ts';
+import { type DrillId, type GroupId, isDrillId, isGroupId } from '../../core/ids.ts';
 import { remembered } from '../device/remembered.ts';
 import { asideCopies, throwAsideAway } from '../device/shelf.ts';
 import { forgetDictation } from './dictation-made.ts';
@@ -17,7 +17,7 @@ export const noteDrafts = remembered(
     object({
       classId: string(),
       groupId: custom<GroupId>(isGroupId),
-      drillId: string(),
+      drillId: custom<DrillId>(isDrillId),
       text: string(),
     }),
   ),

@@ -2,7 +2,7 @@
  * What the windows tell each other of the warm-up, on the channel: its plan once, then after each act only
  * where it stands. A window that has just come, or missed a plan, asks.
  */
-import { type ChildId, isChildId, isGroupId } from '../../core/ids.ts';
+import { type ChildId, type DrillId, isChildId, isDrillId, isGroupId } from '../../core/ids.ts';
 import { isDrill } from '../../core/log/is-drill.ts';
 import {
   isFlag,
@@ -34,7 +34,7 @@ export interface InTouchSpec {
   /** What is under way here. */
   readonly known: () => Running | null;
   /** The children called in other drills than this one, oldest first. */
-  readonly calledBefore: (drillId: string) => readonly ChildId[];
+  readonly calledBefore: (drillId: DrillId) => readonly ChildId[];
   /** Is told what another window said, and on which device that is; null for this one. */
   readonly onSaid: (said: Said, afar: string | null) => void;
 }
@@ -69,7 +69,7 @@ const isPlan = isShape<Plan>({
   key: isText,
   classId: isText,
   groupId: isGroupId,
-  drillId: isText,
+  drillId: isDrillId,
   drill: isDrill,
   dictated: isTexts,
   who: isListOf(isChildId),

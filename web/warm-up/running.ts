@@ -7,7 +7,7 @@
 
 import { computed, signal } from '@preact/signals';
 import type { Drill } from '../../core/drills/drill.ts';
-import type { ChildId } from '../../core/ids.ts';
+import { type ChildId, type DrillId, drillId } from '../../core/ids.ts';
 import type { DrillRecord } from '../../core/log/class-state.ts';
 import { readDrill } from '../../core/log/drill-record.ts';
 import type { EventSpec, LogEvent } from '../../core/log/event.ts';
@@ -64,7 +64,7 @@ export const moments = computed<readonly Moment[]>(() =>
 export const recordNow = computed<DrillRecord | null>(() => {
   const now = running.value;
   if (now?.rehearsed) return readDrill(now.rehearsed);
-  return classState.value.drills.get(now?.drillId ?? '') ?? null;
+  return (now && classState.value.drills.get(now.drillId)) ?? null;
 });
 
 /** Whether the device that leads has not answered for a while, so that she may lead from here instead. */
@@ -227,21 +227,21 @@ const lots: Lots = {
 const CALLS_BACK = 400;
 
 /** The children called in other drills than this one, oldest first. */
-function calledBefore(drillId: string): readonly ChildId[] {
-  const others = [...classState.peek().drills.values()].filter(({ id }) => id !== drillId);
+function calledBefore(drill: DrillId): readonly ChildId[] {
+  const others = [...classState.peek().drills.values()].filter(({ id }) => id !== drill);
   return others.flatMap(({ calls }) => calls.map(({ child }) => child)).slice(-CALLS_BACK);
 }
 
 function beginAnew(drill: Drill, rehearsed: Running['rehearsed']): void {
   const standing = standingAt(momentsOf(drill).length);
-  const drillId = newId();
+  const id = drillId(newId());
   const calling = turnCalling(
-    callNobody(calledBefore(drillId)),
+    callNobody(calledBefore(id)),
     settings.peek().calling,
     standing.at,
     lots,
   );
-  begin({ drillId, groupId: group.peek().id, drill, standing, calling, rehearsed });
+  begin({ drillId: id, groupId: group.peek().id, drill, standing, calling, rehearsed });
 }
 
 /** Goes on with a warm-up as the log has it, by this plan of it; one that has ended stands at its end. */

@@ -3,8 +3,10 @@
  * knows when a desk leads it, and the desk whether a stage is there. A window says that it comes and that
  * it goes; one that has just come asks who is there.
  */
+
 import { computed, effect, signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import type { DrillId } from '../../core/ids.ts';
 import { newId } from '../device/log/ids.ts';
 import { running } from './running.ts';
 
@@ -13,7 +15,7 @@ export type Role = 'desk' | 'stage';
 
 type Message = { readonly from: string } & (
   | { readonly kind: 'who' | 'gone' }
-  | { readonly kind: 'here'; readonly role: Role; readonly drillId?: string | null }
+  | { readonly kind: 'here'; readonly role: Role; readonly drillId?: DrillId | null }
 ) & {
     /** The other device that it is on; left out for this one. */
     readonly afar?: string;
@@ -22,7 +24,7 @@ type Message = { readonly from: string } & (
 /** A window as it has said of itself. */
 interface Shown {
   readonly role: Role;
-  readonly drillId: string | null;
+  readonly drillId: DrillId | null;
   readonly afar: string | null;
 }
 

@@ -1,3 +1,4 @@
+import type { DrillId } from '../../../core/ids.ts';
 import './after.css';
 import { useMemo } from 'preact/hooks';
 import { afterDrill, brokenByCard } from '../../../core/log/after-drill.ts';
@@ -136,7 +137,7 @@ function NothingYet() {
 }
 
 /** The warm-up that was asked for by id, if it is the class's; else the group's last; null for none yet. */
-function recordToShow(asked: string | null): DrillRecord | null {
+function recordToShow(asked: DrillId | null): DrillRecord | null {
   const named = asked === null ? undefined : classState.value.drills.get(asked);
   return named ?? drillsOf(classState.value, group.value.id).at(-1) ?? null;
 }

@@ -3,18 +3,19 @@
  * and into the log when she pauses or leaves, so that no way of closing the
  * window takes it: what is found on the shelf later goes into the log then.
  */
+import type { DrillId } from '../../../core/ids.ts';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import type { EventSpec } from '../../../core/log/event.ts';
 import { noteDrafts as drafts } from '../../state/leftovers.ts';
 import { classState, recordForGood, store } from '../../state/open-class.ts';
 
 /** What she wrote of a drill: as typed, else as the log has it. */
-export function noteOf(drillId: string): string {
+export function noteOf(drillId: DrillId): string {
   return draftOf(drillId)?.text ?? noted(drillId)?.text ?? '';
 }
 
 /** Whether the note of a drill is in the log as it was typed. */
-export function isNoteKept(drillId: string): boolean {
+export function isNoteKept(drillId: DrillId): boolean {
   return draftOf(drillId) === undefined;
 }
 
@@ -55,11 +56,11 @@ async function isInLog({ drillId, groupId, text }: Draft): Promise<boolean> {
 
 type Draft = (typeof drafts.value)[number];
 
-function draftOf(drillId: string): Draft | undefined {
+function draftOf(drillId: DrillId): Draft | undefined {
   const { id } = classState.value;
   return drafts.value.find((each) => each.classId === id && each.drillId === drillId);
 }
 
-function noted(drillId: string) {
+function noted(drillId: DrillId) {
   return classState.value.notes.findLast((note) => note.drillId === drillId);
 }
