@@ -94,7 +94,7 @@ function pronounceAll(sources: Sources): Map<string, readonly string[]> {
   return said;
 }
 
-/** Inflected words where the source varies from their base only because the base was chosen anew. */
+/** Inflected words that the source says like another variant of their base than the one chosen. */
 function* asTheirBases(
   said: ReadonlyMap<string, readonly string[]>,
   { pronunciations }: Sources,

@@ -1,9 +1,8 @@
 import type { Morphemes } from '../core/language/pronunciation.ts';
 
 /**
- * Words that pass for base and ending by sound and part of speech, and are not
- * built so today; and a few that are, although WordNet links nothing. Each with
- * the base it is not built from. Sorted.
+ * Words that pass for base and ending by sound and part of speech, but are not
+ * built that way today. Each with the base it is not built from. Sorted.
  */
 export const FALSE_BASES: Readonly<Record<string, string>> = {
   adder: 'add; the snake',

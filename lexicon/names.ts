@@ -4,10 +4,10 @@
  * (*phoebe*, a bird; *jasper*, a stone). Reviewed by hand.
  */
 
-/** SCOWL class up to which a word that subtitles usually capitalise is kept. */
+/** SCOWL class up to which a word that subtitles usually capitalize is kept. */
 const TRUSTED_SIZE = 40;
 
-/** From the larger classes: words to keep although subtitles capitalise them. */
+/** From the larger classes: words to keep although subtitles capitalize them. */
 const KEPT: ReadonlySet<string> = new Set(
   `abracadabra achoo addle airman airmen airways albatrosses alder anaconda anemometer antarctic
    aqua archangel arrowhead arty aster avenger babel balderdash barker barrow barrows batten batty
@@ -62,16 +62,16 @@ const SHORT: ReadonlySet<string> = new Set(
     .split(/\s+/),
 );
 
-/** Whether a spelling is kept as a word, given its size class and whether subtitles capitalise it. */
+/** Whether a spelling is kept as a word, given its size class and whether subtitles capitalize it. */
 export function isWordNotName(
   word: string,
   size: number,
-  capitalised: boolean,
+  capitalized: boolean,
   stems: ReadonlySet<string>,
 ): boolean {
   if (word.length <= 2) return SHORT.has(word);
   if (!/[aeiouy]/.test(word) || DROPPED.has(word)) return false;
-  if (!capitalised || size <= 20 || KEPT.has(word)) return true;
+  if (!capitalized || size <= 20 || KEPT.has(word)) return true;
   if (size > TRUSTED_SIZE) return false;
   return stems.has(word) || size <= 35;
 }

@@ -1,6 +1,6 @@
 /**
  * Chooses the ordinary pronunciation of a word from the data, and keeps others
- * only where meaning parts them.
+ * only where the meaning differs.
  *
  * Method, in order: the reviewed heteronyms; the reviewed corrections; else the
  * source's first variant, exchanged for a fuller one where that only restores a

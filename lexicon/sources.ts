@@ -9,7 +9,7 @@ const require = createRequire(import.meta.url);
 /** SCOWL's size classes: 10 holds the commonest words, 60 rare ones. Larger classes are not read. */
 const SCOWL_SIZES = [10, 20, 35, 40, 50, 55, 60] as const;
 
-/** What the data packages say, as plain look-ups. SOURCES.md gives origin and licence of each. */
+/** What the data packages say, as plain look-ups. SOURCES.md gives the origin and license of each. */
 export interface Sources {
   /** Pronunciations by lower-case spelling, ARPABET with stress, in the source's order. */
   readonly pronunciations: ReadonlyMap<string, readonly string[]>;

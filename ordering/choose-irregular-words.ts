@@ -7,7 +7,7 @@ import { openingSteps, type PlacedUnit } from './placed-unit.ts';
 const FIRST_STEP = 3;
 const WORDS_A_STEP: Readonly<Record<Grade, number>> = { K: 1, '1': 2, '2': 2, '3': 2 };
 
-/** A word that its rules open within so many steps is not learned by heart: it can wait. */
+/** A word that its rules open within this many steps is not learned by heart: it can wait. */
 export const SOON = 20;
 
 /**

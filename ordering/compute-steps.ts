@@ -27,8 +27,8 @@ import { explainPlace } from './why.ts';
 const WEIGHTS = [0, 10, 6, 4, 2, 1, 1, 1] as const;
 
 /**
- * Computes every step from the table of `words`; what is said of each step is
- * told of the words as they are read `now`. Throws when the distances cannot be
+ * Computes every step from the table of `words`; the reasons given for each step
+ * speak of the words as they are read `now`. Throws when the distances cannot be
  * kept: the tables are then at fault.
  */
 export function computeSteps(

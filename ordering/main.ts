@@ -1,7 +1,7 @@
 /**
  * Computes our order of teaching and stores it: core/sequence/steps.ts.
  * `--words` renews the table of common words as they are read now,
- * ordering/current-words.tsv, which what is said of each step is told from.
+ * ordering/current-words.tsv, which the reason given for each step is drawn from.
  * `--order` also takes it as the table that the order is computed from,
  * ordering/common-words.tsv: that one is kept, so that the order, which classes
  * follow, moves only when someone decides it should.

@@ -1,18 +1,18 @@
 /**
  * The order of units inside one stage.
  *
- * Problem: put the units in an order such that many common words become
- * readable soon, while look-alikes and sound-alikes keep their distance.
+ * Problem: put the units in an order that makes many common words readable
+ * soon, while look-alikes and sound-alikes keep their distance.
  * Method: the value of a set of taught units is the summed weight of the words
  * that it lets a child read (with all that came before the stage); the value of
  * an order is the sum over its steps, the area under the curve, so that a word
- * counts for every step that it was readable. Dynamic programming step by step:
- * two beginnings with the same units, that leave the rest equally long to wait,
- * have the same future, and only the better is kept. Of the beginnings left the
+ * counts for every step at which it is readable. Dynamic programming step by step:
+ * two beginnings with the same units that keep the rest waiting equally long
+ * have the same future, and only the better is kept. Of those left, the
  * best WIDTH go on, so for up to about eight units the result is exact; for the
  * alphabet it is a beam, and single units are then moved or swapped as long as
  * that raises the value. Ties go to the order of the table, so the outcome is
- * the same for ever.
+ * always the same.
  * Rejected: greedy choice by words opened now, which cannot see that a vowel
  * pays off a step later; and an exact search of the alphabet, whose answer is
  * no better than the weights that it rests on.
@@ -30,7 +30,7 @@ export interface WeighedWord {
   readonly weight: number;
 }
 
-/** Whether an order may begin so; `order` holds indexes of units. */
+/** Whether an order may begin this way; `order` holds indexes of units. */
 export type OrderRule = (order: readonly number[]) => boolean;
 
 const WIDTH = 600;
@@ -110,7 +110,7 @@ function polish(
   let best = order;
   let bestScore = score(order);
   while (true) {
-    const better = neighbours(best)
+    const better = neighbors(best)
       .map((candidate) => ({ candidate, score: score(candidate) }))
       .filter((change) => change.score > bestScore)
       .sort((left, right) => right.score - left.score)
@@ -122,7 +122,7 @@ function polish(
 }
 
 /** Every order that differs by one unit moved elsewhere, or by two units swapped. */
-function neighbours(order: readonly number[]): readonly (readonly number[])[] {
+function neighbors(order: readonly number[]): readonly (readonly number[])[] {
   const found: (readonly number[])[] = [];
   for (let from = 0; from < order.length; from++) {
     for (let to = 0; to < order.length; to++) {

@@ -38,8 +38,8 @@ export const LETTERS: readonly UnitSpec[] = [...'abcdefghijklmnoprstuvwxyz'].map
 /**
  * The stages after the letters, placed by hand: one letter before two, short
  * vowels before long, one syllable before two, spellings that hold everywhere
- * before those that depend on a neighbour, the common before the rare. The
- * grades are the latest that the Common Core standards allow (see ../standards.ts).
+ * before those that depend on a neighbor, the common before the rare. The
+ * grades are the latest that the Common Core standards allow (see core/sequence/standards.ts).
  */
 export const STAGES: readonly StageSpec[] = [
   {

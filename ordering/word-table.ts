@@ -4,7 +4,7 @@ import type { Lexicon } from '../core/words/lexicon.ts';
 import { makeCommonWord } from './common-words.ts';
 import { IRREGULAR_WORDS } from './irregular-words.ts';
 
-/** How many of the commonest words count, and of those of one syllable, with which reading begins. */
+/** How many of the commonest words count, and how many of one syllable, with which reading begins. */
 const COMMON = 3000;
 const SHORT = 8000;
 

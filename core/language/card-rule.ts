@@ -1,6 +1,6 @@
 /**
- * The one spelling rule that a teacher says when she shows a card: the sentence of a spelling rule
- * where one concerns the card, or of its kind. For the backs of printed cards.
+ * The one spelling rule that a teacher says when she shows a card: the sentence of the spelling rule
+ * that concerns it, or else of its kind. For the backs of printed cards.
  */
 import type { Correspondence, Kind } from './correspondence.ts';
 import { SPELLING_RULES } from './spelling-rules.ts';

@@ -4,8 +4,8 @@ import type { Habit } from './taught.ts';
 
 /**
  * Cluster cards: several consonants on one card, each keeping its own sound,
- * grouped by the habit that a child needs to read them; and the welded cards
- * ng's sibling nk. Initial clusters are those that English allows (Hayes &
+ * grouped by the habit that a child needs to read them; and nk, the welded
+ * sibling of ng. Initial clusters are those that English allows (Hayes &
  * Wilson 2008); final ones follow the coda tables of Yavaş, Applied English
  * Phonology.
  */
@@ -101,7 +101,7 @@ for (const { place, letters } of CLUSTER_FAMILIES) {
 export const CLUSTER_ROWS: readonly RowSpec[] = [
   ...[...placesByLetters].map(([letters, places]) => clusterRow(letters, places)),
   ['nk', 'NG K', 'welded', 1, 'e', 'pink', { parts: ['n=NG', 'k=K'] }],
-  // endings of a beat of their own, laid as one card behind a base
+  // endings with a beat of their own, laid as one card after a base
   ['ing', 'IH NG', 'ending', 1, '', 'jumping', { parts: ['i=IH', 'ng=NG'] }],
   ['est', 'AX S T', 'ending', 2, '', 'tallest', { parts: ['e=AX', 's=S', 't=T'] }],
 ];

@@ -2,10 +2,10 @@ import type { Phoneme } from './phonemes.ts';
 
 /**
  * The consonants that may end an English syllable, by the coda tables of Yavaş
- * (Applied English Phonology): one consonant but h, w, y; two as listed there;
+ * (Applied English Phonology): any one consonant except h, w and y; two and
  * three as listed there. An added -s, -ed or -th is not counted: it belongs to
- * an ending. `afterR` is set when an r-vowel stands before, whose r is the
- * coda's first consonant.
+ * an ending. `afterR` is set when an r-vowel comes before it: the r is then
+ * the coda's first consonant.
  */
 export function isLegalCoda(sounds: readonly Phoneme[], afterR: boolean): boolean {
   if (sounds.length === 0) return true;
@@ -24,5 +24,5 @@ const LEGAL_CODAS = new RegExp(
   ].join('|')})$`,
 );
 
-/** One consonant but z, ʒ, ð (and r, h, w, y, ŋ, g is rare); three-consonant codas with r. */
+/** What may follow the r: one consonant other than ʒ, ð, r, h, w, y and ŋ, or two. */
 const AFTER_R = /^(?:P|B|T|D|K|G|CH|JH|F|V|TH|S|SH|M|N|L|Z|K T|P T|P S|T S|S T|L D|L Z)$/;

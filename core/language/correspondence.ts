@@ -1,7 +1,7 @@
 import type { CardId } from './card-id.ts';
 import type { Phoneme } from './phonemes.ts';
 
-/** What kind of card a correspondence is; shapes and colours follow from it. */
+/** What kind of card a correspondence is; shapes and colors follow from it. */
 export const KINDS = [
   'consonant',
   'digraph',

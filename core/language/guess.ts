@@ -2,7 +2,7 @@
  * A best guess at the cards of a word that no dictionary lists, from its
  * letters alone: the cheapest cover by regular rows, longer graphemes first, a
  * single vowel short before consonants and long at the end. A guess is shown as
- * one; nothing is claimed of it. O(letters × rows per grapheme).
+ * a guess; nothing more is claimed for it. O(letters × rows per grapheme).
  */
 
 import { assembleReading } from './assemble.ts';
@@ -31,7 +31,7 @@ export function guessReading(word: string): Reading | null {
   return assembleReading(word, ids, syllableBreaks(word, placed, ONE_PART));
 }
 
-/** No word of English is longer; what is, is no word, and to guess at it takes long. */
+/** No English word is longer; anything longer is not a word, and guessing at it would take long. */
 const LONGEST_WORD = 45;
 
 /** Card ids in the order of their first letters, or null when some letter fits no row or the word is too long. */

@@ -8,7 +8,7 @@ export interface WordLetters {
 
 /**
  * The letters of a word's cards in the order in which they are read: the e of a
- * split card stands behind the card that comes between, as in *m·a·k·e*.
+ * split card comes after the card that it encloses, as in *m·a·k·e*.
  */
 export function lettersInWord(cards: readonly CardId[]): readonly WordLetters[] {
   const all: WordLetters[] = [];

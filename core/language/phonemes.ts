@@ -74,7 +74,7 @@ export function isPhoneme(symbol: string): symbol is Phoneme {
 /**
  * Reads sounds as people write them: `"SH IH P"`, `"AH0 B AW1 T"`. Stress digits
  * are accepted and dropped; an unstressed AH (AH0) becomes the schwa AX.
- * Returns null when any symbol is unknown or nothing is there.
+ * Returns null when any symbol is unknown or there is none.
  */
 export function parseSounds(text: string): readonly Phoneme[] | null {
   const symbols = text.trim().split(/\s+/).filter(Boolean);
@@ -143,7 +143,7 @@ export type SoundStyle = 'classroom' | 'ipa';
 
 /**
  * A sound as a teacher writes it, `/sh/`, `/ā/`, `/kw/`; or in IPA. The two
- * sounds of th share one notation in classrooms; the spoken keyword parts them.
+ * sounds of th share one notation in classrooms; the spoken keyword tells them apart.
  */
 export function soundLabel(sounds: readonly Phoneme[], style: SoundStyle = 'classroom'): string {
   const column = style === 'ipa' ? 1 : 0;

@@ -59,7 +59,7 @@ function isHeardFinalE(
   return id === 'e=IY' && right === '' && breaks.length > 0 && word !== 'maybe';
 }
 
-/** gone: where nothing else is irregular, the final e without its work is. */
+/** gone: where nothing else is irregular, the final e is, since it does no work. */
 function isShortStressedWord(placed: readonly LaidCard[], index: number): boolean {
   const vowel = placed[index - 1]?.card;
   const one = placed.filter(({ card }) => isNucleus(card)).length === 1;

@@ -1,9 +1,9 @@
 /**
  * The rules of position and spelling that make a row of cards look English.
- * They judge what no one has written before: a real word stands whatever rule
+ * They judge what no one has written before: a real word is kept, whatever rule
  * it breaks (*gas*, *such*, *have*). Each rule names its source and its best
  * known exceptions, and is written so that a doubtful word is stopped: a board
- * has words enough.
+ * has plenty of words.
  */
 import { BEGINNING_RULES } from './beginning-rules.ts';
 import { ENDING_RULES } from './ending-rules.ts';

@@ -1,8 +1,8 @@
 import type { CardId } from './card-id.ts';
 
 /**
- * Spelling habits: what a child must have met to read a word besides its
- * cards. `schwa`: the vowel of an unstressed syllable may fade. `long-words`:
+ * Spelling habits: what a child must have met, besides its cards, to read a
+ * word. `schwa`: the vowel of an unstressed syllable may fade. `long-words`:
  * words of two or more syllables are read syllable by syllable. The cluster
  * habits: several consonants in a row, each keeping its own sound. `flex`: in a
  * word of two beats whose last vowel fades, the child tries the short vowel and

@@ -1,7 +1,7 @@
 import type { CardId } from './card-id.ts';
 import { correspondenceById } from './correspondences.ts';
 
-/** Of these cards, by id, those whose letters another of them has too: the two `th`, `s` as /s/ and /z/. */
+/** Those of these cards, by id, that share their letters with another: the two `th`, `s` as /s/ and /z/. */
 export function twinsIn(ids: Iterable<CardId>): ReadonlySet<CardId> {
   const byLetters = new Map<string, CardId[]>();
   for (const id of new Set(ids)) {

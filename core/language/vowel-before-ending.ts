@@ -1,13 +1,13 @@
 import type { Correspondence } from './correspondence.ts';
 import type { LaidSyllable } from './laid-syllable.ts';
 
-/** A single vowel letter with a short sound, the a of wand among them. */
+/** A single vowel letter with a short sound, including the a of wand. */
 export function isOneShortVowel({ grapheme, kind, phonemes }: Correspondence): boolean {
   if (kind === 'short-vowel') return true;
   return kind === 'other-vowel' && grapheme.length === 1 && phonemes[0] !== 'AO';
 }
 
-/** Whether the vowel's e stands behind the ending. */
+/** Whether the vowel's e comes after the ending. */
 export function isSplit({ vowel }: LaidSyllable): boolean {
   return vowel.kind === 'silent-e';
 }

@@ -84,7 +84,7 @@ export const VOWEL_ROWS: readonly RowSpec[] = [
   ['y_e', 'AY', 'silent-e', 3, '', 'type'],
   ['i_e', 'IY', 'silent-e', 3, '', 'submarine'],
   ['a_e', 'AA', 'silent-e', 4, '', null],
-  // given by a neighbour
+  // changed by the letter next to them
   ['a', 'AA', 'other-vowel', 2, '', 'wand', { before: afterW, also: ['AO'] }],
   ['a', 'AO', 'other-vowel', 2, '', 'ball', { after: /^l/, also: ['AA'] }],
   ['al', 'AO', 'other-vowel', 2, '', 'chalk', { after: /^k/, also: ['AA'] }],

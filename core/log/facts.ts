@@ -122,7 +122,7 @@ function insertIn<Id, Event extends LogEvent>(
   return after === before ? lists : new Map(lists).set(id, after);
 }
 
-/** What is said of a time can move any event, so all are sorted anew; it is rare. */
+/** What is said of a time can move any event, so all are sorted again; it is rare. */
 function addDate(facts: Facts, event: LogEvent): Facts {
   if (facts.dates.some(({ id }) => id === event.id)) return facts;
   return gatherFacts(event.classId, [...eventsOf(facts), event]);
