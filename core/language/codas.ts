@@ -2,10 +2,10 @@ import type { Phoneme } from './phonemes.ts';
 
 /**
  * The consonants that may end an English syllable, by the coda tables of Yavaş
- * (Applied English Phonology): any one consonant except h, w and y; two and
+ * (Applied English Phonology): any one consonant except h, w, y and r; two and
  * three as listed there. An added -s, -ed or -th is not counted: it belongs to
- * an ending. `afterR` is set when an r-vowel comes before it: the r is then
- * the coda's first consonant.
+ * an ending. `afterR` is set when an r-vowel comes before it: the r is then the
+ * coda's first consonant.
  */
 export function isLegalCoda(sounds: readonly Phoneme[], afterR: boolean): boolean {
   if (sounds.length === 0) return true;
