@@ -2,7 +2,7 @@
  * Meanings of our own, in plain words that a teacher can say aloud to children:
  * the sense of a child's world first. For words that boards and drills show
  * often, and where WordNet's first fit sense is another, is cut, or is unkind.
- * Written for this project by a language model, read by no practising teacher
+ * Written for this project by a language model, read by no practicing teacher
  * yet. At most 60 signs each. Sorted.
  */
 const TEXT = `
