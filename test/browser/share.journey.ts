@@ -105,6 +105,36 @@ describe('a class on several devices', () => {
     expect(await phone.page.getByRole('button', { name: 'Show the code' }).count()).toBe(0);
   });
 
+  it('opens from a printed sheet when every device is lost, unless the sheet was taken back', async () => {
+    site = await serveShared();
+    const laptop = await site.device({ upTo: 12 });
+    await share(site, laptop, child);
+    const makeSheet = async () => {
+      await laptop.page.getByRole('button', { name: 'Make a recovery sheet' }).click();
+      const letters = (await laptop.page.locator('.share-letters').textContent()) ?? '';
+      await laptop.page.getByRole('button', { name: 'Done' }).click();
+      return letters;
+    };
+    const lost = await makeSheet();
+    await laptop.page.getByRole('button', { name: 'Take it back' }).click();
+    await laptop.page.getByText('opens nothing any more').waitFor();
+    const letters = await makeSheet();
+    await laptop.context.close();
+    const fresh = await site.device({ path: '#/join' });
+    const type = async (text: string) => {
+      await fresh.page.getByLabel('The code').fill(text);
+      await fresh.page.getByRole('button', { name: 'Come in' }).click();
+    };
+    await type(lost);
+    await fresh.page.getByText('That code was used already').waitFor();
+    await type(letters);
+    await fresh.page.getByRole('heading', { name: /^You are in / }).waitFor();
+    await fresh.page.goto(`${site.url}#/class`);
+    await fresh.page.getByRole('button', { name: child }).waitFor();
+    await fresh.page.goto(`${site.url}#/share`);
+    await fresh.page.getByRole('button', { name: 'Show the code' }).waitFor();
+  });
+
   it('lets nobody in twice by one code, nor by a code taken back', async () => {
     site = await serveShared();
     const laptop = await site.device({ upTo: 12 });

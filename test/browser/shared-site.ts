@@ -80,7 +80,7 @@ export async function serveShared(): Promise<SharedSite> {
     stopServer: () => served.stop(),
     startServer,
     async end() {
-      for (const context of contexts) await context.close();
+      for (const context of contexts) await context.close().catch(() => {});
       await served.stop();
       rmSync(folder, { recursive: true, force: true });
     },

@@ -2,6 +2,7 @@
 import { eventsIn } from '../../core/log/class-events.ts';
 import { NOTHING } from '../../core/sharing/follower.ts';
 import type { ClassRecord } from '../../core/sharing/record.ts';
+import { rightsAfter } from '../../core/sharing/rights.ts';
 import type { Role } from '../../core/sharing/role.ts';
 import { makeShortCode, parseShortCode, parseTyped, SHORT } from '../../core/sharing/typed-code.ts';
 import { makeKeys, makeSecret } from '../device/far/cipher.ts';
@@ -73,7 +74,9 @@ export async function shareClass(pass: string, deviceName: string): Promise<Done
     await reopenClass();
   }
   const far = await farClass();
-  const said = await sayAtLast(far, async () => [await far.shared().found()], pass);
+  const said = far
+    ? await sayAtLast(far, async () => [await far.shared().found()], pass)
+    : { why: 'lost' };
   if ('kept' in said) return { done: true };
   await store.shared.end(classId);
   await reopenClass();
@@ -104,6 +107,7 @@ async function inviteFor(
   secret: string,
 ): Promise<Invited | { readonly why: string }> {
   const far = await farClass();
+  if (far === null) return { why: 'lost' };
   if (!(await connected(far))) return { why: 'lost' };
   const until = Date.now() + milliseconds;
   const made = await far.shared().invite(role, far.now() + milliseconds, secret);
@@ -140,12 +144,14 @@ export async function secretTyped(text: string): Promise<string | null> {
 /** Takes an invitation back that was not used, or removes a device: it hears and says nothing more. */
 export async function remove(id: string): Promise<Done> {
   const far = await farClass();
+  if (far === null) return { why: 'lost' };
   return doneOf(await sayAtLast(far, () => far.shared().remove(id, far.now())));
 }
 
 /** Ends the sharing for all: the class leaves every other device and the server, and stays on this one. */
 export async function stopSharing(): Promise<Done> {
   const far = await farClass();
+  if (far === null) return { why: 'lost' };
   const said = await sayAtLast(far, async () => [await far.shared().deleted()]);
   if ('why' in said) return said;
   await leave();
@@ -170,9 +176,17 @@ export async function join(secret: string): Promise<Done> {
   const opened = await openInvitation(secret, box);
   if (opened === null) return { why: 'spent' };
   const { classId, founder } = opened;
-  if ((await store.shared.of(classId)) !== null) {
-    await openClass(classId);
-    return { done: true };
+  const before = await store.shared.of(classId);
+  if (before !== null) {
+    const me = rightsAfter(null, before.rights)?.members.get(
+      (await ownDevice(before.keys, before.by)).id,
+    );
+    // Who was removed comes back as a new device, with what it could not send before.
+    if (me?.removed) await store.shared.end(classId);
+    else {
+      await openClass(classId);
+      return { done: true };
+    }
   }
   await store.recall(classId);
   const read = await store.eventsOf(classId);
@@ -182,9 +196,11 @@ export async function join(secret: string): Promise<Done> {
   await store.shared.begin({ classId, by, keys, founder, invitation, ...fresh }, here);
   await openClass(classId);
   const far = await farClass();
-  const said = await sayAtLast(far, async () => [await far.shared().comeIn(opened)]);
+  const said = far
+    ? await sayAtLast(far, async () => [await far.shared().comeIn(opened)])
+    : { why: 'lost' };
   if ('kept' in said) {
-    await within(far.settled(), PATIENCE);
+    if (far) await within(far.settled(), PATIENCE);
     return { done: true };
   }
   await store.shared.end(classId);
@@ -234,13 +250,17 @@ function fetchOnce(own: OwnDevice, id: string): Promise<string | { readonly why:
   });
 }
 
-/** The open class as this window speaks of it. */
-async function farClass(): Promise<FarClass> {
-  for (let tries = 0; inStep.peek() === null; tries++) {
-    if (tries > 200) throw new Error('The open class is not shared.');
+/** The open class as this window speaks of it; null when what speaks did not arrive, or another window does. */
+async function farClass(): Promise<FarClass | null> {
+  for (let waited = 0; waited < PATIENCE; waited += 50) {
+    const lead = await inStep
+      .peek()
+      ?.lead()
+      .catch(() => null);
+    if (lead) return lead;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
-  return (inStep.peek() as NonNullable<typeof inStep.value>).lead();
+  return null;
 }
 
 /** Says something as soon as the server is in reach. */

@@ -5,7 +5,8 @@ import { QrCode } from '../../controls/qr-code.tsx';
 import { today } from '../../state/day.ts';
 import { HERE } from '../../state/in-step.ts';
 import { linkFor } from '../../state/link-for.ts';
-import { makeRecovery } from '../../state/sharing-acts.ts';
+import { sharing } from '../../state/sharing.ts';
+import { makeRecovery, remove } from '../../state/sharing-acts.ts';
 import { dateSaid } from '../../wording/day-name.ts';
 import { refusalSaid } from '../../wording/sharing-said.ts';
 
@@ -22,8 +23,9 @@ export function Recovery({ name }: { readonly name: string }) {
         No one can reset anything here, not even the school. Print this sheet once and lock it away:
         whoever has it can open the class.
       </p>
+      {secret === null && <SheetsOut onSaid={setSaid} />}
       {secret === null ? (
-        <p class="buttons">
+        <p class="buttons not-printed">
           <button
             type="button"
             class="button"
@@ -46,7 +48,9 @@ export function Recovery({ name }: { readonly name: string }) {
             </p>
             <QrCode text={linkFor(secret)} name="Recovery code" />
             <p class="share-letters">{makeTyped(secret)}</p>
-            <p>Keep it like a key to the classroom. When it is lost, remove it and make another.</p>
+            <p>
+              Keep it like a key to the classroom. When it is lost, take it back and make another.
+            </p>
           </div>
           <p class="buttons not-printed">
             <button type="button" class="button" onClick={() => print()}>
@@ -64,3 +68,31 @@ export function Recovery({ name }: { readonly name: string }) {
     </section>
   );
 }
+
+/** The sheets that were made and not used: each can be taken back, when it is lost. */
+function SheetsOut({ onSaid }: { readonly onSaid: (said: string) => void }) {
+  const invitations = [...(sharing.value?.rights?.invitations.values() ?? [])];
+  const out = invitations.filter(({ spent, until }) => !spent && until - Date.now() > A_YEAR);
+  if (out.length === 0) return null;
+  return (
+    <p class="buttons not-printed">
+      {out.length === 1 ? 'One sheet is out.' : `${out.length} sheets are out.`}
+      <button
+        type="button"
+        class="button"
+        onClick={async () => {
+          for (const { id } of out) {
+            const done = await remove(id);
+            if ('why' in done) return onSaid(refusalSaid(done.why));
+          }
+          onSaid('What was printed before opens nothing any more.');
+        }}
+      >
+        {out.length === 1 ? 'Take it back' : 'Take them back'}
+      </button>
+    </p>
+  );
+}
+
+/** In milliseconds; no code that is meant for now is good for so long. */
+const A_YEAR = 365 * 24 * 60 * 60 * 1000;
