@@ -18,6 +18,6 @@ export function parseThresholds(
 }
 
 function parsePercent(text: string): number | null {
-  const match = /^\s*([1-9]\d?)\s*%?\s*$/.exec(text);
+  const match = /^([1-9]\d?)\s*%?$/.exec(text.trim());
   return match ? Number(match[1]) : null;
 }
