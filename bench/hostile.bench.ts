@@ -10,7 +10,7 @@ const AT_ONCE = 100;
 /** To begin with anything may take so long, and each thousand signs as long again; in milliseconds. */
 const BUDGET = 20;
 /** An input over its budget is read again so often, since the machine may have been busy with other things. */
-const TRIES = 4;
+const TRIES = 8;
 
 /**
  * A hundred thousand hostile inputs of everything that reads what comes from outside. The row tells how many

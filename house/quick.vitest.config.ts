@@ -4,8 +4,8 @@ import { fromRoot } from './root.mjs';
 
 /**
  * The unit tests for the inner loop: all but the slowest, which take four fifths of the time: they search
- * boards to the end, try every board on every group, make drills by the hundred, print pages or wait for a
- * lock. `npm test` runs them all.
+ * boards to the end, try every board on every group, make drills by the hundred, print pages, wait for a
+ * lock or try hostile inputs. `npm test` runs them all.
  */
 const slow: readonly string[] = [
   'cli/board.test.ts',
@@ -20,6 +20,7 @@ const slow: readonly string[] = [
   'lexicon/build-list.test.ts',
   'print/cards/cards-on-paper.test.ts',
   'print/sheets/sheets.test.ts',
+  'test/hostile/hostile.test.ts',
   'test/nothing-bypasses-on-paper.test.ts',
   'test/nothing-bypasses.test.ts',
   'test/what-is-known.test.ts',

@@ -117,7 +117,7 @@ function readItems(record: CsvRecord, cell: string, problems: CsvProblem[]): rea
   const parts = splitItems(cell);
   if (parts.length === 0) problems.push(problem(record, 'no-items'));
   const items: Item[] = [];
-  for (const part of parts) {
+  for (const part of new Set(parts)) {
     const read = parseItem(part);
     if ('item' in read) items.push(read.item);
     else {

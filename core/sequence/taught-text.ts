@@ -116,7 +116,7 @@ function unknownStep(item: string, sequence: Sequence): ParsedTaught {
 }
 
 function unknownForm(value: unknown): ParsedTaught {
-  const item = JSON.stringify(value) ?? 'nothing';
+  const item = shownJson(value);
   return failure(
     'unknown-form',
     item,
@@ -139,4 +139,14 @@ function isTexts(value: unknown): value is readonly string[] {
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** A value as JSON, at most a line of it; one that is nested too deep for JSON is said to be so. */
+function shownJson(value: unknown): string {
+  try {
+    const text = JSON.stringify(value) ?? 'nothing';
+    return text.length > 80 ? `${text.slice(0, 80)}…` : text;
+  } catch {
+    return 'What is nested so deep';
+  }
 }

@@ -72,8 +72,15 @@ export function readAttempt(
 const ANOTHER_WORD = 1 / 3;
 
 function lettersOf(text: string): string {
-  return text.toLowerCase().replace(/[^a-z]/g, '');
+  return text
+    .slice(0, 2 * MOST_LETTERS)
+    .toLowerCase()
+    .replace(/[^a-z]/g, '')
+    .slice(0, MOST_LETTERS);
 }
+
+/** No word of a list is half as long; what a child wrote beyond that is not read. */
+const MOST_LETTERS = 60;
 
 function blankOrNot(wrote: string): Answer {
   return /[^\s\-–—_.]/.test(wrote) ? 'illegible' : 'blank';
