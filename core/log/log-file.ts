@@ -1,3 +1,4 @@
+import { atOnce, type Paced, pacedEach } from '../paced.ts';
 import { crc32 } from './crc32.ts';
 import type { LogEvent } from './event.ts';
 import { isObject } from './is-value.ts';
@@ -41,9 +42,15 @@ export interface LogFileError {
  * check number of their lines. Equal logs give equal texts.
  */
 export function makeLog(events: readonly LogEvent[]): string {
-  const lines = mergeEvents(events, []).map(({ id, classId, at, by, kind, body }) =>
-    JSON.stringify({ id, classId, at, by, kind, body }),
-  );
+  return atOnce(makeLogPaced(events));
+}
+
+/** The same, paced. */
+export function* makeLogPaced(events: readonly LogEvent[]): Paced<string> {
+  const lines: string[] = [];
+  yield* pacedEach(mergeEvents(events, []), ({ id, classId, at, by, kind, body }) => {
+    lines.push(JSON.stringify({ id, classId, at, by, kind, body }));
+  });
   const end = JSON.stringify({ end: endOf(lines) });
   return `${[JSON.stringify({ format, version, ends: true }), ...lines, end].join('\n')}\n`;
 }
@@ -55,6 +62,11 @@ export function makeLog(events: readonly LogEvent[]): string {
  * empty lines.
  */
 export function parseLog(text: string): ReadLog | { readonly error: LogFileError } {
+  return atOnce(parseLogPaced(text));
+}
+
+/** The same, paced. */
+export function* parseLogPaced(text: string): Paced<ReturnType<typeof parseLog>> {
   const lines = text
     .replace(/^\uFEFF/, '')
     .split(/\r\n|\n|\r/)
@@ -69,11 +81,11 @@ export function parseLog(text: string): ReadLog | { readonly error: LogFileError
   if (end !== null) body.pop();
   const events: LogEvent[] = [];
   const damaged: DamagedLine[] = [];
-  for (const line of body) {
+  yield* pacedEach(body, (line) => {
     const read = parseLine(line.text);
     if ('event' in read) events.push(read.event);
     else damaged.push({ ...line, ...read });
-  }
+  });
   if (header === null && events.length === 0) return failure('not-a-log');
   const merged = mergeEvents(events, []);
   const notUnderstood = merged.filter((event) => understand(event) === null).length;

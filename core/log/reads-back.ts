@@ -1,20 +1,26 @@
+import { atOnce, type Paced } from '../paced.ts';
 import type { LogEvent } from './event.ts';
-import { makeLog, parseLog } from './log-file.ts';
+import { makeLogPaced, parseLogPaced } from './log-file.ts';
 
 /**
  * Whether a text that was made of these events gives all of them back, and as they were: it is read as any
  * file that is brought in, no line of it is damaged, the count is that of the events, each once, and what was
  * read has the check number of what was put in, as equal logs give equal texts.
  */
-export function readsBack(text: string, events: readonly LogEvent[]): boolean {
-  const read = parseLog(text);
+export function* readsBackPaced(text: string, events: readonly LogEvent[]): Paced<boolean> {
+  const read = yield* parseLogPaced(text);
   return (
     'events' in read &&
     read.isWhole === true &&
     read.damaged.length === 0 &&
     read.events.length === new Set(events.map(({ id }) => id)).size &&
-    lastLine(makeLog(read.events)) === lastLine(makeLog(events))
+    lastLine(yield* makeLogPaced(read.events)) === lastLine(yield* makeLogPaced(events))
   );
+}
+
+/** The same at once. */
+export function readsBack(text: string, events: readonly LogEvent[]): boolean {
+  return atOnce(readsBackPaced(text, events));
 }
 
 /** The line with the count and the check number. */

@@ -2,6 +2,7 @@ import { eventsIn } from '../../core/log/class-events.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import type { StoreError } from '../../core/log/event-store.ts';
 import { mergeEvents } from '../../core/log/merge.ts';
+import type { Pace } from '../../core/paced.ts';
 import type { LockError } from '../device/log/lock.ts';
 import { exportLog } from '../device/log/transfer.ts';
 import { saveText } from '../device/save-text.ts';
@@ -18,7 +19,7 @@ export type Saved =
       readonly error:
         | StoreError
         | LockError
-        | { readonly code: 'empty' | 'not-whole'; readonly message: string };
+        | { readonly code: 'empty' | 'not-whole' | 'stopped'; readonly message: string };
     };
 
 /** How a copy is saved: locked by a passphrase or open, and whether the file's name says what is in it. */
@@ -34,6 +35,7 @@ export const PLAIN_COPY: CopySpec = { passphrase: null, isNamed: false };
 export async function saveCopy(
   classes: readonly ListedClass[],
   { passphrase, isNamed }: CopySpec,
+  pace?: Pace,
 ): Promise<Saved> {
   const events: LogEvent[] = [];
   for (const { classId } of classes) {
@@ -43,7 +45,7 @@ export async function saveCopy(
   }
   const [first] = classes;
   const what = classes.length === 1 && first ? first.name : 'all classes';
-  return save(events, isNamed ? what : null, passphrase);
+  return save(events, isNamed ? what : null, passphrase, pace);
 }
 
 /** Saves the open class with whatever else could not be kept, as this window has it. */
@@ -56,10 +58,11 @@ async function save(
   events: readonly LogEvent[],
   says: string | null,
   passphrase: string | null,
+  pace?: Pace,
 ): Promise<Saved> {
   // A file with nothing in it would be taken for a copy.
   if (events.length === 0) return { error: nothing };
-  const outcome = await exportLog(events, passphrase);
+  const outcome = await exportLog(events, passphrase, pace);
   if ('error' in outcome) return outcome;
   const name = copyName({ day: today(), isLocked: passphrase !== null, says });
   saveText(name, outcome.text, 'application/x-ndjson');

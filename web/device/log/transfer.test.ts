@@ -6,7 +6,9 @@ import type { LogEvent } from '../../../core/log/event.ts';
 import { makeLog } from '../../../core/log/log-file.ts';
 import { mergeEvents } from '../../../core/log/merge.ts';
 import { replay } from '../../../core/log/replay.ts';
+import type { Pace } from '../../../core/paced.ts';
 import { arbitraryEvents } from '../../../test/arbitrary-events.ts';
+import { classYear } from '../../../test/class-year.ts';
 import { createMemoryStore } from './memory-store.ts';
 import { failureOf } from './store-error.ts';
 import { exportLog, importLog } from './transfer.ts';
@@ -69,7 +71,7 @@ describe('bringing a file in', () => {
     await store.forget('class');
     expect(await importLog(store, file, null, here)).toMatchObject({ error: { code: 'deleted' } });
     expect(await allOf(store)).toEqual([]);
-    expect(await importLog(store, file, null, here, true)).toMatchObject({ added: 2 });
+    expect(await importLog(store, file, null, here, { recalls: true })).toMatchObject({ added: 2 });
     expect(await allOf(store)).toEqual([note('a'), note('b')]);
   });
 
@@ -162,5 +164,60 @@ describe('bringing a file in', () => {
     expect(await importLog(full, makeLog([note('a')]), null, here)).toMatchObject({
       error: { code: 'full' },
     });
+  });
+});
+
+describe('a file that is stopped on its way', () => {
+  const year = classYear('room', 3000);
+  /** Stops at the so-many-th pause. */
+  const stopsAt = (pauses: number): Pace => {
+    let left = pauses;
+    return async (work) => {
+      for (;;) {
+        if (left-- === 0) return null;
+        const step = work.next();
+        if (step.done) return step.value;
+      }
+    };
+  };
+
+  it('has brought nothing in, wherever it was stopped, and all when it was not', async () => {
+    const copy = makeLog(year);
+    let stopped = 0;
+    for (let pauses = 0; ; pauses += 1) {
+      const store = createMemoryStore();
+      let isKeeping = false;
+      const onKeeping = () => {
+        isKeeping = true;
+      };
+      const outcome = await importLog(store, copy, null, here, {
+        pace: stopsAt(pauses),
+        onKeeping,
+      });
+      const read = await store.eventsOf('room');
+      const { length } = 'events' in read ? read.events : [];
+      if ('error' in outcome) {
+        expect(outcome.error.code).toBe('stopped');
+        expect(length).toBe(0);
+        expect(isKeeping).toBe(false);
+        stopped += 1;
+      } else {
+        expect(length).toBe(year.length);
+        expect(isKeeping).toBe(true);
+        break;
+      }
+    }
+    expect(stopped).toBeGreaterThan(10);
+  });
+
+  it('makes no file when it is stopped while it is saved or compared', async () => {
+    let stopped = 0;
+    for (let pauses = 0; ; pauses += 1) {
+      const outcome = await exportLog(year, null, stopsAt(pauses));
+      if (!('error' in outcome)) break;
+      expect(outcome.error.code).toBe('stopped');
+      stopped += 1;
+    }
+    expect(stopped).toBeGreaterThan(20);
   });
 });

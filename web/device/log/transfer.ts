@@ -4,11 +4,12 @@ import type { EventStore, StoreError } from '../../../core/log/event-store.ts';
 import {
   type DamagedLine,
   type LogFileError,
-  makeLog,
-  parseLog,
+  makeLogPaced,
+  parseLogPaced,
 } from '../../../core/log/log-file.ts';
-import { readsBack } from '../../../core/log/reads-back.ts';
+import { readsBackPaced } from '../../../core/log/reads-back.ts';
 import { saySame } from '../../../core/log/say-same.ts';
+import { atOnce, type Pace, pacedEach } from '../../../core/paced.ts';
 import { isLocked, type LockError, lockText, unlockText } from './lock.ts';
 import { datingsOf, type Stamping } from './stamping.ts';
 
@@ -43,7 +44,17 @@ export type ImportError =
   | LogFileError
   | LockError
   | StoreError
-  | { readonly code: 'locked' | 'ahead' | 'deleted'; readonly message: string };
+  | { readonly code: 'locked' | 'ahead' | 'deleted' | 'stopped'; readonly message: string };
+
+/** How a file is brought in: in its own time, and perhaps with a class that was deleted here. */
+export interface ImportSpec {
+  /** Does the long parts; where it stops, nothing has come in. */
+  readonly pace?: Pace;
+  /** Is told that from now on nothing can be stopped any more. */
+  readonly onKeeping?: () => void;
+  /** Whether a class that was deleted here comes back. */
+  readonly recalls?: boolean;
+}
 
 /**
  * Events as the text of one file, locked when there is a passphrase, and whether it reads back as what was
@@ -52,16 +63,20 @@ export type ImportError =
 export async function exportLog(
   events: readonly LogEvent[],
   passphrase: string | null,
-): Promise<{ readonly text: string; readonly readsBack: boolean } | { readonly error: LockError }> {
-  const log = makeLog(events);
-  if (passphrase === null) return { text: log, readsBack: readsBack(log, events) };
-  const outcome = await lockText(log, passphrase);
+  pace: Pace = withoutPause,
+): Promise<
+  | { readonly text: string; readonly readsBack: boolean }
+  | { readonly error: LockError | { readonly code: 'stopped'; readonly message: string } }
+> {
+  const log = await pace(makeLogPaced(events));
+  if (log === null) return { error: saveStopped };
+  const outcome = passphrase === null ? { locked: log } : await lockText(log, passphrase);
   if ('error' in outcome) return outcome;
-  const opened = await unlockText(outcome.locked, passphrase);
-  return {
-    text: outcome.locked,
-    readsBack: 'text' in opened && readsBack(opened.text, events),
-  };
+  const { locked } = outcome;
+  const opened = passphrase === null ? { text: log } : await unlockText(locked, passphrase);
+  if ('error' in opened) return { text: locked, readsBack: false };
+  const isSame = await pace(readsBackPaced(opened.text, events));
+  return isSame === null ? { error: saveStopped } : { text: locked, readsBack: isSame };
 }
 
 /**
@@ -76,14 +91,16 @@ export async function importLog(
   text: string,
   passphrase: string | null,
   stamping: Stamping,
-  recalls = false,
+  spec: ImportSpec = {},
 ): Promise<Imported | { readonly error: ImportError }> {
+  const { pace = withoutPause, recalls = false } = spec;
   if (isLocked(text)) {
     if (passphrase === null) return { error: needsPassphrase };
     const opened = await unlockText(text, passphrase);
-    return 'text' in opened ? importLog(store, opened.text, null, stamping, recalls) : opened;
+    return 'text' in opened ? importLog(store, opened.text, null, stamping, spec) : opened;
   }
-  const log = parseLog(text);
+  const log = await pace(parseLogPaced(text));
+  if (log === null) return { error: importStopped };
   if ('error' in log) return log;
   const classIds = [...new Set(log.events.map(({ classId }) => classId))];
   const listed = await store.classes();
@@ -98,17 +115,19 @@ export async function importLog(
     if ('error' in here) return here;
     const known = new Map(here.events.map((event) => [event.id, event]));
     const came: LogEvent[] = [];
-    for (const event of log.events) {
-      if (event.classId !== classId) continue;
+    const compared = pacedEach(log.events, (event) => {
+      if (event.classId !== classId) return;
       const other = known.get(event.id);
       if (other === undefined) came.push(event);
       else if (!saySame(event, other)) twofold += 1;
-    }
+    });
+    if ((await pace(compared)) === null) return { error: importStopped };
     const { right, doubtful } = findAhead([...here.events, ...came], stamping.now());
     if (came.some(({ id }) => doubtful.has(id))) return { error: isAhead };
     for (const event of came) fresh.push(event);
     for (const event of datingsOf(right, classId, stamping)) said.push(event);
   }
+  spec.onKeeping?.();
   for (const classId of deleted) {
     const recalled = await store.recall(classId);
     if ('error' in recalled) return recalled;
@@ -127,6 +146,12 @@ export async function importLog(
     twofold,
   };
 }
+
+const withoutPause: Pace = async (work) => atOnce(work);
+
+const saveStopped = { code: 'stopped', message: 'Stopped. No file was made.' } as const;
+
+const importStopped = { code: 'stopped', message: 'Stopped. Nothing was brought in.' } as const;
 
 const isAhead = {
   code: 'ahead',

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
+import { Progress, useUnderWay } from '../../controls/under-way.tsx';
 import { type Brought, bringIn } from './bring-in.ts';
 import { BroughtIn } from './brought-in.tsx';
 
@@ -7,14 +8,17 @@ export function BringCopy() {
   const [locked, setLocked] = useState<string>();
   const [outcome, setOutcome] = useState<Brought>();
   const [passphrase, setPassphrase] = useState('');
-  const [busy, setBusy] = useState(false);
+  const under = useUnderWay();
+  const busy = under.share !== null;
   const [recall, setRecall] = useState<() => unknown>();
   const file = useRef<HTMLInputElement>(null);
 
-  const take = async (text: string, secret: string | null, recalls = false) => {
-    setBusy(true);
-    const brought = await bringIn(text, secret, recalls);
-    setBusy(false);
+  const take = (text: string, secret: string | null, recalls = false) =>
+    under.run(async (pace, onKeeping) => {
+      show(text, secret, await bringIn(text, secret, { pace, onKeeping, recalls }));
+    });
+
+  const show = (text: string, secret: string | null, brought: Brought) => {
     const isDeleted = 'error' in brought && brought.error.code === 'deleted';
     setRecall(() => (isDeleted ? () => take(text, secret, true) : undefined));
     const asks = 'error' in brought && ['locked', 'wrong-passphrase'].includes(brought.error.code);
@@ -76,8 +80,9 @@ export function BringCopy() {
           </button>
         </form>
       )}
+      <Progress under={under} says="Bringing it in …" />
       <div role="status">
-        {busy ? <p class="small">One moment …</p> : outcome && <BroughtIn outcome={outcome} />}
+        {!busy && outcome && <BroughtIn outcome={outcome} />}
         {!busy && recall && (
           <button type="button" class="button" onClick={recall}>
             Bring the deleted class back

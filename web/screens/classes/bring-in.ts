@@ -1,5 +1,10 @@
 import { ownStamping } from '../../device/log/device-log.ts';
-import { type ImportError, type Imported, importLog } from '../../device/log/transfer.ts';
+import {
+  type ImportError,
+  type Imported,
+  type ImportSpec,
+  importLog,
+} from '../../device/log/transfer.ts';
 import { classList, refreshClasses } from '../../state/class-list.ts';
 import { classState, openClass, reopenClass, store } from '../../state/open-class.ts';
 
@@ -10,17 +15,17 @@ export type Brought =
 
 /**
  * Takes a file into the store and shows what it brought: the open class is read
- * anew; where nothing was begun yet, the class that came is opened. With `recalls`, a class that was
- * deleted here comes back.
+ * anew; where nothing was begun yet, the class that came is opened.
  */
 export async function bringIn(
   text: string,
   passphrase: string | null,
-  recalls = false,
+  spec: ImportSpec,
 ): Promise<Brought> {
   // What does not fit is not held: it is in the file.
   const here = { ...store, append: store.offer };
-  const brought = await importLog(here, text, passphrase, ownStamping(), recalls);
+  const brought = await importLog(here, text, passphrase, ownStamping(), spec);
+  if ('error' in brought && brought.error.code === 'stopped') return brought;
   await refreshClasses();
   if (classState.peek().last > 0) {
     await reopenClass();

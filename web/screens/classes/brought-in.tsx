@@ -8,9 +8,7 @@ import type { Brought } from './bring-in.ts';
 export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
   if ('error' in outcome) {
     const { code, message } = outcome.error;
-    return (
-      <p class={code === 'locked' || code === 'deleted' ? undefined : 'class-problem'}>{message}</p>
-    );
+    return <p class={ASKING.has(code) ? undefined : 'class-problem'}>{message}</p>;
   }
   const { added, known, classIds, damaged, notUnderstood, setRight, twofold, isWhole } = outcome;
   const came = classList.value.filter(({ classId }) => classIds.includes(classId));
@@ -59,6 +57,9 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
     </section>
   );
 }
+
+/** What is no problem: it asks her something, or she wanted it so. */
+const ASKING: ReadonlySet<string> = new Set(['locked', 'deleted', 'stopped']);
 
 const mostShown = 8;
 

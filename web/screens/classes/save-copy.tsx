@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
+import { Progress, useUnderWay } from '../../controls/under-way.tsx';
 import { classList } from '../../state/class-list.ts';
-import { saveCopy } from '../../state/copies.ts';
+import { type Saved, saveCopy } from '../../state/copies.ts';
 import { classState } from '../../state/open-class.ts';
 
 /** Saves this class or all of them as one file, with a passphrase if she likes. */
@@ -11,21 +12,23 @@ export function SaveCopy() {
   const [passphrase, setPassphrase] = useState('');
   const [again, setAgain] = useState('');
   const [said, setSaid] = useState('');
-  const [busy, setBusy] = useState(false);
+  const under = useUnderWay();
   const list = classList.value;
   const own = list.filter(({ classId }) => classId === classState.value.id);
   const chosen = all && list.length > 1 ? list : own;
   const differs = locked && again !== '' && again !== passphrase;
   const isReady =
-    !busy && chosen.length > 0 && (!locked || (passphrase.length >= LEAST && again === passphrase));
-  const save = async () => {
-    setBusy(true);
-    setSaid(locked ? 'Locking it …' : '');
-    const outcome = await saveCopy(chosen, {
-      passphrase: locked ? passphrase : null,
-      isNamed: named,
+    under.share === null &&
+    chosen.length > 0 &&
+    (!locked || (passphrase.length >= LEAST && again === passphrase));
+  const save = () =>
+    under.run(async (pace) => {
+      setSaid('');
+      show(
+        await saveCopy(chosen, { passphrase: locked ? passphrase : null, isNamed: named }, pace),
+      );
     });
-    setBusy(false);
+  const show = (outcome: Saved) => {
     if ('error' in outcome) {
       setSaid(outcome.error.message);
       return;
@@ -97,6 +100,7 @@ export function SaveCopy() {
           Save a copy
         </button>
       </p>
+      <Progress under={under} says="Saving and comparing …" />
       <p role="status" class="small">
         {differs ? 'The two are not the same yet.' : said}
         {list.length === 0 && 'There is nothing to save yet.'}
