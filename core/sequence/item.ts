@@ -108,9 +108,25 @@ function failure(
   code: ItemError['code'],
   item: string,
   complaint: string,
-  near = nearMisses(item),
+  near: readonly string[] | null = null,
 ): { readonly error: ItemError } {
-  return { error: { code, item, nearMisses: near, message: `${complaint}${askFor(near)}` } };
+  // Looked for when someone asks: of a long list of unknown things nobody reads all.
+  let found = near;
+  const misses = () => {
+    found ??= nearMisses(item);
+    return found;
+  };
+  const error: ItemError = {
+    code,
+    item,
+    get nearMisses() {
+      return misses();
+    },
+    get message() {
+      return `${complaint}${askFor(misses())}`;
+    },
+  };
+  return { error };
 }
 
 function askFor(near: readonly string[]): string {

@@ -113,6 +113,9 @@ function isItemList(cell: string): boolean {
   return splitItems(cell).every(isItem);
 }
 
+/** For so many problems it is looked what may have been meant; nobody mends more at once. */
+const MOST_MENDED = 100;
+
 function readItems(record: CsvRecord, cell: string, problems: CsvProblem[]): readonly Item[] {
   const parts = splitItems(cell);
   if (parts.length === 0) problems.push(problem(record, 'no-items'));
@@ -121,8 +124,9 @@ function readItems(record: CsvRecord, cell: string, problems: CsvProblem[]): rea
     const read = parseItem(part);
     if ('item' in read) items.push(read.item);
     else {
-      const { nearMisses, item } = read.error;
-      problems.push(problem(record, 'unknown-item', item, nearMisses.join(', ')));
+      const { item } = read.error;
+      const near = problems.length < MOST_MENDED ? read.error.nearMisses : [];
+      problems.push(problem(record, 'unknown-item', item, near.join(', ')));
     }
   }
   return union([], items);
