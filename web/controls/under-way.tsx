@@ -45,7 +45,7 @@ export function Progress({
 }) {
   if (share === null) return null;
   return (
-    <div class="under-way">
+    <div class="progress-bar">
       <span>{says}</span>
       <progress aria-label={says} {...(stop ? { value: share, max: 1 } : {})} />
       {stop && (
