@@ -19,6 +19,16 @@ const make = async (...args: string[]) =>
   };
 
 describe('the cards command', () => {
+  test('prints the words known by sight in place of the cards, of all taught or of some steps', async () => {
+    const list = 'a,m,s,word:was,word:said';
+    expect(await make('--taught', list, '--sight', '--backs')).toMatchObject({
+      cards: 2,
+      pages: 2,
+    });
+    expect((await make('--steps', '1-10', '--sight')).cards).toBeGreaterThan(2);
+    await expect(make('--taught', 'a,m,s', '--sight')).rejects.toThrow('No word known by sight');
+  });
+
   test.each([
     ['index', 4],
     ['half', 2],

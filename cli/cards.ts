@@ -1,13 +1,15 @@
 import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
-import type { CardId } from '../core/language/card-id.ts';
+import { type CardId, makeSightId } from '../core/language/card-id.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import type { Item } from '../core/sequence/sequence.ts';
+import { teach } from '../core/sequence/teach.ts';
 import { screenText } from '../core/words/own-text.ts';
+import { sightParts } from '../core/words/sight-parts.ts';
 import { RING_COUNTS, type RingCount } from '../print/binder.ts';
 import { cardPages } from '../print/cards/card-pages.ts';
 import type { CardLook } from '../print/cards/front.ts';
 import { CARD_KINDS } from '../print/cards/grid.ts';
-import { ownCard, type PaperCard, paperCard } from '../print/cards/paper-card.ts';
+import { ownCard, type PaperCard, paperCard, sightCard } from '../print/cards/paper-card.ts';
 import { stripPages } from '../print/cards/strip-pages.ts';
 import { withoutTwins } from '../print/cards/twins.ts';
 import { makePdf } from '../print/document.ts';
@@ -31,6 +33,7 @@ export async function cards(args: readonly string[]): Promise<string> {
     steps: 'text',
     own: 'text',
     blank: 'text',
+    sight: 'flag',
     kind: 'text',
     paper: 'text',
     holes: 'text',
@@ -62,7 +65,7 @@ export async function cards(args: readonly string[]): Promise<string> {
     pages = stripPages(strips, { paper, rings, backs }, look);
     count = strips.flat().length;
   } else {
-    const named = idsOf(typed).map(paperCard);
+    const named = namedCards(typed);
     const told = look.pictures !== null || backs !== null;
     const chosen = [...(told ? named : withoutTwins(named)), ...ownCards(typed, look)];
     if (chosen.length === 0) fail('There are no cards to print: say --taught, --steps or --own.');
@@ -80,6 +83,24 @@ export async function cards(args: readonly string[]): Promise<string> {
   }
   const sides = pages.length === 1 ? '1 page' : `${pages.length} pages`;
   return `${count} cards on ${sides}: ${out}\nPrint at 100 %; the ruler on the first page says whether the size is true.`;
+}
+
+/** The cards that were asked for; with `--sight` the words known by sight in their place. */
+function namedCards(typed: Typed): readonly PaperCard[] {
+  if (!typed.flag('sight')) return idsOf(typed).map(paperCard);
+  const steps = typed.text('steps');
+  const taught =
+    steps === null ? readTaught(typed.text('taught')) : teach(stepItems(`1-${lastOf(steps)}`));
+  const words =
+    steps === null ? [...taught.irregularWords] : [...teach(stepItems(steps)).irregularWords];
+  if (words.length === 0) fail('No word known by sight is taught there. Say a later step.');
+  const lexicon = loadLexicon();
+  return words.map((word) => sightCard(makeSightId(word), sightParts(word, taught, lexicon)));
+}
+
+/** The last step that `20-24` names. */
+function lastOf(steps: string): string {
+  return steps.trim().split('-').at(-1) ?? steps;
 }
 
 /** The cards that `--shape`, `--steps` or `--taught` names; none when none of them was typed. */
@@ -101,14 +122,17 @@ function pilesOf(typed: Typed): readonly (readonly CardId[])[] {
 
 /** The cards of steps `20-24` or of step `24`, in their order. */
 function stepCards(text: string): readonly CardId[] {
+  return stepItems(text).flatMap((item) => (item.kind === 'card' ? [item.id] : []));
+}
+
+function stepItems(text: string): readonly Item[] {
   const last = SEQUENCE.steps.length;
   const [, first, end] = /^(\d+)(?:-(\d+))?$/.exec(text.trim()) ?? [];
   const [from, to] = [Number(first), Number(end ?? first)];
   if (!(from >= 1 && to >= from && to <= last)) {
     fail(`--steps takes steps from 1 to ${last}, such as 20-24; “${text}” is not that.`);
   }
-  const items = SEQUENCE.steps.slice(from - 1, to).flatMap(({ items }): readonly Item[] => items);
-  return items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
+  return SEQUENCE.steps.slice(from - 1, to).flatMap(({ items }): readonly Item[] => items);
 }
 
 /** Cards with the texts of `--own said,was`, and `--blank N` empty ones. */

@@ -19,6 +19,20 @@ const made = JSON.parse(
 );
 
 describe('check', () => {
+  it('makes a form of words at sight, and scores it', () => {
+    const args = ['--taught', 'word:was,word:said', '--seed', '1', '--items', '4', '--json'];
+    const form = JSON.parse(check(['make', '--kind', 'sight-words', ...args]));
+    expect(form.items.map(({ text }: { text: string }) => text).sort()).toEqual([
+      'said',
+      'said',
+      'was',
+      'was',
+    ]);
+    const marks = [{ at: 0, kind: 'wrong', cards: [1], said: 'saw' }];
+    const scored = JSON.parse(check(['score', fileOf({ ...form, marks }), '--json']));
+    expect([scored.right, scored.asked]).toEqual([3, 4]);
+  });
+
   it('makes a form with the promised keys, the same for the same seed', () => {
     expect(Object.keys(made).sort()).toEqual(['hardness', 'items', 'kind', 'offBy', 'seed']);
     expect(made.items).toHaveLength(12);
@@ -90,7 +104,7 @@ describe('check', () => {
     expect(check(args)).toContain('12 of 12 more right than before, more than chance.');
     const letters = ['make', '--taught', 'a,m', '--seed', '1', '--kind', 'letter-sounds', '--json'];
     writeFileSync(before, check(letters));
-    expect(() => check(args)).toThrow('both are of letter sounds');
+    expect(() => check(args)).toThrow('both are of one kind');
   });
 
   it.each([

@@ -6,8 +6,7 @@ import {
   rowsOf,
 } from '../core/checks/check-form.ts';
 import { type Comparison, compareScores, comparisonSaid } from '../core/checks/difference.ts';
-import { makeLetterForm } from '../core/checks/letter-form.ts';
-import { makeNonsenseForm } from '../core/checks/nonsense-form.ts';
+import { makeForm } from '../core/checks/make-form.ts';
 import { parseReading } from '../core/checks/parse-reading.ts';
 import {
   type CheckReading,
@@ -16,7 +15,7 @@ import {
   type RowRule,
   scoreCheck,
 } from '../core/checks/score-check.ts';
-import { graphemeShown } from '../core/language/card-id.ts';
+import { graphemeShown, isSightId } from '../core/language/card-id.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
 import { loadLexicon, loadScreen, readTaught, readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
@@ -49,10 +48,12 @@ function make(args: readonly string[]): string {
   const seed = typed.whole('seed', 0, 0, Number.MAX_SAFE_INTEGER);
   const kind = oneOf(typed, 'kind', CHECK_KINDS, 'nonsense-words');
   const count = typed.whole('items', kind === 'nonsense-words' ? 30 : 60, 1, MOST_ITEMS);
-  const made =
-    kind === 'letter-sounds'
-      ? makeLetterForm(taught, seed, count)
-      : makeNonsenseForm({ taught, lexicon: loadLexicon(), screen: loadScreen() }, seed, count);
+  const made = makeForm(
+    kind,
+    { taught, lexicon: loadLexicon(), screen: loadScreen() },
+    seed,
+    count,
+  );
   return typed.flag('json') ? JSON.stringify(formJson(made)) : formText(made);
 }
 
@@ -109,12 +110,15 @@ function compare(
 ): Comparison | null {
   const kind = kindOf(reading);
   if (kindOf(earlier) !== kind) {
-    return fail('Two checks are compared when both are of letter sounds, or both of words.');
+    return fail(
+      'Two checks are compared when both are of one kind: letter sounds, nonsense words or words at sight.',
+    );
   }
   return compareScores(kind, now, scoreCheck(earlier, rows));
 }
 
 function kindOf({ items }: CheckReading): CheckKind {
+  if (items.some(({ cards }) => cards.some(isSightId))) return 'sight-words';
   return items.every(({ cards }) => cards.length === 1) ? 'letter-sounds' : 'nonsense-words';
 }
 

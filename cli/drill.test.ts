@@ -3,6 +3,8 @@ import { drill } from './drill.ts';
 import { Failure } from './failure.ts';
 
 interface Printed {
+  readonly visual: readonly string[];
+  readonly auditory: readonly { readonly spellings: readonly string[] }[];
   readonly board: { readonly piles: readonly (readonly string[])[] };
   readonly run: readonly { readonly cards: readonly string[]; readonly kind: string }[];
   readonly shortfall?: string;
@@ -19,6 +21,14 @@ describe('the drill command', () => {
     expect(run).toHaveLength(30);
     expect(run.filter(({ cards }) => cards.includes('sh=SH'))).toHaveLength(18);
     expect(run.filter(({ kind }) => kind === 'real')).toHaveLength(15);
+  });
+
+  it('ends with as many words known by sight as are asked for, and has none by itself', () => {
+    const bySight = (ids: readonly string[]) => ids.filter((id) => id.endsWith('=sight'));
+    const { visual, auditory } = made('--sight', '3', '--sight-said', '2');
+    expect(bySight(visual)).toEqual(visual.slice(-3));
+    expect(bySight(auditory.flatMap(({ spellings }) => spellings))).toHaveLength(2);
+    expect(bySight(made().visual)).toEqual([]);
   });
 
   it('lays look-alikes in one pile and turns one into the other', () => {

@@ -12,6 +12,9 @@ import { readOptions, type Typed } from './options.ts';
 /** The longest run that may be asked for. */
 const MOST_FLIPS = 500;
 
+/** The most words known by sight in a part. */
+const MOST_SIGHT = 50;
+
 /** What can be asked of a drill, for every command that makes one. */
 export const DRILL_OPTIONS = {
   taught: 'text',
@@ -23,6 +26,8 @@ export const DRILL_OPTIONS = {
   'focus-share': 'text',
   contrast: 'text',
   rise: 'flag',
+  sight: 'text',
+  'sight-said': 'text',
 } as const;
 
 /** `drill --taught T --seed N`: today's three parts. */
@@ -58,6 +63,8 @@ export function readDrill(typed: Typed, taught: Taught, engine: DrillEngine): Dr
     ...(asksForShare ? { focusShare: typed.share('focus-share', 1) } : {}),
     ...(contrasts.length === 0 ? {} : { contrasts }),
     rise: typed.flag('rise'),
+    sightCount: typed.whole('sight', 0, 0, MOST_SIGHT),
+    sightSaidCount: typed.whole('sight-said', 0, 0, MOST_SIGHT),
   };
   return buildDrill(spec, engine);
 }

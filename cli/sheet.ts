@@ -1,9 +1,8 @@
 import { CHECK_KINDS } from '../core/checks/check-form.ts';
-import { makeLetterForm } from '../core/checks/letter-form.ts';
-import { makeNonsenseForm } from '../core/checks/nonsense-form.ts';
+import { makeForm } from '../core/checks/make-form.ts';
 import { dictationFor } from '../core/dictation/dictation.ts';
 import { SENTENCES } from '../core/dictation/sentences.ts';
-import { asWritten } from '../core/words/as-written.ts';
+import { asWritten } from '../core/language/as-written.ts';
 import { makePdf } from '../print/document.ts';
 import { inks } from '../print/ink.ts';
 import type { Page } from '../print/page.ts';
@@ -162,10 +161,12 @@ function check(typed: Typed, look: SheetLook): readonly Page[] {
   const seed = typed.whole('seed', 1, 0, Number.MAX_SAFE_INTEGER);
   const kind = readOneOf(typed, 'kind', CHECK_KINDS, 'nonsense-words');
   const count = typed.whole('items', kind === 'nonsense-words' ? 30 : 60, 1, 300);
-  const { form, shortfall } =
-    kind === 'letter-sounds'
-      ? makeLetterForm(taught, seed, count)
-      : makeNonsenseForm({ taught, lexicon: loadLexicon(), screen: loadScreen() }, seed, count);
+  const { form, shortfall } = makeForm(
+    kind,
+    { taught, lexicon: loadLexicon(), screen: loadScreen() },
+    seed,
+    count,
+  );
   if (form.items.length === 0) fail(shortfall?.message ?? 'Nothing was taught yet.');
   return checkSheet(form, look);
 }

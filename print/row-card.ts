@@ -8,7 +8,7 @@
 import { type Piece, pieceKey } from '../core/boards/shapes/pieces.ts';
 import { CARD_HEIGHT } from '../core/boards/shapes/row-layout.ts';
 import { graphemeOf } from '../core/language/card-id.ts';
-import { type CardShape, cardShape } from '../core/language/card-shape.ts';
+import { type CardShape, shapeOfCard } from '../core/language/card-shape.ts';
 import { correspondenceById } from '../core/language/correspondences.ts';
 import type { Letters, OutlineStep } from './glyphs.ts';
 import { type Corner, type Corners, cornerBox, placed } from './outline.ts';
@@ -46,8 +46,7 @@ interface Room {
 
 /** The card of a piece. Throws when the letters lack a character. */
 export function rowCard(piece: Piece, letters: Letters): RowCard {
-  const card = correspondenceById.get(piece.id);
-  const shape = piece.part === 'whole' ? cardShape(card) : piece.part;
+  const shape = piece.part === 'whole' ? shapeOfCard(piece.id) : piece.part;
   const rooms = roomsOf(piece, shape);
   const widths = rooms.map(
     ({ text, before, after }) => before + letters.outlineOf(text).advance + after,

@@ -2,20 +2,21 @@ import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 
 /** What a short check of one child asks for. */
-export const CHECK_KINDS = ['letter-sounds', 'nonsense-words'] as const;
+export const CHECK_KINDS = ['letter-sounds', 'nonsense-words', 'sight-words'] as const;
 export type CheckKind = (typeof CHECK_KINDS)[number];
 
 /** How many items stand in a row of a form, as the child sees it. */
 export const PER_ROW: Readonly<Record<CheckKind, number>> = {
   'letter-sounds': 10,
   'nonsense-words': 5,
+  'sight-words': 5,
 };
 
 /** One thing to read. */
 export interface CheckItem {
-  /** As it is printed: `sh`, `a_e`, `mip`. */
+  /** As it is printed: `sh`, `a_e`, `mip`, `was`. */
   readonly text: string;
-  /** Card ids from left to right; one for a letter sound. */
+  /** Card ids from left to right; one for a letter sound, and one for a word known by sight. */
   readonly cards: readonly CardId[];
   /** Every right answer; a grapheme that was taught with two sounds has both. */
   readonly answers: readonly (readonly Phoneme[])[];
@@ -29,7 +30,7 @@ export interface CheckForm {
   /**
    * The mean hardness of the items, and how far it lies from the mean of all
    * that could have been asked, in standard deviations of single items; both 0
-   * for letter sounds, where every form asks every card as often.
+   * for letter sounds and words at sight, where every form asks every card as often.
    */
   readonly hardness: number;
   readonly offBy: number;
@@ -37,7 +38,7 @@ export interface CheckForm {
 
 /** Why there is no form, or a shorter one, in a teacher's words. */
 export interface FormShortfall {
-  readonly code: 'nothing-taught' | 'few-words';
+  readonly code: 'nothing-taught' | 'no-sight-words' | 'few-words';
   readonly message: string;
 }
 

@@ -6,10 +6,11 @@ import { SEQUENCE } from '../sequence/built-in.ts';
 import { taughtUpTo } from '../sequence/teach.ts';
 import { SCREEN_DATA } from '../words/screen-data.ts';
 import { createWordScreen } from '../words/word-screen.ts';
-import type { CheckKind } from './check-form.ts';
+import { CHECK_KINDS, type CheckKind } from './check-form.ts';
 import { compareScores, comparisonSaid } from './difference.ts';
 import { makeLetterForm } from './letter-form.ts';
 import { makeNonsenseForm } from './nonsense-form.ts';
+import { makeSightForm } from './sight-form.ts';
 
 const context = {
   taught: taughtUpTo(SEQUENCE, 60),
@@ -21,13 +22,18 @@ const seeds = [1, 2, 3, 4];
 const forms = {
   'nonsense-words': seeds.map((seed) => makeNonsenseForm(context, seed, COUNT).form),
   'letter-sounds': seeds.map((seed) => makeLetterForm(context.taught, seed, COUNT).form),
+  'sight-words': seeds.map((seed) => makeSightForm(context.taught, seed, COUNT, lexicon).form),
 };
 
 /** A class in the middle of what checks are for: some 12 to 25 of 30 right. */
 const MIDDLES = [1, 2, 3];
 
 /** The correlation between two forms of 30 items in a class, as docs/checks.md states it. */
-const RELIABILITY = { 'nonsense-words': 0.88, 'letter-sounds': 0.8 } as const;
+const RELIABILITY = {
+  'nonsense-words': 0.88,
+  'letter-sounds': 0.8,
+  'sight-words': 0.76,
+} as const;
 
 /** The least difference that means something between two checks of so many items each. */
 function leastOf(kind: CheckKind, asked: number): number {
@@ -36,7 +42,7 @@ function leastOf(kind: CheckKind, asked: number): number {
 }
 
 describe('what a difference of two checks means', () => {
-  test.each(['nonsense-words', 'letter-sounds'] as const)(
+  test.each(CHECK_KINDS)(
     'of %s is at most as wide as stated: nine of ten of those by chance are smaller',
     (kind) => {
       const trials = MIDDLES.flatMap((middle) =>
@@ -49,7 +55,8 @@ describe('what a difference of two checks means', () => {
     },
   );
 
-  it('is six of thirty nonsense words, and five of thirty letters', () => {
+  it('is six of thirty nonsense words or words at sight, and five of thirty letters', () => {
+    expect(leastOf('sight-words', 30)).toBe(6);
     expect(leastOf('nonsense-words', 30)).toBe(6);
     expect(leastOf('letter-sounds', 30)).toBe(5);
   });

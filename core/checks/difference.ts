@@ -8,6 +8,7 @@ import type { CheckKind } from './check-form.ts';
 const DEVIATION: Readonly<Record<CheckKind, number>> = {
   'nonsense-words': 0.61,
   'letter-sounds': 0.54,
+  'sight-words': 0.6,
 };
 
 /** 90 of 100 differences by chance lie within so many standard deviations. */

@@ -4,7 +4,7 @@ import { builtLexicon as lexicon } from '../../test/built-lexicon.ts';
 import { tryForms } from '../../test/form-trial.ts';
 import { judgeWord } from '../boards/judge/judge.ts';
 import { lookAlike } from '../drills/visual.ts';
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, makeSightId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { taughtUpTo } from '../sequence/teach.ts';
@@ -13,6 +13,7 @@ import { createWordScreen } from '../words/word-screen.ts';
 import type { CheckForm } from './check-form.ts';
 import { makeLetterForm } from './letter-form.ts';
 import { makeNonsenseForm } from './nonsense-form.ts';
+import { makeSightForm } from './sight-form.ts';
 
 const screen = createWordScreen(SCREEN_DATA);
 const contextAt = (step: number) => ({ taught: taughtUpTo(SEQUENCE, step), lexicon, screen });
@@ -82,6 +83,48 @@ describe('a form of letter sounds', () => {
     const { form, shortfall } = makeLetterForm(taughtUpTo(SEQUENCE, 0), 1, 20);
     expect(form.items).toEqual([]);
     expect(shortfall?.code).toBe('nothing-taught');
+  });
+});
+
+describe('a form of words at sight', () => {
+  test('asks for every word that was taught whole as often as any other, give or take one', () => {
+    fc.assert(
+      fc.property(steps, seeds, fc.integer({ min: 1, max: 110 }), (step, seed, count) => {
+        const { taught } = contextAt(step);
+        const { items } = makeSightForm(taught, seed, count, lexicon).form;
+        expect(items).toHaveLength(count);
+        const times = new Map<string, number>();
+        for (const { cards } of items) {
+          const [id = ''] = cards;
+          times.set(id, (times.get(id) ?? 0) + 1);
+        }
+        const words = [...taught.irregularWords].map(makeSightId);
+        for (const id of times.keys()) expect(words).toContain(id);
+        const least = times.size < words.length ? 0 : Math.min(...times.values());
+        expect(Math.max(...times.values()) - least).toBeLessThanOrEqual(1);
+        if (words.length > 1) {
+          expect(items.filter((item, at) => item.text === items[at - 1]?.text)).toEqual([]);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('takes every way to say a word as right, and writes it as it is written', () => {
+    const { items } = makeSightForm({ irregularWords: new Set(['read', 'i']) }, 1, 2, lexicon).form;
+    const read = items.find(({ text }) => text === 'read');
+    expect(read?.answers).toEqual(
+      expect.arrayContaining([
+        ['R', 'IY', 'D'],
+        ['R', 'EH', 'D'],
+      ]),
+    );
+    expect(items.map(({ text }) => text).sort()).toEqual(['I', 'read']);
+  });
+
+  test('says kindly when no word was taught whole', () => {
+    const { form, shortfall } = makeSightForm(taughtUpTo(SEQUENCE, 0), 1, 20, lexicon);
+    expect([form.items, shortfall?.code]).toEqual([[], 'no-sight-words']);
   });
 });
 

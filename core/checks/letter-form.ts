@@ -1,10 +1,10 @@
-import { keepApart } from '../drills/keep-apart.ts';
 import { lookAlike, visualPool } from '../drills/visual.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import type { Taught } from '../language/taught.ts';
-import { makeRandom, shuffled } from '../random.ts';
+import { makeRandom } from '../random.ts';
 import type { CheckItem, MadeForm } from './check-form.ts';
+import { inRounds } from './rounds.ts';
 
 /**
  * A form of letter sounds: every grapheme that was taught, in rounds, so that
@@ -12,13 +12,7 @@ import type { CheckItem, MadeForm } from './check-form.ts';
  * follow each other, nor does a grapheme itself, where that can be helped.
  */
 export function makeLetterForm(taught: Taught, seed: number, count: number): MadeForm {
-  const random = makeRandom(seed);
-  const all = itemsOf(taught);
-  const items: CheckItem[] = [];
-  while (all.length > 0 && items.length < count) {
-    const round = keepApart(shuffled(all, random), isNear, items.at(-1));
-    items.push(...round.slice(0, count - items.length));
-  }
+  const items = inRounds(itemsOf(taught), isNear, count, makeRandom(seed));
   return {
     form: { kind: 'letter-sounds', seed, items, hardness: 0, offBy: 0 },
     shortfall:

@@ -1,7 +1,6 @@
 import type { JudgeContext } from '../boards/judge/judge.ts';
 import type { CheckForm, CheckKind, MadeForm } from './check-form.ts';
-import { makeLetterForm } from './letter-form.ts';
-import { makeNonsenseForm } from './nonsense-form.ts';
+import { makeForm } from './make-form.ts';
 
 /** For whom the next form is, and what there was before. */
 export interface NextFormSpec {
@@ -32,10 +31,7 @@ export function nextForm(spec: NextFormSpec, context: JudgeContext): MadeForm {
   let again = 0;
   do {
     const seed = seedOf(`${child} ${kind} ${turn} ${again}`);
-    made =
-      kind === 'letter-sounds'
-        ? makeLetterForm(context.taught, seed, count)
-        : makeNonsenseForm(context, seed, count, read);
+    made = makeForm(kind, context, seed, count, read);
     again++;
   } while (before.has(wordsOf(made.form)) && again < MOST_TRIES);
   return made;

@@ -1,4 +1,4 @@
-import { type CardId, isCardId } from '../language/card-id.ts';
+import { type CardId, isCardId, isSightId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { parseSounds } from '../language/phonemes.ts';
 import type { CheckItem } from './check-form.ts';
@@ -96,5 +96,5 @@ function refuse(what: string): ParsedReading {
 }
 
 function isKnownCard(id: unknown): id is CardId {
-  return typeof id === 'string' && isCardId(id) && correspondenceById.has(id);
+  return typeof id === 'string' && isCardId(id) && (isSightId(id) || correspondenceById.has(id));
 }

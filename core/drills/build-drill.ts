@@ -1,5 +1,6 @@
 import { SHAPES } from '../boards/shapes/shape-list.ts';
 import { candidates } from '../boards/shapes/shapes.ts';
+import { isSightId } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { makeRandom } from '../random.ts';
@@ -8,6 +9,7 @@ import { commonnessIn } from './commonness.ts';
 import { type DrawnBoard, drawBoard } from './draw-board.ts';
 import type { Drill, Shortfall } from './drill.ts';
 import { DRILL_DEFAULTS, type DrillEngine, type DrillSpec, practiceOf } from './drill-spec.ts';
+import { chooseSight, sightSaid } from './sight.ts';
 import { chooseVisual } from './visual.ts';
 
 /** Fewer letters than this seldom make a board worth it (common practice, no source). */
@@ -17,7 +19,8 @@ const ENOUGH_LETTERS = 10;
  * Today's drill: visual cards, sounds with all their taught spellings, a board
  * and a run over it. Everything in it was taught; the newest cards come first,
  * then those to practise, and both lie on the board where they fit; what single
- * parts should practise takes their place there. The same spec and engine give the same drill. Where too little was taught, `shortfall`
+ * parts should practise takes their place there. Words known by sight come behind the cards and behind
+ * the sounds, as many as are asked for. The same spec and engine give the same drill. Where too little was taught, `shortfall`
  * says so, and the rest is given.
  */
 export function buildDrill(spec: DrillSpec, engine: DrillEngine): Drill {
@@ -35,11 +38,20 @@ export function buildDrill(spec: DrillSpec, engine: DrillEngine): Drill {
     commonnessIn(engine.lexicon),
     makeRandom(spec.seed + 3),
   );
+  const sight = (part: 'visual' | 'auditory', count: number, chance: number) =>
+    chooseSight(
+      spec.taught.irregularWords,
+      practiceOf(spec, part),
+      Math.max(count, (spec.pinned?.[part] ?? []).filter(isSightId).length),
+      makeRandom(spec.seed + chance),
+    );
+  const shown = sight('visual', spec.sightCount ?? 0, 4);
+  const said = sight('auditory', spec.sightSaidCount ?? 0, 5);
   const drawn = drawBoard(spec, engine);
   return {
     seed: spec.seed,
-    visual,
-    auditory,
+    visual: [...visual, ...shown],
+    auditory: [...auditory, ...said.map((id) => sightSaid(id, engine.lexicon))],
     board: drawn?.board ?? { shape: spec.shape ?? 'syllable', piles: [[], [], []] },
     run: drawn?.run.flips ?? [],
     shortfall: shortfallOf(spec, drawn),

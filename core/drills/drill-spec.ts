@@ -1,5 +1,5 @@
 import type { RunWishes } from '../boards/runs/wishes.ts';
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, isSightId } from '../language/card-id.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import type { WordScreen } from '../words/screen.ts';
@@ -18,6 +18,8 @@ export interface DrillSpec {
   readonly focus?: readonly CardId[];
   /** What single parts should practise, in place of `newest` and `focus` there. */
   readonly parts?: Partial<PartWishes>;
+  /** Cards that are in the visual and in the auditory part whatever else is, as far as they were taught. */
+  readonly pinned?: Partial<Pick<PartWishes, 'visual' | 'auditory'>>;
   /** Share of the flips that show a focus card, 0 to 1; without it they come as it happens. */
   readonly focusShare?: number;
   /**
@@ -31,6 +33,9 @@ export interface DrillSpec {
   readonly visualCount?: number;
   /** How many sounds the auditory drill has; 6 by default. */
   readonly auditoryCount?: number;
+  /** How many words known by sight come after the cards, and how many after the sounds; none by default. */
+  readonly sightCount?: number;
+  readonly sightSaidCount?: number;
   /** A shape's id; chosen from what is taught by default. */
   readonly shape?: string;
   /** Spellings to leave out of the run where the board allows it: those of the last days. */
@@ -39,7 +44,8 @@ export interface DrillSpec {
 
 /**
  * Cards that each part should practise, by id, most wanted first. Those that are among the newest
- * open the visual and auditory part; the others follow in an order by chance.
+ * open the visual and auditory part; the others follow in an order by chance. Words known by sight
+ * among them are practised behind the cards and sounds, and lie on no board.
  */
 export interface PartWishes {
   readonly visual: readonly CardId[];
@@ -64,7 +70,7 @@ export const DRILL_DEFAULTS = {
 /** What a spec wishes of the run; `seed` is the run's own. */
 export function runWishesOf(spec: RunSpec, seed: number): RunWishes {
   const { flips, realShare, avoid, focusShare, contrasts, rise } = spec;
-  const focus = spec.parts?.blending ?? spec.focus;
+  const focus = (spec.parts?.blending ?? spec.focus)?.filter((id) => !isSightId(id));
   return {
     seed,
     flips: flips ?? DRILL_DEFAULTS.flips,
@@ -96,7 +102,8 @@ export function wantedCards({
   parts,
 }: DrillSpec): readonly CardId[] {
   const known = taughtPairs(taught, contrasts).flat();
-  return [...new Set([...known, ...(parts?.blending ?? [...focus, ...newest])])];
+  const wanted = parts?.blending ?? [...focus, ...newest];
+  return [...new Set([...known, ...wanted.filter((id) => !isSightId(id))])];
 }
 
 /** The cards that a part begins with, and those that follow in any order; by id, most wanted first. */
@@ -105,14 +112,15 @@ export interface Practice {
   readonly next: readonly CardId[];
 }
 
-/** What the visual or auditory part should practise. */
+/** What the visual or auditory part should practise; what is pinned goes before all else. */
 export function practiceOf(
-  { newest = [], focus = [], parts }: DrillSpec,
+  { newest = [], focus = [], parts, pinned }: DrillSpec,
   part: 'visual' | 'auditory',
 ): Practice {
   const wished = parts?.[part];
-  if (wished === undefined) return { first: [...newest, ...focus], next: [] };
-  return { first: wished.filter((id) => newest.includes(id)), next: wished };
+  const always = pinned?.[part] ?? [];
+  if (wished === undefined) return { first: [...always, ...newest, ...focus], next: [] };
+  return { first: [...always, ...wished.filter((id) => newest.includes(id))], next: wished };
 }
 
 /** The contrasts both of whose cards were taught. */

@@ -3,7 +3,10 @@ import type { Board, Flip } from '../boards/shapes/board.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 
-/** A sound said in the auditory drill and every taught spelling of it, commonest first. */
+/**
+ * A sound said in the auditory drill and every taught spelling of it, commonest first; or a word known
+ * by sight, its sounds and its one spelling (sight.ts).
+ */
 export interface AuditorySound {
   readonly phonemes: readonly Phoneme[];
   readonly spellings: readonly CardId[];
@@ -18,6 +21,7 @@ export interface Shortfall {
 /** Today's three parts. The same taught set, settings and seed give the same drill. */
 export interface Drill {
   readonly seed: number;
+  /** Cards, then words known by sight. */
   readonly visual: readonly CardId[];
   readonly auditory: readonly AuditorySound[];
   readonly board: Board;

@@ -1,4 +1,4 @@
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, isSightId } from '../language/card-id.ts';
 import type { Correspondence } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { type SoundStyle, soundLabel } from '../language/phonemes.ts';
@@ -11,13 +11,15 @@ export interface Said {
 
 /**
  * What children say to a card once they have named its letters: its sound, then
- * every other taught sound of the same letters; the letters of a cluster one by one.
+ * every other taught sound of the same letters; the letters of a cluster one by one. A word known by
+ * sight is read at once, then spelled.
  */
 export function whatTheySay(
   id: CardId,
   taught: ReadonlySet<CardId>,
   notation: SoundStyle,
 ): readonly Said[] {
+  if (isSightId(id)) return [{ sound: 'read it, spell it', keyword: null }];
   const card = correspondenceById.get(id);
   if (!card) return [];
   const parts = card.parts.flatMap((part) => correspondenceById.get(part) ?? []);

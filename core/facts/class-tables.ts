@@ -73,7 +73,7 @@ export const CLASS_TABLES = {
   checks: {
     date: 'the day, as 2026-03-02',
     pupil: 'the child',
-    kind: 'letter-sounds or nonsense-words',
+    kind: 'letter-sounds, nonsense-words or sight-words',
     form: 'the number of the form',
     seconds: 'how long it took; empty for no clock',
     asked: 'how many items were read',

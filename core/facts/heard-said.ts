@@ -79,6 +79,7 @@ const said: Readonly<Record<string, string>> = {
   'added-vowel': 'added a vowel',
   swapped: 'swapped two sounds',
   'another-word': 'said another word',
+  'sounded-out': 'sounded it out',
   nothing: 'said nothing',
   other: 'said something else',
 };

@@ -3,9 +3,11 @@ import {
   type CardId,
   graphemeOf,
   isCardId,
+  isSightId,
   lettersShown,
   makeCardId,
   makeGuessedId,
+  makeSightId,
   parseCardId,
   soundsOf,
 } from './card-id.ts';
@@ -19,6 +21,8 @@ describe('a card by its name', () => {
     ['b=-', 'b', 'b', []],
     ['xy=?K+S', 'xy', 'xy', ['K', 'S']],
     ['gh=?', 'gh', 'gh', []],
+    ['was=sight', 'was', 'was', []],
+    ['i=sight', 'i', 'I', []],
   ])('%s has the letters %s, shown as %s, and the sounds %j', (id, grapheme, shown, sounds) => {
     expect(graphemeOf(id)).toBe(grapheme);
     expect(lettersShown(id)).toBe(shown);
@@ -32,6 +36,14 @@ describe('a card by its name', () => {
       expect(makeCardId(grapheme, phonemes)).toBe(id);
       expect(parseCardId(id)).toEqual({ grapheme, phonemes });
     }
+  });
+
+  it('is a word known by sight where it says so, and no other card is', () => {
+    expect(makeSightId('was')).toBe('was=sight');
+    expect(isSightId('was=sight')).toBe(true);
+    expect(parseCardId('was=sight')).toBeNull();
+    expect(CORRESPONDENCES.filter(({ id }) => isSightId(id))).toEqual([]);
+    expect(isSightId('sight')).toBe(false);
   });
 
   it('is told from other text by its sign, and its sounds are those there are', () => {

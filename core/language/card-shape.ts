@@ -1,9 +1,12 @@
+import { type CardId, isSightId } from './card-id.ts';
 import { type Correspondence, isVowelCard } from './correspondence.ts';
+import { correspondenceById } from './correspondences.ts';
 
 /**
  * The shape that a card has on screen, on paper and in slides, so that kinds are
  * told apart without colour: `arch` for vowels, `tile` for consonants, `split`
- * for an arch with a silent e, and one for each other kind of card.
+ * for an arch with a silent e, `slip` for a whole word known by sight, and one for each other kind of
+ * card.
  */
 export type CardShape =
   | 'tile'
@@ -13,9 +16,15 @@ export type CardShape =
   | 'welded'
   | 'cle'
   | 'ending'
-  | 'carrier';
+  | 'carrier'
+  | 'slip';
 
-/** The shape of a card; an unknown one is a plain tile. */
+/** The shape of a card by its id: of a correspondence as `cardShape` says, of a word known by sight a slip. */
+export function shapeOfCard(id: CardId): CardShape {
+  return isSightId(id) ? 'slip' : cardShape(correspondenceById.get(id));
+}
+
+/** The shape of a correspondence; of an unknown one a plain tile. */
 export function cardShape(card: Correspondence | undefined): CardShape {
   if (!card) return 'tile';
   if (card.grapheme.includes('_')) return 'split';

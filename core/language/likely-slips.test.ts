@@ -64,6 +64,16 @@ describe('likely slips', () => {
     expect(said('sh=SH', 'blending')).not.toContain('letter-name');
   });
 
+  it('offer for a word known by sight another word, sounded out, or nothing', () => {
+    expect(said('was=sight', 'visual')).toEqual([
+      'another-word',
+      'sounded-out',
+      'nothing',
+      'other',
+    ]);
+    expect(said('was=sight', 'auditory')).toContain('sounded-out');
+  });
+
   it('offer for a sound that is written: left out, or taken for a sound like it', () => {
     expect(said('i=IH', 'auditory')).toEqual(['left-out', 'EH', 'IY', 'other']);
   });

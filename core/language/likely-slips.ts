@@ -13,7 +13,7 @@
  * sounds and added vowels are offered by common practice, no source; so is what
  * comes before what.
  */
-import type { CardId } from './card-id.ts';
+import { type CardId, isSightId } from './card-id.ts';
 import { type Correspondence, isVowelCard } from './correspondence.ts';
 import { correspondenceById, correspondencesByGrapheme } from './correspondences.ts';
 import { isVowelPhoneme, type Phoneme } from './phonemes.ts';
@@ -32,6 +32,7 @@ const WAYS = [
   'added-vowel',
   'swapped',
   'another-word',
+  'sounded-out',
   'nothing',
   'other',
 ] as const;
@@ -44,6 +45,7 @@ const SOUNDS = 4;
 
 /** The likely slips on a card, the likeliest first, none twice, `other` last; at most nine. */
 export function likelySlips(id: CardId, asked: Asked): readonly LikelySlip[] {
+  if (isSightId(id)) return asked === 'auditory' ? SIGHT_SPELLED : SIGHT_READ;
   const card = correspondenceById.get(id);
   if (!card) return ways('left-out', 'nothing', 'other');
   if (card.parts.length > 1) {
@@ -66,6 +68,17 @@ export const WORD_SLIPS: readonly LikelySlip[] = ways(
   'left-out',
   'added-vowel',
   'swapped',
+  'nothing',
+  'other',
+);
+
+/** The likely slips on a word known by sight: read, and spelled, where a letter is left out or two change places. */
+const SIGHT_READ = ways('another-word', 'sounded-out', 'nothing', 'other');
+const SIGHT_SPELLED = ways(
+  'sounded-out',
+  'left-out',
+  'swapped',
+  'another-word',
   'nothing',
   'other',
 );

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { childId, groupId } from '../ids.ts';
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, makeSightId } from '../language/card-id.ts';
 import { canRead } from './can-read.ts';
 import { parseDay } from './day.ts';
 import { knowledgeFrom } from './knowledge.ts';
@@ -34,6 +34,27 @@ it('a child is given the cards that it reads rightly, and not the one it does no
   const given = canRead(taught, read, childId('wren'), first + 20);
   expect([...given.correspondences]).toEqual(['m=M', 'a=AE']);
   expect([...given.irregularWords]).toEqual([]);
+});
+
+it('a child is given the words known by sight that it has read rightly itself, and no others', () => {
+  const words = ['said', 'was'].flatMap((word) =>
+    Array.from(
+      { length: 20 },
+      (_, day): Observation => ({
+        day: first + day,
+        child: childId('wren'),
+        groups: [groupId('all')],
+        task: 'read',
+        cards: [makeSightId(word)],
+        right: word === 'said',
+        broke: word === 'said' ? null : 1,
+        heard: null,
+      }),
+    ),
+  );
+  const { read } = knowledgeFrom([...readings, ...words]);
+  const known = { ...taught, irregularWords: new Set(['said', 'was', 'they']) };
+  expect([...canRead(known, read, childId('wren'), first + 20).irregularWords]).toEqual(['said']);
 });
 
 it('of a child of whom nothing is known nothing is promised', () => {

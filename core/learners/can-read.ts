@@ -1,4 +1,5 @@
 import type { ChildId } from '../ids.ts';
+import { makeSightId } from '../language/card-id.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Day } from './day.ts';
 import { estimateCard } from './estimate.ts';
@@ -7,9 +8,8 @@ import { PUBLISHED_THRESHOLDS } from './thresholds.ts';
 
 /**
  * What a child can be given to read alone: of what was taught, the cards that
- * are read rightly at least so often, by what is known today. Irregular words
- * are left out, since it is not noted which of them a child knows; habits are as
- * they were taught.
+ * are read rightly at least so often, by what is known today, and so of the words
+ * known by sight those that it has read itself; habits are as they were taught.
  */
 export function canRead(
   taught: Taught,
@@ -22,5 +22,9 @@ export function canRead(
   const sure = [...taught.correspondences].filter(
     (card) => estimateCard(known, who, card, day).p >= least,
   );
-  return { ...taught, correspondences: new Set(sure), irregularWords: new Set() };
+  const words = [...taught.irregularWords].filter((word) => {
+    const { p, n } = estimateCard(known, who, makeSightId(word), day);
+    return n > 0 && p >= least;
+  });
+  return { ...taught, correspondences: new Set(sure), irregularWords: new Set(words) };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL, SMALL_FORM } from '../../test/arbitrary-events.ts';
 import { classYear } from '../../test/class-year.ts';
+import type { AuditorySound } from '../drills/drill.ts';
 import { type ChildId, childId, drillId, type GroupId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { type CheckRecord, type DrillRecord, type Mark, WHOLE_CLASS } from '../log/class-state.ts';
@@ -118,6 +119,24 @@ describe('what a drill has shown', () => {
   it('is spelling in the auditory part', () => {
     const seen = observed({ shown: [{ id: 'a', at: 2, part: 'auditory', place: 0 }] });
     expect(seen).toMatchObject([{ task: 'spell', cards: SMALL_DRILL.auditory[0]?.spellings }]);
+  });
+
+  it('is of a word known by sight what it is of a card: read, and apart from that spelled', () => {
+    const sound: AuditorySound = { phonemes: ['W', 'AA', 'Z'], spellings: ['was=sight'] };
+    const drill = { ...SMALL_DRILL, visual: ['was=sight' as const], auditory: [sound] };
+    const there = { id: 'w', at: 2, part: 'visual', place: 0 } as const;
+    const heard = { kind: 'sounded-out' } as const;
+    const missed = { cards: ['was=sight'] as const, broke: 1, heard, child: childId('Mina') };
+    const seen = observed({
+      drill,
+      shown: [there, { ...there, id: 'v', part: 'auditory', at: 4 }],
+      calls: [{ ...there, child: childId('Mina') }],
+      marks: [mark({ ...there, at: 3, ...missed })],
+    });
+    expect(seen).toMatchObject([
+      { child: 'Mina', task: 'read', cards: ['was=sight'], right: false, heard: 'sounded-out' },
+      { child: null, task: 'spell', cards: ['was=sight'], right: true },
+    ]);
   });
 
   it('is nothing where nothing came up, or the day is none', () => {

@@ -180,6 +180,32 @@ describe('a day’s plan', () => {
     expect(vowels(made.blending)).toBeLessThan(made.blending.length);
   });
 
+  it('brings words known by sight by the same need, beside the cards, to read and to spell apart', () => {
+    const words: readonly CardId[] = ['was=sight', 'said=sight', 'they=sight'];
+    const observations = [
+      ...allWell,
+      ...[20, 15, 10, 6, 3, 1].flatMap((ago) => seen('was=sight', THURSDAY - ago, 3)),
+      ...seen('said=sight', THURSDAY - 2, 4, 3),
+      ...seen('they=sight', THURSDAY - 2, 4).map((one) => ({ ...one, task: 'spell' as const })),
+    ];
+    const made = plan(observations, ['they=sight'], [...taught, ...words]);
+    expect(made.sight.read.map(({ card }) => card)).toEqual([
+      'they=sight',
+      'said=sight',
+      'was=sight',
+    ]);
+    expect(whyOf(made.sight.read, 'said=sight')).toEqual({
+      code: 'missed',
+      missed: 3,
+      asked: 4,
+      day: TUESDAY,
+    });
+    expect(whyOf(made.sight.spell, 'said=sight')?.code).toBe('never-seen');
+    const cards = [...made.visual, ...made.auditory, ...made.blending].map(({ card }) => card);
+    expect(cards.filter((card) => words.includes(card))).toEqual([]);
+    expect(made.why.read.get('was=sight')?.code).toBe('goes-well');
+  });
+
   it('asks by ear by what was spelled, not by what was read', () => {
     const spelled = seen('k=K', THURSDAY - 2, 8, 6).map((one) => ({
       ...one,

@@ -5,12 +5,13 @@
  * the share of wrong readings to expect of the group's children tomorrow, and nothing else: being overdue
  * was tried beside it and was worth nothing (docs/mastery.md). A part is never all trouble:
  * some cards that go well are in it, those unseen for longest (common practice,
- * no source), and vowels have their share, since they wear out first.
+ * no source), and vowels have their share, since they wear out first. Words known by sight are planned
+ * by the same need, beside the cards.
  */
 
 import type { GroupId } from '../ids.ts';
-import { type CardId, graphemeOf, soundsOf } from '../language/card-id.ts';
-import { isVowelCard } from '../language/correspondence.ts';
+import { type CardId, graphemeOf, isSightId, soundsOf } from '../language/card-id.ts';
+import { isVowelCard, type Kind } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { partsOf } from '../language/laid-syllable.ts';
 import type { Day } from './day.ts';
@@ -30,9 +31,9 @@ export interface ReviewSpec {
   readonly knowledge: Knowledge;
   /** The group's id. */
   readonly group: GroupId;
-  /** The cards that the group was taught, by id. */
+  /** The cards that the group was taught, by id, words known by sight among them. */
   readonly taught: readonly CardId[];
-  /** The cards of the newest step. */
+  /** The cards of the newest step, and the newest words known by sight. */
   readonly newest: readonly CardId[];
   /** Cards that broke lately and were not mended: next after the new ones. */
   readonly back?: readonly CardId[];
@@ -49,6 +50,8 @@ export interface ReviewCounts {
   readonly visual: number;
   readonly auditory: number;
   readonly blending: number;
+  /** How many words known by sight are read, and how many are spelled. */
+  readonly sight: number;
 }
 
 /** A card and why it was chosen. */
@@ -65,11 +68,13 @@ export interface ReviewPlan {
   readonly auditory: readonly ReviewChoice[];
   /** The cards that the board should make the most of. */
   readonly blending: readonly ReviewChoice[];
+  /** The words known by sight to read, and to spell. */
+  readonly sight: Readonly<Record<Observation['task'], readonly ReviewChoice[]>>;
   /** Of every card taught, by id, why it would be read, and why its sound would be asked for. */
   readonly why: Readonly<Record<Observation['task'], ReadonlyMap<CardId, ReviewReason>>>;
 }
 
-const COUNTS: ReviewCounts = { visual: 12, auditory: 6, blending: 5 };
+const COUNTS: ReviewCounts = { visual: 12, auditory: 6, blending: 5, sight: 5 };
 
 /** A card is new for so many days after it first came up (common practice, no source). */
 const NEW_DAYS = 3;
@@ -83,8 +88,18 @@ const VOWEL_SHARE = 0.25;
 /** Plans a day. The same spec gives the same plan. */
 export function planReview(spec: ReviewSpec): ReviewPlan {
   const counts = spec.counts ?? COUNTS;
-  const read = candidatesOf(spec, 'read');
-  const spell = candidatesOf(spec, 'spell');
+  const all = { read: candidatesOf(spec, 'read'), spell: candidatesOf(spec, 'spell') };
+  const read = all.read.filter(({ isWord }) => !isWord);
+  const spell = all.spell.filter(({ isWord }) => !isWord);
+  const words = (task: Observation['task']): readonly ReviewChoice[] =>
+    choose(
+      onePer(
+        all[task].filter(({ isWord }) => isWord),
+        graphemeOf,
+      ),
+      counts.sight,
+      WELL_SHARE,
+    );
   const isShown = ({ kind, isNew, isBack }: Candidate): boolean =>
     isNew || isBack || (kind !== 'cluster' && kind !== 'silent');
   const visual = read.filter(isShown);
@@ -96,7 +111,8 @@ export function planReview(spec: ReviewSpec): ReviewPlan {
       WELL_SHARE,
     ),
     blending: choose(read, counts.blending, 0),
-    why: { read: reasonsOf(read), spell: reasonsOf(spell) },
+    sight: { read: words('read'), spell: words('spell') },
+    why: { read: reasonsOf(all.read), spell: reasonsOf(all.spell) },
   };
 }
 
@@ -106,7 +122,10 @@ function reasonsOf(candidates: readonly Candidate[]): ReadonlyMap<CardId, Review
 
 interface Candidate {
   readonly card: CardId;
-  readonly kind: string;
+  /** Whether it is a word known by sight. */
+  readonly isWord: boolean;
+  /** Of a card its kind; of a word none. */
+  readonly kind: Kind | null;
   readonly isVowel: boolean;
   readonly isNew: boolean;
   /** Broke lately. */
@@ -128,7 +147,8 @@ function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Can
   return [...new Set(spec.taught)]
     .flatMap((card): readonly Candidate[] => {
       const found = correspondenceById.get(card);
-      if (!found) return [];
+      const isWord = isSightId(card);
+      if (!found && !isWord) return [];
       const history = histories.get(card) ?? [];
       const p = chanceOfCard(known, { of: 'group', id: group }, card, day);
       const first = history[0]?.day ?? (newest.has(card) ? day : Number.NEGATIVE_INFINITY);
@@ -139,8 +159,9 @@ function candidatesOf(spec: ReviewSpec, task: Observation['task']): readonly Can
       return [
         {
           card,
-          kind: found.kind,
-          isVowel: isVowelCard(found),
+          isWord,
+          kind: found?.kind ?? null,
+          isVowel: found !== undefined && isVowelCard(found),
           isNew,
           isBack: back.has(card),
           need: 1 - p,

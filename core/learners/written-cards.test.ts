@@ -16,6 +16,8 @@ describe('cards as they are written', () => {
     ['r-a-b.b-i-t', 'R AE B B IH T', ['r=R', 'a=AE', 'b=B', 'b=B', 'i=IH', 't=T']],
     ['m-y', '', ['m=M', 'y=AY']],
     ['SH', '', ['sh=SH']],
+    ['was=sight', '', ['was=sight']],
+    ['Was=Sight', 'W AA Z', ['was=sight']],
   ])('%s %s', (cards, sounds, ids) => {
     expect(readCards(cards, sounds)).toEqual({ ids });
   });

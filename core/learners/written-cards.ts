@@ -1,4 +1,4 @@
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, graphemeOf, isSightId, makeSightId } from '../language/card-id.ts';
 import { type Correspondence, isVowelCard } from '../language/correspondence.ts';
 import { correspondencesByGrapheme } from '../language/correspondences.ts';
 import { type Phoneme, parseSounds } from '../language/phonemes.ts';
@@ -14,7 +14,8 @@ export interface CardsError {
  * Card ids from what a person wrote: `sh-i-p` with the word's sounds `SH IH P`.
  * A card is its letters or an id (`ea=EH`), cards are joined by `-`, syllables
  * by `-` or `.`. The sounds tell which of its sounds a card has here; without
- * them each has its usual one, and a y after other cards is a vowel.
+ * them each has its usual one, and a y after other cards is a vowel. A word known by sight stands alone,
+ * as `was=sight`.
  */
 export function readCards(
   written: string,
@@ -26,6 +27,10 @@ export function readCards(
     .filter((card) => card !== '');
   if (cards.length === 0) {
     return { code: 'no-cards', message: 'There are no cards. Write them as sh-i-p.' };
+  }
+  const [only] = cards;
+  if (cards.length === 1 && only !== undefined && isSightId(only.toLowerCase())) {
+    return { ids: [makeSightId(graphemeOf(only.toLowerCase() as CardId))] };
   }
   const choices: (readonly Correspondence[])[] = [];
   for (const [at, card] of cards.entries()) {

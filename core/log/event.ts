@@ -86,6 +86,7 @@ export const SLIPS = [
   'added-vowel',
   'swapped',
   'another-word',
+  'sounded-out',
   'nothing',
   'other',
 ] as const;

@@ -1,4 +1,4 @@
-import { type CardId, graphemeOf } from '../language/card-id.ts';
+import { type CardId, graphemeOf, isSightId, makeSightId } from '../language/card-id.ts';
 import { correspondenceById, correspondencesByGrapheme } from '../language/correspondences.ts';
 import { isHabit } from '../language/taught.ts';
 import { LONGEST_ITEM, nearMisses } from './near-misses.ts';
@@ -72,6 +72,17 @@ export function splitItems(text: string): readonly string[] {
 /** Whether two items are the same thing to teach. */
 export function sameItem(left: Item, right: Item): boolean {
   return itemKey(left) === itemKey(right);
+}
+
+/** The item that teaches a card: itself, or the word that is known by sight. */
+export function itemOfCard(id: CardId): Item {
+  return isSightId(id) ? { kind: 'word', word: graphemeOf(id) } : { kind: 'card', id };
+}
+
+/** What an item teaches to be read at once: a card, or a word known by sight; null for a habit. */
+export function cardOfItem(item: Item): CardId | null {
+  if (item.kind === 'habit') return null;
+  return item.kind === 'card' ? item.id : makeSightId(item.word);
 }
 
 /** A string that is equal for equal items: the full text form. */

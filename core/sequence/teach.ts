@@ -1,4 +1,4 @@
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, makeSightId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import type { Habit, Taught } from '../language/taught.ts';
 import type { Item, Sequence } from './sequence.ts';
@@ -21,6 +21,11 @@ export function teach(items: Iterable<Item>): Taught {
   }
   if (habits.has('long-words') || habits.has('schwa')) habits.add('flex');
   return { correspondences, habits, irregularWords };
+}
+
+/** All that was taught to be read at once, by id: cards, and words known by sight. */
+export function allTaught({ correspondences, irregularWords }: Taught): readonly CardId[] {
+  return [...correspondences, ...[...irregularWords].map(makeSightId)];
 }
 
 /** Everything taught in steps 1 to `upTo`; 0 is nothing, past the end is all. */

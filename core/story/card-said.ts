@@ -1,12 +1,13 @@
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, isSightId, lettersShown } from '../language/card-id.ts';
 import { correspondenceById, correspondencesByGrapheme } from '../language/correspondences.ts';
 import { type SoundStyle, soundLabel } from '../language/phonemes.ts';
 
 /**
  * A card in a sentence: its letters, and what sets it apart where the same
- * letters have another sound: `sh`, `short i`, `s as in nose`, `a_e`.
+ * letters have another sound: `sh`, `short i`, `s as in nose`, `a_e`; a word known by sight as “was”.
  */
 function cardSaid(id: CardId, style: SoundStyle): string {
+  if (isSightId(id)) return `“${lettersShown(id)}”`;
   const card = correspondenceById.get(id);
   if (card === undefined) return id;
   const { grapheme, kind, phonemes, keyword } = card;

@@ -1,6 +1,6 @@
 import { missedLast } from '../facts/card-facts.ts';
 import type { MapCell } from '../facts/class-map.ts';
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, isSightId } from '../language/card-id.ts';
 import { type Family, familyOf } from './families.ts';
 import { type SlipPattern, slipPattern } from './slip-pattern.ts';
 
@@ -31,6 +31,8 @@ export interface ChildStory {
   readonly cards: number;
   readonly asked: number;
   readonly right: number;
+  /** How many of the cards are words known by sight. */
+  readonly words: number;
   /** Whether it stood in words that went wrong, not said at which card. */
   readonly stumbled: boolean;
   /** Families that are surely read, else the one that is read well; two at most. */
@@ -59,6 +61,7 @@ export function childStory(
   const told = new Set(troubles.flatMap(({ cards }) => cards));
   return {
     cards: read.length,
+    words: read.filter(({ card }) => isSightId(card)).length,
     asked: sumOf(read, askedOf),
     right: sumOf(read, rightOf),
     stumbled: [...taught, ...beyond].some(({ seen }) => seen.unclear > 0),

@@ -1,4 +1,4 @@
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, isSightId } from '../language/card-id.ts';
 import type { Kind } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 
@@ -14,11 +14,13 @@ const FAMILIES = {
   'vowel-team': 'vowel teams',
   'r-vowel': 'vowels with r',
   ending: 'endings',
-} as const satisfies Partial<Record<Kind, string>>;
+  sight: 'words by sight',
+} as const satisfies Partial<Record<Kind | 'sight', string>>;
 export type Family = keyof typeof FAMILIES;
 
 /** The family of a card; null for the few kinds that make none. */
 export function familyOf(id: CardId): Family | null {
+  if (isSightId(id)) return 'sight';
   const kind = correspondenceById.get(id)?.kind;
   if (kind === undefined) return null;
   const wide = WIDER[kind] ?? kind;

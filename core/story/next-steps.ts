@@ -33,6 +33,10 @@ function stepFor({ way, sound, cards }: Trouble, style: SoundStyle): string {
       return `Say ${named} short, with no vowel behind: ${ownSounds(cards, style)}.`;
     case 'swapped':
       return `Touch each card in its order around ${named} while saying its sound, then read on.`;
+    case 'sounds-out':
+      return `Show ${named}, read it at once together, then spell it aloud.`;
+    case 'another-word':
+      return `Point to the part of ${named} that is learned by heart, spell it aloud, and read it again among other words.`;
     case 'misses':
       return `Model ${named}, say ${cards.length > 1 ? 'them' : 'it'} together, then hear ${cards.length > 1 ? 'them' : 'it'} alone.`;
   }

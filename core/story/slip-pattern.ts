@@ -1,5 +1,5 @@
 import type { CardReading } from '../facts/card-reading.ts';
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, isSightId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { isPhoneme } from '../language/phonemes.ts';
 
@@ -14,6 +14,8 @@ export const SLIP_WAYS = [
   'letter-name',
   'added-vowel',
   'swapped',
+  'sounds-out',
+  'another-word',
   'misses',
 ] as const;
 export type SlipWay = (typeof SLIP_WAYS)[number];
@@ -27,6 +29,8 @@ export interface SlipPattern {
 
 /** The way in which a missed card went wrong; `misses` where nothing that has a name was noted. */
 export function slipPattern({ heard, word, at }: CardReading): SlipPattern {
+  if (heard === 'sounded-out') return named('sounds-out');
+  if (heard === 'another-word' && isSightId(word[at] ?? '')) return named('another-word');
   const card = correspondenceById.get(word[at] as CardId);
   const sounds = card?.phonemes ?? [];
   const isCluster = card?.kind === 'cluster';

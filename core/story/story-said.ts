@@ -49,8 +49,12 @@ function troubleSaid(trouble: Trouble, style: SoundStyle): string {
 }
 
 /** Of a child that neither shines nor stumbles. */
-function plainSaid({ right, asked, cards }: ChildStory): string {
-  const count = `${cards} ${cards === 1 ? 'spelling' : 'spellings'}`;
+function plainSaid({ right, asked, cards, words }: ChildStory): string {
+  const spellings = cards - words;
+  const count = listSaid([
+    ...(spellings > 0 ? [`${spellings} ${spellings === 1 ? 'spelling' : 'spellings'}`] : []),
+    ...(words > 0 ? [`${words} ${words === 1 ? 'word' : 'words'} by sight`] : []),
+  ]);
   return right === asked
     ? `read ${count} alone so far, right each time; too few readings to say more`
     : `read ${count} alone, right ${right} of ${asked} times; missed nothing lately`;

@@ -28,7 +28,8 @@ const CONSONANTS: readonly CardId[] = [
 ];
 const DIGRAPHS: readonly CardId[] = ['sh=SH', 'ch=CH', 'th=TH', 'th=DH', 'ck=K'];
 const BLENDS: readonly CardId[] = ['st=S+T', 'bl=B+L', 'fl=F+L', 'pr=P+R'];
-const TAUGHT: readonly CardId[] = [...VOWELS, ...CONSONANTS, ...DIGRAPHS, ...BLENDS];
+const WORDS: readonly CardId[] = ['was=sight', 'said=sight'];
+const TAUGHT: readonly CardId[] = [...VOWELS, ...CONSONANTS, ...DIGRAPHS, ...BLENDS, ...WORDS];
 
 /** Facts with a stand-in for the estimate: a share of right readings, sure after four without a miss. */
 function cellsOf(all: readonly Observation[], taught: readonly CardId[]) {
@@ -176,6 +177,26 @@ describe('the sentence on a child', () => {
       'that said another word',
       ['sh-i-p!1:another-word', 'sh-o-p!1:another-word', 'sh'],
       'Misses sh: 2 of 3.',
+    ],
+    [
+      'that sounds words out that are known by sight',
+      ['was=sight!1:sounded-out said=sight', 'was=sight!1:sounded-out said=sight'],
+      'Sounds out “was”: 2 of 2.',
+    ],
+    [
+      'that says another word for a word known by sight',
+      ['was=sight!1:another-word', 'was=sight!1:another-word sh'],
+      'Says another word for “was”: 2 of 2.',
+    ],
+    [
+      'that knows its words by sight',
+      four('was=sight said=sight'),
+      'Reads words by sight surely; missed nothing lately.',
+    ],
+    [
+      'that read a spelling and two words',
+      ['sh was=sight said=sight'],
+      'Read 1 spelling and 2 words by sight alone so far, right each time; too few readings to say more.',
     ],
   ])('%s', (_, lines, said) => {
     expect(storySaid(storyOf(lines), 'classroom')).toBe(said);

@@ -25,6 +25,8 @@ const verbs: Readonly<Record<SlipWay, readonly [one: string, many: string]>> = {
   'letter-name': ['says', 'say'],
   'added-vowel': ['adds', 'add'],
   swapped: ['swaps', 'swap'],
+  'sounds-out': ['sounds', 'sound'],
+  'another-word': ['says', 'say'],
   misses: ['misses', 'miss'],
 };
 
@@ -37,5 +39,7 @@ const rests: Readonly<Record<Exclude<SlipWay, 'says' | 'leaves-out-after'>, stri
   'letter-name': 'the letter’s name for ',
   'added-vowel': 'a vowel to ',
   swapped: 'the sounds around ',
+  'sounds-out': 'out ',
+  'another-word': 'another word for ',
   misses: '',
 };

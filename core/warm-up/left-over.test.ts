@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Flip } from '../boards/shapes/board.ts';
-import type { Drill } from '../drills/drill.ts';
+import type { AuditorySound, Drill } from '../drills/drill.ts';
 import { drillId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord } from '../log/class-state.ts';
@@ -82,5 +82,25 @@ describe('taking up what was left', () => {
   it('begins with the cards that were left, none of them twice', () => {
     const { rest } = leftOver(record(yesterday, 2));
     expect(takingUp(today, yesterday, rest).visual).toEqual(['b=B', 'c=C', 'd=D', 'e=E']);
+  });
+
+  it('keeps words known by sight behind the cards, and behind the sounds', () => {
+    const said = (word: string): AuditorySound => ({
+      phonemes: ['AY'],
+      spellings: [`${word}=sight`],
+    });
+    const sound: AuditorySound = { phonemes: ['AY'], spellings: ['i=AY'] };
+    const left: Drill = {
+      ...drillOf(['a=A', 'b=B', 'was=sight', 'said=sight'], []),
+      auditory: [sound, said('i'), said('eye')],
+    };
+    const plan: Drill = {
+      ...drillOf(['c=C', 'd=D', 'said=sight', 'they=sight'], []),
+      auditory: [sound, said('eye')],
+    };
+    const { rest } = leftOver(record(left, 2));
+    const taken = takingUp(plan, left, rest);
+    expect(taken.visual).toEqual(['b=B', 'c=C', 'was=sight', 'said=sight']);
+    expect(taken.auditory).toEqual([sound, said('i'), said('eye')]);
   });
 });

@@ -1,4 +1,6 @@
-import type { Drill } from '../drills/drill.ts';
+import type { AuditorySound, Drill } from '../drills/drill.ts';
+import { sightIn, soundKey } from '../drills/sight.ts';
+import { type CardId, isSightId } from '../language/card-id.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import { type Moment, momentsOf } from './moments.ts';
 import { momentAt, type Standing } from './standing.ts';
@@ -27,23 +29,42 @@ export function leftOver(record: DrillRecord): LeftOver {
 }
 
 /**
- * A plan that takes up what was left of another one: its cards and sounds come first, as many as
- * the plan has, and its words on its own board take the place of the plan's, where any were left.
+ * A plan that takes up what was left of another one: its cards, its sounds and its words known by sight
+ * come first, as many of each as the plan has, and its words on its own board take the place of the plan's, where any were left.
  */
 export function takingUp(plan: Drill, left: Drill, rest: readonly Moment[]): Drill {
   const cards = rest.flatMap((moment) => (moment.part === 'visual' ? [moment.id] : []));
   const sounds = rest.flatMap((moment) => (moment.part === 'auditory' ? [moment.sound] : []));
   const run = rest.flatMap((moment) => (moment.part === 'blending' ? [moment.flip] : []));
-  const soundKeys = new Set(sounds.map(({ phonemes }) => phonemes.join(' ')));
-  const visual = [...cards, ...plan.visual.filter((id) => !cards.includes(id))];
-  const auditory = [
-    ...sounds,
-    ...plan.auditory.filter(({ phonemes }) => !soundKeys.has(phonemes.join(' '))),
-  ];
   const { score: _, ...others } = plan;
   return {
     ...(run.length > 0 ? { ...others, board: left.board, run, shortfall: null } : plan),
-    visual: visual.slice(0, Math.max(plan.visual.length, cards.length)),
-    auditory: auditory.slice(0, Math.max(plan.auditory.length, sounds.length)),
+    visual: wordsLast<CardId>(isSightId, (kind) =>
+      first(cards.filter(kind), plan.visual.filter(kind), (id) => id),
+    ),
+    auditory: wordsLast<AuditorySound>(isWord, (kind) =>
+      first(sounds.filter(kind), plan.auditory.filter(kind), soundKey),
+    ),
   };
+}
+
+const isWord = (sound: AuditorySound): boolean => sightIn(sound) !== null;
+
+/** What a part holds: first its cards or sounds, then its words known by sight. */
+function wordsLast<Thing>(
+  isOne: (thing: Thing) => boolean,
+  those: (kind: (thing: Thing) => boolean) => readonly Thing[],
+): readonly Thing[] {
+  return [...those((thing) => !isOne(thing)), ...those(isOne)];
+}
+
+/** What was left, then the plan's own, each once; as many as the plan has, or as were left. */
+function first<Thing>(
+  left: readonly Thing[],
+  plan: readonly Thing[],
+  keyOf: (thing: Thing) => string,
+): readonly Thing[] {
+  const keys = new Set(left.map(keyOf));
+  const all = [...left, ...plan.filter((thing) => !keys.has(keyOf(thing)))];
+  return all.slice(0, Math.max(plan.length, left.length));
 }

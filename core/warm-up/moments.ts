@@ -1,7 +1,7 @@
 import type { Flip } from '../boards/shapes/board.ts';
 import { type Piece, piecesOf } from '../boards/shapes/pieces.ts';
 import type { AuditorySound, Drill } from '../drills/drill.ts';
-import type { CardId } from '../language/card-id.ts';
+import { type CardId, isSightId } from '../language/card-id.ts';
 
 /**
  * What the class does at one moment of the warm-up; the three parts come in this
@@ -38,6 +38,11 @@ export function momentsOf(drill: Drill): readonly Moment[] {
 export function cardsOf(moment: Moment): readonly CardId[] {
   if (moment.part === 'visual') return [moment.id];
   return moment.part === 'auditory' ? moment.sound.spellings : moment.flip.cards;
+}
+
+/** Whether a word known by sight is up: to be read, or to be said and spelled. */
+export function isSightMoment(moment: Moment): boolean {
+  return moment.part !== 'blending' && cardsOf(moment).some(isSightId);
 }
 
 /** How many steps a row opens in when sounds come one at a time: one for each card. */

@@ -74,6 +74,15 @@ describe('the stage', () => {
     expect(pressed(whole, 'answer').answer).toBe(false);
   });
 
+  it('shows the part to learn of a word known by sight when asked', () => {
+    const word: Moment = { part: 'visual', place: 0, id: 'was=sight', pieces: [] };
+    const manner: Manner = { moments: [word, ...moments], blending: 'whole' };
+    const asked = act(standingAt(5), 'answer', manner);
+    expect(asked.answer).toBe(true);
+    expect(act(asked, 'answer', manner).answer).toBe(false);
+    expect(act(asked, 'next', manner).answer).toBe(false);
+  });
+
   it('lifts a blank sheet by any act before doing anything else', () => {
     const blank = pressed(whole, 'next', 'next', 'pause');
     expect(blank.paused).toBe(true);

@@ -1,3 +1,4 @@
+import { isSightId } from '../language/card-id.ts';
 import { type Moment, stepsOf } from './moments.ts';
 import { turnedTo } from './turned.ts';
 
@@ -26,6 +27,7 @@ export interface Standing {
   readonly shown: number;
   /** How often the row was swept; the line runs anew at each count. */
   readonly sweeps: number;
+  /** Whether the answer shows: that a word is real or not; of a word known by sight, its part to learn. */
   readonly answer: boolean;
   readonly spellings: boolean;
   readonly paused: boolean;
@@ -105,7 +107,9 @@ export function act(standing: Standing, what: Act, manner: Manner): Standing {
     return moment.part === 'blending' ? sweep(standing, moment, manner) : standing;
   if (what === 'answer') {
     if (moment.part === 'auditory') return act(standing, 'spellings', manner);
-    return moment.part === 'blending' ? { ...standing, answer: !standing.answer } : standing;
+    return moment.part === 'blending' || isSightId(moment.id)
+      ? { ...standing, answer: !standing.answer }
+      : standing;
   }
   if (what === 'spellings') {
     return moment.part === 'auditory' ? { ...standing, spellings: !standing.spellings } : standing;

@@ -48,7 +48,11 @@ function layBack(
   return { marks, bottom: y - size };
 }
 
-function rowsOf({ sound, keyword, place, rule }: CardBack): readonly (readonly [string, string])[] {
+function rowsOf(back: CardBack): readonly (readonly [string, string])[] {
+  const { sound, keyword, place, rule, byHeart } = back;
+  if (byHeart !== undefined) {
+    return [['Read', sound], ...(byHeart ? ([['Learn by heart', byHeart]] as const) : [])];
+  }
   return [
     ['Sound', sound],
     ...(keyword ? ([['Keyword', keyword]] as const) : []),

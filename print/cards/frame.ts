@@ -38,6 +38,7 @@ export function frameMarks(spec: FrameSpec, inks: Inks, typeface: Typeface): rea
   const ground = shape === 'arch' ? inks.arch : inks.card;
   const marks: PageMark[] = [outline(box, cornersOf(shape, box, spec.em), ground, inks, spec.em)];
   if (shape === 'ending') marks.push(seam(box, inks, spec.em));
+  if (shape === 'slip') marks.push(spine(box, inks, spec.em));
   rooms.cuts.forEach((x) => {
     if (shape === 'carrier') marks.push(silentGround(spec, x, inks));
     const bottom = box.y + box.height - Math.max(spec.foot, spec.em * 0.06);
@@ -134,6 +135,8 @@ function cornersOf(shape: CardShape, { width, height }: Box, em: number): Corner
       return [square, tight, round(0.6), square];
     case 'welded':
       return [tight, tight, round(0.45), round(0.45)];
+    case 'slip':
+      return [square, tight, tight, square];
     default:
       return [tight, tight, tight, tight];
   }
@@ -153,6 +156,12 @@ function outline(box: Box, corners: Corners, fill: string, { edge }: Inks, em: n
 /** The width of a frame's line in mm. */
 function lineOf(em: number): number {
   return Math.max(0.3, em * 0.014);
+}
+
+/** The spine of a word known by sight, along its left side. */
+function spine({ x, y, height }: Box, { ink }: Inks, em: number): PageMark {
+  const wide = em * 0.06;
+  return line([x + wide / 2, y], [x + wide / 2, y + height], { stroke: ink, line: wide });
 }
 
 /** The dashed left side of an ending, where it is joined to a base. */

@@ -1,9 +1,10 @@
-import { type CardId, graphemeOf, lettersShown } from '../../core/language/card-id.ts';
+import { type CardId, graphemeOf, isSightId, lettersShown } from '../../core/language/card-id.ts';
 import { cardRule } from '../../core/language/card-rule.ts';
 import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
 import type { Place } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
+import type { SightPart } from '../../core/words/sight-parts.ts';
 
 /** A card as it is printed. */
 export interface PaperCard {
@@ -22,10 +23,13 @@ export interface CardBack {
   readonly keyword: string | null;
   readonly place: string;
   readonly rule: string | null;
+  /** Of a word known by sight, what is learned by heart; null where nothing is. */
+  readonly byHeart?: string | null;
 }
 
 /** The printed card of a correspondence; of one that is not known here, its letters, and on the back that it is so. */
 export function paperCard(id: CardId): PaperCard {
+  if (isSightId(id)) return sightCard(id, []);
   const card = correspondenceById.get(id);
   if (!card) {
     const letters = lettersShown(id);
@@ -45,6 +49,28 @@ export function paperCard(id: CardId): PaperCard {
     parts: partsOf(shape, grapheme, card.parts),
     keyword,
     back: { letters, sound, keyword, place: placeOf(shape, places), rule: cardRule(card) },
+  };
+}
+
+/** The printed card of a word known by sight, and on its back which of its letters are learned by heart. */
+export function sightCard(id: CardId, parts: readonly SightPart[]): PaperCard {
+  const word = lettersShown(id);
+  const learned = parts.filter(({ byHeart }) => byHeart).map(({ letters }) => letters);
+  const ruled = parts.filter(({ byHeart }) => !byHeart).map(({ letters }) => letters);
+  const rule =
+    ruled.length === 0 ? 'all of it' : `${learned.join(', ')}; by rule: ${ruled.join(', ')}`;
+  return {
+    shape: 'slip',
+    parts: [word],
+    keyword: null,
+    back: {
+      letters: word,
+      sound: 'known by sight',
+      keyword: null,
+      place: '',
+      rule: null,
+      byHeart: learned.length === 0 ? null : rule,
+    },
   };
 }
 

@@ -7,12 +7,13 @@ import type { Board } from '../../core/boards/shapes/board.ts';
 import { pileNames } from '../../core/boards/shapes/pile-names.ts';
 import { shapeById } from '../../core/boards/shapes/shape-list.ts';
 import type { CardId } from '../../core/language/card-id.ts';
+import { twinsIn } from '../../core/language/twins.ts';
 import type { Lexicon } from '../../core/words/lexicon.ts';
 import type { Page } from '../page.ts';
 import { columnsFor, grid, heading, lineUp, paragraph, space, titleBlock } from './blocks.ts';
 import { type Block, blockWidth, flowPages } from './flow.ts';
 import { BODY, type SheetLook } from './sheet-look.ts';
-import { smallCard } from './small-card.ts';
+import { notedCard } from './small-card.ts';
 import { wordCell } from './word-cell.ts';
 
 /** A board with the words it may show. */
@@ -76,8 +77,9 @@ function fitness(stopped: number): string {
 }
 
 function pileBlocks(name: string, ids: readonly CardId[], look: SheetLook): readonly Block[] {
+  const twins = twinsIn(ids);
   const laid = lineUp(
-    ids.map((id) => smallCard(id, 15, look)),
+    ids.map((id) => notedCard(id, 15, look, twins)),
     blockWidth(look.paper),
     2.4,
   );

@@ -1,6 +1,11 @@
 /** A short check of one child: the page the child reads, and the page she scores on. */
 
-import { type CheckForm, type CheckItem, PER_ROW } from '../../core/checks/check-form.ts';
+import {
+  type CheckForm,
+  type CheckItem,
+  type CheckKind,
+  PER_ROW,
+} from '../../core/checks/check-form.ts';
 import { graphemeShown, lettersShown } from '../../core/language/card-id.ts';
 import { line, type Page, type PageMark } from '../page.ts';
 import { points } from '../paper.ts';
@@ -15,7 +20,11 @@ const ITEM = points(30);
 /** Room between the items of a row, of all together. */
 const APART = 55;
 
-const names = { 'letter-sounds': 'Letter sounds', 'nonsense-words': 'Nonsense words' } as const;
+const names: Readonly<Record<CheckKind, string>> = {
+  'letter-sounds': 'Letter sounds',
+  'nonsense-words': 'Nonsense words',
+  'sight-words': 'Words at sight',
+};
 
 /** What a form is called on both pages, its seed when left out, and who reads it, for her page alone. */
 export interface FormNames {

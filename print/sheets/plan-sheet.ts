@@ -8,9 +8,11 @@ import type { Flip } from '../../core/boards/shapes/board.ts';
 import { pileNames } from '../../core/boards/shapes/pile-names.ts';
 import { shapeById } from '../../core/boards/shapes/shape-list.ts';
 import type { AuditorySound, Drill } from '../../core/drills/drill.ts';
+import { sightIn } from '../../core/drills/sight.ts';
 import { whatTheySay } from '../../core/drills/what-they-say.ts';
-import type { CardId } from '../../core/language/card-id.ts';
+import { type CardId, isSightId, lettersShown } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
+import { twinsIn } from '../../core/language/twins.ts';
 import { line, type Page, type PageMark } from '../page.ts';
 import { points } from '../paper.ts';
 import {
@@ -28,7 +30,7 @@ import {
 import { type Block, blockWidth, flowPages } from './flow.ts';
 import { printable, said } from './said.ts';
 import { BODY, type SheetLook, SMALL } from './sheet-look.ts';
-import { smallCard } from './small-card.ts';
+import { notedCard, smallCard } from './small-card.ts';
 import { wordCell } from './word-cell.ts';
 
 /** What a plan is printed for. */
@@ -97,7 +99,11 @@ function visualBlocks({ drill, taught }: PlanSheetSpec, look: SheetLook): readon
     heading('Visual drill', look, 1),
     {
       ...paragraph(
-        'Show a card and say nothing. The children say the name of its letters, then the sound.',
+        `Show a card and say nothing. The children say the name of its letters, then the sound.${
+          drill.visual.some(isSightId)
+            ? ' A word with a thick left edge is read at once, then spelled aloud.'
+            : ''
+        }`,
         look,
       ),
       withNext: true,
@@ -113,13 +119,15 @@ function soundInClass(id: CardId, taught: ReadonlySet<CardId>): string {
 
 function auditoryBlocks(sounds: readonly AuditorySound[], look: SheetLook): readonly Block[] {
   const width = blockWidth(look.paper);
-  const rows = sounds.map(({ phonemes, spellings }): Cell => {
+  const rows = sounds.map((asked): Cell => {
+    const { phonemes, spellings } = asked;
+    const word = sightIn(asked);
     const cards = lineUp(
       spellings.map((id) => smallCard(id, 8.5, look)),
       width * 0.46,
       1.6,
     );
-    const sound = said(phonemes, look);
+    const sound = word === null ? said(phonemes, look) : `“${lettersShown(word)}”`;
     const keyword = spellings.map((id) => correspondenceById.get(id)?.keyword).find(Boolean) ?? '';
     const used = Math.min(
       cards.width,
@@ -151,7 +159,11 @@ function auditoryBlocks(sounds: readonly AuditorySound[], look: SheetLook): read
     heading('Auditory drill', look, 2),
     {
       ...paragraph(
-        'Say the sound and show nothing. The children repeat it and write every spelling they have learned. Then show these:',
+        `Say the sound and show nothing. The children repeat it and write every spelling they have learned. ${
+          sounds.some((sound) => sightIn(sound) !== null)
+            ? 'Say a word in quotation marks: they repeat it, spell it aloud and write it. '
+            : ''
+        }Then show these:`,
         look,
       ),
       withNext: true,
@@ -162,13 +174,14 @@ function auditoryBlocks(sounds: readonly AuditorySound[], look: SheetLook): read
 }
 
 function blendingBlocks({ board, run }: Drill, look: SheetLook): readonly Block[] {
+  const twins = twinsIn(board.piles.flat());
   const width = blockWidth(look.paper);
   const shape = shapeById.get(board.shape);
   const names = shape ? pileNames(shape) : [];
   const room = width / Math.max(1, board.piles.length) - 5;
   const piles = board.piles.map((ids, at): Cell => {
     const cards = lineUp(
-      ids.map((id) => smallCard(id, 8.5, look)),
+      ids.map((id) => notedCard(id, 8.5, look, twins)),
       room,
       1.4,
     );

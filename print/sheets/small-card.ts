@@ -1,8 +1,9 @@
 import type { CardId } from '../../core/language/card-id.ts';
+import { correspondenceById } from '../../core/language/correspondences.ts';
 import { frameMarks } from '../cards/frame.ts';
 import { paperCard } from '../cards/paper-card.ts';
 import type { Cell } from './blocks.ts';
-import type { SheetLook } from './sheet-look.ts';
+import { type SheetLook, SMALL } from './sheet-look.ts';
 
 /** A card as it looks on the board, `height` mm high and as wide as its letters ask. */
 export function smallCard(id: CardId, height: number, { inks, typeface }: SheetLook): Cell {
@@ -24,5 +25,35 @@ export function smallCard(id: CardId, height: number, { inks, typeface }: SheetL
         inks,
         typeface,
       ),
+  };
+}
+
+/** The same with its keyword beneath, where it is one of the `twins` that share their letters. */
+export function notedCard(
+  id: CardId,
+  height: number,
+  look: SheetLook,
+  twins: ReadonlySet<string>,
+): Cell {
+  const card = smallCard(id, height, look);
+  const note = twins.has(id) ? (correspondenceById.get(id)?.keyword ?? '') : '';
+  if (note === '') return card;
+  const size = SMALL * 0.8;
+  const width = Math.max(card.width, look.typeface.lay(note, size).width);
+  return {
+    width,
+    height: card.height + size * 1.2,
+    marks: (x, y) => [
+      ...card.marks(x + (width - card.width) / 2, y),
+      {
+        kind: 'text',
+        text: note,
+        x: x + width / 2,
+        y: y + card.height + size,
+        size,
+        ink: look.inks.soft,
+        align: 'center',
+      },
+    ],
   };
 }

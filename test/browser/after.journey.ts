@@ -133,8 +133,8 @@ describe('how it went', () => {
 describe('a plan for a substitute', () => {
   it('has all three parts, and prints on two sheets at most of either paper', async () => {
     await openScreen(page, 'plan', '.plan');
-    expect(await page.locator('.say-cards li').count()).toBe(12);
-    expect(await page.locator('.say-sounds li').count()).toBe(6);
+    expect(await page.locator('.say-cards li').count()).toBe(16);
+    expect(await page.locator('.say-sounds li').count()).toBe(8);
     expect(await page.locator('.plan-flips li').count()).toBe(30);
     const real = await page.locator('.plan-flips .word.real').count();
     expect(real).toBe(15);

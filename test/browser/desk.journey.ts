@@ -69,10 +69,10 @@ describe('desk and stage', () => {
     await desk.getByText('as in').first().waitFor();
     await desk.keyboard.press('PageDown');
     await desk.keyboard.press('PageDown');
-    await expect.poll(() => desk.locator('.desk-count').textContent()).toBe('3 of 12');
+    await expect.poll(() => desk.locator('.desk-count').textContent()).toBe('3 of 16');
     await inStep();
     await stage.keyboard.press('PageUp');
-    await expect.poll(() => desk.locator('.desk-count').textContent()).toBe('2 of 12');
+    await expect.poll(() => desk.locator('.desk-count').textContent()).toBe('2 of 16');
 
     await goOnTo('Auditory drill');
     await stage.locator('.writing-line').waitFor();

@@ -41,7 +41,7 @@ describe('a warm-up that is interrupted', () => {
     const page = await atToday();
     await button(page, 'Start on the stage').click();
     await started(page);
-    await press(page, 12 + 6 + 11);
+    await press(page, 16 + 8 + 11);
     const word = await letters(page, '.row');
     await page.keyboard.press('Digit1');
     await page.keyboard.press('Escape');
@@ -97,19 +97,20 @@ describe('a warm-up that is interrupted', () => {
     const page = await atToday();
     await button(page, 'Start on the stage').click();
     await started(page);
-    await press(page, 12 + 6 + 24);
+    await press(page, 16 + 8 + 24);
     await allKept(page);
     await page.keyboard.press('Escape');
     await expect.poll(() => flips(page).count()).toBe(30);
     const left = (await flips(page).allTextContents()).slice(24);
     await setClocks(page, DAY);
     await page.reload({ waitUntil: 'load' });
-    await page.getByText('6 words of 48 things were left yesterday').waitFor();
+    await page.getByText('6 words of 54 things were left yesterday').waitFor();
     await button(page, 'Take them up today').click();
     await expect.poll(() => flips(page).allTextContents()).toEqual(left);
     expect(await page.locator('.left-over').count()).toBe(0);
     await page.keyboard.press('Control+z');
-    await page.keyboard.press('Control+z');
+    await button(page, 'Take them up today').waitFor();
+    expect(await page.locator('.flip').allTextContents()).not.toEqual(left);
     await button(page, 'Drop them').click();
     expect(await page.locator('.left-over').count()).toBe(0);
     expect(await flips(page).count()).toBe(30);
@@ -121,7 +122,7 @@ describe('a warm-up that is interrupted', () => {
     await button(page, 'Start on the stage').click();
     await started(page);
     await page.waitForFunction(() => document.fullscreenElement !== null);
-    await press(page, 12 + 6 + 10);
+    await press(page, 16 + 8 + 10);
     await page.getByText('That was 10.').waitFor();
     await page.evaluate(() => document.exitFullscreen());
     await page.getByRole('heading', { name: 'How it went' }).waitFor();
@@ -153,7 +154,7 @@ describe('a warm-up that is only looked at', () => {
     await allKept(page);
     expect((await recorded(page)).length).toBe(before);
     await button(page, 'Open the desk').click();
-    await page.locator('.desk-count', { hasText: '1 of 12' }).waitFor();
+    await page.locator('.desk-count', { hasText: '1 of 16' }).waitFor();
   });
 });
 
@@ -164,7 +165,7 @@ describe('a warm-up that is done', () => {
     const first = await flips(page).allTextContents();
     await button(page, 'Start on the stage').click();
     await started(page);
-    await press(page, 12 + 6 + 10);
+    await press(page, 16 + 8 + 10);
     await page.getByText('That was 10.').waitFor();
     await page.keyboard.press('Escape');
     await page.getByRole('heading', { name: 'How it went' }).waitFor();

@@ -23,4 +23,6 @@ export const swapSheet = (page: Page): Locator => page.getByRole('dialog', { nam
 
 /** What can take the place of the thing whose sheet is open. */
 export const choices = (page: Page): Locator =>
-  swapSheet(page).getByRole('button', { name: /^(?!Leave it out today|Never in my class)/ });
+  swapSheet(page).getByRole('button', {
+    name: /^(?!Leave it out today|Never in my class|Every day)/,
+  });

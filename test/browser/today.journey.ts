@@ -65,8 +65,8 @@ describe('today’s warm-up', () => {
 
   it('keeps to her sizes for each group, and takes a card and a sound more', async () => {
     const page = await atToday(40);
-    const cards = page.locator('.visual-cards .swap');
-    const sounds = page.locator('.sounds .sound');
+    const cards = page.locator('.visual-cards .swap:not(:has(.slip))');
+    const sounds = page.locator('.sounds li:not(:has(.slip)) .sound');
     await page.getByRole('combobox', { name: /^Cards/ }).selectOption('8');
     await expect.poll(() => cards.count()).toBe(8);
     await page.getByRole('combobox', { name: /^Sounds/ }).selectOption('4');

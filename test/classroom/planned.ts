@@ -12,7 +12,7 @@ export function planned({ day, taught, fresh, observations, group }: Today): Pra
     taught,
     newest: taught.slice(-2),
     day,
-    counts: { visual: VISUAL, auditory: AUDITORY, blending: FOCUS },
+    counts: { visual: VISUAL, auditory: AUDITORY, blending: FOCUS, sight: 0 },
   });
   const cardsOf = (choices: readonly ReviewChoice[]) => choices.map(({ card }) => card);
   return {

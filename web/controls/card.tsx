@@ -1,8 +1,9 @@
-import { type CardId, graphemeOf } from '../../core/language/card-id.ts';
+import { type CardId, graphemeOf, isSightId } from '../../core/language/card-id.ts';
 import './card.css';
 import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
 import type { Correspondence } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
+import { partsOfSight } from '../state/sight.ts';
 import { cardNote } from '../wording/card-short.ts';
 
 /**
@@ -10,8 +11,17 @@ import { cardNote } from '../wording/card-short.ts';
  * has the same letters, with the keyword that tells them apart beneath. Its name
  * for screen readers belongs to the button or list that holds it (`cardName`).
  */
-export function Card({ id, class: extra = '' }: { readonly id: CardId; readonly class?: string }) {
-  const note = cardNote(id);
+export function Card({
+  id,
+  class: extra = '',
+  among,
+}: {
+  readonly id: CardId;
+  readonly class?: string;
+  /** The look-alikes among the cards that it is chosen from; those that were taught when left out. */
+  readonly among?: ReadonlySet<string>;
+}) {
+  const note = cardNote(id, among);
   if (note === null) return <CardFace id={id} class={extra} />;
   return (
     <span class="noted-card">
@@ -31,6 +41,7 @@ export function CardFace({
   readonly id: CardId;
   readonly class?: string;
 }) {
+  if (isSightId(id)) return <Slip id={id} class={extra} />;
   const card = correspondenceById.get(id);
   const grapheme = card?.grapheme ?? id;
   const shape = cardShape(card);
@@ -46,6 +57,19 @@ export function CardFace({
   return (
     <span class={`card ${shape} ${extra}`} aria-hidden="true">
       {letters(shape, grapheme, card)}
+    </span>
+  );
+}
+
+/** A word known by sight: a slip with an ink spine; the part to learn is dotted beneath. */
+function Slip({ id, class: extra }: { readonly id: CardId; readonly class: string }) {
+  return (
+    <span class={`card slip ${extra}`} aria-hidden="true">
+      {partsOfSight(id).map(({ letters, byHeart }, at) => (
+        <span key={at} class={byHeart ? 'by-heart' : undefined}>
+          {letters}
+        </span>
+      ))}
     </span>
   );
 }

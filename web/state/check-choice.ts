@@ -53,6 +53,7 @@ export const MINUTE = 60;
 const COUNTS: Readonly<Record<CheckKind, { readonly timed: number; readonly untimed: number }>> = {
   'letter-sounds': { timed: 80, untimed: 40 },
   'nonsense-words': { timed: 40, untimed: 20 },
+  'sight-words': { timed: 60, untimed: 20 },
 };
 
 /** How many items the form has that she has chosen. */

@@ -4,12 +4,13 @@ import { readingsIn } from '../../core/facts/class-readings.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import type { Who, WhoChild } from '../../core/learners/estimate.ts';
 import { type Child, WHOLE_CLASS } from '../../core/log/class-state.ts';
-import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
-import { stepOf } from '../../core/sequence/step-of.ts';
+import { taughtOf } from '../../core/sequence/progress.ts';
+import { allTaught } from '../../core/sequence/teach.ts';
 import { progressOfChild } from './everyone.ts';
 import { knowledge, modelDay, observations } from './knowledge.ts';
 import { children, classState, group, groupName } from './open-class.ts';
 import { progress, taught } from './progress.ts';
+import { inOrder } from './taught-order.ts';
 import { thresholds } from './thresholds.ts';
 
 /** Which skill is shown: from letters to sounds, or from sounds to letters. */
@@ -18,13 +19,13 @@ export const task = signal<'read' | 'spell'>('read');
 /** The children of the group at work, in her order of names. */
 export const members = children;
 
-/** The cards that the group at work was taught, in the order of its teaching. */
-export const taughtCards = computed(() => inOrder(taught.value.correspondences, progress.value));
+/** The cards that the group at work was taught, in the order of its teaching, words known by sight among them. */
+export const taughtCards = computed(() => inOrder(allTaught(taught.value), progress.value));
 
-/** The cards that a child's own group was taught, in the order of their teaching. */
+/** The cards that a child's own group was taught, in the order of their teaching, words known by sight among them. */
 export function taughtToChild(child: Child): readonly CardId[] {
   const there = progressOfChild(child);
-  return inOrder(taughtOf(there).correspondences, there);
+  return inOrder(allTaught(taughtOf(there)), there);
 }
 
 /** The group at work, beside it the whole class, and each child: what they know of these cards today. */
@@ -71,9 +72,4 @@ export const readings = {
 export function nameOf({ of, id }: Who): string {
   if (of === 'child') return classState.value.children.get(id)?.name || 'a child';
   return id === WHOLE_CLASS ? 'Whole class' : groupName.value;
-}
-
-function inOrder(ids: ReadonlySet<CardId>, { sequence }: Progress): readonly CardId[] {
-  const step = (id: CardId) => stepOf(sequence, { kind: 'card', id }) ?? 0;
-  return [...ids].sort((one, other) => step(one) - step(other));
 }

@@ -12,6 +12,8 @@ import type { AuditorySound, Drill } from '../../core/drills/drill.ts';
 import type { DrillSpec } from '../../core/drills/drill-spec.ts';
 import { flipChoices } from '../../core/drills/edit-drill.ts';
 import { mendRun } from '../../core/drills/mend-run.ts';
+import { type OwnFlip, ownFlip } from '../../core/drills/own-flip.ts';
+import { sightSaid } from '../../core/drills/sight.ts';
 import { visualPool } from '../../core/drills/visual.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import { guessReading } from '../../core/language/guess.ts';
@@ -42,8 +44,12 @@ export interface Engine {
   survey(board: Board, taught: Taught): OutcomeCounts | null;
   /** The words that can take the place of a flip. */
   flipChoices(drill: Drill, place: number, taught: Taught): readonly Flip[];
+  /** A word of her own as a flip of a drill, or why it cannot be one. */
+  ownFlip(word: string, drill: Drill, taught: Taught): OwnFlip;
   /** Every sound that can be asked for, with its taught spellings. */
   soundsFor(taught: Taught): readonly AuditorySound[];
+  /** A word known by sight as something to say and have written. */
+  sightSaid(id: CardId): AuditorySound;
   /** Every card that can be shown. */
   cardsFor(taught: Taught): readonly CardId[];
   /** The words of a board that the screen keeps from the class, and why. */
@@ -74,7 +80,9 @@ function makeEngine(lexicon: Lexicon, screen: WordScreen): Engine {
       return countOutcomes(makeWordTable(shape, board.piles, { taught, ...parts }));
     },
     flipChoices: (drill, place, taught) => flipChoices(drill, place, taught, parts),
+    ownFlip: (word, drill, taught) => ownFlip(word, drill, { taught, ...parts }),
     soundsFor: (taught) => soundsTaught(taught.correspondences, commonnessIn(lexicon)),
+    sightSaid: (id) => sightSaid(id, lexicon),
     cardsFor: (taught) => visualPool(taught.correspondences),
     hidden: (board, taught) => hiddenOnBoard(board, { taught, ...parts }),
     mend: (drill, taught) => mendRun(drill, taught, parts),

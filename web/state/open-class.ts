@@ -49,6 +49,9 @@ export const group = computed<Group>(() => {
   return chosen && !chosen.removed ? chosen : (groups.get(WHOLE_CLASS) as Group);
 });
 
+/** The class and the group at work as one key, by which this device remembers what is theirs. */
+export const groupKey = computed(() => `${classState.value.id} ${group.value.id}`);
+
 /** The children of the group at work. */
 export const children = computed(() => childrenOf(classState.value, group.value.id));
 

@@ -16,6 +16,7 @@ import {
 } from 'valibot';
 import type { Drill } from '../../core/drills/drill.ts';
 import { DRILL_DEFAULTS } from '../../core/drills/drill-spec.ts';
+import { withFlip } from '../../core/drills/own-flip.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import type { Taught } from '../../core/language/taught.ts';
 import { isCards } from '../../core/log/is-card.ts';
@@ -25,12 +26,17 @@ import { remembered } from '../device/remembered.ts';
 import { brokenLately, practised } from './broken-lately.ts';
 import { classWordsKey } from './class-words.ts';
 import { today } from './day.ts';
+import type { Engine } from './engine.ts';
 import { readyEngine } from './engine-ready.ts';
-import { newestCards } from './newest-cards.ts';
-import { classState, group } from './open-class.ts';
+import { newestCards, newestSight } from './newest-cards.ts';
+import { classState, group, groupKey } from './open-class.ts';
+import { pins } from './pins.ts';
 import { progress, taught } from './progress.ts';
 import { reviewedParts } from './review.ts';
 import { change } from './undo.ts';
+
+/** A few words at a time (common practice, no source); none until one was taught. */
+const SIGHT = { shown: 4, said: 2 } as const;
 
 /** Whether it is two cards. */
 const isPair = (value: unknown): boolean => isCards(value) && value.length === 2;
@@ -48,6 +54,9 @@ const wishesSchema = object({
   /** How many cards are shown, and how many sounds said. */
   visualCount: optional(pipe(number(), minValue(0), maxValue(24)), DRILL_DEFAULTS.visualCount),
   auditoryCount: optional(pipe(number(), minValue(0), maxValue(12)), DRILL_DEFAULTS.auditoryCount),
+  /** How many words known by sight are shown, and how many said to be spelled (common practice, no source). */
+  sightCount: optional(pipe(number(), minValue(0), maxValue(24)), SIGHT.shown),
+  sightSaidCount: optional(pipe(number(), minValue(0), maxValue(12)), SIGHT.said),
 });
 
 /** A plan, for whom, and what had been taught and decided about words when it was made. */
@@ -75,6 +84,7 @@ const plan = remembered('plan', schema, {
   wishes: {
     ...{ flips: 30, realShare: 0.5, focusShare: null, contrast: null, rise: false },
     ...{ visualCount: DRILL_DEFAULTS.visualCount, auditoryCount: DRILL_DEFAULTS.auditoryCount },
+    ...{ sightCount: SIGHT.shown, sightSaidCount: SIGHT.said },
   },
   made: null,
   others: [],
@@ -94,8 +104,6 @@ export const drill = computed<Drill | null>(() => {
   if (made.classWords === classWordsKey.value) return made.drill;
   return readyEngine()?.mend(made.drill, taught.value) ?? null;
 });
-
-const groupKey = computed(() => `${classState.value.id} ${group.value.id}`);
 
 /** The plan of a group; one that was made before there were groups is anyone's. */
 function madeFor(key: string, { made, others }: InferOutput<typeof schema>) {
@@ -120,7 +128,7 @@ export function ensureDrill(seed: number): void {
   const ready = readyEngine();
   if (!ready || drill.value !== null) return;
   const wished = wishes.peek();
-  plan.value = planned(wished, begunWithoutPlan() ?? ready.build(specOf(wished, seed)));
+  plan.value = planned(wished, begunWithoutPlan() ?? built(ready, wished, seed));
 }
 
 /**
@@ -137,7 +145,7 @@ function begunWithoutPlan(): Drill | null {
 export function remakeDrill(next: Wishes, seed: number, said: string): void {
   const ready = readyEngine();
   if (!ready) return;
-  change(plan, planned(next, ready.build(specOf(next, seed))), said);
+  change(plan, planned(next, built(ready, next, seed)), said);
 }
 
 /** Puts a changed warm-up in the place of today's; can be undone. */
@@ -163,8 +171,19 @@ export function runOf({ flips, realShare, focusShare, contrast, rise }: Wishes) 
   };
 }
 
+/** A new drill, with the words in its run that she wants there every day, as far as its board holds them. */
+function built(ready: Engine, wishes: Wishes, seed: number): Drill {
+  let made = ready.build(specOf(wishes, seed));
+  for (const word of pins.peek().words) {
+    const own = ready.ownFlip(word, made, taught.peek());
+    if (own.kind === 'laid') made = { ...made, run: withFlip(made.run, own.flip) };
+  }
+  return made;
+}
+
 function specOf(wishes: Wishes, seed: number) {
-  const newest = newestCards(progress.peek());
+  const here = progress.peek();
+  const newest = [...newestCards(here), ...newestSight(here)];
   const avoid = recentWords(classState.peek(), group.peek().id);
   const parts = reviewedParts();
   return {
@@ -174,7 +193,10 @@ function specOf(wishes: Wishes, seed: number) {
     avoid,
     visualCount: wishes.visualCount,
     auditoryCount: wishes.auditoryCount,
+    sightCount: wishes.sightCount,
+    sightSaidCount: wishes.sightSaidCount,
     ...runOf(wishes),
+    pinned: pins.peek(),
     ...(parts ? { parts } : {}),
   };
 }

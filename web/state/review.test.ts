@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CardId } from '../../core/language/card-id.ts';
+import { type CardId, isSightId } from '../../core/language/card-id.ts';
 import { type Day, makeDay, parseDay } from '../../core/learners/day.ts';
 import { parseLog } from '../../core/log/log-file.ts';
 import { observedClass } from '../../test/observed-class.ts';
@@ -29,8 +29,10 @@ describe('what a class has shown so far', () => {
   it('feeds all three parts of it, and says why of every card', async () => {
     await openObserved([makeDay((parseDay(today()) as Day) - 1)]);
     const parts = reviewedParts();
-    expect(parts?.visual).toHaveLength(12);
-    expect(parts?.auditory).toHaveLength(6);
+    const [read, spelled] = [parts?.visual.filter(isSightId), parts?.auditory.filter(isSightId)];
+    expect(parts?.visual.slice(12)).toEqual(read);
+    expect(parts?.auditory.slice(6)).toEqual(spelled);
+    for (const words of [read, spelled]) expect(words?.length).toBeGreaterThan(0);
     expect(parts?.blending).toEqual(wantedOnBoard.value);
     const missed: readonly CardId[] = ['e=EH', 'i=IH', 'b=B', 'd=D'];
     expect(parts?.visual).toEqual(expect.arrayContaining([...missed]));
@@ -47,7 +49,7 @@ describe('what a class has shown so far', () => {
     const pile = openPile.value!;
     sayAnswer(pile, child!.id, pile.words[0]!, { kind: 'wrote', text: 'sip' });
     expect(reviewedParts()?.auditory[0]).toBe('sh=SH');
-    expect(reviewedParts()?.auditory).toHaveLength(6);
+    expect(reviewedParts()?.auditory.filter((id) => !isSightId(id))).toHaveLength(6);
     expect(reasonToSpell(['sh=SH'])).toBe('not heard on one paper: count the sounds first');
   });
 });

@@ -11,15 +11,16 @@ import { planReview, type ReviewChoice } from '../../core/learners/review.ts';
 import { makeReason } from '../../core/learners/review-reason.ts';
 import { brokenLately, practised } from './broken-lately.ts';
 import { knowledge, modelDay, observations } from './knowledge.ts';
-import { newestCards } from './newest-cards.ts';
+import { newestCards, newestSight } from './newest-cards.ts';
 import { group } from './open-class.ts';
 import { notHeard } from './papers.ts';
 import { progress, taught } from './progress.ts';
 import { isSchool } from './school-days.ts';
+import { sightWords } from './sight.ts';
 import { thresholds } from './thresholds.ts';
 
 /** How many cards each part takes; on the board as many as leave room for others (common practice, no source). */
-const COUNTS = { visual: 12, auditory: 6, blending: 8 };
+const COUNTS = { visual: 12, auditory: 6, blending: 8, sight: 12 };
 
 const review = computed(() => {
   const { id } = group.value;
@@ -28,8 +29,8 @@ const review = computed(() => {
     observations: observations.value,
     knowledge: knowledge.value,
     group: id,
-    taught: [...taught.value.correspondences],
-    newest: newestCards(progress.value),
+    taught: [...taught.value.correspondences, ...sightWords.value],
+    newest: [...newestCards(progress.value), ...newestSight(progress.value)],
     back: practised(brokenLately.value),
     day: modelDay(),
     thresholds: thresholds.value,
@@ -44,11 +45,14 @@ export function reviewedParts(): PartWishes | null {
   if (plan === null) return null;
   const cardsOf = (choices: readonly ReviewChoice[]) => choices.map(({ card }) => card);
   return {
-    visual: cardsOf(plan.visual),
-    auditory: [...new Set([...notHeard.peek().keys(), ...cardsOf(plan.auditory)])].slice(
-      0,
-      COUNTS.auditory,
-    ),
+    visual: [...cardsOf(plan.visual), ...cardsOf(plan.sight.read)],
+    auditory: [
+      ...[...new Set([...notHeard.peek().keys(), ...cardsOf(plan.auditory)])].slice(
+        0,
+        COUNTS.auditory,
+      ),
+      ...cardsOf(plan.sight.spell),
+    ],
     blending: cardsOf(plan.blending),
   };
 }

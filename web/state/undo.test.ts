@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { change, undoLast } from './undo.ts';
+import { change, changeAsOne, undoLast } from './undo.ts';
 
 describe('undo', () => {
   it('takes back changes one by one, the last first', () => {
@@ -20,6 +20,21 @@ describe('undo', () => {
         }
       }),
     );
+  });
+
+  it('takes back together what was made as one change, and only that', () => {
+    const [one, other] = [signal('a'), signal(1)];
+    change(one, 'b', 'b');
+    changeAsOne('both', () => {
+      change(one, 'c', 'c');
+      change(other, 2, '2');
+      change(one, 'd', 'd');
+    });
+    changeAsOne('nothing', () => {});
+    expect(undoLast()).toBe('both');
+    expect([one.value, other.value]).toEqual(['b', 1]);
+    expect(undoLast()).toBe('b');
+    expect(one.value).toBe('a');
   });
 
   it('has nothing to take back when all was taken back', () => {

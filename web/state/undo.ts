@@ -29,6 +29,19 @@ export function noteUndo(said: string, undo: () => void, isTold = true): void {
   latest.value = isTold ? undoable : null;
 }
 
+/** Makes several changes one: all that `make` notes is taken back together, the latest first. */
+export function changeAsOne(said: string, make: () => void): void {
+  const before = done;
+  done = [];
+  make();
+  const made = done;
+  done = before;
+  if (made.length === 0) return;
+  noteUndo(said, () => {
+    for (const { undo } of made.toReversed()) undo();
+  });
+}
+
 /** Takes back the last change; returns what it was, or null when there is none. */
 export function undoLast(): string | null {
   const last = done.at(-1);

@@ -1,14 +1,15 @@
-import { type CardId, lettersShown } from '../../core/language/card-id.ts';
+import { asWritten } from '../../core/language/as-written.ts';
+import { type CardId, isSightId, lettersShown } from '../../core/language/card-id.ts';
 import type { Correspondence } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
 import type { Habit } from '../../core/language/taught.ts';
 import type { Item } from '../../core/sequence/sequence.ts';
-import { asWritten } from '../../core/words/as-written.ts';
 import { settings } from '../state/settings.ts';
 
 /** A card in words, for ears and tips: `sh, /sh/, as in ship`. */
 export function cardName(id: CardId): string {
+  if (isSightId(id)) return `the word ${lettersShown(id)}`;
   const card = correspondenceById.get(id);
   if (!card) return `${id}, not known here`;
   const keyword = card.keyword ? `, as in ${card.keyword}` : '';

@@ -12,9 +12,12 @@ export function cardShort(id: CardId): string {
   return note === null ? lettersShown(id) : `${lettersShown(id)} (${note})`;
 }
 
-/** What tells a card from another taught one with the same letters: its keyword, else its sound; null where nothing has to. */
-export function cardNote(id: CardId): string | null {
-  if (!twins.value.has(id)) return null;
+/**
+ * What tells a card from another one with the same letters: its keyword, else its sound; null where nothing
+ * has to. The others are the taught ones, or those that it stands `among`.
+ */
+export function cardNote(id: CardId, among: ReadonlySet<string> = twins.value): string | null {
+  if (!among.has(id)) return null;
   const card = correspondenceById.get(id);
   return card?.keyword ?? (card ? soundLabel(card.phonemes, settings.value.notation) : null);
 }

@@ -1,6 +1,7 @@
 import { type Piece, piecesOf } from '../../core/boards/shapes/pieces.ts';
 import type { CheckForm, CheckItem, CheckKind } from '../../core/checks/check-form.ts';
-import { graphemeShown } from '../../core/language/card-id.ts';
+import { graphemeShown, isSightId } from '../../core/language/card-id.ts';
+import { type SoundStyle, soundLabel } from '../../core/language/phonemes.ts';
 import type { CheckRecord } from '../../core/log/class-state.ts';
 import { classState } from '../state/open-class.ts';
 
@@ -8,6 +9,7 @@ import { classState } from '../state/open-class.ts';
 export const kindNames: Readonly<Record<CheckKind, string>> = {
   'letter-sounds': 'Letter sounds',
   'nonsense-words': 'Nonsense words',
+  'sight-words': 'Words at sight',
 };
 
 /** What can be said of a whole item, as it was read. */
@@ -25,6 +27,13 @@ export function formName({ seed }: CheckForm): string {
 /** The letters of an item as they are printed: a split card is `a–e`. */
 export function itemText({ text }: CheckItem): string {
   return graphemeShown(text);
+}
+
+/** Which sounds are right, where a card alone has several that were taught: `/s/ or /z/`; empty for one. */
+export function acceptedSaid({ cards, answers }: CheckItem, style: SoundStyle): string {
+  if (cards.length > 1 || cards.some(isSightId)) return '';
+  const sounds = new Set(answers.map((sounds) => soundLabel(sounds, style)));
+  return sounds.size > 1 ? [...sounds].join(' or ') : '';
 }
 
 /** An item's cards as they stand in a row; one alone is shown whole. */

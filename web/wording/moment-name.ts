@@ -1,3 +1,4 @@
+import { sightIn } from '../../core/drills/sight.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import type { Moment } from '../../core/warm-up/moments.ts';
 import type { Standing } from '../../core/warm-up/standing.ts';
@@ -22,6 +23,9 @@ function shownName(moment: Moment, spellings: boolean): string {
   if (moment.part === 'blending') {
     return moment.flip.cards.map((id) => correspondenceById.get(id)?.grapheme ?? id).join(', ');
   }
-  if (!spellings) return 'A quiet sheet: say the sound';
+  if (!spellings) {
+    const isWord = sightIn(moment.sound) !== null;
+    return `A quiet sheet: say the ${isWord ? 'word' : 'sound'}`;
+  }
   return `Spellings: ${moment.sound.spellings.map(cardName).join('; ')}`;
 }

@@ -1,8 +1,8 @@
 import type { CardId } from '../../core/language/card-id.ts';
-import { itemKey } from '../../core/sequence/item.ts';
+import { itemKey, itemOfCard } from '../../core/sequence/item.ts';
 import type { Progress } from '../../core/sequence/progress.ts';
 import { stepOf } from '../../core/sequence/step-of.ts';
-import { newestCards } from '../state/newest-cards.ts';
+import { newestCards, newestSight } from '../state/newest-cards.ts';
 import { reasonToRead, reasonToSpell } from '../state/review.ts';
 
 /** How many steps back still count as recent. */
@@ -22,8 +22,8 @@ export function soundReason(ids: readonly CardId[], progress: Progress): string 
 /** When a card was taught. */
 export function reasonOf(id: CardId, progress: Progress): 'new' | 'recent' | 'added' | 'review' {
   const { sequence, upTo, added } = progress;
-  const item = { kind: 'card', id } as const;
-  if (newestCards(progress).includes(id)) return 'new';
+  const item = itemOfCard(id);
+  if (newestCards(progress).includes(id) || newestSight(progress).includes(id)) return 'new';
   if (added.some((other) => itemKey(other) === itemKey(item))) return 'added';
   const step = stepOf(sequence, item);
   return step !== null && step > upTo - recentSteps ? 'recent' : 'review';

@@ -15,6 +15,7 @@ const said: Readonly<Record<Exclude<Slip['kind'], 'phoneme' | 'letter'>, string>
   'added-vowel': 'added a vowel',
   swapped: 'swapped two sounds',
   'another-word': 'said another word',
+  'sounded-out': 'sounded it out',
   nothing: 'said nothing',
   other: 'something else',
 };

@@ -21,6 +21,7 @@ const short: Readonly<Record<Exclude<LikelySlip['kind'], 'phoneme' | 'letter'>, 
   'added-vowel': 'added vowel',
   swapped: 'swapped',
   'another-word': 'another word',
+  'sounded-out': 'sounded out',
   nothing: 'nothing',
   other: 'something else',
 };

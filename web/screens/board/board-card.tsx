@@ -5,6 +5,7 @@ import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { Card } from '../../controls/card.tsx';
 import { pinnedCards } from '../../state/boards.ts';
 import { cardName } from '../../wording/card-name.ts';
+import { cardNote } from '../../wording/card-short.ts';
 import type { Desk } from './desk.ts';
 import { makeLying } from './moves.ts';
 import { tallyInWords } from './said.ts';
@@ -47,7 +48,7 @@ export function BoardCard({ desk, id, pile, gain, isTwin, onOpen }: BoardCardPro
           </>
         )}
       </span>
-      {isTwin && card?.keyword && (
+      {isTwin && card?.keyword && cardNote(id) === null && (
         <span class="gain" aria-hidden="true">
           {card.keyword}
         </span>

@@ -3,7 +3,7 @@ import type { ItemReading } from '../../../core/log/event.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
 import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
-import { itemText, outcomeNames, shownPieces } from '../../wording/check-names.ts';
+import { acceptedSaid, itemText, outcomeNames, shownPieces } from '../../wording/check-names.ts';
 import { slipShort } from '../../wording/slip-short.ts';
 import { isBroken } from './marking.ts';
 
@@ -21,6 +21,7 @@ interface MarkedItemProps {
 /** One thing to read: its cards, each to be tapped when it was wrong, and what was said of it. */
 export function MarkedItem({ item, at, reading, isBeyond, onTap }: MarkedItemProps) {
   const pieces = shownPieces(item);
+  const accepted = acceptedSaid(item, settings.value.notation);
   const outcome = reading?.outcome ?? 'right';
   const state = `of-${outcome}${isBeyond ? ' beyond' : ''}`;
   return (
@@ -50,6 +51,12 @@ export function MarkedItem({ item, at, reading, isBeyond, onTap }: MarkedItemPro
           );
         })}
       </span>
+      {accepted !== '' && (
+        <span class="check-accepted">
+          <span class="for-ears">right: </span>
+          {accepted}
+        </span>
+      )}
       <span class="check-said" aria-hidden="true">
         {saidShort(reading)}
       </span>

@@ -2,7 +2,8 @@ import './printed.css';
 import { type CheckForm, rowsOf } from '../../../core/checks/check-form.ts';
 import { PracticeNote } from '../../controls/check-note.tsx';
 import { today } from '../../state/day.ts';
-import { formName, itemText, kindNames } from '../../wording/check-names.ts';
+import { settings } from '../../state/settings.ts';
+import { acceptedSaid, formName, itemText, kindNames } from '../../wording/check-names.ts';
 import { dayName } from '../../wording/day-name.ts';
 
 interface PrintedProps {
@@ -48,7 +49,10 @@ export function PrintedForm({ form, name, timed }: PrintedProps) {
               <tr key={row[0]?.at}>
                 <th scope="row">{number + 1}</th>
                 {row.map(({ item, at }) => (
-                  <td key={at}>{itemText(item)}</td>
+                  <td key={at}>
+                    {itemText(item)}
+                    <small>{acceptedSaid(item, settings.value.notation)}</small>
+                  </td>
                 ))}
                 <td class="sum">/{row.length}</td>
               </tr>

@@ -2,7 +2,7 @@ import './score.css';
 import '../../controls/little-row.css';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
-import { PER_ROW } from '../../../core/checks/check-form.ts';
+import { type CheckKind, PER_ROW } from '../../../core/checks/check-form.ts';
 import { compareScores, comparisonSaid } from '../../../core/checks/difference.ts';
 import type { CheckScore } from '../../../core/checks/score-check.ts';
 import { checksOf, readingOf } from '../../../core/log/check-record.ts';
@@ -85,11 +85,12 @@ export function ScorePage({ record }: { readonly record: CheckRecord }) {
 function Figures({ record, score }: { readonly record: CheckRecord; readonly score: CheckScore }) {
   const { form, ended } = record;
   const isWords = form.kind === 'nonsense-words';
+  const [whole, rate] = figureNames[form.kind];
   const { asked, right, accuracy, soundsAsked, soundsRight } = score;
   const rates = ratesOf(record, score);
   return (
     <dl class="check-figures">
-      <Figure name={isWords ? 'whole words right' : 'letter sounds right'}>
+      <Figure name={whole}>
         {right} <small>of {asked}</small>
       </Figure>
       {isWords && (
@@ -100,7 +101,7 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
       <Figure name="accuracy">{accuracy === null ? '–' : `${Math.round(accuracy * 100)}%`}</Figure>
       {rates && (
         <>
-          <Figure name={isWords ? 'words a minute' : 'sounds a minute'}>{rates.right}</Figure>
+          <Figure name={rate}>{rates.right}</Figure>
           {isWords && <Figure name="sounds a minute">{rates.sounds}</Figure>}
         </>
       )}
@@ -111,6 +112,13 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
     </dl>
   );
 }
+
+/** What is right as a whole, and how often in a minute, by the kind of check. */
+const figureNames: Readonly<Record<CheckKind, readonly [whole: string, rate: string]>> = {
+  'letter-sounds': ['letter sounds right', 'sounds a minute'],
+  'nonsense-words': ['whole words right', 'words a minute'],
+  'sight-words': ['words right', 'words a minute'],
+};
 
 /** The check beside the child's one before it of this kind, and what such a difference means. */
 function Compared({ record, score }: { readonly record: CheckRecord; readonly score: CheckScore }) {

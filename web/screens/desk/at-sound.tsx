@@ -1,10 +1,10 @@
+import { sightIn } from '../../../core/drills/sight.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
-import { soundLabel } from '../../../core/language/phonemes.ts';
 import type { Moment } from '../../../core/warm-up/moments.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
-import { settings } from '../../state/settings.ts';
 import { moments, perform } from '../../warm-up/running.ts';
+import { askedSaid } from '../../wording/asked-said.ts';
 
 /** The sound to say, and what the children look for; the stage shows it when she wishes. */
 export function AtSound({
@@ -14,19 +14,22 @@ export function AtSound({
   readonly now: Running;
   readonly moment: Moment & { readonly part: 'auditory' };
 }) {
-  const { phonemes, spellings } = moment.sound;
+  const { spellings } = moment.sound;
+  const word = sightIn(moment.sound);
   const keyword = spellings.map((id) => correspondenceById.get(id)?.keyword).find(Boolean);
   const isLast = momentAt({ ...standing, at: standing.at + 1 }, moments.value)?.part !== 'auditory';
   return (
     <div class="desk-said">
       <p>
-        Say <b class="desk-sound">{soundLabel(phonemes, settings.value.notation)}</b>
+        Say <b class="desk-sound">{askedSaid(moment.sound)}</b>
         {keyword && <span class="quiet"> as in {keyword}</span>}
       </p>
       <p class="quiet">
-        {spellings.length === 1
-          ? 'They write one spelling.'
-          : `They write ${spellings.length} spellings.`}
+        {word !== null
+          ? 'They say it, spell it aloud and write it.'
+          : spellings.length === 1
+            ? 'They write one spelling.'
+            : `They write ${spellings.length} spellings.`}
       </p>
       <p class="desk-ways">
         <button

@@ -1,4 +1,4 @@
-import type { CardId } from '../../../core/language/card-id.ts';
+import { type CardId, isSightId } from '../../../core/language/card-id.ts';
 import {
   correspondenceById,
   correspondencesByGrapheme,
@@ -7,9 +7,11 @@ import { soundLabel } from '../../../core/language/phonemes.ts';
 import { taught } from '../../state/progress.ts';
 import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
+import { AtSight } from './at-sight.tsx';
 
 /** The name of the letters, and every sound of theirs that was taught, each with its keyword. */
 export function AtVisual({ id }: { readonly id: CardId }) {
+  if (isSightId(id)) return <AtSight id={id} />;
   const card = correspondenceById.get(id);
   if (!card) return <p class="desk-said">{cardName(id)}</p>;
   const known = (correspondencesByGrapheme.get(card.grapheme) ?? []).filter(

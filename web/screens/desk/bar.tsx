@@ -1,12 +1,28 @@
 import './bar.css';
+import { isSightId } from '../../../core/language/card-id.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
+import { PieceCard } from '../../controls/piece-card.tsx';
 import type { Wish } from '../../warm-up/keys.ts';
 import { isOver, moments } from '../../warm-up/running.ts';
+import { askedSaid } from '../../wording/asked-said.ts';
 
 interface BarProps {
   readonly now: Running;
   readonly onWish: (wish: Wish) => void;
+}
+
+/** What comes next, small, on the button that leads there; the box beside the row says it where there is one. */
+function NextRow({ now: { standing } }: Pick<BarProps, 'now'>) {
+  const next = momentAt({ ...standing, at: standing.at + 1 }, moments.value);
+  if (!next) return null;
+  return (
+    <span class="next-row" aria-hidden="true">
+      {next.part === 'auditory'
+        ? askedSaid(next.sound)
+        : next.pieces.map((piece, place) => <PieceCard key={place} piece={piece} />)}
+    </span>
+  );
 }
 
 /** What she does most, as large buttons with their keys; next lies at her hand. */
@@ -22,10 +38,14 @@ export function Bar({ now, onWish }: BarProps) {
   if (isOver(now)) return <div class="desk-bar">{button('back', 'Back', '←')}</div>;
   const plain = turn === null && dictating === null;
   const isRow = moment?.part === 'blending';
+  const isWord = moment?.part === 'visual' && isSightId(moment.id);
   return (
     <div class="desk-bar" role="toolbar" aria-label="The warm-up">
       {button('back', 'Back', '←')}
       {plain && button('skip', 'Skip', 'X')}
+      {plain &&
+        isWord &&
+        button('answer', standing.answer ? 'Hide the part' : 'Part to learn', 'T')}
       {plain && isRow && button('answer', standing.answer ? 'Hide the thumb' : 'Real?', 'T')}
       {plain && button('pause', standing.paused ? 'Lift' : 'Blank', 'B')}
       <span class="desk-bar-gap" />
@@ -37,7 +57,10 @@ export function Bar({ now, onWish }: BarProps) {
       )}
       {!plain && button('leave', turn === null ? 'End the dictation' : 'Leave it', 'Esc')}
       {plain && isRow && button('sweep', 'Sweep', '↓')}
-      {button('next', turn === null ? 'Next' : 'Next step', 'space', 'next desk-next')}
+      <button type="button" class="button next desk-next" onClick={() => onWish('next')}>
+        {turn === null ? 'Next' : 'Next step'} <kbd class="key">space</kbd>
+        {plain && <NextRow now={now} />}
+      </button>
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import type { CardId } from '../../../core/language/card-id.ts';
+import { type CardId, isSightId } from '../../../core/language/card-id.ts';
 import './coming.css';
 import { pieceKey } from '../../../core/boards/shapes/pieces.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
@@ -9,6 +9,7 @@ import { momentAt } from '../../../core/warm-up/standing.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
 import { settings } from '../../state/settings.ts';
 import { moments } from '../../warm-up/running.ts';
+import { askedSaid } from '../../wording/asked-said.ts';
 
 /** The next two, so that she knows them before the children do. */
 export function Coming({ now }: { readonly now: Running }) {
@@ -51,9 +52,8 @@ function Small({
   readonly before: Moment | undefined;
 }) {
   if (!moment) return <p class="small-row">the end</p>;
-  const { notation } = settings.value;
   if (moment.part === 'auditory') {
-    return <p class="small-row small-sound">{soundLabel(moment.sound.phonemes, notation)}</p>;
+    return <p class="small-row small-sound">{askedSaid(moment.sound)}</p>;
   }
   const turned = (id: CardId) =>
     before?.part === 'blending' && moment.part === 'blending' && !before.flip.cards.includes(id);
@@ -69,8 +69,14 @@ function Small({
           ? moment.flip.kind === 'real'
             ? 'real'
             : 'nonsense'
-          : soundLabel(correspondenceById.get(moment.id)?.phonemes ?? [], notation)}
+          : soundOfCard(moment.id)}
       </span>
     </p>
   );
+}
+
+/** What a card says; of a word known by sight only that it is one. */
+function soundOfCard(id: CardId): string {
+  if (isSightId(id)) return 'by sight';
+  return soundLabel(correspondenceById.get(id)?.phonemes ?? [], settings.value.notation);
 }

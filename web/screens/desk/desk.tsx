@@ -24,6 +24,7 @@ import { Coming } from './coming.tsx';
 import { Head } from './head.tsx';
 import { Now } from './now.tsx';
 import { Over } from './over.tsx';
+import { ReaderLine } from './reader-line.tsx';
 import { WhoSheet } from './who-sheet.tsx';
 
 /** The desk: all she needs while the children look at the stage. */
@@ -53,6 +54,7 @@ export function DeskPage() {
     <div class={`desk ${settings.value.hand}-hand`}>
       <Head now={now} onWish={onWish} />
       <Banner />
+      {!isOver(now) && <ReaderLine now={now} onWho={() => setAsksWho(true)} />}
       {isOver(now) ? (
         <Over now={now} />
       ) : (

@@ -39,7 +39,7 @@ export function Head({
         </p>
       )}
       {leadIsSilent.value ? <TakeOver /> : <StagePill />}
-      <button type="button" class="desk-quiet" onClick={() => onWish('keys')}>
+      <button type="button" class="desk-quiet desk-keys" onClick={() => onWish('keys')}>
         Keys <kbd class="key">?</kbd>
       </button>
       <button type="button" class="desk-quiet" onClick={() => onWish('leave')}>

@@ -46,7 +46,7 @@ function Answers({ asked }: { readonly asked: Mark }) {
   const { notation } = settings.value;
   return (
     <>
-      <p class="quiet">{markedSaid(asked)}: heard instead</p>
+      <p class="quiet heard-label">{markedSaid(asked)}: heard instead</p>
       {slipsFor(asked).map((slip, place, all) => (
         <button key={slipKey(slip)} type="button" class="chip" onClick={() => sayHeard(slip)}>
           {slipShort(slip, notation)}

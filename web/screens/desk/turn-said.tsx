@@ -1,9 +1,11 @@
+import { isSightId, lettersShown } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
 import { cardsOf, type Moment } from '../../../core/warm-up/moments.ts';
 import type { Standing, Turn } from '../../../core/warm-up/standing.ts';
 import { TurnPicture } from '../../controls/turn-picture.tsx';
 import { settings } from '../../state/settings.ts';
+import { askedSaid } from '../../wording/asked-said.ts';
 
 const names: Readonly<Record<Turn, string>> = {
   my: 'My turn',
@@ -38,7 +40,11 @@ function told(turn: Turn, what: string): string {
 /** What is said at this step: a sound, or the whole word. */
 function whatOf(moment: Moment, { shown, joined }: Standing): string {
   const { notation } = settings.value;
-  if (moment.part === 'auditory') return soundLabel(moment.sound.phonemes, notation);
+  if (moment.part === 'auditory') return askedSaid(moment.sound);
+  if (moment.part === 'visual' && isSightId(moment.id)) {
+    const word = lettersShown(moment.id);
+    return `“${word}” and spell it, ${[...word].join(' – ')},`;
+  }
   if (moment.part === 'blending' && joined) return `“${moment.flip.word}”, sweeping`;
   const id = cardsOf(moment)[moment.part === 'visual' ? 0 : shown - 1];
   const card = id && correspondenceById.get(id);

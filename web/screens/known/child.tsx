@@ -1,4 +1,4 @@
-import type { CardId } from '../../../core/language/card-id.ts';
+import { type CardId, isSightId } from '../../../core/language/card-id.ts';
 import './child.css';
 import { useMemo } from 'preact/hooks';
 import type { MapCell } from '../../../core/facts/class-map.ts';
@@ -169,10 +169,7 @@ function Sounds({
       )}
       {well.length > 0 && (
         <>
-          <CardRow
-            said={`Read, and right each time: ${counted(well.length, 'sound')}`}
-            cells={well}
-          />
+          <CardRow said={`Read, and right each time: ${countSaid(well)}`} cells={well} />
           <details>
             <summary>These as a table</summary>
             <WideTable name="Sounds that were right each time, as a table">
@@ -183,7 +180,7 @@ function Sounds({
       )}
       {unseen.length > 0 && (
         <CardRow
-          said={`Taught, and not yet seen of this child: ${counted(unseen.length, 'sound')}`}
+          said={`Taught, and not yet seen of this child: ${countSaid(unseen)}`}
           cells={unseen}
         />
       )}
@@ -192,6 +189,16 @@ function Sounds({
 }
 
 /** Cards in a row, with a sign before each that was read. */
+/** `12 sounds and 3 words by sight`. */
+function countSaid(cells: readonly MapCell[]): string {
+  const words = cells.filter(({ card }) => isSightId(card)).length;
+  const all = [
+    ...(cells.length > words ? [counted(cells.length - words, 'sound')] : []),
+    ...(words > 0 ? [`${counted(words, 'word')} by sight`] : []),
+  ];
+  return all.join(' and ');
+}
+
 function CardRow({ said, cells }: { readonly said: string; readonly cells: readonly MapCell[] }) {
   return (
     <div class="child-cards">

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { CardId } from '../../../core/language/card-id.ts';
+import { type CardId, isSightId, lettersShown } from '../../../core/language/card-id.ts';
 import { makeDay } from '../../../core/learners/day.ts';
 import type { Who } from '../../../core/learners/estimate.ts';
 import { type GrowthPoint, growthOf } from '../../../core/learners/growth.ts';
@@ -8,10 +8,15 @@ import { task } from '../../state/class-now.ts';
 import { today } from '../../state/day.ts';
 import { modelDay, observations } from '../../state/knowledge.ts';
 import { thresholds } from '../../state/thresholds.ts';
-import { cardName, itemShort } from '../../wording/card-name.ts';
+import { cardName } from '../../wording/card-name.ts';
 import { dayName } from '../../wording/day-name.ts';
 import { shareSaid } from '../../wording/said.ts';
 import type { GrowthPictureProps } from './growth-picture.tsx';
+
+/** A card of a list that is read line by line: its letters, then its sound and keyword. */
+function soundedName(id: CardId): string {
+  return `${lettersShown(id)}, ${cardName(id).split(', ').slice(1).join(', ')}`;
+}
 
 /** How what someone knows grew, of all sounds or of one: as a picture and as numbers. */
 export function Growth({
@@ -42,7 +47,7 @@ export function Growth({
           <option value="">all sounds</option>
           {cards.toReversed().map((id) => (
             <option key={id} value={id}>
-              {itemShort({ kind: 'card', id })}, {cardName(id).split(', ').slice(1).join(', ')}
+              {isSightId(id) ? cardName(id) : soundedName(id)}
             </option>
           ))}
         </select>

@@ -3,14 +3,14 @@
 import { computed, signal } from '@preact/signals';
 import { byNeed, type MapRow, shakiest } from '../../../core/facts/class-map.ts';
 import type { ChildId } from '../../../core/ids.ts';
-import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
+import { type CardId, isSightId, lettersShown } from '../../../core/language/card-id.ts';
 import { byStage, type StageCards } from '../../../core/sequence/by-stage.ts';
 import { nameOf, rowsFor, taughtCards } from '../../state/class-now.ts';
 import { progress } from '../../state/progress.ts';
 import { cardName } from '../../wording/card-name.ts';
 
-/** Which cards she wants to see: those that someone has read, those that are shaky for someone, all that was taught. */
-export const columns = signal<'read' | 'shaky' | 'all'>('read');
+/** Which cards she wants to see: those that someone has read, those that are shaky for someone, the words known by sight, all that was taught. */
+export const columns = signal<'read' | 'shaky' | 'words' | 'all'>('read');
 
 /** In which order the children stand: who needs it most, by name, or as in her class list. */
 export const order = signal<'need' | 'name' | 'list'>('need');
@@ -58,6 +58,7 @@ function cardsWanted(rows: readonly MapRow[]): readonly CardId[] {
   }
   if (columns.value === 'all') return taughtCards.value;
   if (columns.value === 'shaky') return shakiest(rows);
+  if (columns.value === 'words') return taughtCards.value.filter(isSightId);
   const read = new Set(
     rows.flatMap(({ cells }) =>
       cells.filter(({ seen }) => seen.readings.length > 0).map(({ card }) => card),

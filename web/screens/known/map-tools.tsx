@@ -1,3 +1,4 @@
+import { isSightId } from '../../../core/language/card-id.ts';
 import { taughtCards } from '../../state/class-now.ts';
 import { columns, isFound, only, order, shown, sought } from './map-shown.ts';
 import { Skill } from './skill.tsx';
@@ -40,6 +41,7 @@ export function MapTools() {
         >
           <option value="read">read so far</option>
           <option value="shaky">shaky for someone</option>
+          {taughtCards.value.some(isSightId) && <option value="words">words by sight</option>}
           <option value="all">all {taughtCards.value.length} taught</option>
         </select>
       </label>

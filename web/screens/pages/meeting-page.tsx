@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { compareScores, comparisonSaid } from '../../../core/checks/difference.ts';
 import { countWords, type MapCell } from '../../../core/facts/class-map.ts';
+import { isSightId, lettersShown } from '../../../core/language/card-id.ts';
 import { checksOf } from '../../../core/log/check-record.ts';
 import type { CheckRecord, Child } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';
@@ -46,9 +47,9 @@ export function MeetingPage({ child }: { readonly child: Child }) {
         <b>{sentence}</b>
       </p>
       <p>
-        Of {counted(cells.length, 'spelling')} taught so far: <b>{counts.secure}</b> secure,{' '}
-        <b>{counts.growing}</b> growing, <b>{counts.shaky}</b> shaky, and{' '}
-        <b>{counts['not yet seen']}</b> not yet seen from {child.name} alone.
+        Of {taughtSaid(cells)} taught so far: <b>{counts.secure}</b> secure, <b>{counts.growing}</b>{' '}
+        growing, <b>{counts.shaky}</b> shaky, and <b>{counts['not yet seen']}</b> not yet seen from{' '}
+        {child.name} alone.
       </p>
       <section>
         <h3>
@@ -114,8 +115,23 @@ export function MeetingPage({ child }: { readonly child: Child }) {
   );
 }
 
+/** How many spellings and words known by sight: `40 spellings and 12 words by sight`. */
+function taughtSaid(cells: readonly MapCell[]): string {
+  const words = cells.filter(({ card }) => isSightId(card)).length;
+  const spellings = counted(cells.length - words, 'spelling');
+  return words === 0 ? spellings : `${spellings} and ${counted(words, 'word')} by sight`;
+}
+
+/** Words in a row, so many by name: `was, said and 20 more`. */
+function wordsSaid(words: readonly string[]): string {
+  const named = words.slice(0, MOST_WORDS).join(', ');
+  const more = words.length - MOST_WORDS;
+  return more > 0 ? `${named} and ${more} more` : named;
+}
+
 /** So many are said on the page: the shakiest, the latest. */
 const MOST_SHAKY = 10;
+const MOST_WORDS = 10;
 const MOST_CHECKS = 5;
 
 function checkSaid(check: CheckRecord): string {
@@ -171,17 +187,25 @@ function Growing({ cells }: { readonly cells: readonly MapCell[] }) {
   );
 }
 
-/** Cards alone, in a row. */
+/** Cards alone, in a row; words known by sight, of which there are soon many, in one line. */
 function Cards({ cells, none }: { readonly cells: readonly MapCell[]; readonly none: string }) {
   if (cells.length === 0) return <p class="quiet">{none}</p>;
+  const words = cells.filter(({ card }) => isSightId(card));
   return (
-    <ul class="page-cards">
-      {cells.map(({ card }) => (
-        <li key={card}>
-          <span class="for-ears">{cardName(card)}</span>
-          <Card id={card} />
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul class="page-cards">
+        {cells
+          .filter(({ card }) => !isSightId(card))
+          .map(({ card }) => (
+            <li key={card}>
+              <span class="for-ears">{cardName(card)}</span>
+              <Card id={card} />
+            </li>
+          ))}
+      </ul>
+      {words.length > 0 && (
+        <p class="small">By sight: {wordsSaid(words.map(({ card }) => lettersShown(card)))}</p>
+      )}
+    </>
   );
 }

@@ -1,5 +1,5 @@
 import { whatTheySay } from '../../../core/drills/what-they-say.ts';
-import { type CardId, graphemeOf } from '../../../core/language/card-id.ts';
+import { type CardId, isSightId, lettersShown } from '../../../core/language/card-id.ts';
 import { Card } from '../../controls/card.tsx';
 import { taught } from '../../state/progress.ts';
 import { settings } from '../../state/settings.ts';
@@ -13,13 +13,15 @@ export function SayCards({ ids }: { readonly ids: readonly CardId[] }) {
       </h3>
       <p class="how">
         Show a card and say nothing. The children say the name of its letters, then the sound.
+        {ids.some(isSightId) &&
+          ' A word with a thick left edge is read at once, then spelled aloud; dots mark the part to learn by heart.'}
       </p>
       <ol class="say-cards">
         {ids.map((id) => (
           <li key={id}>
             <span class="box" />
             <Card id={id} />
-            <span class="for-ears">{graphemeOf(id)}</span>
+            <span class="for-ears">{lettersShown(id)}</span>
             <span class="they-say">
               {whatTheySay(id, taught.value.correspondences, settings.value.notation).map(
                 ({ sound, keyword }) => (

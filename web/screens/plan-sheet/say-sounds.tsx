@@ -1,9 +1,9 @@
 import type { AuditorySound } from '../../../core/drills/drill.ts';
-import { type CardId, graphemeOf } from '../../../core/language/card-id.ts';
+import { sightIn, soundKey } from '../../../core/drills/sight.ts';
+import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
-import { soundLabel } from '../../../core/language/phonemes.ts';
 import { Card } from '../../controls/card.tsx';
-import { settings } from '../../state/settings.ts';
+import { askedSaid } from '../../wording/asked-said.ts';
 
 /** Part 2: the sounds to say, each with every spelling that children write. */
 export function SaySounds({ sounds }: { readonly sounds: readonly AuditorySound[] }) {
@@ -14,18 +14,21 @@ export function SaySounds({ sounds }: { readonly sounds: readonly AuditorySound[
       </h3>
       <p class="how">
         Say the sound and show nothing. The children repeat it and write every spelling they have
-        learned. Then show these:
+        learned.{' '}
+        {sounds.some((sound) => sightIn(sound) !== null) &&
+          'Say a word in quotation marks: they repeat it, spell it aloud and write it. '}
+        Then show these:
       </p>
       <ol class="say-sounds">
-        {sounds.map(({ phonemes, spellings }) => (
-          <li key={phonemes.join(' ')}>
+        {sounds.map((sound) => (
+          <li key={soundKey(sound)}>
             <span class="box" />
             <span class="sound-said">
-              <b>{soundLabel(phonemes, settings.value.notation)}</b> {keywordOf(spellings)}
+              <b>{askedSaid(sound)}</b> {keywordOf(sound.spellings)}
             </span>
             <span class="sound-spellings">
-              {spellings.map((id) => (
-                <span key={id} role="img" aria-label={graphemeOf(id)}>
+              {sound.spellings.map((id) => (
+                <span key={id} role="img" aria-label={lettersShown(id)}>
                   <Card id={id} />
                 </span>
               ))}

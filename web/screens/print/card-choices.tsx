@@ -4,7 +4,8 @@ import { type Choices, choices, choose, SOURCES } from '../../state/paper/print-
 import { Check, Paper, Radios, Select, Whole } from './fields.tsx';
 
 const sourceNames: Readonly<Record<Choices['source'], string>> = {
-  taught: 'All that was taught',
+  taught: 'All cards taught',
+  sight: 'Words known by sight',
   newest: 'New this week',
   steps: 'Some steps',
   today: 'Today’s board',
@@ -115,7 +116,9 @@ function OnCards() {
         <h2>On the cards</h2>
       </legend>
       <Check name="pictures">Keyword with its picture</Check>
-      <Check name="backs">On the back: sound, keyword, place, rule</Check>
+      <Check name="backs">
+        On the back: sound, keyword, place, rule; of a word, what to learn by heart
+      </Check>
       {backs && (
         <label class="turn-of-sheet">
           <span>My printer turns sheets along</span>

@@ -5,7 +5,8 @@ import { makeGroupPlace } from '../../../core/log/group-place.ts';
 import { replay } from '../../../core/log/replay.ts';
 import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { makeProgress, taughtOf } from '../../../core/sequence/progress.ts';
-import { newestCards } from '../../state/newest-cards.ts';
+import { allTaught } from '../../../core/sequence/teach.ts';
+import { newestCards, newestSight } from '../../state/newest-cards.ts';
 import { newThisWeek } from './this-week.ts';
 
 const DAY = 86_400_000;
@@ -30,7 +31,7 @@ function stood(...places: readonly (readonly [daysAgo: number, step: number])[])
   );
 }
 
-const cardsOf = (step: number) => [...taughtOf(makeProgress(SEQUENCE, step)).correspondences];
+const cardsOf = (step: number) => allTaught(taughtOf(makeProgress(SEQUENCE, step)));
 const asked = (events: readonly LogEvent[], step: number) =>
   newThisWeek(replay('c', events), WHOLE_CLASS, makeProgress(SEQUENCE, step), now);
 
@@ -42,7 +43,8 @@ describe('new this week', () => {
   });
 
   it('is the newest cards when nothing was taught this week, or no log reaches back so far', () => {
-    const newest = newestCards(makeProgress(SEQUENCE, 9));
+    const here = makeProgress(SEQUENCE, 9);
+    const newest = [...newestCards(here), ...newestSight(here)];
     expect(newest.length).toBeGreaterThan(0);
     expect(asked(stood([20, 9]), 9)).toEqual(newest);
     expect(asked(stood([2, 4], [1, 9]), 9)).toEqual(newest);

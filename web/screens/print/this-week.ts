@@ -6,12 +6,13 @@ import { progressOf } from '../../../core/log/group-place.ts';
 import { replay } from '../../../core/log/replay.ts';
 import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { type Progress, taughtOf } from '../../../core/sequence/progress.ts';
-import { newestCards } from '../../state/newest-cards.ts';
+import { allTaught } from '../../../core/sequence/teach.ts';
+import { newestCards, newestSight } from '../../state/newest-cards.ts';
 
 const WEEK = 7 * 86_400_000;
 
 /**
- * The cards that a group has learned in the seven days before `now` (milliseconds since 1970): what is
+ * The cards and words that a group has learned in the seven days before `now` (milliseconds since 1970): what is
  * taught and was not, by the log of the class. Where the log does not reach back so far, and where nothing
  * is new, the cards that were taught last.
  */
@@ -26,8 +27,9 @@ export function newThisWeek(
     eventsIn(state).filter(({ at }) => at <= now - WEEK),
   );
   const standing = before.groups.get(groupId)?.standing ?? null;
-  if (!standing) return newestCards(progress);
-  const known = taughtOf(progressOf(standing, SEQUENCE)).correspondences;
-  const fresh = [...taughtOf(progress).correspondences].filter((id) => !known.has(id));
-  return fresh.length > 0 ? fresh : newestCards(progress);
+  const newest = [...newestCards(progress), ...newestSight(progress)];
+  if (!standing) return newest;
+  const known = new Set(allTaught(taughtOf(progressOf(standing, SEQUENCE))));
+  const fresh = allTaught(taughtOf(progress)).filter((id) => !known.has(id));
+  return fresh.length > 0 ? fresh : newest;
 }

@@ -1,4 +1,5 @@
 import './edge.css';
+import { useState } from 'preact/hooks';
 import { readerAt } from '../../../core/warm-up/calling.ts';
 import { cardsOf, type Moment } from '../../../core/warm-up/moments.ts';
 import { classState } from '../../state/open-class.ts';
@@ -20,37 +21,55 @@ interface EdgeProps {
 /**
  * The teacher's edge, where one screen is all there is: small signs that say
  * little to the children. A number for each card, to mark the one that broke;
- * then what was heard instead.
+ * then what was heard instead. Pointed at or focused, a sign says in words what it does.
  */
 export function Edge({ where, moment, next, onWish }: EdgeProps) {
+  const [tip, setTip] = useState<string | null>(null);
+  const tell = ({ target }: Event) =>
+    setTip((target as Element).closest('button')?.getAttribute('aria-label') ?? null);
+  const tellNothing = () => setTip(null);
   return (
-    <aside class={`edge at-${where}`} aria-label="Your edge">
-      <p class="edge-said">
-        {moment.part === 'auditory' && <span>{glimpseOf(moment)}</span>}
-        <Reader />
-        {settings.value.glimpse && <span>› {glimpseOf(next)}</span>}
-      </p>
-      <div class="edge-marks">{askedMark.value ? <Answers /> : <Cards moment={moment} />}</div>
-      <div class="edge-acts">
-        <button
-          type="button"
-          class="edge-act"
-          aria-label="Take the last mark back"
-          disabled={lastMark.value === null}
-          onClick={() => onWish('unmark')}
-        >
-          Z
-        </button>
-        <button
-          type="button"
-          class="edge-act"
-          aria-label="Correct it: my turn, our turn, your turn"
-          onClick={() => onWish('correct')}
-        >
-          C
-        </button>
-      </div>
-    </aside>
+    <>
+      <aside
+        class={`edge at-${where}`}
+        aria-label="Your edge"
+        onPointerOver={(event) => event.pointerType === 'mouse' && tell(event)}
+        onPointerLeave={tellNothing}
+        onFocusIn={tell}
+        onFocusOut={tellNothing}
+      >
+        <p class="edge-said">
+          {moment.part === 'auditory' && <span>{glimpseOf(moment)}</span>}
+          <Reader />
+          {settings.value.glimpse && <span>› {glimpseOf(next)}</span>}
+        </p>
+        <div class="edge-marks">{askedMark.value ? <Answers /> : <Cards moment={moment} />}</div>
+        <div class="edge-acts">
+          <button
+            type="button"
+            class="edge-act"
+            aria-label="Take the last mark back"
+            disabled={lastMark.value === null}
+            onClick={() => onWish('unmark')}
+          >
+            Z
+          </button>
+          <button
+            type="button"
+            class="edge-act"
+            aria-label="Correct it: my turn, our turn, your turn"
+            onClick={() => onWish('correct')}
+          >
+            C
+          </button>
+        </div>
+      </aside>
+      {tip !== null && (
+        <p class={`edge-tip of-${where}`} aria-hidden="true">
+          {tip}
+        </p>
+      )}
+    </>
   );
 }
 

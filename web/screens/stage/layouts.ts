@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { pieceKey } from '../../../core/boards/shapes/pieces.ts';
 import { layOut, type RowLayout, type Space } from '../../../core/boards/shapes/row-layout.ts';
-import type { Moment } from '../../../core/warm-up/moments.ts';
+import { isSightMoment, type Moment } from '../../../core/warm-up/moments.ts';
 import { besideEdge, type Edge } from './edge-space.ts';
 import { measurePieces } from './measure.tsx';
 
@@ -38,13 +38,23 @@ export function useLayouts(
     const space = besideEdge(screen, edge);
     const widthsOf = ({ pieces }: Moment) =>
       pieces.map((piece) => widths.get(pieceKey(piece)) ?? 1);
-    const together = (part: Moment['part'], count: number) =>
-      layOut(moments.filter((moment) => moment.part === part).map(widthsOf), count, space).rows;
-    const single = moments
-      .filter(({ part }) => part === 'auditory')
-      .flatMap((moment) => layOut([widthsOf(moment)], moment.pieces.length, space).rows);
-    const layouts = [...together('visual', 1), ...single, ...together('blending', piles)];
-    return { layouts, space };
+    const layouts = new Map<Moment, RowLayout>();
+    const together = (those: readonly Moment[], count: number) =>
+      layOut(those.map(widthsOf), count, space).rows.forEach((row, at) => {
+        layouts.set(those[at] as Moment, row);
+      });
+    // A word known by sight is as wide as it is: it has its own size, and the cards keep theirs.
+    const isAlone = (moment: Moment) => moment.part === 'auditory' || isSightMoment(moment);
+    for (const moment of moments.filter(isAlone)) together([moment], moment.pieces.length);
+    together(
+      moments.filter((moment) => moment.part === 'visual' && !isAlone(moment)),
+      1,
+    );
+    together(
+      moments.filter(({ part }) => part === 'blending'),
+      piles,
+    );
+    return { layouts: moments.flatMap((moment) => layouts.get(moment) ?? []), space };
   }, [moments, piles, widths, screen, edge]);
 }
 

@@ -24,6 +24,7 @@ import { doWish, useKeys } from '../../warm-up/use-keys.ts';
 import { deskIsOpen } from '../../warm-up/windows.ts';
 import { momentName } from '../../wording/moment-name.ts';
 import { Answer } from './answer.tsx';
+import { AtRest } from './at-rest.tsx';
 import { Edge } from './edge.tsx';
 import { edgeOn } from './edge-space.ts';
 import { groundOf } from './ground.ts';
@@ -104,7 +105,7 @@ export function Performance({ now }: { readonly now: Running }) {
     <main
       ref={root}
       tabIndex={-1}
-      class={`stage ${hand}-hand edge-${edge}${awake ? '' : ' asleep'}`}
+      class={`stage ${hand}-hand edge-${moment ? edge : 'none'}${awake ? '' : ' asleep'}`}
       aria-label="The stage"
       style={{
         '--row-top': `${ground.rowTop}px`,
@@ -141,6 +142,7 @@ export function Performance({ now }: { readonly now: Running }) {
               layout={layout}
               open={open}
               lit={moment.part === 'visual' && standing.turn !== null ? 0 : lit}
+              told={standing.answer || standing.turn !== null || standing.spellings}
               piled={moment.part === 'blending'}
               nudged={nudged}
             />
@@ -169,7 +171,7 @@ export function Performance({ now }: { readonly now: Running }) {
         <Edge where={edge} moment={moment} next={next} onWish={onWish} />
       )}
       {all.length === 0 && (
-        <div class="end">
+        <div class="end of-nothing">
           <p class="end-small">Nothing was taught yet, so there is nothing to show.</p>
           <a class="button next" href={linkTo('learned')} onClick={leaveFullScreen}>
             What have they learned?
@@ -181,7 +183,13 @@ export function Performance({ now }: { readonly now: Running }) {
           A tap, the space bar or a clicker goes on; <kbd class="key">?</kbd> shows all keys.
         </p>
       )}
-      {!moment && all.length > 0 && <End now={now} moments={all} led={led} />}
+      {!moment && all.length > 0 && (
+        <>
+          <AtRest drill={drill} />
+          <End now={now} moments={all} led={led} />
+          <Ticks moments={all} standing={standing} />
+        </>
+      )}
       <Controls
         moment={moment}
         blending={blending}

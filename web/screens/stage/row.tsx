@@ -13,6 +13,8 @@ interface RowProps {
   readonly open: number;
   /** The card whose sound is to be said; null for none. */
   readonly lit: number | null;
+  /** Whether the part to learn of a word known by sight is shown. */
+  readonly told: boolean;
   /** Whether a pile's next cards show as an edge beneath. */
   readonly piled: boolean;
   /** Counts the times that a card was asked to turn and could not, and which one. */
@@ -20,14 +22,17 @@ interface RowProps {
 }
 
 /** The row of cards. A place keeps its element; only a card that was turned is drawn anew. */
-export function Row({ pieces, cards, layout, open, lit, piled, nudged }: RowProps) {
+export function Row({ pieces, cards, layout, open, lit, told, piled, nudged }: RowProps) {
   const placeClass = (card: number) => {
     const waits = card < open ? '' : ' waiting';
     const nudge = nudged?.card === card ? ` nudged nudged-${nudged.times % 2}` : '';
     return `place${waits}${card === lit ? ' lit' : ''}${nudge}`;
   };
   return (
-    <div class={`row stage-cards${piled ? ' piled' : ''}`} style={{ fontSize: `${layout.size}px` }}>
+    <div
+      class={`row stage-cards${piled ? ' piled' : ''}${told ? '' : ' untold'}`}
+      style={{ fontSize: `${layout.size}px` }}
+    >
       {pieces.map((piece, place) => (
         <div
           key={place}

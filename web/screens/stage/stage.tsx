@@ -15,7 +15,7 @@ export function Stage() {
   if (now) return <Performance key={now.drillId} now={now} />;
   return (
     <main class="stage">
-      <div class="end">
+      <div class="end of-nothing">
         {engine.value === 'failed' ? (
           <>
             <p>The word list is not here yet.</p>

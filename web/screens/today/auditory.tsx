@@ -1,18 +1,20 @@
 import type { AuditorySound, Drill } from '../../../core/drills/drill.ts';
+import { sightIn, soundKey } from '../../../core/drills/sight.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
-import { soundLabel } from '../../../core/language/phonemes.ts';
 import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { Card } from '../../controls/card.tsx';
 import { readyEngine } from '../../state/engine-ready.ts';
+import { isPinned } from '../../state/pins.ts';
 import { progress, taught } from '../../state/progress.ts';
-import { settings } from '../../state/settings.ts';
+import { sightWords } from '../../state/sight.ts';
+import { askedSaid } from '../../wording/asked-said.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { soundReason } from '../../wording/reason.ts';
 import { dayView } from './day-view.ts';
 import { EditedPart, type Other } from './edited-part.tsx';
 import { hereSaid, Missed } from './missed.tsx';
 
-/** Part 2: the sounds that are said, each with every taught spelling to look for. */
+/** Part 2: the sounds that are said, each with every taught spelling to look for; then words known by sight, to be spelled. */
 export function Auditory({ drill }: { readonly drill: Drill }) {
   const { came } = dayView.value;
   return (
@@ -23,20 +25,23 @@ export function Auditory({ drill }: { readonly drill: Drill }) {
       things={drill.auditory}
       nameOf={nameOf}
       withThings={(auditory) => ({ ...drill, auditory })}
-      others={() => othersThan(drill.auditory)}
+      others={() => othersThan(drill.auditory, readyEngine()?.soundsFor(taught.value) ?? [])}
+      isWord={(sound) => sightIn(sound) !== null}
+      otherWords={() => othersThan(drill.auditory, wordsToSay())}
+      pinOf={({ spellings }) => spellings[0]}
     >
       {(open) => (
         <ol class="sounds">
           {drill.auditory.map((sound, place) => {
             const here = came.get(placeKey('auditory', place));
             return (
-              <li key={keyOf(sound)} class={here?.state}>
+              <li key={soundKey(sound)} class={here?.state}>
                 <button
                   class="swap sound"
                   aria-label={`${nameOf(sound)}${hereSaid(here)}. Swap`}
                   {...open(place)}
                 >
-                  {labelOf(sound)}
+                  {askedSaid(sound)}
                 </button>
                 <span class="spellings">
                   {sound.spellings.map((id) => (
@@ -45,9 +50,7 @@ export function Auditory({ drill }: { readonly drill: Drill }) {
                     </span>
                   ))}
                 </span>
-                <span class="reason">
-                  {here ? <Missed here={here} /> : soundReason(sound.spellings, progress.value)}
-                </span>
+                <span class="reason">{here ? <Missed here={here} /> : reasonFor(sound)}</span>
               </li>
             );
           })}
@@ -57,29 +60,37 @@ export function Auditory({ drill }: { readonly drill: Drill }) {
   );
 }
 
-/** The sounds that can be asked for and are not. */
-function othersThan(asked: readonly AuditorySound[]): readonly Other<AuditorySound>[] {
-  const keys = new Set(asked.map(keyOf));
-  return (readyEngine()?.soundsFor(taught.value) ?? [])
-    .filter((sound) => !keys.has(keyOf(sound)))
+/** Of these, what can be asked for and is not. */
+function othersThan(
+  asked: readonly AuditorySound[],
+  all: readonly AuditorySound[],
+): readonly Other<AuditorySound>[] {
+  const keys = new Set(asked.map(soundKey));
+  return all
+    .filter((sound) => !keys.has(soundKey(sound)))
     .map((sound) => ({
       thing: sound,
-      key: keyOf(sound),
-      title: `as in ${keywordOf(sound)}`,
-      face: labelOf(sound),
+      key: soundKey(sound),
+      title: nameOf(sound),
+      face: askedSaid(sound),
     }));
 }
 
-function keyOf({ phonemes }: AuditorySound): string {
-  return phonemes.join(' ');
+/** The words known by sight as something to say and have written, the newest first. */
+function wordsToSay(): readonly AuditorySound[] {
+  return sightWords.value.toReversed().flatMap((id) => readyEngine()?.sightSaid(id) ?? []);
 }
 
-function labelOf({ phonemes }: AuditorySound): string {
-  return soundLabel(phonemes, settings.value.notation);
+/** Why it is asked today: because it is every day, or by how it went. */
+function reasonFor({ spellings }: AuditorySound): string {
+  if (spellings.some((id) => isPinned('auditory', id))) return 'every day';
+  return soundReason(spellings, progress.value);
 }
 
+/** A sound with its keyword, or the word to spell, for ears and tips. */
 function nameOf(sound: AuditorySound): string {
-  return `${labelOf(sound)}, as in ${keywordOf(sound)}`;
+  const word = sightIn(sound);
+  return word === null ? `${askedSaid(sound)}, as in ${keywordOf(sound)}` : cardName(word);
 }
 
 function keywordOf({ spellings }: AuditorySound): string {

@@ -10,6 +10,7 @@ import { cardName } from '../../wording/card-name.ts';
 import { BoardPractice } from './board-practice.tsx';
 import { dayView } from './day-view.ts';
 import { Flips } from './flips.tsx';
+import { OwnWord } from './own-word.tsx';
 import { PartHead } from './part-head.tsx';
 import { WishChoices } from './wish-choices.tsx';
 
@@ -49,7 +50,12 @@ export function Blending({ drill }: { readonly drill: Drill }) {
       </div>
       <div class="run">
         <div class="run-head">
-          {(kind === 'fresh' || kind === 'tomorrow') && <WishChoices />}
+          {(kind === 'fresh' || kind === 'tomorrow') && (
+            <>
+              <WishChoices />
+              <OwnWord drill={drill} />
+            </>
+          )}
           <p class="quiet small">
             <span class="word real">underlined</span>: real words
           </p>

@@ -2,6 +2,7 @@ import { drillsOf } from '../../../core/log/recent.ts';
 import { childrenOf } from '../../../core/log/roster.ts';
 import { groupDay } from '../../../core/warm-up/group-day.ts';
 import { today } from '../../state/day.ts';
+import { isOutToday, setOutToday } from '../../state/groups-out.ts';
 import { chooseGroup, classState, group, nameOfGroup } from '../../state/open-class.ts';
 import { placeOf } from '../../state/place-of.ts';
 import { groupsInOrder } from '../../state/running-order.ts';
@@ -14,7 +15,9 @@ export function DayGroups() {
   const groups = groupsInOrder(state);
   if (groups.length < 2) return null;
   const days = groups.map(({ id }) => groupDay(drillsOf(state, id), today()));
-  const next = days.findIndex(({ kind }) => kind !== 'done');
+  const next = days.findIndex(
+    ({ kind }, at) => kind !== 'done' && !isOutToday(groups[at]?.id ?? ''),
+  );
   return (
     <section aria-labelledby="day-groups">
       <h2 id="day-groups">Today’s groups</h2>
@@ -22,6 +25,8 @@ export function DayGroups() {
         {groups.map((each, at) => {
           const day = days[at] ?? { kind: 'fresh' };
           const count = childrenOf(state, each.id).length;
+          const isOut = day.kind === 'fresh' && isOutToday(each.id);
+          const name = nameOfGroup(each, state);
           return (
             <li key={each.id}>
               <button
@@ -29,15 +34,31 @@ export function DayGroups() {
                 aria-current={each.id === group.value.id ? 'true' : undefined}
                 onClick={() => chooseGroup(each.id)}
               >
-                <b>{nameOfGroup(each, state)}</b>
+                <b class={isOut ? 'struck-out' : undefined}>{name}</b>
                 <span class={`day-state ${day.kind}`}>
-                  {day.kind === 'fresh' ? (at === next ? 'next' : 'then') : daySaid(day)}
+                  {isOut
+                    ? 'not today'
+                    : day.kind === 'fresh'
+                      ? at === next
+                        ? 'next'
+                        : 'then'
+                      : daySaid(day)}
                 </span>
                 <span class="quiet small day-group-size">
                   {count > 0 && `${counted(count, 'child', 'children')} · `}
                   {placeOf(each)}
                 </span>
               </button>
+              {day.kind === 'fresh' && (
+                <button
+                  type="button"
+                  class="day-out"
+                  aria-label={`${isOut ? 'Today after all' : 'Not today'}: ${name}`}
+                  onClick={() => setOutToday(each.id, !isOut, name)}
+                >
+                  {isOut ? 'Today after all' : 'Not today'}
+                </button>
+              )}
             </li>
           );
         })}

@@ -1,11 +1,14 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { setDrill } from '../../state/plan.ts';
+import { sightWords } from '../../state/sight.ts';
 import { dayView } from './day-view.ts';
 import { PartHead } from './part-head.tsx';
-import { SizeChoice } from './wish-choices.tsx';
+import { PinButton } from './pin-button.tsx';
+import { SightChoice, SizeChoice } from './wish-choices.tsx';
 
 /** What can take a thing's place: how it is named, and what its button shows. */
 export interface Other<Thing> {
@@ -27,6 +30,11 @@ interface EditedPartProps<Thing> {
   /** The plan with other things in this part. */
   readonly withThings: (things: readonly Thing[]) => Drill;
   readonly others: () => readonly Other<Thing>[];
+  /** Whether a thing is a word known by sight, and which others there are; words stand behind the rest. */
+  readonly isWord: (thing: Thing) => boolean;
+  readonly otherWords: () => readonly Other<Thing>[];
+  /** The card by which a thing is pinned to every day. */
+  readonly pinOf: (thing: Thing) => CardId | undefined;
   /** The things as they stand; each has a button that opens its sheet. */
   readonly children: (open: (place: number) => OpenProps) => ComponentChildren;
 }
@@ -41,10 +49,10 @@ interface OpenProps {
 
 /** A part of the plan whose things she swaps, leaves out and adds to. */
 export function EditedPart<Thing>(props: EditedPartProps<Thing>) {
-  const { part, noun, drill, things, children } = props;
-  const [at, setAt] = useState<{ readonly anchor: HTMLElement; readonly place: number }>();
+  const { part, noun, drill, children } = props;
+  const [at, setAt] = useState<{ readonly anchor: HTMLElement; readonly place: Place }>();
   const { kind } = dayView.value;
-  const open = (place: number): OpenProps => ({
+  const open = (place: Place): OpenProps => ({
     type: 'button',
     disabled: kind === 'done',
     'aria-haspopup': 'dialog',
@@ -57,15 +65,21 @@ export function EditedPart<Thing>(props: EditedPartProps<Thing>) {
       {(kind === 'fresh' || kind === 'tomorrow') && (
         <div class="wishes part-wishes">
           <SizeChoice part={part} />
-          <button class="button plain" {...open(things.length)}>
+          <SightChoice part={part} />
+          <button class="button plain" {...open(noun)}>
             Add a {noun}
           </button>
+          {sightWords.value.length > 0 && (
+            <button class="button plain" {...open('word')}>
+              Add a word by sight
+            </button>
+          )}
         </div>
       )}
       {at && (
         <Popover
           anchor={at.anchor}
-          title={at.place < things.length ? `Swap this ${noun}` : `Add a ${noun}`}
+          title={typeof at.place === 'number' ? `Swap this ${noun}` : addSaid(at.place)}
           onClose={() => setAt(undefined)}
         >
           <Sheet {...props} place={at.place} onDone={() => setAt(undefined)} />
@@ -75,24 +89,41 @@ export function EditedPart<Thing>(props: EditedPartProps<Thing>) {
   );
 }
 
+/** A thing that is there, by its place; or what is added. */
+type Place = number | 'card' | 'sound' | 'word';
+
+function addSaid(what: Exclude<Place, number>): string {
+  return what === 'word' ? 'Add a word by sight' : `Add a ${what}`;
+}
+
 interface SheetProps<Thing> extends EditedPartProps<Thing> {
-  readonly place: number;
+  readonly place: Place;
   readonly onDone: () => void;
 }
 
 function Sheet<Thing>(props: SheetProps<Thing>) {
-  const { noun, things, nameOf, withThings, others, place, onDone } = props;
-  const thing = things[place];
-  const all = others();
+  const { part, noun, things, nameOf, withThings, others, place, onDone } = props;
+  const { isWord, otherWords, pinOf } = props;
+  const thing = typeof place === 'number' ? things[place] : undefined;
+  const isOfWords = thing === undefined ? place === 'word' : isWord(thing);
+  const all = isOfWords ? otherWords() : others();
+  const pin = thing === undefined ? undefined : pinOf(thing);
+  const firstWord = things.findIndex(isWord);
+  const end = isOfWords || firstWord < 0 ? things.length : firstWord;
   const put = (next: readonly Thing[], said: string) => {
-    setDrill(withThings(next), `${said} a ${noun}.`);
+    setDrill(withThings(next), `${said} a ${isOfWords ? 'word' : noun}.`);
     onDone();
   };
+  const choose = (other: Thing) =>
+    typeof place === 'number'
+      ? put(things.with(place, other), 'Swapped')
+      : put(things.toSpliced(end, 0, other), 'Added');
   return (
     <>
       <p class="popover-head">
-        {thing === undefined ? `Add a ${noun}` : nameOf(thing)}
-        {thing !== undefined && (
+        {typeof place === 'number' ? thing !== undefined && nameOf(thing) : addSaid(place)}
+        {pin !== undefined && <PinButton part={part} what={pin} />}
+        {typeof place === 'number' && (
           <button
             type="button"
             class="button"
@@ -113,9 +144,7 @@ function Sheet<Thing>(props: SheetProps<Thing>) {
             class={label === undefined ? 'choice text' : 'choice'}
             title={title}
             aria-label={label}
-            onClick={() =>
-              put(things.toSpliced(place, 1, other), thing === undefined ? 'Added' : 'Swapped')
-            }
+            onClick={() => choose(other)}
           >
             {face}
           </button>

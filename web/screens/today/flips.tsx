@@ -11,6 +11,7 @@ import { setDrill } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
 import { dayView } from './day-view.ts';
 import { hereSaid, Missed } from './missed.tsx';
+import { PinButton } from './pin-button.tsx';
 
 /** The run, flip by flip; each word can be swapped, and a real one tells its meaning. */
 export function Flips({ drill }: { readonly drill: Drill }) {
@@ -116,6 +117,7 @@ function SwapFlip({
         ))}
       </div>
       <p class="popover-buttons">
+        <PinButton part="words" what={flip.word} />
         {without.kind === 'changed' && (
           <button
             type="button"

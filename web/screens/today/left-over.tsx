@@ -2,12 +2,13 @@ import type { Drill } from '../../../core/drills/drill.ts';
 import { drillsOf } from '../../../core/log/recent.ts';
 import { leftBefore } from '../../../core/warm-up/group-day.ts';
 import { leftOver, takingUp } from '../../../core/warm-up/left-over.ts';
-import { type Moment, momentsOf } from '../../../core/warm-up/moments.ts';
+import { isSightMoment, type Moment, momentsOf } from '../../../core/warm-up/moments.ts';
 import { today } from '../../state/day.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { classState, group, recordUndoable } from '../../state/open-class.ts';
 import { setDrill } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
+import { changeAsOne } from '../../state/undo.ts';
 import { counted } from '../../wording/counted.ts';
 import { whenSaid } from '../../wording/day-name.ts';
 import { listed } from '../../wording/listed.ts';
@@ -21,8 +22,10 @@ export function LeftOver({ drill }: { readonly drill: Drill }) {
     recordUndoable(said, { kind: 'ended', body: { drillId: record.id, complete: false } });
   const takeUp = () => {
     const mended = readyEngine()?.mend(takingUp(drill, record.drill, rest), taught.peek());
-    end('Took up what was left.');
-    if (mended) setDrill(mended, 'Took up what was left.');
+    changeAsOne('Took up what was left.', () => {
+      end('Took up what was left.');
+      if (mended) setDrill(mended, 'Took up what was left.');
+    });
   };
   return (
     <div class="left-over" role="note">
@@ -41,14 +44,16 @@ export function LeftOver({ drill }: { readonly drill: Drill }) {
 }
 
 function restSaid(rest: readonly Moment[]): string {
-  const count = (part: Moment['part']) => rest.filter((moment) => moment.part === part).length;
+  const bySight = rest.filter(isSightMoment);
+  const others = rest.filter((moment) => !isSightMoment(moment));
+  const count = (part: Moment['part']) => others.filter((moment) => moment.part === part).length;
+  const counts = [
+    [count('visual'), 'card', ''],
+    [count('auditory'), 'sound', ''],
+    [bySight.length, 'word', ' by sight'],
+    [count('blending'), 'word', ''],
+  ] as const;
   return listed(
-    (
-      [
-        ['visual', 'card'],
-        ['auditory', 'sound'],
-        ['blending', 'word'],
-      ] as const
-    ).flatMap(([part, thing]) => (count(part) > 0 ? [counted(count(part), thing)] : [])),
+    counts.flatMap(([many, thing, which]) => (many > 0 ? `${counted(many, thing)}${which}` : [])),
   );
 }

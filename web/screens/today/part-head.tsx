@@ -1,7 +1,7 @@
 import type { Drill } from '../../../core/drills/drill.ts';
 import { PARTS, type Part } from '../../../core/log/event.ts';
 import { placeKey } from '../../../core/warm-up/came-through.ts';
-import { momentsOf } from '../../../core/warm-up/moments.ts';
+import { isSightMoment, type Moment, momentsOf } from '../../../core/warm-up/moments.ts';
 import { counted } from '../../wording/counted.ts';
 import { dayView, usual } from './day-view.ts';
 
@@ -34,7 +34,7 @@ export function PartHead({ part, drill }: { readonly part: Part; readonly drill:
         {title}
       </h2>
       <p class="quiet part-size">
-        {sizeSaid(part, drill, counted(all.length, thing))}
+        {sizeSaid(drill, all, thing)}
         {seconds !== undefined && all.length > 0 && (
           <>
             {' · '}
@@ -46,9 +46,12 @@ export function PartHead({ part, drill }: { readonly part: Part; readonly drill:
   );
 }
 
-function sizeSaid(part: Part, { run }: Drill, all: string): string {
-  if (part !== 'blending') return all;
-  return `${all}, ${run.filter(({ kind }) => kind === 'real').length} real`;
+function sizeSaid({ run }: Drill, all: readonly Moment[], thing: string): string {
+  const words = all.filter(isSightMoment);
+  const those = counted(all.length - words.length, thing);
+  if (words.length > 0) return `${those}, ${counted(words.length, 'word')} by sight`;
+  if (all[0]?.part !== 'blending') return those;
+  return `${those}, ${run.filter(({ kind }) => kind === 'real').length} real`;
 }
 
 function lengthSaid(seconds: number): string {

@@ -7,6 +7,7 @@ import { leftOver } from '../../../core/warm-up/left-over.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { today } from '../../state/day.ts';
 import { discard } from '../../state/discarded.ts';
+import { isOutToday } from '../../state/groups-out.ts';
 import { ledBy } from '../../state/led-by.ts';
 import { chooseGroup, classState, group, nameOfGroup } from '../../state/open-class.ts';
 import { freshSeed, drill as planned, remakeDrill, wishes } from '../../state/plan.ts';
@@ -133,7 +134,7 @@ function Done({ record }: { readonly record: DrillRecord }) {
   const at = groups.findIndex(({ id }) => id === group.value.id);
   const next = groups
     .slice(at + 1)
-    .find(({ id }) => groupDay(drillsOf(state, id), today()).kind !== 'done');
+    .find(({ id }) => !isOutToday(id) && groupDay(drillsOf(state, id), today()).kind !== 'done');
   return (
     <>
       <button type="button" class="button" onClick={lookAhead}>

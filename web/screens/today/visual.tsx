@@ -1,18 +1,21 @@
 import type { Drill } from '../../../core/drills/drill.ts';
-import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
+import { type CardId, isSightId, lettersShown } from '../../../core/language/card-id.ts';
+import { itemOfCard } from '../../../core/sequence/item.ts';
 import type { Sequence } from '../../../core/sequence/sequence.ts';
 import { stepOf } from '../../../core/sequence/step-of.ts';
 import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { Card } from '../../controls/card.tsx';
 import { readyEngine } from '../../state/engine-ready.ts';
+import { isPinned } from '../../state/pins.ts';
 import { progress, taught } from '../../state/progress.ts';
+import { sightWords } from '../../state/sight.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { reasonOf, reasonSaid } from '../../wording/reason.ts';
 import { dayView } from './day-view.ts';
 import { EditedPart, type Other } from './edited-part.tsx';
 import { hereSaid, Missed } from './missed.tsx';
 
-/** Part 1: the cards that are shown in silence. */
+/** Part 1: the cards that are shown in silence, then the words known by sight. */
 export function Visual({ drill }: { readonly drill: Drill }) {
   const { came } = dayView.value;
   return (
@@ -23,12 +26,15 @@ export function Visual({ drill }: { readonly drill: Drill }) {
       things={drill.visual}
       nameOf={cardName}
       withThings={(visual) => ({ ...drill, visual })}
-      others={() => othersThan(drill.visual)}
+      others={() => othersThan(drill.visual, readyEngine()?.cardsFor(taught.value) ?? [])}
+      isWord={isSightId}
+      otherWords={() => othersThan(drill.visual, sightWords.value)}
+      pinOf={(id) => id}
     >
       {(open) => (
         <ol class="visual-cards">
           {drill.visual.map((id, place) => {
-            const reason = reasonSaid(id, progress.value);
+            const reason = isPinned('visual', id) ? 'every day' : reasonSaid(id, progress.value);
             const here = came.get(placeKey('visual', place));
             return (
               <li key={id} class={here?.state}>
@@ -50,10 +56,9 @@ export function Visual({ drill }: { readonly drill: Drill }) {
   );
 }
 
-/** Taught cards with other letters than those shown, the newest first. */
-function othersThan(shown: readonly CardId[]): readonly Other<CardId>[] {
+/** Of these cards, those with other letters than those shown, the newest first. */
+function othersThan(shown: readonly CardId[], all: readonly CardId[]): readonly Other<CardId>[] {
   const letters = new Set(shown.map(lettersShown));
-  const all = readyEngine()?.cardsFor(taught.value) ?? [];
   return newestFirst(all, progress.value.sequence)
     .filter((id) => !letters.has(lettersShown(id)))
     .map((id) => ({
@@ -67,6 +72,6 @@ function othersThan(shown: readonly CardId[]): readonly Other<CardId>[] {
 
 /** Card ids, those taught last first; what no step teaches goes last. */
 function newestFirst(ids: readonly CardId[], sequence: Sequence): readonly CardId[] {
-  const step = (id: CardId) => stepOf(sequence, { kind: 'card', id }) ?? 0;
+  const step = (id: CardId) => stepOf(sequence, itemOfCard(id)) ?? 0;
   return ids.toSorted((left, right) => step(right) - step(left));
 }

@@ -1,8 +1,8 @@
 import { contrastChoices } from '../../../core/drills/contrasts.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
-import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { freshSeed, remakeDrill, type Wishes, wishes } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
+import { cardShort } from '../../wording/card-short.ts';
 import { counted } from '../../wording/counted.ts';
 
 type Options = readonly (readonly [value: string, name: string])[];
@@ -102,6 +102,32 @@ export function SizeChoice({ part }: { readonly part: 'visual' | 'auditory' }) {
   );
 }
 
+/** How many words known by sight are shown, or said to be spelled; for this group. Nothing until one was taught. */
+export function SightChoice({ part }: { readonly part: 'visual' | 'auditory' }) {
+  const now = wishes.value;
+  if (taught.value.irregularWords.size === 0) return null;
+  const value = part === 'visual' ? now.sightCount : now.sightSaidCount;
+  const all = [...new Set([...sightCounts, value])].toSorted((one, other) => one - other);
+  return (
+    <Choice
+      name={part === 'visual' ? 'Words by sight' : 'Words to spell'}
+      value={`${value}`}
+      options={all.map((count) => [`${count}`, count === 0 ? 'none' : `${count}`])}
+      choose={(count) => {
+        const size =
+          part === 'visual' ? { sightCount: Number(count) } : { sightSaidCount: Number(count) };
+        remakeDrill(
+          { ...now, ...size },
+          freshSeed(),
+          `${counted(Number(count), 'word')} by sight.`,
+        );
+      }}
+    />
+  );
+}
+
+const sightCounts = [0, 1, 2, 3, 4, 5, 6, 8, 10];
+
 const sizes = {
   visual: ['Cards', 'card', [4, 6, 8, 10, 12, 15, 18, 24]],
   auditory: ['Sounds', 'sound', [2, 3, 4, 5, 6, 8, 10]],
@@ -132,6 +158,6 @@ function Choice({ name, value, options, choose }: ChoiceProps) {
 const pairKey = ([one, other]: readonly [string, string]) => `${one} ${other}`;
 
 function pairOption(pair: readonly [CardId, CardId]): readonly [string, string] {
-  const [one, other] = pair.map((id) => correspondenceById.get(id)?.grapheme ?? id);
+  const [one, other] = pair.map(cardShort);
   return [pairKey(pair), `${one} and ${other}`];
 }

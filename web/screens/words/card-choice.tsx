@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
+import { twinsIn } from '../../../core/language/twins.ts';
 import type { Sequence } from '../../../core/sequence/sequence.ts';
 import { Card } from '../../controls/card.tsx';
 import { Popover } from '../../controls/popover.tsx';
@@ -54,6 +55,7 @@ function Choices({ id, onlyTaught, onChoose }: Omit<CardChoiceProps, 'name'>) {
     onlyTaught ? taught.value.correspondences : null,
   );
   const fitting = cards.filter((id) => lettersShown(id).startsWith(letters));
+  const alike = twinsIn(cards);
   return (
     <>
       <input
@@ -94,7 +96,7 @@ function Choices({ id, onlyTaught, onChoose }: Omit<CardChoiceProps, 'name'>) {
             title={cardName(card)}
             onClick={() => onChoose(card)}
           >
-            <Card id={card} />
+            <Card id={card} among={alike} />
           </button>
         ))}
       </div>

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { asWritten } from '../../../core/words/as-written.ts';
+import { asWritten } from '../../../core/language/as-written.ts';
 import { CopyButton } from '../../controls/copy-button.tsx';
 import { FileButton } from '../../controls/file-button.tsx';
 import { Popover } from '../../controls/popover.tsx';

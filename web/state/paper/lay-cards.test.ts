@@ -7,6 +7,7 @@ import { type CardId, graphemeOf } from '../../../core/language/card-id.ts';
 import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { makeProgress, taughtOf } from '../../../core/sequence/progress.ts';
 import { screenText } from '../../../core/words/own-text.ts';
+import { CARD_KINDS } from '../../../print/cards/grid.ts';
 import { inks } from '../../../print/ink.ts';
 import { openTypeface } from '../../../print/typeface.ts';
 import { ANDIKA } from '../../../print/typeface-files.ts';
@@ -52,10 +53,18 @@ describe('what is printed', () => {
     expect(made.pages).toHaveLength(Math.ceil(made.count / 4));
   });
 
-  it('is the cards of some steps, whatever was taught', () => {
+  it('is the cards and words of some steps, whatever was taught', () => {
     const steps = SEQUENCE.steps.slice(4, 7).flatMap(({ items }) => items);
     const { count } = laid(choose({ source: 'steps', from: 5, to: 7 }), stockAt(0));
-    expect(count).toBe(steps.filter(({ kind }) => kind === 'card').length);
+    expect(count).toBe(steps.filter(({ kind }) => kind !== 'habit').length);
+  });
+
+  it('is the words known by sight on cards of any kind, with what is learned by heart on the back', () => {
+    for (const kind of CARD_KINDS) {
+      const made = laid(choose({ kind, source: 'sight', backs: true }), stockAt(24));
+      expect(made.count).toBe(stockAt(24).taught.irregularWords.size);
+      expect(lettersOn(made)).toEqual(expect.arrayContaining(['said', 'ai; by rule: s, d']));
+    }
   });
 
   it('is nothing where nothing was taught, and there are no pages then', () => {

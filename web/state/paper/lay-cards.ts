@@ -3,10 +3,18 @@ import { searchTable } from '../../../core/boards/search/best-board.ts';
 import type { Board } from '../../../core/boards/shapes/board.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
 import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
-import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
+import {
+  type CardId,
+  graphemeOf,
+  isSightId,
+  lettersShown,
+  makeSightId,
+} from '../../../core/language/card-id.ts';
+import { cardOfItem } from '../../../core/sequence/item.ts';
 import { screenText } from '../../../core/words/own-text.ts';
+import { sightParts } from '../../../core/words/sight-parts.ts';
 import { cardPages } from '../../../print/cards/card-pages.ts';
-import { ownCard, paperCard } from '../../../print/cards/paper-card.ts';
+import { ownCard, paperCard, sightCard } from '../../../print/cards/paper-card.ts';
 import { stripPages } from '../../../print/cards/strip-pages.ts';
 import { withoutTwins } from '../../../print/cards/twins.ts';
 import type { Typeface } from '../../../print/typeface.ts';
@@ -35,7 +43,12 @@ export function layCards(kind: CardThing, choices: Choices, stock: CardStock, lo
     return laidPages(pages, strips.flat().length, notes);
   }
   const { texts, notes } = ownTexts(choices.own, look.typeface, stock.sources);
-  const named = idsOf(choices, stock).map(paperCard);
+  const { lexicon } = stock.sources;
+  const named = idsOf(choices, stock).map((id) =>
+    isSightId(id)
+      ? sightCard(id, sightParts(graphemeOf(id), stock.taught, lexicon))
+      : paperCard(id),
+  );
   const told = choices.pictures || choices.backs;
   const cards = [
     ...(told ? named : withoutTwins(named)),
@@ -60,7 +73,9 @@ function idsOf(
     case 'steps':
       return progress.sequence.steps
         .slice(from - 1, to)
-        .flatMap(({ items }) => items.flatMap((item) => (item.kind === 'card' ? [item.id] : [])));
+        .flatMap(({ items }) => items.flatMap((item) => cardOfItem(item) ?? []));
+    case 'sight':
+      return [...taught.irregularWords].map(makeSightId);
     case 'today':
       return boardCards(today);
     case 'table':

@@ -20,8 +20,8 @@ import { SLIDE_BLENDINGS } from '../../../print/slide-notes.ts';
 import { remembered } from '../../device/remembered.ts';
 import { THINGS } from './print-things.ts';
 
-/** Which cards: all taught, new this week, those of some steps, today's board, the board on the table, none but her own. */
-export const SOURCES = ['taught', 'newest', 'steps', 'today', 'table', 'own'] as const;
+/** Which cards: all taught, words known by sight, new this week, those of some steps, today's board, the board on the table, none but her own. */
+export const SOURCES = ['taught', 'sight', 'newest', 'steps', 'today', 'table', 'own'] as const;
 /** Which words: those that show what is new, or what she looked for last. */
 const LISTS = ['new', 'found'] as const;
 /** In place of a child: each child of the class. */

@@ -1,7 +1,7 @@
 import type { DictationSources } from '../../../core/dictation/dictation.ts';
 import { homePractice, type Practised } from '../../../core/dictation/home-practice.ts';
+import { asWritten } from '../../../core/language/as-written.ts';
 import type { Taught } from '../../../core/language/taught.ts';
-import { asWritten } from '../../../core/words/as-written.ts';
 import { find } from '../find.ts';
 import { isFitEntry } from '../fit-entries.ts';
 import type { Wish } from '../wish.ts';
