@@ -334,6 +334,19 @@ describe('a drill', () => {
     }
   });
 
+  test('fills a short run too, when a step brings more cards than a small board holds', () => {
+    const full = SEQUENCE.steps.filter(
+      ({ number, items }) => number > 16 && items.filter(({ kind }) => kind === 'card').length > 5,
+    );
+    expect(full.length).toBeGreaterThan(5);
+    for (const { number, items } of full) {
+      const newest = items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
+      const taught = taughtUpTo(SEQUENCE, number);
+      const { run } = buildDrill({ taught, newest, flips: 12, seed: number }, engine);
+      expect([number, run.length]).toEqual([number, 12]);
+    }
+  });
+
   test('leaves look-alikes aside that were not both taught', () => {
     const contrasts = [['b=B', 'd=D']] as const;
     const spec = { taught: taughtOf('m a s t p i n d o c'), contrasts, seed: 9 };

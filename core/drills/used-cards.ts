@@ -15,17 +15,24 @@ function usedCards(table: WordTable): readonly ReadonlySet<string>[] {
   return used;
 }
 
-/** The wanted cards that make some word here, as many as their piles hold, the first wanted first. */
+/**
+ * The wanted cards that make some word here, as many as their piles hold, the first wanted first. A card
+ * that fits several piles is pinned in all of them, so it needs room in each.
+ */
 export function wantedThatWork(
   table: WordTable,
   wanted: readonly CardId[],
   limits: readonly number[],
 ): readonly CardId[] {
   const used = usedCards(table);
-  const works = (id: string): boolean => used.some((pile) => pile.has(id));
-  return table.piles.flatMap((pile, at) =>
-    wanted.filter((id) => pile.includes(id) && works(id)).slice(0, limits[at]),
-  );
+  const room = [...limits];
+  return wanted.filter((id) => {
+    const fits = table.piles.flatMap((pile, at) => (pile.includes(id) ? [at] : []));
+    const works = used.some((pile) => pile.has(id));
+    if (!works || fits.some((at) => (room[at] as number) < 1)) return false;
+    for (const at of fits) (room[at] as number) -= 1;
+    return true;
+  });
 }
 
 /** The board without cards that make no word with the others that lie there. */
