@@ -1,6 +1,7 @@
 import './no-children.css';
 import type { ComponentChildren } from 'preact';
 import { linkTo } from '../state/route.ts';
+import { LookAround } from './look-around.tsx';
 
 /** A screen about children before there are any: what it is for, and the one next step. */
 export function NoChildren({
@@ -19,6 +20,7 @@ export function NoChildren({
           Add children
         </a>
       </p>
+      <LookAround />
     </div>
   );
 }

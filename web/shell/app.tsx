@@ -1,6 +1,7 @@
 import './app.css';
 import { useErrorBoundary, useLayoutEffect } from 'preact/hooks';
 import { Banner } from '../controls/banner.tsx';
+import { SampleBar } from '../controls/sample-bar.tsx';
 import { sharedAs } from '../state/open-class.ts';
 import { linkTo, shown } from '../state/route.ts';
 import { factsOf } from '../state/screens.ts';
@@ -24,6 +25,7 @@ export function App() {
   return (
     <>
       <Header current={screen} />
+      <SampleBar />
       <Banner />
       <SharingNews />
       <main class={`page of-${screen}`}>

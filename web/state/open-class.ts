@@ -15,6 +15,7 @@ import { childrenOf, smallGroups } from '../../core/log/roster.ts';
 import {
   createDeviceStore,
   type OpenedClass,
+  openInMemory,
   openClass as openOnDevice,
 } from '../device/log/device-log.ts';
 import { newId } from '../device/log/ids.ts';
@@ -33,6 +34,13 @@ const open = remembered(
   },
 );
 
+/** A class that is only looked at, as long as it is: nothing of it is kept, and hers opens next time. */
+const lookedAt = signal<{ readonly classId: string; readonly groupId: GroupId } | null>(null);
+const at = computed(() => lookedAt.value ?? open.value);
+
+/** Whether the class that is open is only looked at. */
+export const isLookedAt = computed(() => lookedAt.value !== null);
+
 const log = signal<OpenedClass | null>(null);
 const none = replay('', []);
 
@@ -45,7 +53,7 @@ export const sharedAs = computed(() => log.value?.shared ?? null);
 /** The group at work: a small group that is there, else the whole class. */
 export const group = computed<Group>(() => {
   const { groups } = classState.value;
-  const chosen = groups.get(open.value.groupId);
+  const chosen = groups.get(at.value.groupId);
   return chosen && !chosen.removed ? chosen : (groups.get(WHOLE_CLASS) as Group);
 });
 
@@ -83,18 +91,29 @@ export async function classHeads(): Promise<readonly ClassHead[]> {
 export async function openClass(classId: string, groupId: GroupId = WHOLE_CLASS): Promise<void> {
   const opened = await openOnDevice(store, classId);
   log.peek()?.close();
+  lookedAt.value = null;
   open.value = { classId, groupId };
+  log.value = opened;
+}
+
+/** Opens a class that is only looked at: it is in memory, and no other window hears of it. */
+export async function lookAtClass(classId: string, events: readonly LogEvent[]): Promise<void> {
+  const opened = await openInMemory(classId, events);
+  log.peek()?.close();
+  lookedAt.value = { classId, groupId: WHOLE_CLASS };
   log.value = opened;
 }
 
 /** Reads the open class anew, when its log has grown otherwise than by `record`. */
 export function reopenClass(): Promise<void> {
+  if (lookedAt.peek()) return Promise.resolve();
   return openClass(open.peek().classId, open.peek().groupId);
 }
 
 /** Turns to another group of the class. */
 export function chooseGroup(groupId: GroupId): void {
-  open.value = { ...open.peek(), groupId };
+  if (lookedAt.peek()) lookedAt.value = { ...at.peek(), groupId };
+  else open.value = { ...open.peek(), groupId };
 }
 
 /** Adds to the log of the open class, all at once; what happened holds from now on. */

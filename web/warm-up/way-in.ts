@@ -3,6 +3,7 @@ import type { Drill } from '../../core/drills/drill.ts';
 import type { DrillRecord } from '../../core/log/class-state.ts';
 import { enterFullScreen } from '../device/full-screen.ts';
 import { ledBy } from '../state/led-by.ts';
+import { isLookedAt } from '../state/open-class.ts';
 import { linkTo } from '../state/route.ts';
 import { openStage } from '../state/stage-window.ts';
 import { rehearse, resume, start } from './running.ts';
@@ -13,8 +14,11 @@ export type Where = 'desk' | 'stage';
 
 /** Begins a warm-up from its first card. */
 export function beginOn(where: Where, drill: Drill): void {
-  start(drill);
-  open(where);
+  if (isLookedAt.peek()) lookAt(drill);
+  else {
+    start(drill);
+    open(where);
+  }
 }
 
 /** Goes on where a warm-up was left; in the windows it was led from, if not said otherwise. */
@@ -25,8 +29,11 @@ export function goOn(record: DrillRecord, where: Where = ledBy.peek()): void {
 
 /** Goes on with what is under way, or begins. */
 export function goOnOrBegin(where: Where, drill: Drill): void {
-  goOnOrStart(drill);
-  open(where);
+  if (isLookedAt.peek()) lookAt(drill);
+  else {
+    goOnOrStart(drill);
+    open(where);
+  }
 }
 
 /** Runs a warm-up just to look at it. */

@@ -1,10 +1,12 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import type { LogEvent } from '../../../core/log/event.ts';
 import { type Announcing, announce } from './announce.ts';
 import { type ClassLog, openClassLog } from './class-log.ts';
 import { connect } from './database.ts';
 import { createFileDrawer } from './file-drawer.ts';
 import { deviceId, newId } from './ids.ts';
 import { createIndexedStore } from './indexed-store.ts';
+import { createMemoryStore } from './memory-store.ts';
 import { withPatience } from './patient-store.ts';
 import { withSecondCopy } from './second-copy.ts';
 import type { SharedRecord } from './shared-record.ts';
@@ -65,6 +67,19 @@ export function ownStamping(device = deviceId()): Stamping {
 /** A class, open, and how this device shares it; null when it does not. */
 export interface OpenedClass extends ClassLog {
   readonly shared: SharedRecord | null;
+}
+
+/** Opens a class made of these events, in memory alone: nothing is kept, and no other window is told. */
+export async function openInMemory(
+  classId: string,
+  events: readonly LogEvent[],
+): Promise<OpenedClass> {
+  const store = keepGoing(createMemoryStore());
+  await store.append(events);
+  const deaf = () => () => {};
+  const alone = { ...store, subscribe: deaf, onRecorded: deaf, tell() {}, receive: store.offer };
+  const log = await openClassLog({ store: alone, classId, ...ownStamping() });
+  return { ...log, shared: null };
 }
 
 /** Opens a class on this device. */

@@ -5,6 +5,7 @@ import { afterDrill, brokenByCard } from '../../../core/log/after-drill.ts';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import { drillsOf } from '../../../core/log/recent.ts';
 import { Hidden } from '../../controls/hidden.tsx';
+import { LookAround } from '../../controls/look-around.tsx';
 import { today } from '../../state/day.ts';
 import { discard } from '../../state/discarded.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
@@ -131,6 +132,7 @@ function NothingYet() {
       <a class="button next" href={linkTo('today')}>
         To today’s warm-up
       </a>
+      <LookAround />
       <TakenOut groupId={group.value.id} />
     </div>
   );

@@ -1,4 +1,7 @@
 import './classes.css';
+import { LookAround } from '../../controls/look-around.tsx';
+import { everyone } from '../../state/everyone.ts';
+import { isLookedAt } from '../../state/open-class.ts';
 import { AddChildren } from './add-children.tsx';
 import { BringList } from './bring-list.tsx';
 import { ClassName } from './class-name.tsx';
@@ -12,10 +15,11 @@ export function ClassPage() {
     <div class="class-page">
       <ClassName />
       <AddChildren />
+      {everyone.value.length === 0 && <LookAround />}
       <BringList />
       <Groups />
       <Classes />
-      <SafeKeeping />
+      {!isLookedAt.value && <SafeKeeping />}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import './known.css';
 import type { ComponentChildren } from 'preact';
 import { markingSaid } from '../../../core/learners/marking-said.ts';
+import { LookAround } from '../../controls/look-around.tsx';
 import { SignShapes } from '../../controls/sign.tsx';
 import { members, task, taughtCards } from '../../state/class-now.ts';
 import { everyone } from '../../state/everyone.ts';
@@ -142,6 +143,7 @@ function NothingYet({
       <a class="button next" href={linkTo(to)}>
         {act}
       </a>
+      <LookAround />
     </div>
   );
 }

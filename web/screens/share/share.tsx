@@ -1,6 +1,6 @@
 import './share.css';
 import { nameOfClass } from '../../state/class-list.ts';
-import { classState, sharedAs } from '../../state/open-class.ts';
+import { classState, isLookedAt, sharedAs } from '../../state/open-class.ts';
 import { sharing } from '../../state/sharing.ts';
 import { AddDevice } from './add-device.tsx';
 import { Begin } from './begin.tsx';
@@ -12,6 +12,7 @@ import { Whereabouts } from './whereabouts.tsx';
 /** The class on several devices: to begin, to let devices and colleagues in, to remove them, to stop. */
 export function SharePage() {
   const now = sharing.value;
+  if (isLookedAt.value) return <p>A sample class stays here. Go back to your class to share it.</p>;
   const name = nameOfClass(classState.value);
   if (sharedAs.value === null) return <Begin name={classState.value.name} />;
   const me = now?.rights?.members.get(now.device);
