@@ -20,9 +20,9 @@ describe('the sample class', () => {
       ['after', 'How it went'],
       ['papers', 'of 108 words read'],
       ['pages', 'Anouk'],
-      ] as const) {
+    ] as const) {
       await page.goto(page.url().replace(/#.*$/, `#/${screen}`));
-      await expect.poll(() => page.getByRole('main').innerText()).toContain(shows);
+      await expect.poll(() => page.getByRole('main').textContent()).toContain(shows);
       expect(await page.getByText('Look around with a sample class').count()).toBe(0);
     }
 
