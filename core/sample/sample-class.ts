@@ -10,7 +10,7 @@ import { nextForm } from '../checks/next-form.ts';
 import { dictationWords } from '../dictation/words.ts';
 import { buildDrill } from '../drills/build-drill.ts';
 import type { DrillEngine } from '../drills/drill-spec.ts';
-import { type ChildId, childId, type GroupId } from '../ids.ts';
+import { type ChildId, childId, drillId, type GroupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { type Day, makeDay, weekdayOf } from '../learners/day.ts';
 import { WHOLE_CLASS } from '../log/class-state.ts';
@@ -141,12 +141,12 @@ function warmUps(at: number, day: Day, engine: DrillEngine, random: Random): rea
     },
     engine,
   );
-  const drillId = `sample-drill-${at}`;
+  const id = drillId(`sample-drill-${at}`);
   const since = daysSince(group, at);
   const turns = shuffled(children, random);
   const read = drill.run.flatMap(({ cards }, place): readonly EventSpec[] => {
     const reader = turns[place % turns.length] as SampleChild;
-    const moment: DrillPlace = { drillId, part: 'blending', place };
+    const moment: DrillPlace = { drillId: id, part: 'blending', place };
     const child = idOf(reader);
     const up: readonly EventSpec[] = [
       { kind: 'shown', body: moment },
@@ -162,14 +162,14 @@ function warmUps(at: number, day: Day, engine: DrillEngine, random: Random): rea
   });
   const others = (['visual', 'auditory'] as const).flatMap((part) =>
     drill[part].map((_, place): EventSpec => {
-      return { kind: 'shown', body: { drillId, part, place } };
+      return { kind: 'shown', body: { drillId: id, part, place } };
     }),
   );
   return [
-    { kind: 'begun', body: { drillId, groupId: group, day: makeDay(day), drill } },
+    { kind: 'begun', body: { drillId: id, groupId: group, day: makeDay(day), drill } },
     ...others,
     ...read,
-    { kind: 'ended', body: { drillId, complete: true } },
+    { kind: 'ended', body: { drillId: id, complete: true } },
   ];
 }
 
