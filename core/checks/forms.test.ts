@@ -56,6 +56,21 @@ describe('a form of letter sounds', () => {
     );
   });
 
+  test.each([
+    ['n', ['N']],
+    ['t', ['T']],
+    ['s', ['S', 'Z']],
+    ['c', ['K', 'S']],
+    ['g', ['G', 'JH']],
+  ])(
+    'takes of a lone %s the sounds that a letter has by itself, and none that its neighbor gives it',
+    (text, sounds) => {
+      const { items } = makeLetterForm(contextAt(136).taught, 1, 250).form;
+      const item = items.find((each) => each.text === text);
+      expect(item?.answers.map((answer) => answer.join(' ')).sort()).toEqual(sounds);
+    },
+  );
+
   test('takes every taught sound of a grapheme as right', () => {
     const { taught } = contextAt(136);
     const { items } = makeLetterForm(taught, 1, 250).form;

@@ -1,6 +1,6 @@
 import { lookAlike, visualPool } from '../drills/visual.ts';
 import type { Correspondence } from '../language/correspondence.ts';
-import { correspondenceById } from '../language/correspondences.ts';
+import { correspondenceById, rowById } from '../language/correspondences.ts';
 import type { Taught } from '../language/taught.ts';
 import { makeRandom } from '../random.ts';
 import type { CheckItem, MadeForm } from './check-form.ts';
@@ -31,7 +31,7 @@ function itemsOf({ correspondences }: Taught): readonly CheckItem[] {
   const byGrapheme = new Map<string, Correspondence[]>();
   for (const id of visualPool(correspondences)) {
     const card = correspondenceById.get(id);
-    if (!card) continue;
+    if (!card || !isSaidAlone(card)) continue;
     const cards = byGrapheme.get(card.grapheme);
     if (cards) cards.push(card);
     else byGrapheme.set(card.grapheme, [card]);
@@ -41,6 +41,16 @@ function itemsOf({ correspondences }: Taught): readonly CheckItem[] {
     cards: cards.slice(0, 1).map(({ id }) => id),
     answers: cards.map(({ phonemes }) => phonemes),
   }));
+}
+
+/**
+ * Whether a letter that stands alone may be read so. A consonant that only says its sound because of what
+ * follows does not: n says /ng/ before k, t says /ch/ before u. Soft c and g are taught as the letter's
+ * second sound and may be said (common practice, no source).
+ */
+function isSaidAlone({ id, kind }: Correspondence): boolean {
+  const after = kind === 'consonant' ? rowById.get(id)?.context.after : null;
+  return !after || after.test('') || ['e', 'i', 'y'].every((letter) => after.test(letter));
 }
 
 function isNear(one: CheckItem, other: CheckItem): boolean {

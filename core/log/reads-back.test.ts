@@ -2,9 +2,12 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { arbitraryEvents, shuffledWithRepeats } from '../../test/arbitrary-events.ts';
 import { groupId } from '../ids.ts';
+import { atOnce } from '../paced.ts';
 import type { LogEvent } from './event.ts';
 import { makeLog } from './log-file.ts';
-import { readsBack } from './reads-back.ts';
+import { readsBackPaced } from './reads-back.ts';
+
+const readsBack = (text: string, log: readonly LogEvent[]) => atOnce(readsBackPaced(text, log));
 
 const note = (id: string, text: string): LogEvent => ({
   id,

@@ -1,4 +1,4 @@
-import { atOnce, type Paced } from '../paced.ts';
+import type { Paced } from '../paced.ts';
 import type { LogEvent } from './event.ts';
 import { makeLogPaced, parseLogPaced } from './log-file.ts';
 
@@ -16,11 +16,6 @@ export function* readsBackPaced(text: string, events: readonly LogEvent[]): Pace
     read.events.length === new Set(events.map(({ id }) => id)).size &&
     lastLine(yield* makeLogPaced(read.events)) === lastLine(yield* makeLogPaced(events))
   );
-}
-
-/** The same at once. */
-export function readsBack(text: string, events: readonly LogEvent[]): boolean {
-  return atOnce(readsBackPaced(text, events));
 }
 
 /** The line with the count and the check number. */
