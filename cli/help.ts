@@ -32,8 +32,10 @@ const DRILL: Options = [
   ['--shape S', 'the kind of board'],
   ['--focus a,b', 'cards that come often'],
   ['--focus-share 0.5', 'how often, from 0 to 1'],
-  ['--contrast b/d', 'cards that follow on each other'],
+  ['--contrast b/d', 'cards turned one into the other, in a third of the flips'],
   ['--rise', 'easy words first'],
+  ['--sight N', 'how many words known by sight are shown; 4 when left out'],
+  ['--sight-said N', 'how many of them are said and spelled; 2 when left out'],
 ];
 const WORDS: Options = [
   ['--shape cvc', 'only words of this shape'],
@@ -55,7 +57,7 @@ const DICTATED: Options = [
 ];
 const ITEMS: Options = [
   ['--items N', 'how many words or letters'],
-  ['--kind K', 'nonsense-words or letter-sounds'],
+  ['--kind K', 'nonsense-words, letter-sounds or sight-words'],
 ];
 
 const sheetHelp = (kind: string, does: string, options: Options): [string, CommandHelp] => [
@@ -144,6 +146,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
         ...TAUGHT,
         ...BOARD,
         ['--steps 20-24', 'the cards of these steps in place of all that was taught'],
+        ['--sight', 'the words known by sight in their place'],
         ['--own said,was', 'cards with texts of your own'],
         ['--blank N', 'empty cards to write on'],
         ['--kind K', 'index, half, desk or strips'],

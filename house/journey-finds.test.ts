@@ -16,10 +16,12 @@ const STILL: Readonly<Record<string, number>> = {
   check: 15,
   'class-words': 6,
   class: 3,
+  'day-groups': 9,
   desk: 41, // drawn, in part
+  'far-stage': 1,
   'first-visit': 6, // drawn, in part
   gallery: 5, // looks
-  interruptions: 15,
+  interruptions: 16,
   known: 3,
   memory: 1, // counts what is left of a page
   museum: 2, // drawn
@@ -28,10 +30,14 @@ const STILL: Readonly<Record<string, number>> = {
   order: 2,
   pages: 6,
   papers: 11,
+  pins: 2,
   print: 5,
   readers: 5,
   'seven-days': 11,
   sheets: 1,
+  share: 4,
+  sight: 23, // drawn, in good part
+  'small-desk': 20, // pixels
   stage: 14, // drawn
   today: 5,
 };

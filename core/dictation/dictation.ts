@@ -125,6 +125,7 @@ function chooseSentences(
   const practising = usable.filter(({ practises }) => practises !== undefined).reverse();
   const forNewest = practising.length > 0 ? Math.ceil(count / 2) : count;
   const chosen = shuffled(best, random).slice(0, forNewest);
+  const toPractise = new Set(practising.filter((sentence) => !chosen.includes(sentence)));
   const add = (from: typeof usable, many: number) => {
     if (chosen.length === count) return;
     const more = firstOf(
@@ -137,10 +138,12 @@ function chooseSentences(
   add(practising, count * CHOICE);
   add(best, count * CHOICE);
   add(usable.filter(({ share }) => share === 0).reverse(), LATEST);
-  return chosen.map(({ text, share, practises }) => ({
-    text,
-    isNew: share > 0,
-    ...(share === 0 && practises !== undefined ? { practises } : {}),
+  return chosen.map((sentence) => ({
+    text: sentence.text,
+    isNew: sentence.share > 0,
+    ...(sentence.practises !== undefined && toPractise.has(sentence)
+      ? { practises: sentence.practises }
+      : {}),
   }));
 }
 
