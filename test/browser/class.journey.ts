@@ -162,11 +162,11 @@ describe('the class', () => {
     await expect.poll(heading).toBe('Room 5');
     await page.getByRole('button', { name: 'Open Room 4' }).click();
     await expect.poll(heading).toBe('Room 4');
-    await page.getByRole('button', { name: 'Put Room 5 away' }).click();
+    await page.getByRole('button', { name: 'Archive Room 5' }).click();
     await page.getByRole('button', { name: 'Undo' }).click();
-    await page.getByRole('button', { name: 'Put Room 4 away' }).click();
+    await page.getByRole('button', { name: 'Archive Room 4' }).click();
     await expect.poll(heading).toBe('Room 5');
-    await page.getByText('Put away (1)').click();
+    await page.getByText('Archive (1)').click();
     await page.getByRole('button', { name: 'Delete Room 4 for good' }).click();
     const copy = await saved(page, () =>
       page.getByRole('button', { name: 'Save a copy first' }).click(),
@@ -175,7 +175,7 @@ describe('the class', () => {
     expect(await really.isDisabled()).toBe(true);
     await page.getByLabel('To delete it, type “delete”').fill('Delete');
     await really.click();
-    await page.getByText('Put away (1)').waitFor({ state: 'detached' });
+    await page.getByText('Archive (1)').waitFor({ state: 'detached' });
     await page.reload();
     await expect.poll(heading).toBe('Room 5');
     expect(await page.getByText('Room 4').count()).toBe(0);
@@ -183,7 +183,7 @@ describe('the class', () => {
     await bring(page, copy.text);
     await page.getByRole('button', { name: 'Bring the deleted class back' }).click();
     await brought(page).getByText('Room 4').waitFor();
-    await page.getByText('Put away (1)').click();
+    await page.getByText('Archive (1)').click();
     await page.getByRole('button', { name: 'Take Room 4 out again' }).click();
     await expect.poll(heading).toBe('Room 4');
     await members(page, 'No group').toEqual(['Odalys', 'Tam', 'Tam', 'Wren']);
@@ -298,7 +298,7 @@ describe('when this browser keeps nothing', () => {
 
     const again = refusing.getByRole('button', { name: 'Try again' });
     await again.click();
-    await refusing.getByText('Still not.').waitFor();
+    await refusing.getByText('Still not saving.').waitFor();
     await refusing.evaluate(() => (globalThis as unknown as { allow: () => void }).allow());
     await again.click();
     await copyOffered(refusing).waitFor({ state: 'detached' });

@@ -63,7 +63,7 @@ export function Banner() {
 async function tryAgain(tell: Tell): Promise<void> {
   tell('');
   const outcome = await store.append([]);
-  if ('error' in outcome) tell('Still not. What you do goes on meanwhile.');
+  if ('error' in outcome) tell('Still not saving. You can keep working.');
   else await reopenClass();
 }
 

@@ -4,7 +4,7 @@ import { goTo } from '../state/route.ts';
 export function Broken({ error, again }: { readonly error: unknown; readonly again: () => void }) {
   return (
     <main class="broken">
-      <h1>This page stumbled</h1>
+      <h1>Something went wrong</h1>
       <p>What you entered is still on this device. Try the page again, or go back to the start.</p>
       <p>
         <button type="button" class="button next" onClick={again}>
@@ -22,7 +22,7 @@ export function Broken({ error, again }: { readonly error: unknown; readonly aga
         </button>
       </p>
       <details>
-        <summary>For whoever mends it</summary>
+        <summary>Details for tech support</summary>
         <pre>{error instanceof Error ? (error.stack ?? error.message) : String(error)}</pre>
       </details>
     </main>

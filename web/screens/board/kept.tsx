@@ -128,7 +128,7 @@ export function KeptBoards({ onDone }: { readonly onDone: () => void }) {
       )}
       {earlier.length > 0 && (
         <section class="kept-boards">
-          <h3>Boards that lay here before</h3>
+          <h3>Earlier boards</h3>
           <ul>
             {earlier.map((board) => (
               <li key={JSON.stringify(board)}>

@@ -30,7 +30,7 @@ export async function putAway(listed: ListedClass): Promise<void> {
   await recordIn(classId, archiving(classId, true));
   if (wasOpen) await openAnother(classId);
   await refreshClasses();
-  noteUndo(`Put “${nameOfClass(listed)}” away.`, async () => {
+  noteUndo(`Archived “${nameOfClass(listed)}”.`, async () => {
     await recordIn(classId, archiving(classId, false));
     if (wasOpen) await openClass(classId);
     await refreshClasses();

@@ -39,7 +39,7 @@ export function ClassName() {
       <p class="quiet">{inFew()}</p>
       {archived && (
         <p class="class-note">
-          This class is put away.{' '}
+          This class is in the archive.{' '}
           <button type="button" class="button" onClick={() => takeOut(id)}>
             Take it out again
           </button>

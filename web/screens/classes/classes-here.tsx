@@ -20,7 +20,7 @@ export function Classes() {
       </ul>
       {away.length > 0 && (
         <details class="put-away">
-          <summary>Put away ({away.length})</summary>
+          <summary>Archive ({away.length})</summary>
           <ul class="class-list">
             {away.map((each) => (
               <AwayRow key={each.classId} listed={each} />
@@ -69,10 +69,10 @@ function ClassRow({ listed }: { readonly listed: ListedClass }) {
         <button
           type="button"
           class="button plain"
-          aria-label={`Put ${name} away`}
+          aria-label={`Archive ${name}`}
           onClick={() => putAway(listed)}
         >
-          Put away
+          Archive
         </button>
       </span>
     </li>
