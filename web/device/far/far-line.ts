@@ -9,6 +9,8 @@ import type { OwnDevice } from './own-device.ts';
 
 /** A socket as browsers and Node's packages have it: what is used of it. */
 export interface Socket {
+  /** 1 while it is open, as a WebSocket has it; a socket without it tells of its end only. */
+  readonly readyState?: number;
   send(text: string): void;
   close(): void;
   onmessage: ((event: { readonly data: unknown }) => void) | null;
@@ -31,6 +33,8 @@ export interface Hearing {
   onEnd(): void;
 }
 
+const OPEN = 1;
+
 /** Connects and says who this device is. Rejects when the line ends before the server has welcomed it. */
 export function openLine(
   socket: Socket,
@@ -41,7 +45,10 @@ export function openLine(
   return new Promise((resolve, reject) => {
     let line: FarLine | null = null;
     let isWelcome = false;
-    const send = (message: DeviceMessage) => socket.send(makeMessage(message));
+    // On a socket that is closing nothing is said: what was not answered is said again on the next line.
+    const send = (message: DeviceMessage) => {
+      if ((socket.readyState ?? OPEN) === OPEN) socket.send(makeMessage(message));
+    };
     // Whatever is wrong, the end comes after it.
     socket.onerror = () => {};
     socket.onclose = () => {
