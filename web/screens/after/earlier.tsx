@@ -48,6 +48,6 @@ function inShort(record: DrillRecord): string {
   if (broke.length + mended.length === 0) return `all ${well.length} went well`;
   return [
     ...(broke.length > 0 ? [`${broke.length} broke`] : []),
-    ...(mended.length > 0 ? [`${mended.length} mended`] : []),
+    ...(mended.length > 0 ? [`${mended.length} fixed right away`] : []),
   ].join(', ');
 }
