@@ -5,24 +5,30 @@ import { fromRoot } from './root.mjs';
 /**
  * The unit tests for the inner loop: all but the slowest, which take four fifths of the time: they search
  * boards to the end, try every board on every group, make drills by the hundred, print pages, wait for a
- * lock or try hostile inputs. `npm test` runs them all.
+ * lock, start servers or try hostile inputs. `npm test` runs them all.
  */
 const slow: readonly string[] = [
   'cli/board.test.ts',
   'cli/main.test.ts',
   'cli/sheet.test.ts',
+  'cli/shown.test.ts',
   'core/boards/runs/run.test.ts',
   'core/boards/search/best-board.test.ts',
   'core/boards/search/search.test.ts',
   'core/checks/forms.test.ts',
   'core/dictation/dictation.test.ts',
   'core/drills/build-drill.test.ts',
+  'house/take-port.test.ts',
   'lexicon/build-list.test.ts',
   'print/cards/cards-on-paper.test.ts',
   'print/sheets/sheets.test.ts',
+  'server/serve.test.ts',
+  'test/growth.test.ts',
   'test/hostile/hostile.test.ts',
   'test/nothing-bypasses-on-paper.test.ts',
   'test/nothing-bypasses.test.ts',
+  'test/sharing/far-class.test.ts',
+  'test/sharing/kill.test.ts',
   'test/what-is-known.test.ts',
   'web/device/log/lock.test.ts',
 ];
