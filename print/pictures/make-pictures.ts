@@ -1,7 +1,9 @@
 import type { Picture } from '../picture.ts';
 import { drawn } from './drawn.ts';
 import { iconOf } from './icons.ts';
+import { plainPath } from './plain-path.ts';
 import { readIcon } from './read-icon.ts';
+import { shortPath } from './short-path.ts';
 
 /** A set of icons as Iconify publishes it; only what is used of it. */
 export interface IconSet {
@@ -9,7 +11,7 @@ export interface IconSet {
   readonly aliases?: Readonly<Record<string, { readonly parent: string }>>;
 }
 
-/** The picture of every keyword that has one, in alphabetical order. */
+/** The picture of every keyword that has one, in alphabetical order, in outlines that every painter reads alike. */
 export function makePictures({ icons, aliases = {} }: IconSet): Readonly<Record<string, Picture>> {
   const fromSet = [...iconOf].map(([keyword, name]): [string, Picture] => {
     const icon = icons[name] ?? icons[aliases[name]?.parent ?? ''];
@@ -17,5 +19,12 @@ export function makePictures({ icons, aliases = {} }: IconSet): Readonly<Record<
     return [keyword, readIcon(name, icon.body)];
   });
   const all = [...fromSet, ...drawn].sort(([left], [right]) => (left < right ? -1 : 1));
-  return Object.fromEntries(all);
+  return Object.fromEntries(all.map(([keyword, picture]) => [keyword, plain(picture)]));
+}
+
+function plain({ box, parts }: Picture): Picture {
+  return {
+    box,
+    parts: parts.map((part) => ({ ...part, path: shortPath(plainPath(part.path)) })),
+  };
 }

@@ -3,8 +3,10 @@ import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { boundsOf } from '../outline.ts';
 import { greyOf, type Picture } from '../picture.ts';
 import { makePictures } from './make-pictures.ts';
+import { plainPath } from './plain-path.ts';
 import { readIcon } from './read-icon.ts';
 
 const { resolve } = createRequire(import.meta.url);
@@ -38,6 +40,23 @@ describe('pictures of keywords', () => {
     const missing = [...new Set(keywords)].filter((keyword) => !(keyword in built)).sort();
     expect(list.split(', ')).toEqual(missing);
     expect(Number(count)).toBe(missing.length);
+  });
+
+  it('keep their ink in their box, and the control points of their curves within half a unit of it', () => {
+    const outside = Object.entries(built).filter(([, { box, parts }]) =>
+      parts.some(({ path }) => {
+        const ink = boundsOf(plainPath(path));
+        return ink && Math.min(ink.left, ink.top, box - ink.right, box - ink.bottom) < -0.5;
+      }),
+    );
+    expect(outside.map(([keyword]) => keyword)).toEqual([]);
+  });
+
+  it('have no arcs and no short forms, which painters read differently', () => {
+    const commands = Object.values(built).flatMap(({ parts }) =>
+      parts.flatMap(({ path }) => path.match(/[a-z]/gi) ?? []),
+    );
+    expect([...new Set(commands)].sort()).toEqual(['c', 'l', 'm', 'z']);
   });
 
   it('are never dropped in part: what cannot be read is refused', () => {
