@@ -100,7 +100,7 @@ for (const { place, letters } of CLUSTER_FAMILIES) {
 
 export const CLUSTER_ROWS: readonly RowSpec[] = [
   ...[...placesByLetters].map(([letters, places]) => clusterRow(letters, places)),
-  ['nk', 'NG K', 'welded', 1, 'e', 'pink', { parts: ['n=NG', 'k=K'] }],
+  ['nk', 'NG K', 'welded', 1, 'e', 'skunk', { parts: ['n=NG', 'k=K'] }],
   // endings with a beat of their own, laid as one card after a base
   ['ing', 'IH NG', 'ending', 1, '', 'jumping', { parts: ['i=IH', 'ng=NG'] }],
   ['est', 'AX S T', 'ending', 2, '', 'tallest', { parts: ['e=AX', 's=S', 't=T'] }],

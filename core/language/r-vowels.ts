@@ -18,7 +18,7 @@ export const R_VOWEL_ROWS: readonly RowSpec[] = [
   ['ear', 'EH R', 'r-vowel', 2, 'm', 'pear'],
   ['ear', 'ER', 'r-vowel', 3, 'm', 'earth'],
   ['eer', 'IH R', 'r-vowel', 2, 'm', 'deer', { also: ['IY R', 'IY ER', 'IH ER'] }],
-  ['ore', 'AO R', 'r-vowel', 2, '', 'shore', { also: ['OW R'] }],
+  ['ore', 'AO R', 'r-vowel', 2, '', 'store', { also: ['OW R'] }],
   ['oar', 'AO R', 'r-vowel', 2, 'm', 'board', { also: ['OW R'] }],
   ['oor', 'AO R', 'r-vowel', 3, '', 'door', { also: ['OW R'] }],
   ['oor', 'UH R', 'r-vowel', 3, '', 'poor', { also: ['UW R'] }],
@@ -48,7 +48,7 @@ export const R_VOWEL_ROWS: readonly RowSpec[] = [
   // between vowels
   ['ar', 'EH R', 'r-vowel', 3, '', 'parachute', { also: ['AE R', 'EY R'] }],
   ['er', 'EH R', 'r-vowel', 3, '', 'sheriff', { also: ['AE R'] }],
-  ['er', 'IH R', 'r-vowel', 3, '', 'zero', { also: ['IY R'] }],
+  ['er', 'IH R', 'r-vowel', 3, '', 'cereal', { also: ['IY R'] }],
   ['ir', 'IH R', 'r-vowel', 3, '', 'spirit'],
   ['ir', 'AY R', 'r-vowel', 3, '', 'pirate', { also: ['AY ER'] }],
   ['or', 'AA R', 'r-vowel', 3, '', 'forest'],

@@ -1,6 +1,6 @@
 /** What is eaten and drunk. */
 import { corners, disc, slab, stroke } from './outlines.ts';
-import { carrot, green, lemon, pale, type Row, red, white, wood } from './paint.ts';
+import { carrot, green, lemon, pale, type Row, red } from './paint.ts';
 
 export const food: Readonly<Record<string, readonly Row[]>> = {
   barbecue: [
@@ -81,26 +81,5 @@ export const food: Readonly<Record<string, readonly Row[]>> = {
         .join(''),
       carrot,
     ],
-  ],
-  syrup: [
-    ['M13 2h6v4h-6Z', '#f8312f'],
-    ['M13.500 6h5v5q5 2 5 7v10q0 2-2 2h-11q-2 0-2-2V18q0-5 5-7Z', '#c68a6b'],
-    [
-      'M9.500 17q0-2 1.500-3.500h10q1.500 1.500 1.500 3.500v10.500q0 1.500-1.500 1.500H11q-1.500 0-1.500-1.500Z',
-      '#8a4b1f',
-    ],
-    ['M10 18h12v7H10Z', '#fcd53f'],
-    [
-      'M16 19l1 1.800l2-.300l-1.200 1.600l.700 1.900l-2.500-.600l-2.500.600l.700-1.900l-1.200-1.600l2 .300Z',
-      '#d3302f',
-    ],
-  ],
-  tray: [
-    ['M5 9h8v9H5Z', white],
-    ['M5 9h8v1.800H5ZM13 11q4-1 4 2.500T13 16v-1.500q2.500.500 2.500-1.200T13 12.500Z', pale],
-    ['M18 14h9l-1 4h-7Z', '#ff822d'],
-    ['M20 11.500q2.500-2.500 5 0V14h-5Z', '#fcd53f'],
-    ['M1 18h30l-2.500 5q-.700 1.500-2.500 1.500H6Q4.200 24.500 3.500 23Z', wood],
-    ['M1 18h30l-.600 1.300H1.600Z', '#c68a6b'],
   ],
 };
