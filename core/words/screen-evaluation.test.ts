@@ -100,6 +100,38 @@ describe('the held-out half meets the targets', () => {
   });
 });
 
+describe('leaks that were looked for: two parts over two syllables, Spanish, milder slang', () => {
+  const rows = readText('test/fixtures/screen/leaks.tsv')
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#') && !line.startsWith('half\t'))
+    .map((line) => {
+      const [half, label, cards, sounds] = line.split('\t') as [string, string, string, string];
+      const parsed = parseScreenLine(`${cards}\t${sounds}`);
+      if ('error' in parsed) throw new Error(parsed.error.message);
+      const { verdict } = screen.judge(parsed.line.word, parsed.line.sounds);
+      return { half, label, cards, sounds, verdict };
+    });
+
+  test('are split by the same hash', () => {
+    for (const { half, cards, sounds } of rows) {
+      expect(half).toBe(fnv1a(`${cards}\t${sounds}`) % 2 === 0 ? 'tuning' : 'held-out');
+    }
+  });
+
+  test.each([
+    ['stop', 'stopped', 0.95],
+    ['ask', 'stopped or asked', 0.75],
+    ['harmless', 'clear', 0.99],
+  ] as const)('of the held-out half labelled %s, enough are %s', (wanted, _, least) => {
+    const asked = rows.filter(({ half, label }) => half === 'held-out' && label === wanted);
+    const right = asked.filter(({ verdict }) =>
+      wanted === 'ask' ? verdict !== 'clear' : verdict === (wanted === 'stop' ? 'stop' : 'clear'),
+    );
+    expect(asked.length).toBeGreaterThan(30);
+    expect(share(right.length, asked.length)).toBeGreaterThanOrEqual(least);
+  });
+});
+
 /** FNV-1a, 32 bits (Fowler, Noll & Vo), over ASCII text. */
 function fnv1a(text: string): number {
   let hash = 0x811c9dc5;

@@ -109,7 +109,9 @@ describe('what stops a word (rows are named by their place in the reviewed list)
       for (const said of sounds) {
         if (said.length > 5) continue;
         const before = screen.judge('', [...said, 'B', 'AE', 'P']).verdict;
-        const behind = screen.judge('', ['M', 'AA', 'N', ...said]).verdict;
+        // n would become /ng/ before g and swallow it.
+        const last = said[0] === 'G' ? 'P' : 'N';
+        const behind = screen.judge('', ['M', 'AA', last, ...said]).verdict;
         expect([place, before, behind]).toEqual([place, 'stop', 'stop']);
       }
     }

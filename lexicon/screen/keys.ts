@@ -27,7 +27,7 @@ function keysOfRow(row: ScreenRow): readonly ScreenKey[] {
     for (const slip of slipsOf(sounds, grave)) {
       keys.push({ codes: codes(heard.plain, slip), space: 'slips', mark });
     }
-    for (const said of readOut(sounds)) {
+    for (const said of readOut(sounds, grave.severe)) {
       const whole: ScreenMark = { ...mark, scope: 'exact' };
       keys.push({ codes: codes(heard.plain, said), space: 'slips', mark: whole });
     }

@@ -1,4 +1,5 @@
 import type { Phoneme } from '../../core/language/phonemes.ts';
+import { codeOf, isVowelCode } from '../../core/words/screen-ear.ts';
 
 /**
  * What a severe row or a slur may be heard in: its sounds one slip away. Both
@@ -30,12 +31,27 @@ export function slipsOf(
 }
 
 /**
- * How a word of several syllables is read off cards: one weak vowel of a later
- * syllable in full, or a last -er without its r. For the whole word only.
+ * How a word of several syllables is read off cards, one vowel at a time: a weak
+ * vowel of a later syllable in full (mid·get with the e of get), the first vowel
+ * short where the word has it long (dag·o; for severe rows also long for short a,
+ * fa·git), or a last -er without its r. For the
+ * whole word only.
  */
-export function readOut(sounds: readonly Phoneme[]): readonly (readonly Phoneme[])[] {
+export function readOut(
+  sounds: readonly Phoneme[],
+  severe: boolean,
+): readonly (readonly Phoneme[])[] {
+  const vowels = sounds.flatMap((sound, at) => (isVowelCode(codeOf(sound)) ? [at] : []));
+  if (vowels.length < 2) return [];
   return sounds.flatMap((sound, at) => {
+    if (at === vowels[0] && vowels.length === 2) {
+      if (severe && sound === 'AE') return [sounds.with(at, 'EY')];
+      const short = closed[sound];
+      return short ? [sounds.with(at, short)] : [];
+    }
     if (sound === 'AX' && at > 1) return FULL_VOWELS.map((vowel) => sounds.with(at, vowel));
+    if (sound === 'IH' && at > (vowels[0] as number) && sounds[at + 1] !== 'NG')
+      return [sounds.with(at, 'EH')];
     const isLast = at === sounds.length - 1;
     return sound === 'ER' && at > 2 && isLast ? [sounds.with(at, 'AX')] : [];
   });
@@ -43,6 +59,9 @@ export function readOut(sounds: readonly Phoneme[]): readonly (readonly Phoneme[
 
 /** Short vowels of cards that running speech would weaken; short i and u are one with the schwa already. */
 const FULL_VOWELS: readonly Phoneme[] = ['AA', 'AE', 'EH'];
+
+/** The short vowel of a letter that says its name: on cards the syllable may be closed. */
+const closed: Table<Phoneme> = { EY: 'AE', IY: 'EH', OW: 'AA' };
 
 type Table<Value> = Readonly<Partial<Record<Phoneme, Value>>>;
 
