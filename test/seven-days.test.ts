@@ -3,6 +3,8 @@ import { cardsOfChild } from '../core/facts/cards-of-child.ts';
 import { classMap, countWords } from '../core/facts/class-map.ts';
 import { readingsIn } from '../core/facts/class-readings.ts';
 import { makeClassTable } from '../core/facts/class-tables.ts';
+import { missedLatelyOf } from '../core/facts/missed-lately.ts';
+import { placeFacts } from '../core/facts/place-facts.ts';
 import { seenSaid } from '../core/facts/seen-said.ts';
 import { needSaid, needsOf } from '../core/groups/needs.ts';
 import { sharedWays } from '../core/groups/shared-ways.ts';
@@ -107,12 +109,44 @@ describe('seven days of twenty children', () => {
     ['Kaia', 'Says the letter’s name for short a, short o and short e: 8 of 14'],
     ['Levi', 'missed nothing lately'],
     ['Maude', 'misses th: 1 of 7'],
-    ['Nils', 'missed nothing lately; beyond the group’s step, 2 of 4 right'],
+    [
+      'Nils',
+      'missed nothing lately of what the group was taught; beyond the group’s step, 2 of 4 right',
+    ],
     ['Orla', 'ays /ŏ/ for short u: 5 of 7; beyond the group’s step, 0 of 4 right'],
     ['Quim', 'Misses short a: 1 of 1'],
   ])('%s: %s', (name, said) => {
     const { taught, beyond } = cellsOf(name);
     expect(storySaid(childStory(taught, beyond), 'classroom')).toContain(said);
+  });
+
+  it.each(NAMES)('%s: the places in a word add up to the marks in words', (name) => {
+    const { taught, beyond } = cellsOf(name);
+    const all = [...marksOf(name).values()].map(({ marks }) => marks).join('');
+    const places = placeFacts([...taught, ...beyond]).filter(({ of }) =>
+      ['beginning', 'middle', 'ending'].includes(of),
+    );
+    const sum = (of: 'right' | 'missed') => places.reduce((so, one) => so + one[of], 0);
+    expect([sum('right'), sum('missed')]).toEqual([countMarks(all, 'r'), countMarks(all, 'm')]);
+  });
+
+  it.each<[string, string, number, number, string]>([
+    ['Ines', 'middle', 15, 6, 'i=IH'],
+    ['Amir', 'beginning', 10, 11, 'st=S+T'],
+    ['Maude', 'ending', 20, 0, ''],
+  ])('%s: in the %s %i right, %i missed', (name, place, right, missed, first) => {
+    const found = placeFacts(cellsOf(name).taught).find(({ of }) => of === place);
+    expect([found?.right, found?.missed, found?.cards[0] ?? '']).toEqual([right, missed, first]);
+  });
+
+  it.each<[string, readonly string[], readonly string[]]>([
+    ['Amir', ['st=S+T', 'pr=P+R', 'bl=B+L', 'fl=F+L'], ['s-clusters', 'l-clusters', 'r-clusters']],
+    ['Ines', ['i=IH'], []],
+    ['Levi', [], []],
+  ])('%s: no word to read at home holds what was missed lately', (name, cards, habits) => {
+    const missed = missedLatelyOf(cellsOf(name).taught);
+    expect([...missed.cards].sort()).toEqual([...cards].sort());
+    expect([...missed.habits].sort()).toEqual([...habits].sort());
   });
 
   it('says why Oak is together', () => {

@@ -12,7 +12,7 @@ export interface ReadyRule {
 /** Four of five children, four times of five (common practice, no source); hers to change. */
 export const USUAL_RULE: ReadyRule = { share: 0.8, sure: 0.8 };
 
-/** A child that would rather not read all of the cards, and those that it is least likely to read. */
+/** A child that would probably not read all of the cards, and those that it is least likely to read. */
 export interface NotYet {
   readonly child: ChildId;
   /** By how likely it is that they are missed. */

@@ -39,6 +39,26 @@ const everyStep = SEQUENCE.steps
   }));
 
 describe('a dictation', () => {
+  test('holds none of the cards to avoid, a cluster as its parts in a row either', () => {
+    const avoid: readonly CardId[] = ['st=S+T', 'i=IH'];
+    for (const seed of [1, 2, 3]) {
+      const { words, sentences } = dictationFor(
+        { ...specAtStep(SEQUENCE, 38, seed), avoid, words: 15 },
+        sources,
+      );
+      expect(words).toHaveLength(15);
+      expect(sentences).toHaveLength(2);
+      for (const { text } of [...words, ...sentences]) {
+        for (const { cardIds } of wordsOf(text)) {
+          expect(
+            avoid.some((card) => holdsCard(cardIds, card)),
+            text,
+          ).toBe(false);
+        }
+      }
+    }
+  });
+
   test('is full at every step from the tenth on: six words and two sentences', () => {
     const short: string[] = [];
     for (const { step, words, sentences, shortfall } of everyStep) {

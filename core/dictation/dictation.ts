@@ -20,6 +20,8 @@ export interface DictationSpec {
   readonly newest: readonly Item[];
   /** Cards that spelling showed to need practice, the most wanted first. */
   readonly practise?: readonly CardId[];
+  /** Cards that no word may hold, a cluster as its parts in a row either. */
+  readonly avoid?: readonly CardId[];
   readonly seed: number;
   /** How many words (6 when left out) and sentences (2). */
   readonly words?: number;
@@ -50,18 +52,19 @@ export function dictationFor(spec: DictationSpec, sources: DictationSources): Di
     taught,
     newest,
     practise,
+    avoid = [],
     seed,
     words: wordCount = 6,
     sentences: sentenceCount = 2,
   } = spec;
   const random = makeRandom(seed);
   const words = dictationWords(
-    { taught, newest, count: wordCount, ...(practise ? { practise } : {}) },
+    { taught, newest, avoid, count: wordCount, ...(practise ? { practise } : {}) },
     sources,
     random,
   );
   const sentences = chooseSentences(
-    { taught, newest, practise: practise ?? [], count: sentenceCount },
+    { taught, newest, practise: practise ?? [], avoid, count: sentenceCount },
     sources,
     random,
   );
@@ -99,17 +102,22 @@ interface SentencesSpec {
   readonly taught: Taught;
   readonly newest: readonly Item[];
   readonly practise: readonly CardId[];
+  readonly avoid: readonly CardId[];
   readonly count: number;
 }
 
 function chooseSentences(
-  { taught, newest, practise, count }: SentencesSpec,
+  { taught, newest, practise, avoid, count }: SentencesSpec,
   { lexicon, screen, sentences }: DictationSources,
   random: Random,
 ): readonly Dictated[] {
   const usable = sentences
     .map((text) => ({ text, words: sentenceWords(text, lexicon) }))
-    .filter(({ words }) => words.every((word) => isWritable(word, taught)))
+    .filter(({ words }) =>
+      words.every(
+        (word) => isWritable(word, taught) && !avoid.some((card) => holdsCard(word.cardIds, card)),
+      ),
+    )
     .map(({ text, words }) => ({
       text,
       words,

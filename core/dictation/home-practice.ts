@@ -13,6 +13,8 @@ export interface Practised {
   readonly together: Taught;
   /** What words and sentences show most. */
   readonly newest: readonly Item[];
+  /** What went wrong lately: no word and no sentence holds it; left out for nothing. */
+  readonly avoid?: readonly CardId[];
 }
 
 /** How many words and sentences there should be, and the seed that chooses them. */
@@ -24,11 +26,14 @@ export interface HomeSpec {
 
 /** Words to read alone and sentences to read together, all through the word screen; fewer where there are fewer. */
 export function homePractice(
-  { alone, together, newest }: Practised,
+  { alone, together, newest, avoid = [] }: Practised,
   { seed, words, sentences }: HomeSpec,
   sources: DictationSources,
 ): Pick<Dictation, 'words' | 'sentences'> {
-  const read = dictationFor({ taught: alone, newest, seed, words, sentences: 0 }, sources);
-  const shared = dictationFor({ taught: together, newest, seed, words: 0, sentences }, sources);
+  const read = dictationFor({ taught: alone, newest, avoid, seed, words, sentences: 0 }, sources);
+  const shared = dictationFor(
+    { taught: together, newest, avoid, seed, words: 0, sentences },
+    sources,
+  );
   return { words: read.words, sentences: shared.sentences };
 }

@@ -17,6 +17,7 @@ import type { WordScreen } from '../words/screen.ts';
 import { examplesOf } from './examples.ts';
 import { firstOf } from './first-of.ts';
 import { isFitForClass } from './fitness.ts';
+import { holdsCard } from './needs.ts';
 
 /** One word or sentence to say, and whether it holds one of the newest items. */
 export interface Dictated {
@@ -33,6 +34,8 @@ interface WordsSpec {
   readonly count: number;
   /** Cards that spelling showed to need practice, the most wanted first. */
   readonly practise?: readonly CardId[];
+  /** Cards that no word may hold. */
+  readonly avoid?: readonly CardId[];
 }
 
 interface WordSources {
@@ -49,14 +52,16 @@ const REVIEW_LETTERS = { from: 3, to: 8 } as const;
 
 /** Words to dictate, shorter ones first; fewer than asked where there are no more. */
 export function dictationWords(
-  { taught, newest, count, practise = [] }: WordsSpec,
+  { taught, newest, count, practise = [], avoid = [] }: WordsSpec,
   { lexicon, screen }: WordSources,
   random: Random,
 ): readonly Dictated[] {
   const written = withoutFlex(taught);
   const isFit = (index: number) =>
     isFitForClass(lexicon.word(index), lexicon, screen) && isSpelled(index, lexicon, written);
-  const decodable = new Set(decodableWords(lexicon, written));
+  const holdsNone = (index: number) =>
+    !avoid.some((card) => holdsCard(lexicon.cardIds(index), card));
+  const decodable = new Set(decodableWords(lexicon, written).filter(holdsNone));
   const usableByItem = newest.map((item) =>
     [...examplesOf(item, lexicon)].filter((index) => decodable.has(index)),
   );

@@ -50,9 +50,9 @@ describe('what a group needs next', () => {
     );
     expect(needs.map(({ card }) => card).slice(0, 3)).toEqual(['st=S+T', 'e=EH', 'sh=SH']);
     expect(needs.map(needSaid).slice(0, 3)).toEqual([
-      'missed lately by 3 of 4, in 5 of 7 readings',
-      'missed lately by 1 of 4, in 3 of 6 readings',
-      'missed lately by 1 of 4, in 1 of 4 readings',
+      'missed lately by 3 of 4, in 5 of 7 readings, the last three of each',
+      'missed lately by 1 of 4, in 3 of 6 readings, the last three of each',
+      'missed lately by 1 of 4, in 1 of 4 readings, the last three of each',
     ]);
   });
 

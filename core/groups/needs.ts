@@ -53,13 +53,20 @@ export function needsOf(
     .slice(0, MOST_NEEDS);
 }
 
-/** Why it is needed, in words beside the card: `missed lately by 5 of 8, in 7 of 20 readings`. */
+/** Why it is needed, in words beside the card: `missed lately by 5 of 8, in 7 of 20 readings, the last three of each`. */
 export function needSaid({ missedBy, missed, asked, readers, size, expected }: GroupNeed): string {
   if (missedBy.length === 0) {
     return `missed by nobody lately; ${readers} of ${size} have read it alone, about ${Math.round(expected * 10)} of 10 right is expected`;
   }
-  const who = size === 1 ? 'missed lately' : `missed lately by ${missedBy.length} of ${size}`;
-  return `${who}, in ${missed} of ${asked} ${asked === 1 ? 'reading' : 'readings'}`;
+  if (size === 1) {
+    return asked === 1
+      ? 'missed in its only reading'
+      : `missed in ${missed} of the last ${asked} readings`;
+  }
+  const who = `missed lately by ${missedBy.length} of ${size}`;
+  return asked === 1
+    ? `${who}, in the only reading`
+    : `${who}, in ${missed} of ${asked} readings, the last three of each`;
 }
 
 function needOf(card: CardId, rows: readonly MapRow<WhoChild>[], at: number): GroupNeed {

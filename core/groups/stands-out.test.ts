@@ -53,7 +53,7 @@ describe('what stands out', () => {
       ['sh=SH'],
       [
         '2 of 4 drop the second consonant in st or bl (Ada, Ben)',
-        'Missed lately by 1 of 4, in 2 of 2 readings (Cleo)',
+        'Missed lately by 1 of 4, in 2 of 2 readings, the last three of each (Cleo)',
         'New is sh: 2 of 4 have read it alone, 1 of them right each time; still to read it (Ada, Ben)',
       ],
     ],

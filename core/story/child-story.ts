@@ -41,8 +41,8 @@ export interface ChildStory {
   readonly troubles: readonly Trouble[];
   /** How many other cards were missed in one of their last three readings. */
   readonly others: number;
-  /** What was asked beyond the group's step: clear readings, and how many were right. */
-  readonly beyond: { readonly asked: number; readonly right: number };
+  /** What was asked beyond the group's step: clear readings, how many were right, how many cards were missed lately. */
+  readonly beyond: { readonly asked: number; readonly right: number; readonly open: number };
 }
 
 /**
@@ -68,7 +68,11 @@ export function childStory(
     strengths: strengthsOf(taught),
     troubles,
     others: open.filter(({ card }) => !told.has(card)).length,
-    beyond: { asked: sumOf(beyond, askedOf), right: sumOf(beyond, rightOf) },
+    beyond: {
+      asked: sumOf(beyond, askedOf),
+      right: sumOf(beyond, rightOf),
+      open: openOf(beyond).length,
+    },
   };
 }
 

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { CardId } from '../language/card-id.ts';
 import type { Trouble } from './child-story.ts';
-import { nextSteps } from './next-steps.ts';
+import { goOnSaid, nextSteps } from './next-steps.ts';
 
 const trouble = (
   way: Trouble['way'],
@@ -49,4 +49,25 @@ it.each<[Trouble, string]>([
 
 it('asks for nothing where nothing was missed', () => {
   expect(nextSteps({ troubles: [] }, 'classroom')).toEqual([]);
+});
+
+const seen = (asked: number, stumbled: boolean, open: number) => ({
+  asked,
+  stumbled,
+  beyond: { asked: open, right: 0, open },
+});
+
+it.each<[ReturnType<typeof seen>, string]>([
+  [seen(4, false, 0), 'Nothing was missed lately. Call on Mina for what is new.'],
+  [
+    seen(4, false, 1),
+    'Nothing was missed lately of what the group was taught; what was, is beyond its step. Call on Mina for what is new.',
+  ],
+  [
+    seen(0, true, 0),
+    'A word went wrong, and it was not said at which card. Hear Mina again, and say where.',
+  ],
+  [seen(0, false, 0), 'Call on Mina in a warm-up, or take a short check.'],
+])('%j', (story, said) => {
+  expect(goOnSaid(story, 'Mina')).toBe(said);
 });

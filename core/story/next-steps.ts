@@ -15,6 +15,20 @@ export function nextSteps(
   return troubles.map((trouble) => stepFor(trouble, style));
 }
 
+/** What to do with a child of whom there is nothing to mend: by what was seen of it, if anything was. */
+export function goOnSaid(
+  { asked, stumbled, beyond }: Pick<ChildStory, 'asked' | 'stumbled' | 'beyond'>,
+  name: string,
+): string {
+  if (beyond.open > 0) {
+    return `Nothing was missed lately of what the group was taught; what was, is beyond its step. Call on ${name} for what is new.`;
+  }
+  if (asked > 0) return `Nothing was missed lately. Call on ${name} for what is new.`;
+  return stumbled
+    ? `A word went wrong, and it was not said at which card. Hear ${name} again, and say where.`
+    : `Call on ${name} in a warm-up, or take a short check.`;
+}
+
 function stepFor({ way, sound, cards }: Trouble, style: SoundStyle): string {
   const named = cardsSaid(cards, style);
   switch (way) {

@@ -20,7 +20,7 @@ export function storySaid(story: ChildStory, style: SoundStyle): string {
     ...strengthsSaid(strengths),
     ...troubles.map((trouble) => troubleSaid(trouble, style)),
     ...(others > 0 ? [`${others} more ${others === 1 ? 'was' : 'were'} missed lately`] : []),
-    ...(troubles.length === 0 && strengths.length > 0 ? ['missed nothing lately'] : []),
+    ...(troubles.length === 0 && strengths.length > 0 ? [nothingMissed(story)] : []),
     ...(troubles.length === 0 && strengths.length === 0 && asked > 0 ? [plainSaid(story)] : []),
     ...(beyond.asked > 0
       ? [`beyond the group’s step, ${beyond.right} of ${beyond.asked} right`]
@@ -48,8 +48,16 @@ function troubleSaid(trouble: Trouble, style: SoundStyle): string {
   return `${waySaid(trouble, cardsSaid(trouble.cards, style), 'one', style)}: ${trouble.times} of ${trouble.asked}`;
 }
 
+/** That nothing was missed lately, of no more than it is true of. */
+function nothingMissed({ beyond }: ChildStory): string {
+  return beyond.open === 0
+    ? 'missed nothing lately'
+    : 'missed nothing lately of what the group was taught';
+}
+
 /** Of a child that neither shines nor stumbles. */
-function plainSaid({ right, asked, cards, words }: ChildStory): string {
+function plainSaid(story: ChildStory): string {
+  const { right, asked, cards, words } = story;
   const spellings = cards - words;
   const count = listSaid([
     ...(spellings > 0 ? [`${spellings} ${spellings === 1 ? 'spelling' : 'spellings'}`] : []),
@@ -57,7 +65,7 @@ function plainSaid({ right, asked, cards, words }: ChildStory): string {
   ]);
   return right === asked
     ? `read ${count} alone so far, right each time; too few readings to say more`
-    : `read ${count} alone, right ${right} of ${asked} times; missed nothing lately`;
+    : `read ${count} alone, right ${right} of ${asked} times; ${nothingMissed(story)}`;
 }
 
 function capital(text: string): string {

@@ -82,6 +82,24 @@ it('seven days of twenty children: no page says what the marks do not', async ()
     const mayBe = rowsByMarks(name, (marks) => marks.slice(-3).includes('m'));
     for (const row of shaky) expect(mayBe).toContain(row);
   }
+
+  await openScreen(page, 'known?child=Ines', '.child-sentence');
+  await page.getByRole('row', { name: 'in the middle 15 of 21 short i' }).waitFor();
+  await openScreen(page, 'known?child=Juno', '.child-sentence');
+  await page.getByText('Hear Juno again, and say where.').waitFor();
+  await page.getByText('Juno stumbled, and it was not said at which card').waitFor();
+
+  await openScreen(page, 'pages?child=Amir', '.paper-page');
+  await page.getByRole('button', { name: 'For the family' }).click();
+  await page.getByText('Words that Amir can read').waitFor();
+  const words = await page.locator('.home-words li').allTextContents();
+  expect(words).toHaveLength(15);
+  // Amir drops the second consonant of blends: none stands in a word that Amir is said to read.
+  for (const word of words) expect(word).not.toMatch(/^(s[cklmnptw]|[bcfgp]l|[bcdfgpt]r)|st/);
+  await page.locator('.page-cards').getByText('st, 2 sounds').waitFor();
+  await openScreen(page, 'pages?child=Ivo', '.paper-page');
+  await page.getByText('Words to try').waitFor();
+
   await page.getByRole('button', { name: 'For the next teacher' }).click();
   await page
     .getByText('drops the second consonant in st, pr, bl and fl: 11 of 14')

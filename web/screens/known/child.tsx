@@ -2,19 +2,16 @@ import { type CardId, isSightId } from '../../../core/language/card-id.ts';
 import './child.css';
 import { useMemo } from 'preact/hooks';
 import type { MapCell } from '../../../core/facts/class-map.ts';
-import { PLACES } from '../../../core/language/correspondence.ts';
-import { HABITS } from '../../../core/language/taught.ts';
+import { placeFacts } from '../../../core/facts/place-facts.ts';
+import type { Place } from '../../../core/language/correspondence.ts';
+import type { Habit } from '../../../core/language/taught.ts';
 import { type Day, makeDay } from '../../../core/learners/day.ts';
 import { type Due, dueOf } from '../../../core/learners/due.ts';
-import {
-  type Estimate,
-  estimateHabit,
-  estimatePlace,
-  type Who,
-} from '../../../core/learners/estimate.ts';
+import type { Who } from '../../../core/learners/estimate.ts';
 import { DUE_SAID } from '../../../core/learners/review-reason.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { groupOf } from '../../../core/log/roster-changes.ts';
+import { cardsSaid } from '../../../core/story/card-said.ts';
 import { Card } from '../../controls/card.tsx';
 import { SeenTable } from '../../controls/seen-table.tsx';
 import { Sign } from '../../controls/sign.tsx';
@@ -29,11 +26,11 @@ import { cellsOf, neediestFirst, sentenceOn } from '../../state/of-child.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
 import { isSchool } from '../../state/school-days.ts';
+import { settings } from '../../state/settings.ts';
 import { cardName, habitNames } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
 import { whenSaid } from '../../wording/day-name.ts';
 import { dueSaid } from '../../wording/due-said.ts';
-import { shareSaid } from '../../wording/said.ts';
 import { Growth } from './growth.tsx';
 import { NextSteps } from './next-steps.tsx';
 import { Skill } from './skill.tsx';
@@ -70,7 +67,7 @@ export function ChildView({
       <div class="child-columns">
         <div class="child-column">
           {task.value === 'read' && <NextSteps child={child} taught={taught} />}
-          {task.value === 'read' && <Places who={who} />}
+          {task.value === 'read' && <Places cells={[...taught, ...beyond]} />}
         </div>
         <section class="part" aria-labelledby="child-growth">
           <h3 id="child-growth">Growth</h3>
@@ -140,11 +137,13 @@ function Sounds({
   const missed = seen.filter(({ seen: { missed } }) => missed > 0);
   const well = seen.filter(({ seen: { missed } }) => missed === 0);
   const unseen = taught.filter(({ word }) => word === 'not yet seen');
+  const unclear = taught.filter(({ seen }) => seen.unclear > 0).length;
   if (seen.length === 0 && beyond.length === 0) {
     return (
       <p class="known-hint">
-        Nothing was noted of {child.name} alone yet. Call on {child.name} in a warm-up, or take a
-        short check, and it shows here.
+        {unclear > 0
+          ? `${child.name} stumbled, and it was not said at which card: no sound can be told of yet.`
+          : `Nothing was noted of ${child.name} alone yet. Call on ${child.name} in a warm-up, or take a short check, and it shows here.`}
       </p>
     );
   }
@@ -220,15 +219,10 @@ function CardRow({ said, cells }: { readonly said: string; readonly cells: reado
 
 const placeNames = { beginning: 'at the beginning', middle: 'in the middle', ending: 'at the end' };
 
-/** How a sound of middling strength is read in each place, and under each habit that was met. */
-function Places({ who }: { readonly who: Who }) {
-  const { read } = knowledge.value;
-  const rows: readonly (readonly [string, Estimate])[] = [
-    ...PLACES.map((place) => [placeNames[place], estimatePlace(read, who, place)] as const),
-    ...HABITS.map((habit) => [habitNames[habit], estimateHabit(read, who, habit)] as const),
-  ];
-  const seen = rows.filter(([, { n }]) => n > 0);
-  if (seen.length === 0) return null;
+/** How cards went in each place of a word, and where each habit was asked for: counts of what stands above. */
+function Places({ cells }: { readonly cells: readonly MapCell[] }) {
+  const rows = placeFacts(cells);
+  if (rows.length === 0) return null;
   return (
     <section class="part" aria-labelledby="child-places">
       <h3 id="child-places">Where in a word</h3>
@@ -237,17 +231,17 @@ function Places({ who }: { readonly who: Who }) {
           <tr>
             <th scope="col">Place</th>
             <th scope="col">Right</th>
-            <th scope="col">Likely range</th>
-            <th scope="col">Readings</th>
+            <th scope="col">Missed there</th>
           </tr>
         </thead>
         <tbody>
-          {seen.map(([name, estimate]) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              <td>{shareSaid(estimate.p)}</td>
-              <td>{rangeSaid(estimate)}</td>
-              <td>{estimate.n}</td>
+          {rows.map(({ of, right, missed, cards }) => (
+            <tr key={of}>
+              <th scope="row">{isPlace(of) ? placeNames[of] : habitNames[of]}</th>
+              <td>
+                {right} of {right + missed}
+              </td>
+              <td>{cardsSaid(cards, settings.value.notation)}</td>
             </tr>
           ))}
         </tbody>
@@ -256,6 +250,6 @@ function Places({ who }: { readonly who: Who }) {
   );
 }
 
-function rangeSaid({ low, high }: Estimate): string {
-  return `${Math.round(low * 100)}–${shareSaid(high)}`;
+function isPlace(of: Place | Habit): of is Place {
+  return of in placeNames;
 }

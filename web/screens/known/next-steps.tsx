@@ -4,7 +4,7 @@ import { dueOf } from '../../../core/learners/due.ts';
 import { type Child, WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import { groupOf } from '../../../core/log/roster-changes.ts';
 import { cardsSaid } from '../../../core/story/card-said.ts';
-import { nextSteps } from '../../../core/story/next-steps.ts';
+import { goOnSaid, nextSteps } from '../../../core/story/next-steps.ts';
 import { today } from '../../state/day.ts';
 import { knowledge, modelDay } from '../../state/knowledge.ts';
 import { neediestFirst, storyOf } from '../../state/of-child.ts';
@@ -24,16 +24,15 @@ export function NextSteps({
 }) {
   const { notation } = settings.value;
   const state = classState.value;
-  const steps = nextSteps(storyOf(child), notation);
+  const story = storyOf(child);
+  const steps = nextSteps(story, notation);
   const group = groupOf(state, child);
   const name = group ? nameOfGroup(group, state) : 'the whole class';
   const again = againSaid(child, taught);
   return (
     <section class="part" aria-labelledby="child-next">
       <h3 id="child-next">Next steps</h3>
-      {steps.length === 0 && again === null && (
-        <p class="quiet">Nothing was missed lately. Call on {child.name} for what is new.</p>
-      )}
+      {steps.length === 0 && again === null && <p class="quiet">{goOnSaid(story, child.name)}</p>}
       <ol class="child-steps">
         {steps.map((said) => (
           <li key={said}>{said}</li>

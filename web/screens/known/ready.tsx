@@ -47,7 +47,7 @@ export function Ready() {
         <table class="figures">
           <thead>
             <tr>
-              <th scope="col">Would rather not</th>
+              <th scope="col">Would probably not</th>
               <th scope="col">Which</th>
             </tr>
           </thead>

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { homePractice } from '../../../core/dictation/home-practice.ts';
+import { homePractice, type Practised } from '../../../core/dictation/home-practice.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';
@@ -24,7 +24,7 @@ const SENTENCES = 2;
 export function FamilyNote({ child }: { readonly child: Child }) {
   const [turn, setTurn] = useState(0);
   useEffect(() => void fetchSentences(), []);
-  const { practice, growing } = usePractice(child, turn);
+  const { practice, wanted, isSeen } = usePractice(child, turn);
   return (
     <article class="paper-page family">
       <header>
@@ -49,7 +49,7 @@ export function FamilyNote({ child }: { readonly child: Child }) {
       )}
       {practice && practice.words.length > 0 && (
         <>
-          <h3>Words that {child.name} can read</h3>
+          <h3>{isSeen ? `Words that ${child.name} can read` : 'Words to try'}</h3>
           <ul class="home-words">
             {practice.words.map(({ text }) => (
               <li key={text}>{text}</li>
@@ -75,11 +75,11 @@ export function FamilyNote({ child }: { readonly child: Child }) {
           </p>
         </>
       )}
-      {growing.length > 0 && (
+      {wanted.length > 0 && (
         <>
           <h3>We are practicing these just now</h3>
           <ul class="page-cards">
-            {growing.map((card) => (
+            {wanted.map((card) => (
               <li key={card}>
                 <span class="for-ears">{cardName(card)}</span>
                 <Card id={card} />
@@ -109,27 +109,38 @@ export function FamilyNote({ child }: { readonly child: Child }) {
 type Home = ReturnType<typeof homePractice>;
 
 /** So many of what is being practised are named. */
-const MOST_GROWING = 8;
+const MOST_WANTED = 8;
 
-/** What the child can practise at home; null while that is fetched. Without the sentences, words alone. */
+/**
+ * What the child can practise at home; null while that is fetched. Without the sentences, words alone.
+ * Where what the child has been seen to read makes too few words, they are of what was taught and is
+ * expected, and `isSeen` is false.
+ */
 function usePractice(
   child: Child,
   turn: number,
-): { readonly practice: Home | null; readonly growing: readonly CardId[] } {
+): {
+  readonly practice: Home | null;
+  readonly wanted: readonly CardId[];
+  readonly isSeen: boolean;
+} {
   const ready = readyEngine();
   const all = sentences.value;
   const { read } = knowledge.value;
   const { secure } = thresholds.value;
   return useMemo(() => {
-    const practised = practisedBy(child);
-    const growing = practised.cards.slice(0, MOST_GROWING);
-    if (!ready || !all) return { practice: null, growing };
+    const seen = practisedBy(child, 'seen');
+    const wanted = seen.cards.slice(0, MOST_WANTED);
+    if (!ready || !all) return { practice: null, wanted, isSeen: true };
     const { lexicon, screen } = ready;
-    const practice = homePractice(
-      practised,
-      { seed: modelDay() + turn, words: WORDS, sentences: SENTENCES },
-      { lexicon, screen, sentences: all === 'failed' ? [] : all },
-    );
-    return { practice, growing };
+    const practiceOf = (practised: Practised) =>
+      homePractice(
+        practised,
+        { seed: modelDay() + turn, words: WORDS, sentences: SENTENCES },
+        { lexicon, screen, sentences: all === 'failed' ? [] : all },
+      );
+    const practice = practiceOf(seen);
+    if (practice.words.length === WORDS) return { practice, wanted, isSeen: true };
+    return { practice: practiceOf(practisedBy(child)), wanted, isSeen: false };
   }, [child, ready, all, read, secure, turn]);
 }

@@ -14,9 +14,11 @@ import { classState, group, groupName } from '../../state/open-class.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { scoreOf } from '../../state/scored.ts';
 import { settings } from '../../state/settings.ts';
+import { thresholds } from '../../state/thresholds.ts';
 import { cardName, itemShort } from '../../wording/card-name.ts';
 import { kindNames } from '../../wording/check-names.ts';
 import { dayName, whenSaid } from '../../wording/day-name.ts';
+import { shareSaid } from '../../wording/said.ts';
 import { HerLine } from './her-line.tsx';
 import { missedSaid } from './spelling.tsx';
 
@@ -75,9 +77,10 @@ export function Handover() {
       )}
       <HerLine page="handover" about={id} placeholder="What the next teacher should know" />
       <p class="small">
-        Shaky: missed in two of its last three readings, or not yet read right; secure: none of the
-        last three missed, and sure by all that was noted; growing: on the way. Counts are of the
-        last four weeks of daily practice and short checks.
+        Shaky: missed in two of its last three readings, or not yet read right, or missed in one of
+        them and likely below {shareSaid(thresholds.value.shaky)} right; secure: none of the last
+        three missed, and sure by all that was noted; growing: on the way. Counts are of the last
+        four weeks of daily practice and short checks.
       </p>
       <PracticeNote />
     </article>

@@ -15,11 +15,13 @@ import { cellsOf, neediestFirst, placeOfChild, sentenceOn } from '../../state/of
 import { classState } from '../../state/open-class.ts';
 import { checkBefore, scoreOf } from '../../state/scored.ts';
 import { settings } from '../../state/settings.ts';
+import { thresholds } from '../../state/thresholds.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { kindNames } from '../../wording/check-names.ts';
 import { ratesOf } from '../../wording/check-rates.ts';
 import { counted } from '../../wording/counted.ts';
 import { dayName, whenSaid } from '../../wording/day-name.ts';
+import { shareSaid } from '../../wording/said.ts';
 import { HerLine } from './her-line.tsx';
 import { Spelling } from './spelling.tsx';
 
@@ -106,8 +108,9 @@ export function MeetingPage({ child }: { readonly child: Child }) {
       />
       <p class="small">
         Counts are of the last four weeks, the last three readings in any case. Shaky: missed in two
-        of the last three, or not yet read right. Secure: none of the last three missed, and sure by
-        all that was noted. Likely: an estimate; in nine of ten cases the true share lies in the
+        of the last three, or not yet read right, or missed in one of them and likely below{' '}
+        {shareSaid(thresholds.value.shaky)} right. Secure: none of the last three missed, and sure
+        by all that was noted. Likely: an estimate; in nine of ten cases the true share lies in the
         range, and few readings make a wide one.
       </p>
       <PracticeNote />
