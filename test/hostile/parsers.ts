@@ -150,7 +150,7 @@ export const PARSERS: readonly Parser[] = [
   text('a page of the database', pages, (page) => readPage('room', page)),
   value('a page that is no text', pages, (page) => readPage('room', page)),
   text('a sheet of the second copy', pages, (sheet) =>
-    readSheet({ name: 'room/a', classId: 'room', kind: 'open', count: 0 }, sheet),
+    readSheet({ name: 'room/a', classId: 'room', kind: 'open', count: 0, mark: null }, sheet),
   ),
   text(
     'the name of a sheet',

@@ -287,6 +287,36 @@ describe('a store with a second copy', () => {
     expect(await idsOf(store)).toEqual(ids.sort());
   });
 
+  it('opens nothing with as many events as were lost for whole', async () => {
+    const drawer = makeDrawer();
+    drawer.texts.set('room/old-0~2', `\n${encodePage([note('a'), note('b')])}`);
+    const first = withSecondCopy(createMemoryStore(), { drawer, session: 'first' });
+    expect(await idsOf(first)).toEqual(['a', 'b']);
+    await first.close();
+    expect([...drawer.texts.keys()]).toEqual([expect.stringMatching(/^room\/first-0~2~m/)]);
+    const poorer = createMemoryStore();
+    await poorer.append([note('c'), note('d')]);
+    const third = withSecondCopy(poorer, { drawer, session: 'third' });
+    expect(await idsOf(third)).toEqual(['a', 'b', 'c', 'd']);
+  });
+
+  it('keeps a sheet that cannot be read for a while, whatever is put in order meanwhile', async () => {
+    const drawer = makeDrawer();
+    drawer.texts.set('room/old-0~2', `\n${encodePage([note('a'), note('b')])}`);
+    for (let n = 0; n < 20; n++)
+      drawer.texts.set(`room/window ${n}`, `\n${encodePage([note(`e${n}`)])}`);
+    const failing: Drawer = {
+      ...drawer,
+      read: (name) =>
+        name.startsWith('room/old') ? Promise.reject(new Error('fails')) : drawer.read(name),
+    };
+    const store = withSecondCopy(createMemoryStore(), { drawer: failing, session: 'here' });
+    await store.eventsOf('room');
+    await store.close();
+    const later = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
+    expect(await idsOf(later)).toHaveLength(22);
+  });
+
   it('waits for a drawer that is only slow, so that no class opens without what it lost', async () => {
     const drawer = makeDrawer();
     const kept = createMemoryStore();

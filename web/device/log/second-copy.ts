@@ -2,7 +2,7 @@ import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore, EventsRead, StoreFailure } from '../../../core/log/event-store.ts';
 import { saySame } from '../../../core/log/say-same.ts';
 import { withPatience } from './patient-drawer.ts';
-import type { Drawer, Sheet } from './sheet.ts';
+import { type Drawer, markOf, type Sheet } from './sheet.ts';
 import { type ClassSheets, createSheets, type Glance } from './sheets.ts';
 import { failureOf } from './store-error.ts';
 
@@ -40,9 +40,9 @@ export interface Found {
  * at the same time to a sheet in a drawer, one for each class and window, and counts as kept once it is in
  * both. When a class is opened, what one copy lacks is taken from the other, by the events' ids. Most
  * openings find both whole, and waiting for every sheet would double their time: so first only the names of
- * the sheets are looked at, which tell how many events the full ones hold, and the few open ones are read.
- * When the store has as many and all of these, the class opens; the sheets are then read whole and compared
- * behind it. When anything is missing, the class opens once it is put back. So that nobody takes the store
+ * the sheets are looked at, which tell how many events the full ones hold and the mark of their ids, and the
+ * few open ones are read. When the store has just these, the class opens; the sheets are then read whole and
+ * compared behind it. When anything differs, the class opens once it is put back. So that nobody takes the store
  * for lost, a window's first events of a class go to the store before the drawer, and what is forgotten
  * leaves the drawer first. A forgotten class is remembered in both copies, so that no sheet left over brings
  * it back. When open sheets have become many, what is on them alone is written onto full ones.
@@ -288,15 +288,14 @@ const ANOTHER_LOOK = 1000;
 /** So many events are compared before other work has its turn. */
 const LOOKED_AT_ONCE = 1024;
 
-/** Whether a store has all that a glance at the drawer tells of. */
-function isWhole(read: EventsRead | StoreFailure, { count, open, isGone }: Glance): boolean {
+/** Whether a store has just the events of which a glance at the drawer tells, or the drawer tells of none. */
+function isWhole(read: EventsRead | StoreFailure, glance: Glance): boolean {
+  const { count, mark, open, isGone } = glance;
   if ('error' in read || isGone || (read.damaged ?? 0) > 0) return false;
-  if (read.events.length < count) return false;
-  const asked = new Set(open.map(({ id }) => id));
-  const wanted = asked.size;
-  let found = 0;
-  if (wanted > 0) for (const { id } of read.events) if (asked.has(id)) found += 1;
-  return found >= wanted;
+  const asked = new Map(open.map((event) => [event.id, event]));
+  if (count + asked.size === 0) return true;
+  if (mark === null || read.events.length !== count + asked.size) return false;
+  return markOf(read.events) === (mark + markOf(asked.values())) >>> 0;
 }
 
 /** The ids of the last few events of every open sheet. */

@@ -1,3 +1,4 @@
+import { crc32 } from '../../../core/log/crc32.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { readPage } from './page.ts';
 
@@ -24,6 +25,18 @@ export interface Sheet {
    */
   readonly kind: 'open' | 'full' | 'gone' | 'aside';
   readonly count: number;
+  /** The mark of its events, see `markOf`; null where the name tells none, as the first version's. */
+  readonly mark: number | null;
+}
+
+/**
+ * One number for a set of ids, whatever their order: the sum of their check numbers, from 0 to 2^32 - 1.
+ * The mark of two sets that share no id is the sum of their marks, modulo 2^32.
+ */
+export function markOf(events: Iterable<{ readonly id: string }>): number {
+  let sum = 0;
+  for (const { id } of events) sum = (sum + crc32(id)) >>> 0;
+  return sum;
 }
 
 /** The name of the sheet to which a window adds; `session` is a name that no other window ever had. */
@@ -31,9 +44,18 @@ export function openSheet(classId: string, session: string): string {
   return `${encodeURIComponent(classId)}/${session}`;
 }
 
-/** The name of a sheet that is written at once; `session` and `place` tell it from all others. */
-export function fullSheet(classId: string, session: string, place: number, count: number): string {
-  return openSheet(classId, `${session}-${place}~${count}`);
+/**
+ * The name of a sheet that is written at once; `session` and `place` tell it from all others. Builds that
+ * know no marks take it for an open one, which they read as well.
+ */
+export function fullSheet(
+  classId: string,
+  session: string,
+  place: number,
+  events: readonly LogEvent[],
+): string {
+  const mark = markOf(events).toString(16);
+  return openSheet(classId, `${session}-${place}~${events.length}~m${mark}`);
 }
 
 /** The name of the sheet that says that a class was forgotten. */
@@ -52,10 +74,13 @@ export function parseSheet(name: string): Sheet | null {
   const classId = decoded(name.slice(0, Math.max(0, slash)));
   if (!classId) return null;
   const rest = name.slice(slash + 1);
-  if (rest === GONE) return { name, classId, kind: 'gone', count: 0 };
-  if (rest.startsWith(ASIDE)) return { name, classId, kind: 'aside', count: 0 };
-  const count = Number(/~(\d+)$/.exec(rest)?.[1] ?? -1);
-  return { name, classId, kind: count < 0 ? 'open' : 'full', count: Math.max(0, count) };
+  const none = { name, classId, count: 0, mark: null };
+  if (rest === GONE) return { ...none, kind: 'gone' };
+  if (rest.startsWith(ASIDE)) return { ...none, kind: 'aside' };
+  const told = /~(\d+)(?:~m([0-9a-f]{1,8}))?$/.exec(rest);
+  if (!told) return { ...none, kind: 'open' };
+  const mark = told[2] === undefined ? null : Number.parseInt(told[2], 16);
+  return { ...none, kind: 'full', count: Number(told[1]), mark };
 }
 
 /** A line that strikes out events above it. */

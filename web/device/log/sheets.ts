@@ -18,6 +18,8 @@ import {
 export interface Glance {
   /** How many events the full sheets hold together. */
   readonly count: number;
+  /** The mark of these events, see `markOf`; null when a full sheet tells none. */
+  readonly mark: number | null;
   /** What is on the open ones. */
   readonly open: readonly LogEvent[];
   /** Whether the class was forgotten. */
@@ -45,19 +47,25 @@ export function createSheets(drawer: Drawer, session: string) {
       const sheets = await ofClass(classId);
       const open = sheets.filter(({ kind }) => kind === 'open');
       const reads = await Promise.all(open.map(read));
+      const full = sheets.filter(({ kind }) => kind === 'full');
       return {
-        count: sheets.reduce((sum, { count }) => sum + count, 0),
-        open: reads.flatMap(({ events }) => events),
+        count: full.reduce((sum, { count }) => sum + count, 0),
+        mark: full.reduce<number | null>(
+          (sum, { mark }) => (sum === null || mark === null ? null : (sum + mark) >>> 0),
+          0,
+        ),
+        open: reads.flatMap((found) => found?.events ?? []),
         isGone: sheets.some(isGone),
       };
     },
-    /** Reads every sheet of a class. */
+    /** Reads every sheet of a class; one that cannot be read now is left out, and stays as it is. */
     async readAll(classId: string): Promise<ClassSheets> {
       const all = await ofClass(classId);
       const sheets: (Sheet & SheetRead)[] = [];
       const events = new Map<string, LogEvent>();
       for (const sheet of all.filter(({ kind }) => kind === 'full' || kind === 'open')) {
         const found = await read(sheet);
+        if (!found) continue;
         sheets.push({ ...sheet, ...found });
         for (const event of found.events) if (!events.has(event.id)) events.set(event.id, event);
       }
@@ -70,8 +78,8 @@ export function createSheets(drawer: Drawer, session: string) {
     strike: (classId: string, ids: readonly string[]) =>
       drawer.add(openSheet(classId, session), strikingLine(ids)),
     /**
-     * Writes on full sheets what the open ones alone hold, or all events anew where full ones are damaged,
-     * scattered, or hold the same; nothing while the sheets are whole and few.
+     * Writes on full sheets what the open ones alone hold, or all events again where full ones are damaged,
+     * scattered, hold the same, or tell no mark; nothing while the sheets are whole and few.
      */
     async tidy(classId: string, there: ClassSheets, events: readonly LogEvent[]): Promise<void> {
       const full = there.sheets.filter(({ kind }) => kind === 'full');
@@ -80,11 +88,18 @@ export function createSheets(drawer: Drawer, session: string) {
       const isDamaged = (sheet: SheetRead): boolean => sheet.damaged > 0;
       const asSaid = full.reduce((sum, { count }) => sum + count, 0) === onFull.size;
       const most = MOST_SHEETS + 2 * Math.ceil(events.length / PAGE);
-      if (!asSaid || full.length > most || full.some(isDamaged)) {
+      const isMarked = full.every(({ mark }) => mark !== null);
+      if (!asSaid || !isMarked || full.length > most || full.some(isDamaged)) {
         await writeAnew(classId, events, there.sheets);
       } else if (open.length > MOST_SHEETS || open.some(isDamaged)) {
         const fresh = events.filter(({ id }) => !onFull.has(id));
         await writeAnew(classId, fresh, open);
+      } else {
+        const isSpent = ({ name, events }: Sheet & SheetRead): boolean =>
+          name !== openSheet(classId, session) &&
+          events.length > 0 &&
+          events.every(({ id }) => onFull.has(id));
+        await writeAnew(classId, [], open.filter(isSpent));
       }
     },
     /** Says in the drawer that a class was forgotten. */
@@ -115,21 +130,22 @@ export function createSheets(drawer: Drawer, session: string) {
     return (await all()).filter((sheet) => sheet.classId === classId);
   }
 
-  /** A sheet that cannot be fetched, as when another window removes it meanwhile, holds nothing. */
-  async function read(sheet: Sheet): Promise<SheetRead> {
+  /** Null for a sheet that cannot be fetched, as when another window removes it meanwhile. */
+  async function read(sheet: Sheet): Promise<SheetRead | null> {
     for (let tries = 1; ; tries++) {
       try {
         return readSheet(sheet, await drawer.read(sheet.name));
       } catch (thrown) {
         if (thrown instanceof DrawerHangs) throw thrown;
-        if (tries === READS) return { events: [], damaged: 0 };
+        if (tries === READS) return null;
       }
     }
   }
 
   /**
    * Writes these events on full sheets. What was added to the old ones meanwhile is added here, and they go;
-   * one on which another window has just written stays, and a damaged one is kept aside.
+   * one on which another window has just written stays, as does one that cannot be read again, and a
+   * damaged one is kept aside.
    */
   async function writeAnew(
     classId: string,
@@ -138,13 +154,15 @@ export function createSheets(drawer: Drawer, session: string) {
   ): Promise<void> {
     for (let from = 0; from < events.length; from += PAGE) {
       const own = events.slice(from, from + PAGE);
-      const name = fullSheet(classId, session, written++, own.length);
+      const name = fullSheet(classId, session, written++, own);
       await drawer.add(name, encodePage(own));
     }
     for (const sheet of old) {
       if (sheet.name === openSheet(classId, session)) continue;
       const before = new Set(sheet.events.map(({ id }) => id));
-      const meanwhile = (await read(sheet)).events.filter(({ id }) => !before.has(id));
+      const now = await read(sheet);
+      if (!now) continue;
+      const meanwhile = now.events.filter(({ id }) => !before.has(id));
       if (meanwhile.length > 0)
         await drawer.add(openSheet(classId, session), encodePage(meanwhile));
       if (sheet.damaged > 0) {
@@ -153,6 +171,18 @@ export function createSheets(drawer: Drawer, session: string) {
       }
       await drawer.remove(sheet.name).catch(() => {});
     }
+    await strikeWritten(classId, events);
+  }
+
+  /** Strikes out on this window's open sheet what is on full ones now, so that no event stands on both. */
+  async function strikeWritten(classId: string, events: readonly LogEvent[]): Promise<void> {
+    if (events.length === 0) return;
+    const name = openSheet(classId, session);
+    const own = (await ofClass(classId)).find((sheet) => sheet.name === name);
+    const found = own && (await read(own));
+    const onFull = new Set(events.map(({ id }) => id));
+    const ids = (found?.events ?? []).map(({ id }) => id).filter((id) => onFull.has(id));
+    if (ids.length > 0) await drawer.add(name, strikingLine(ids));
   }
 }
 
