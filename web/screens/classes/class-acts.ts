@@ -1,4 +1,5 @@
 import type { EventSpec } from '../../../core/log/event.ts';
+import { makeInTurn } from '../../device/in-turn.ts';
 import { openClass as openOnDevice } from '../../device/log/device-log.ts';
 import { newId } from '../../device/log/ids.ts';
 import { type ListedClass, nameOfClass, refreshClasses } from '../../state/class-list.ts';
@@ -7,11 +8,13 @@ import { classState, openClass, record, recordUndoable, store } from '../../stat
 import { noteUndo } from '../../state/undo.ts';
 
 /** Begins a class and opens it. */
-export async function addClass(name: string): Promise<void> {
-  await openClass(newId());
-  const { id } = classState.peek();
-  record({ kind: 'set', body: { of: 'class', id, field: 'name', value: name } });
-  await refreshClasses();
+export function addClass(name: string): Promise<void> {
+  return inTurn(async () => {
+    await openClass(newId());
+    const { id } = classState.peek();
+    record({ kind: 'set', body: { of: 'class', id, field: 'name', value: name } });
+    await refreshClasses();
+  });
 }
 
 /** Names the open class; can be undone. */
@@ -24,24 +27,31 @@ export function renameClass(name: string): void {
 }
 
 /** Puts a class away; of the open one another takes the place. Can be undone. */
-export async function putAway(listed: ListedClass): Promise<void> {
+export function putAway(listed: ListedClass): Promise<void> {
   const { classId } = listed;
-  const wasOpen = classId === classState.peek().id;
-  await recordIn(classId, archiving(classId, true));
-  if (wasOpen) await openAnother(classId);
-  await refreshClasses();
-  noteUndo(`Archived “${nameOfClass(listed)}”.`, async () => {
-    await recordIn(classId, archiving(classId, false));
-    if (wasOpen) await openClass(classId);
+  return inTurn(async () => {
+    const wasOpen = classId === classState.peek().id;
+    await recordIn(classId, archiving(classId, true));
+    if (wasOpen) await openAnother(classId);
     await refreshClasses();
+    noteUndo(`Archived “${nameOfClass(listed)}”.`, () => bringBack(classId, wasOpen));
   });
 }
 
 /** Takes a class that was put away into use again, and opens it. */
-export async function takeOut(classId: string): Promise<void> {
-  await recordIn(classId, archiving(classId, false));
-  await openClass(classId);
-  await refreshClasses();
+export function takeOut(classId: string): Promise<void> {
+  return bringBack(classId, true);
+}
+
+/** In turn, so that the class that takes another's place is looked for when those brought back are there. */
+const inTurn = makeInTurn();
+
+function bringBack(classId: string, isOpened: boolean): Promise<void> {
+  return inTurn(async () => {
+    await recordIn(classId, archiving(classId, false));
+    if (isOpened) await openClass(classId);
+    await refreshClasses();
+  });
 }
 
 async function recordIn(classId: string, spec: EventSpec): Promise<void> {
