@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
-import { allKept } from './recorded.ts';
+import { allKept, recorded } from './recorded.ts';
 import { stageCards } from './stage-page.ts';
 import { type Visit, visit } from './visit.ts';
 
@@ -39,12 +39,15 @@ describe('what this device remembers', () => {
   it('is set aside entry by entry where it is damaged: seen with its reason, saved, and thrown away', async () => {
     current = await visit({ path: '#/class', upTo: 3 });
     const { page, url } = current;
+    await page.getByRole('heading', { name: 'Keep it safe' }).waitFor();
+    await expect.poll(() => recorded(page)).not.toEqual([]);
     await allKept(page);
     await page.goto(new URL('icon.svg', url).href);
     await page.evaluate(
       () =>
-        new Promise<void>((done) => {
+        new Promise<void>((done, fail) => {
           const opening = indexedDB.open('sweepline-log');
+          opening.onerror = () => fail(opening.error);
           opening.onsuccess = () => {
             const db = opening.result;
             const tx = db.transaction('loose', 'readwrite');
@@ -53,6 +56,7 @@ describe('what this device remembers', () => {
               const [first] = (target as IDBRequest).result;
               loose.put({ ...first, id: 'damaged', at: 'noon' });
             };
+            tx.onabort = () => fail(tx.error);
             tx.oncomplete = () => {
               db.close();
               done();
