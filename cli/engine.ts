@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import type { CardId } from '../core/language/card-id.ts';
 import type { Taught } from '../core/language/taught.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
@@ -9,7 +9,7 @@ import { decodeMeanings, type Meanings } from '../core/words/meanings.ts';
 import type { WordScreen } from '../core/words/screen.ts';
 import { SCREEN_DATA } from '../core/words/screen-data.ts';
 import { createWordScreen } from '../core/words/word-screen.ts';
-import { fail } from './failure.ts';
+import { Failure, fail } from './failure.ts';
 import { namedFile, type OwnOrder, readOwnOrder } from './own-order.ts';
 import { complain } from './shown.ts';
 
@@ -75,8 +75,17 @@ export function readCard(text: string): CardId {
 /** The text of a file that the person named. */
 export function readTextFile(path: string): string {
   try {
+    if (statSync(path).size > LARGEST) {
+      return fail(
+        `“${path}” is larger than 50 MB, far more than a class makes. Take a part of it.`,
+      );
+    }
     return readFileSync(path, 'utf8');
   } catch (error) {
+    if (error instanceof Failure) throw error;
     return fail(`Cannot read “${path}”: ${(error as NodeJS.ErrnoException).code ?? 'unknown'}.`);
   }
 }
+
+/** The largest file that is read, in bytes. */
+const LARGEST = 50_000_000;

@@ -12,7 +12,7 @@ import {
   estimatePlace,
   type Who,
 } from '../core/learners/estimate.ts';
-import { parseEvidence } from '../core/learners/evidence-csv.ts';
+import { parseEvidencePaced } from '../core/learners/evidence-csv.ts';
 import { historiesOf } from '../core/learners/history.ts';
 import { type Knowledge, knowledgeFrom } from '../core/learners/knowledge.ts';
 import { markingSaid } from '../core/learners/marking-said.ts';
@@ -22,6 +22,7 @@ import { type Holiday, type SchoolDays, schoolDaysWithout } from '../core/learne
 import { PUBLISHED_THRESHOLDS, type Thresholds } from '../core/learners/thresholds.ts';
 import { readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
+import { inTerminal } from './in-terminal.ts';
 import { readOptions } from './options.ts';
 import { complain } from './shown.ts';
 
@@ -90,7 +91,8 @@ function readHolidays(text: string | null): readonly Holiday[] {
 
 /** What can be read of the file, up to the day; the rest is told on standard error. */
 function readEvidence(file: string, now: Day): readonly Observation[] {
-  const { observations, problems } = parseEvidence(readTextFile(file));
+  const reading = parseEvidencePaced(readTextFile(file));
+  const { observations, problems } = inTerminal(reading, 'Reading the rows …');
   const [first] = problems;
   if (first?.code === 'no-column') fail(first.message);
   for (const { line, message } of problems) complain(`Line ${line}: ${message}`);

@@ -1,7 +1,13 @@
 import { SEQUENCE } from '../core/sequence/built-in.ts';
-import { type Because, judgePassage, type Passage, stepForShare } from '../core/texts/passage.ts';
+import {
+  type Because,
+  judgePassagePaced,
+  type Passage,
+  stepForShare,
+} from '../core/texts/passage.ts';
 import { loadLexicon, readTaught, readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
+import { inTerminal } from './in-terminal.ts';
 import { readOptions } from './options.ts';
 
 /** `passage FILE --taught T`: how much of a text can be read, and what stands in the way. */
@@ -12,7 +18,8 @@ export function passage(args: readonly string[]): string {
     return fail('Name one text file: sweepline passage story.txt --taught step:24');
   }
   const taught = readTaught(typed.text('taught'));
-  const judged = judgePassage(readTextFile(file), taught, loadLexicon(), SEQUENCE);
+  const judging = judgePassagePaced(readTextFile(file), taught, loadLexicon(), SEQUENCE);
+  const judged = inTerminal(judging, 'Judging the text …');
   return typed.flag('json') ? JSON.stringify(passageJson(judged)) : passageText(judged);
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { groupId } from '../core/ids.ts';
 import { guessReading } from '../core/language/guess.ts';
+import { parseEvidence } from '../core/learners/evidence-csv.ts';
 import type { LogEvent } from '../core/log/event.ts';
 import { evidenceOf } from '../core/log/evidence.ts';
 import { makeLog, parseLog } from '../core/log/log-file.ts';
@@ -10,6 +11,8 @@ import { applyEvents, replay } from '../core/log/replay.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { parseItem } from '../core/sequence/item.ts';
 import { nearMisses } from '../core/sequence/near-misses.ts';
+import { readOrder } from '../core/sequence/plain/read-order.ts';
+import { makeVocabulary } from '../core/sequence/plain/vocabulary.ts';
 import { makeProgress, taughtOf } from '../core/sequence/progress.ts';
 import { parseSequenceCsv } from '../core/sequence/sequence-csv.ts';
 import { judgePassage } from '../core/texts/passage.ts';
@@ -42,7 +45,12 @@ const onText =
 
 const roster = (text: string) => tellApart(parseRoster(text).entries, []);
 const order = (text: string) => parseSequenceCsv(text);
+const vocabulary = makeVocabulary(lexicon);
+const inHerWords = (text: string) => readOrder(text, { vocabulary });
 const passage = (text: string) => judgePassage(text, taught, lexicon, SEQUENCE);
+
+const COLUMNS = 'date,pupil,cards,outcome';
+const read = (place: number) => `2026-03-02,p${place},c a t,right`;
 
 const laws: readonly Law[] = [
   { name: 'a list of names', size: 800, make: onText((n) => `Wren${n}\n`, roster) },
@@ -56,6 +64,16 @@ const laws: readonly Law[] = [
   { name: 'an order on one line', size: 800, make: onText(() => 'm sh word:said ', order) },
   { name: 'a story for an order', size: 400, make: onText((n) => `once upon${n} a tyme\n`, order) },
   { name: 'a story on one line', size: 800, make: onText((n) => `wint${n % 9}r `, order) },
+  { name: 'one step on many lines', size: 400, make: onText((n) => `1,word:a${n}\n`, order) },
+  { name: 'her words', size: 400, make: onText((n) => `soft c, th${n}\n`, inHerWords) },
+  { name: 'her words on one line', size: 200, make: onText((n) => `wint${n % 9}r `, inHerWords) },
+  { name: 'many cells in a line', size: 200, make: onText((n) => `zq${n},`, inHerWords) },
+  {
+    name: 'one step in many of her lines',
+    size: 400,
+    make: onText((n) => `1,word:a${n}\n`, inHerWords),
+  },
+  { name: 'evidence', size: 400, make: onText((n) => `${n ? read(n) : COLUMNS}\n`, parseEvidence) },
   { name: 'one long item', size: 4000, make: onText(() => 'sh', parseItem) },
   { name: 'near misses', size: 4000, make: onText(() => 'e', nearMisses) },
   { name: 'near misses of a sound', size: 4000, make: onText(() => 'sh=', nearMisses) },
@@ -121,7 +139,17 @@ describe('what leads a search astray is read all the same', () => {
     ['NUL', '\0'.repeat(long)],
     ['brackets', '{"a":['.repeat(long / 6)],
   ])('%s', (_, text) => {
-    for (const work of [roster, order, passage, parseNames, parseItem, nearMisses, guessReading]) {
+    for (const work of [
+      roster,
+      order,
+      inHerWords,
+      passage,
+      parseEvidence,
+      parseNames,
+      parseItem,
+      nearMisses,
+      guessReading,
+    ]) {
       expect(() => work(text)).not.toThrow();
     }
     expect(() => parseLog(text)).not.toThrow();

@@ -1,4 +1,5 @@
 import { childId, groupId } from '../ids.ts';
+import { atOnce, type Paced, pacedEach } from '../paced.ts';
 import { type CsvRecord, findDelimiter, readCsv } from '../sequence/csv-records.ts';
 import { parseDay } from './day.ts';
 import type { Observation } from './observation.ts';
@@ -35,10 +36,18 @@ const OPTIONAL: ReadonlySet<Column> = new Set(['sounds', 'broke', 'heard']);
  * each other one it is said where it is and what to write instead. Without its
  * named columns nothing can be read.
  */
-export function parseEvidence(text: string): {
+export function parseEvidence(text: string): ReadEvidence {
+  return atOnce(parseEvidencePaced(text));
+}
+
+/** What was read of a table. */
+export interface ReadEvidence {
   readonly observations: readonly Observation[];
   readonly problems: readonly EvidenceProblem[];
-} {
+}
+
+/** The same, paced. */
+export function* parseEvidencePaced(text: string): Paced<ReadEvidence> {
   const [header, ...records] = readCsv(text, findDelimiter(text) ?? ',');
   const names = header?.cells.map((cell) => cell.trim().toLowerCase()) ?? [];
   const missing = EVIDENCE_COLUMNS.filter((name) => !names.includes(name) && !OPTIONAL.has(name));
@@ -48,11 +57,11 @@ export function parseEvidence(text: string): {
   }
   const observations: Observation[] = [];
   const problems: EvidenceProblem[] = [];
-  for (const record of records) {
+  yield* pacedEach(records, (record) => {
     const read = readRow(record, names);
     if ('code' in read) problems.push({ line: record.line, ...read });
     else observations.push(read);
-  }
+  });
   return { observations, problems };
 }
 

@@ -62,7 +62,7 @@ export function parseSequenceCsv(
     problems.push(problem(records[0] as CsvRecord, 'no-items-column'));
     return { sequence: { name, steps: [] }, problems };
   }
-  const steps: Step[] = [];
+  const steps: StepBegun[] = [];
   let written: number | null = null;
   for (const record of header ? records.slice(1) : records) {
     if (record.openQuote) problems.push(problem(record, 'open-quote'));
@@ -72,7 +72,8 @@ export function parseSequenceCsv(
     const last = steps.at(-1);
     const number = /^\d+$/.test(row.step ?? '') ? Number(row.step) : null;
     if (last && number !== null && number === written) {
-      steps[steps.length - 1] = { ...last, items: union(last.items, items) };
+      for (const item of items)
+        if (!last.byKey.has(itemKey(item))) last.byKey.set(itemKey(item), item);
       continue;
     }
     if (number !== null && written !== null && number < written) {
@@ -80,15 +81,22 @@ export function parseSequenceCsv(
     }
     written = number;
     steps.push({
-      number: steps.length + 1,
       stage: row.stage || last?.stage || '',
       grade: readGrade(record, row.grade ?? '', last?.grade ?? 'K', problems),
       title: row.title || items.map(makeItem).join(', '),
-      items,
+      byKey: new Map(items.map((item) => [itemKey(item), item])),
       why: row.why ?? '',
     });
   }
-  return { sequence: { name, steps: numberSteps(steps) }, problems };
+  const whole = steps.map(({ byKey, ...step }, place): Step => {
+    return { ...step, number: place + 1, items: [...byKey.values()] };
+  });
+  return { sequence: { name, steps: numberSteps(whole) }, problems };
+}
+
+/** A step while further lines may add to it. */
+interface StepBegun extends Omit<Step, 'number' | 'items'> {
+  readonly byKey: Map<string, Item>;
 }
 
 /** Without a header: all cells are items; or the columns in their order; or number, title, items. */
@@ -129,7 +137,7 @@ function readItems(record: CsvRecord, cell: string, problems: CsvProblem[]): rea
       problems.push(problem(record, 'unknown-item', item, near.join(', ')));
     }
   }
-  return union([], items);
+  return [...new Map(items.map((item) => [itemKey(item), item])).values()];
 }
 
 function readGrade(
@@ -142,12 +150,6 @@ function readGrade(
   const grade = parseGrade(cell);
   if (grade === null) problems.push(problem(record, 'unknown-grade', cell, otherwise));
   return grade ?? otherwise;
-}
-
-function union(items: readonly Item[], more: readonly Item[]): readonly Item[] {
-  const byKey = new Map(items.map((item) => [itemKey(item), item]));
-  for (const item of more) if (!byKey.has(itemKey(item))) byKey.set(itemKey(item), item);
-  return [...byKey.values()];
 }
 
 function problem(record: CsvRecord, code: CsvProblem['code'], said = '', instead = ''): CsvProblem {

@@ -9,6 +9,7 @@
  */
 import { guessCards } from '../language/guess.ts';
 import type { Taught } from '../language/taught.ts';
+import { atOnce, type Paced, pacedEach } from '../paced.ts';
 import type { Sequence } from '../sequence/sequence.ts';
 import { stepOf } from '../sequence/step-of.ts';
 import { missing, type Obstacle, obstacles, type ReadAs, readAs } from '../words/decodable.ts';
@@ -71,8 +72,18 @@ export function judgePassage(
   lexicon: Lexicon,
   sequence: Sequence,
 ): Passage {
+  return atOnce(judgePassagePaced(text, taught, lexicon, sequence));
+}
+
+/** The same, paced. */
+export function* judgePassagePaced(
+  text: string,
+  taught: Taught,
+  lexicon: Lexicon,
+  sequence: Sequence,
+): Paced<Passage> {
   const tokens = tokensOf(text);
-  const counts = new Map<string, { count: number; capitals: number }>();
+  const counts = new Map<string, Seen>();
   for (const { kind, word, capital } of tokens) {
     if (kind !== 'word') continue;
     const seen = counts.get(word);
@@ -84,9 +95,10 @@ export function judgePassage(
     }
   }
   const judged = new Map<string, JudgedWord>();
-  for (const [word, { count, capitals }] of counts) {
+  const judgeOne = ([word, { count, capitals }]: readonly [string, Seen]) => {
     judged.set(word, judge(word, count, capitals === count, taught, lexicon, sequence));
-  }
+  };
+  yield* pacedEach([...counts], judgeOne, WORDS_AT_A_TIME);
   const all = [...judged.values()].sort((a, b) => b.count - a.count || (a.word < b.word ? -1 : 1));
   const words = all.reduce((sum, { count }) => sum + count, 0);
   const decodable = all.reduce((sum, { count, decodable: yes }) => sum + (yes ? count : 0), 0);
@@ -103,6 +115,15 @@ export function judgePassage(
     judged,
   };
 }
+
+/** How often a word stands in the text, and how often with a capital that no sentence asks for. */
+interface Seen {
+  count: number;
+  capitals: number;
+}
+
+/** Words that take a few milliseconds. */
+const WORDS_AT_A_TIME = 200;
 
 /** The first step at which at least `share` of the running words can be read, or null. */
 export function stepForShare(passage: Passage, share: number): number | null {

@@ -40,3 +40,38 @@ it('a long copy shows how far it is; stopped, nothing has come in; left alone, a
   await page.getByRole('button', { name: 'Stop' }).click();
   await page.getByText('Stopped. No file was made.').waitFor();
 });
+
+it('a long text shows how far it is judged; stopped, it is kept, and judged when she wants it', async () => {
+  const { page } = current;
+  await page.goto(page.url().replace(/#.*$/, '#/text'));
+  const field = page.getByLabel('Your text');
+  await field.fill(oddWords(900_000));
+  await page.getByRole('progressbar', { name: 'Judging the text' }).waitFor();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await page.getByText('Stopped. The text is here, and not judged.').waitFor();
+  expect((await field.inputValue()).length).toBe(900_000);
+  await page.getByRole('button', { name: 'Read it after all' }).click();
+  await page.getByRole('region', { name: 'How much can be read' }).waitFor();
+});
+
+it('a story pasted as an order, all on one line, leaves the screen free; an order of thousands of steps is not used', async () => {
+  const { page } = current;
+  await page.goto(page.url().replace(/#.*$/, '#/order'));
+  await page.getByText('Bring your own order').click();
+  await page.getByLabel('Your order, one step a line').fill(oddWords(150_000));
+  await page.getByText('0 of 1 line clear').waitFor();
+  const steps = Buffer.from('m a s t\n'.repeat(2000));
+  await page
+    .getByLabel('Choose a file')
+    .setInputFiles({ name: 'order.txt', mimeType: 'text/plain', buffer: steps });
+  await page.getByText('These are 2,000 steps, more than an order has.').waitFor();
+  expect(await page.getByRole('button', { name: 'Use this order' }).isDisabled()).toBe(true);
+});
+
+/** Words that no list has, each another, of so many signs in all. */
+function oddWords(signs: number): string {
+  let text = '';
+  for (let n = 0; text.length < signs; n++)
+    text += `b${(n * 7919).toString(36).replace(/\d/g, 'a')}in `;
+  return text.slice(0, signs);
+}

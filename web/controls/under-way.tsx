@@ -40,7 +40,7 @@ export function Progress({
   under: { share, stop },
   says,
 }: {
-  readonly under: UnderWay;
+  readonly under: Pick<UnderWay, 'share' | 'stop'>;
   readonly says: string;
 }) {
   if (share === null) return null;

@@ -6,7 +6,8 @@
  * pieces: letters of a card, a word by heart, an item in its exact form. Each
  * piece is read on its own, so that one that is wrong leaves the rest in place.
  * What letters mean may depend on the lines before: the second *c* is the soft one.
- * Linear in the line.
+ * Linear in the line: a phrase is looked for in what lies near, and what stands beyond the longest line
+ * that means anything is one unknown piece.
  */
 import { type CardId, graphemeOf, lettersShown } from '../../language/card-id.ts';
 import { correspondenceById, correspondencesByGrapheme } from '../../language/correspondences.ts';
@@ -37,11 +38,13 @@ export function readLine(
 ): readonly Piece[] {
   const pieces: Piece[] = [];
   const known = new Set(before);
-  const explicit = line.toLowerCase().replace(/\s*=\s*/g, '=');
-  let rest = line.trim().replace(NUMBERING, '');
+  const whole = line.trim();
+  const beyond = whole.slice(LONGEST_LINE);
+  let rest = whole.slice(0, LONGEST_LINE).replace(NUMBERING, '');
+  const explicit = rest.toLowerCase().replace(/\s*=\s*/g, '=');
   let byHeart = false;
   while (rest !== '') {
-    const heart = BY_HEART.exec(rest.toLowerCase());
+    const heart = BY_HEART.exec(rest.slice(0, NEAR).toLowerCase());
     if (heart && heart[0] !== '' && !/^words?$/.test(heart[0].trim())) {
       byHeart = true;
       rest = rest.slice(heart[0].length);
@@ -54,8 +57,14 @@ export function readLine(
     }
     rest = rest.slice(Math.max(taken, 1)).replace(BETWEEN, '');
   }
+  if (beyond !== '') pieces.push({ kind: 'unknown', written: beyond, nearMisses: [] });
   return pieces;
 }
+
+/** Signs of a line that are read: longer than anyone's, a thousand cards with their commas. */
+export const LONGEST_LINE = 4000;
+/** No phrase of the trade is so long, in signs. */
+const NEAR = 200;
 
 /** *12.*, *Lesson 3:*, *Week 2 –*, a bullet. */
 const NUMBERING =
@@ -69,7 +78,7 @@ function nextPiece(
   byHeart: boolean,
   explicit: string,
 ): readonly [Piece | null, number] {
-  const lower = rest.toLowerCase();
+  const lower = rest.slice(0, NEAR).toLowerCase();
   if (!byHeart) {
     for (const { said, items, note } of PHRASES) {
       const match = said.exec(lower);

@@ -8,13 +8,14 @@
  * unknown stays out of the order; the rest of its line is in it.
  */
 import type { CardId } from '../../language/card-id.ts';
+import { atOnce, type Paced, pacedEach } from '../../paced.ts';
 import { type CsvRecord, findDelimiter, plainCell, readCsv } from '../csv-records.ts';
 import { itemKey, parseItem, splitItems } from '../item.ts';
 import { parseGrade } from '../parse-grade.ts';
 import type { Grade, Item, Sequence, Step } from '../sequence.ts';
 import { byHeader, headerOf, type Row } from '../sequence-columns.ts';
 import { type AssumedHabit, assumedHabits, withHabits } from './assumed-habits.ts';
-import { type Piece, readLine } from './read-line.ts';
+import { LONGEST_LINE, type Piece, readLine } from './read-line.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** One line of the text: what she wrote, and what we read. */
@@ -47,10 +48,15 @@ export interface ReadOrderSpec {
 }
 
 /** Reads an order from a list, a table or a file as it was pasted. Never throws. */
-export function readOrder(
+export function readOrder(text: string, spec: ReadOrderSpec): OrderDraft {
+  return atOnce(readOrderPaced(text, spec));
+}
+
+/** The same, paced. */
+export function* readOrderPaced(
   text: string,
   { name = 'Our own order', vocabulary, firstSense = false, notYet = new Set() }: ReadOrderSpec,
-): OrderDraft {
+): Paced<OrderDraft> {
   const records = readCsv(text, findDelimiter(text) ?? ',').map((record) => ({
     ...record,
     cells: record.cells.map((cell) => plainCell(cell).trim()),
@@ -59,23 +65,17 @@ export function readOrder(
   const ours = header !== null && OUR_COLUMNS.every((column) => header.includes(column));
   const before = new Set<CardId>();
   const lines: OrderLine[] = [];
-  const steps: Step[] = [];
+  const steps: StepBegun[] = [];
   let stage = '';
   let grade: Grade = 'K';
   let written: string | null = null;
-  for (const record of header ? records.slice(1) : records) {
+  const readRecord = (record: CsvRecord) => {
     const row: LineRow = header ? byHeader(record, header) : rowOf(record, before, vocabulary);
+    const { line, text: as } = record;
     if (row.heading !== undefined) {
       stage = row.heading;
-      lines.push({
-        line: record.line,
-        text: record.text,
-        stage,
-        pieces: [],
-        step: null,
-        heading: true,
-      });
-      continue;
+      lines.push({ line, text: as, stage, pieces: [], step: null, heading: true });
+      return;
     }
     stage = row.stage || stage;
     grade = parseGrade(row.grade ?? '') ?? grade;
@@ -87,17 +87,29 @@ export function readOrder(
     const number = /^\d+$/.test(row.step ?? '') ? (row.step as string) : null;
     const last = steps.at(-1);
     if (items.length > 0 && last && number !== null && number === written) {
-      steps[steps.length - 1] = { ...last, items: union([...last.items, ...items]) };
+      for (const item of items) last.byKey.set(itemKey(item), item);
     } else if (items.length > 0) {
       const title = row.title || titleOf(record, pieces);
-      steps.push({ number: steps.length + 1, stage, grade, title, items, why: row.why ?? '' });
+      steps.push({ stage, grade, title, why: row.why ?? '', byKey: keyed(items) });
     }
     if (items.length > 0) written = number;
     const step = items.length > 0 ? steps.length : null;
-    lines.push({ line: record.line, text: record.text, stage, pieces, step, heading: false });
-  }
-  const assumed = ours ? [] : assumedHabits(steps).filter(({ habit }) => !notYet.has(habit));
-  return { lines, sequence: { name, steps: withHabits(steps, assumed) }, assumed };
+    lines.push({ line, text: as, stage, pieces, step, heading: false });
+  };
+  yield* pacedEach(header ? records.slice(1) : records, readRecord, LINES_AT_A_TIME);
+  const whole = steps.map(({ byKey, ...step }, place): Step => {
+    return { ...step, number: place + 1, items: [...byKey.values()] };
+  });
+  const assumed = ours ? [] : assumedHabits(whole).filter(({ habit }) => !notYet.has(habit));
+  return { lines, sequence: { name, steps: withHabits(whole, assumed) }, assumed };
+}
+
+/** Lines that take a few milliseconds. */
+const LINES_AT_A_TIME = 100;
+
+/** A step while further lines may add to it. */
+interface StepBegun extends Omit<Step, 'number' | 'items'> {
+  readonly byKey: Map<string, Item>;
 }
 
 /** A text with a piece of a line written otherwise, as the answer to a question has it. */
@@ -140,6 +152,7 @@ function rowOf(record: CsvRecord, before: ReadonlySet<CardId>, vocabulary: Vocab
     return { step, stage, grade, title, items, why };
   }
   const line = filled.join(', ');
+  if (line.length > LONGEST_LINE) return { items: line };
   const isClear = (part: string) => {
     const pieces = readLine(part, before, vocabulary);
     return pieces.length > 0 && pieces.every(({ kind }) => kind !== 'unknown');
@@ -171,13 +184,16 @@ const HEADING =
   /^(?:unit|stage|phase|term|part|level|grade|kindergarten|first grade|second grade)\b/i;
 
 function readExactly(cell: string): readonly Piece[] {
-  return splitItems(cell).map((written): Piece => {
+  return splitItems(cell).map((written, place): Piece => {
     const read = parseItem(written);
-    return 'item' in read
-      ? { kind: 'items', written, items: [read.item], note: null }
-      : { kind: 'unknown', written, nearMisses: read.error.nearMisses };
+    if ('item' in read) return { kind: 'items', written, items: [read.item], note: null };
+    const near = place < MOST_MENDED ? read.error.nearMisses : [];
+    return { kind: 'unknown', written, nearMisses: near };
   });
 }
+
+/** For so many items of a line it is looked what may have been meant; nobody mends more at once. */
+const MOST_MENDED = 100;
 
 function itemsOf(pieces: readonly Piece[], firstSense: boolean): readonly Item[] {
   return union(
@@ -194,5 +210,9 @@ function titleOf(record: CsvRecord, pieces: readonly Piece[]): string {
 }
 
 function union(items: readonly Item[]): readonly Item[] {
-  return [...new Map(items.map((item) => [itemKey(item), item])).values()];
+  return [...keyed(items).values()];
+}
+
+function keyed(items: readonly Item[]): Map<string, Item> {
+  return new Map(items.map((item) => [itemKey(item), item]));
 }

@@ -19,6 +19,8 @@ export function BringList() {
   const here = inClass.join('\n');
   const lines = useMemo(() => tellApart(parsed.entries, here.split('\n')), [parsed, here]);
 
+  const isMany = lines.length + parsed.problems.length > MOST_LINES;
+
   const read = (next: string) => {
     const isLong = next.length > LONGEST;
     setTrouble(isLong ? tooLong : '');
@@ -95,16 +97,23 @@ export function BringList() {
             <p role="status" class="small">
               {saidOf(parsed)}
             </p>
-            <ListPreview
-              key={`${column} ${text}`}
-              lines={lines}
-              problems={parsed.problems}
-              onAdd={(names) => {
-                addChildren(names, null);
-                read('');
-              }}
-              onCancel={() => read('')}
-            />
+            {isMany ? (
+              <p class="class-problem">
+                These are more than a class. Bring the list of one class, or take out the lines of
+                the others.
+              </p>
+            ) : (
+              <ListPreview
+                key={`${column} ${text}`}
+                lines={lines}
+                problems={parsed.problems}
+                onAdd={(names) => {
+                  addChildren(names, null);
+                  read('');
+                }}
+                onCancel={() => read('')}
+              />
+            )}
           </>
         )}
       </div>
@@ -114,6 +123,8 @@ export function BringList() {
 
 /** Longer than the list of a whole school, in signs. */
 const LONGEST = 300_000;
+/** More than a year's children of a school for these grades; each is a line to look over. */
+const MOST_LINES = 400;
 const tooLong =
   'This list is longer than a whole school’s, so it was not read. Bring the list of one class.';
 const zipped =

@@ -3,11 +3,12 @@ import { array, object, optional, string } from 'valibot';
 import { isHabit } from '../../../core/language/taught.ts';
 import {
   type OrderDraft,
-  readOrder,
+  readOrderPaced,
   writeInstead,
 } from '../../../core/sequence/plain/read-order.ts';
 import { makeVocabulary } from '../../../core/sequence/plain/vocabulary.ts';
 import { type CsvProblem, parseSequenceCsv } from '../../../core/sequence/sequence-csv.ts';
+import { PacedProgress, usePacedOutcome } from '../../controls/paced-outcome.tsx';
 import { remembered } from '../../device/remembered.ts';
 import { engine, readyEngine } from '../../state/engine-ready.ts';
 import { ReadBack } from './read-back.tsx';
@@ -17,6 +18,10 @@ const OWN = 'Our own order';
 
 /** Far longer than any order, in signs; a longer text is kept as it is and not read. */
 const LONGEST = 200_000;
+/** A longer one is read piece by piece. */
+const LONG = 10_000;
+/** No order has so many steps; more would be pages that nobody can look over. */
+const MOST_STEPS = 1000;
 
 /** What she typed or chose; remembered, since an order may take an hour to type. */
 const typed = remembered(
@@ -34,13 +39,20 @@ export function Bring() {
   const lexicon = readyEngine()?.lexicon;
   const isLong = text.length > LONGEST;
   const isEmpty = text.trim() === '';
-  const draft = useMemo(
+  const reading = usePacedOutcome(
+    text.length > LONG,
     () =>
       isEmpty || isLong || !lexicon
         ? null
-        : readOrder(text, { name, vocabulary: makeVocabulary(lexicon), notYet: new Set(notYet) }),
+        : readOrderPaced(text, {
+            name,
+            vocabulary: makeVocabulary(lexicon),
+            notYet: new Set(notYet),
+          }),
     [text, name, notYet, isEmpty, isLong, lexicon],
   );
+  const draft = reading.outcome;
+  const problems = useMemo(() => (draft ? structureProblems(text) : []), [draft, text]);
   const count = draft?.sequence.steps.length ?? 0;
 
   const onFile = async () => {
@@ -93,12 +105,12 @@ export function Bring() {
         <button
           type="button"
           class="button next"
-          disabled={count === 0}
+          disabled={count === 0 || count > MOST_STEPS}
           onClick={() => {
             if (draft) replaceOrder(draft.sequence, `Now in the order of ${name}.`);
           }}
         >
-          {count > 0 ? `Use these ${count} steps` : 'Use this order'}
+          {count > 0 && count <= MOST_STEPS ? `Use these ${count} steps` : 'Use this order'}
         </button>
       </p>
       <div role="status">
@@ -115,9 +127,20 @@ export function Bring() {
               : 'Reading your lines …'}
           </p>
         )}
+        {count > MOST_STEPS && (
+          <p class="problem">
+            These are {count.toLocaleString('en-US')} steps, more than an order has. Take out what
+            is no part of it.
+          </p>
+        )}
         {draft && <Counted draft={draft} />}
       </div>
-      {draft && <Problems problems={structureProblems(text)} />}
+      <PacedProgress
+        of={reading}
+        says="Reading your lines …"
+        stopped="Stopped. Your lines are here, and not read."
+      />
+      <Problems problems={problems} />
       {draft && (
         <ReadBack
           draft={draft}

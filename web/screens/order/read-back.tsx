@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { AssumedHabit } from '../../../core/sequence/plain/assumed-habits.ts';
 import type { Piece } from '../../../core/sequence/plain/read-line.ts';
 import type { OrderDraft, OrderLine } from '../../../core/sequence/plain/read-order.ts';
@@ -12,20 +13,39 @@ interface ReadBackProps {
 
 /** Her lines beside what we read, before anything changes. Only what asks or cannot be read is tinted. */
 export function ReadBack({ draft, onAnswer, onNotYet }: ReadBackProps) {
+  const [count, setCount] = useState(FIRST);
+  const { lines } = draft;
   return (
-    <ol class="order-read" aria-label="Your lines, read back">
-      {draft.lines.map((line) => (
-        <Line
-          key={line.line}
-          line={line}
-          assumed={draft.assumed.filter(({ step }) => step === line.step)}
-          onAnswer={onAnswer}
-          onNotYet={onNotYet}
-        />
-      ))}
-    </ol>
+    <>
+      <ol class="order-read" aria-label="Your lines, read back">
+        {lines.slice(0, count).map((line) => (
+          <Line
+            key={line.line}
+            line={line}
+            assumed={draft.assumed.filter(({ step }) => step === line.step)}
+            onAnswer={onAnswer}
+            onNotYet={onNotYet}
+          />
+        ))}
+      </ol>
+      {lines.length > count && (
+        <p>
+          <button type="button" class="button" onClick={() => setCount(count + MORE)}>
+            Show more lines
+          </button>{' '}
+          <span class="quiet">
+            the first {count.toLocaleString('en-US')} of {lines.length.toLocaleString('en-US')} are
+            here; all are read
+          </span>
+        </p>
+      )}
+    </>
   );
 }
+
+/** Lines shown at first, and more at each wish: more at once would slow the page. */
+const FIRST = 400;
+const MORE = 400;
 
 function Line({
   line,

@@ -1,6 +1,7 @@
 import './text.css';
 import { useMemo } from 'preact/hooks';
-import { judgePassage } from '../../../core/texts/passage.ts';
+import { judgePassagePaced } from '../../../core/texts/passage.ts';
+import { PacedProgress, usePacedOutcome } from '../../controls/paced-outcome.tsx';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { settings } from '../../state/settings.ts';
@@ -14,6 +15,8 @@ import { Verdict } from './verdict.tsx';
 
 /** Longer than a chapter book for these grades, in signs. */
 const LONGEST = 1_000_000;
+/** A longer one is judged piece by piece. */
+const LONG = 50_000;
 
 /** Is this text decodable? A text goes in; how much of it can be read, and why not the rest, comes out. */
 export function TextPage() {
@@ -23,10 +26,13 @@ export function TextPage() {
   const known = taught.value;
   const { sequence, upTo } = progress.value;
   const { notation } = settings.value;
-  const passage = useMemo(
-    () => (ready && !isLong ? judgePassage(text, known, ready.lexicon, sequence) : null),
+  const judging = usePacedOutcome(
+    text.length > LONG,
+    () => (ready && !isLong ? judgePassagePaced(text, known, ready.lexicon, sequence) : null),
     [ready, text, isLong, known, sequence],
   );
+  const passage = judging.outcome;
+  const isJudging = judging.under.share !== null || judging.again !== null;
   const standing = useMemo<ReadingGroup>(
     () => ({ sequence, upTo, notation }),
     [sequence, upTo, notation],
@@ -45,6 +51,14 @@ export function TextPage() {
           <p class="text-invites" role="status">
             This text is longer than a chapter book, too long to judge at once. Put in a part of it.
           </p>
+        ) : isJudging ? (
+          <div class="text-invites">
+            <PacedProgress
+              of={judging}
+              says="Judging the text …"
+              stopped="Stopped. The text is here, and not judged."
+            />
+          </div>
         ) : passage && passage.words > 0 ? (
           <Verdict passage={passage} standing={standing} />
         ) : (
