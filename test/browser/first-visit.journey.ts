@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
+import { askedFor, kilobytes } from '../../bench/wire.bench.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo } from '../../core/sequence/teach.ts';
@@ -48,6 +49,7 @@ describe('a teacher who has never been here', () => {
     expect(upTo).toBeGreaterThan(20);
     expect(await line.getAttribute('aria-valuetext')).toContain(`Step ${upTo} of`);
     await page.getByText(/words can be read now; the next step opens \d+ more/).waitFor();
+    expect(kilobytes(await askedFor(page))).toBeLessThan(300);
 
     await tabTo('Plan today’s warm-up', 'Shift+Tab');
     await press('Enter');

@@ -1,3 +1,4 @@
+import { hiddenOnBoard } from '../../core/boards/judge/hidden-on-board.ts';
 import './hidden.css';
 import { useMemo } from 'preact/hooks';
 import type { OutcomeCounts } from '../../core/boards/search/best-board.ts';
@@ -58,7 +59,10 @@ export function Hidden({
 /** The words that the screen hides: what is hers to decide by name, the rest by its reason. */
 function NotForClass({ board }: { readonly board: Board }) {
   const ready = readyEngine();
-  const words = useMemo(() => ready?.hidden(board, taught.peek()) ?? [], [ready, board]);
+  const words = useMemo(
+    () => (ready ? hiddenOnBoard(board, { taught: taught.peek(), ...ready }) : []),
+    [ready, board],
+  );
   const asked = words.filter(({ verdict }) => verdict === 'ask');
   const stopped = words.filter(({ verdict }) => verdict === 'stop');
   return (

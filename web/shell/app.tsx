@@ -7,7 +7,7 @@ import { linkTo, shown } from '../state/route.ts';
 import { factsOf } from '../state/screens.ts';
 import { Broken } from './broken.tsx';
 import { Header } from './header.tsx';
-import { ALONE, PAGES } from './pages.tsx';
+import { ALONE, bringNear, Page } from './pages.tsx';
 import { SharingNews } from './sharing-news.tsx';
 import { UndoBar } from './undo-bar.tsx';
 
@@ -18,10 +18,10 @@ export function App() {
   useLayoutEffect(() => {
     document.title = `${factsOf(screen).title} · Sweepline`;
     scrollTo(0, 0);
+    if (screen === 'today') bringNear('stage');
   }, [screen]);
   if (error) return <Broken error={error} again={forget} />;
-  const Page = PAGES[screen];
-  if (ALONE.has(screen)) return <Page />;
+  if (ALONE.has(screen)) return <Page of={screen} />;
   return (
     <>
       <Header current={screen} />
@@ -29,7 +29,7 @@ export function App() {
       <Banner />
       <SharingNews />
       <main class={`page of-${screen}`}>
-        <Page />
+        <Page of={screen} />
       </main>
       <Footer />
       <UndoBar />

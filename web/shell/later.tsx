@@ -8,10 +8,15 @@ interface LaterProps {
 
 /** A screen that is fetched when it is first asked for, so that the first page stays small. */
 export function Later({ load }: LaterProps) {
-  const [screen, setScreen] = useState<{ readonly Page: ComponentType } | 'failed'>();
+  const [screen, setScreen] = useState<{ readonly Page: ComponentType } | 'failed' | undefined>(
+    () => {
+      const Page = here.get(load);
+      return Page && { Page };
+    },
+  );
   const fetchScreen = useCallback(() => {
-    setScreen(undefined);
-    load().then(
+    if (!here.has(load)) setScreen(undefined);
+    fetched(load).then(
       (Page) => setScreen({ Page }),
       () => setScreen('failed'),
     );
@@ -31,4 +36,14 @@ export function Later({ load }: LaterProps) {
       </button>
     </p>
   );
+}
+
+/** The screens that were fetched: shown at once from then on. */
+const here = new Map<LaterProps['load'], ComponentType>();
+
+/** Fetches a screen, and remembers it. */
+export async function fetched(load: LaterProps['load']): Promise<ComponentType> {
+  const Page = await load();
+  here.set(load, Page);
+  return Page;
 }

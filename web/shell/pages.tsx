@@ -1,47 +1,44 @@
 import type { ComponentType } from 'preact';
-import { About } from '../screens/about/about.tsx';
-import { DictationPage } from '../screens/dictation/dictation.tsx';
 import { Learned } from '../screens/learned/learned.tsx';
-import { Order } from '../screens/order/order.tsx';
-import { SettingsPage } from '../screens/settings/settings.tsx';
-import { Stage } from '../screens/stage/stage.tsx';
-import { TextPage } from '../screens/text/text.tsx';
-import { Today } from '../screens/today/today.tsx';
-import { Words } from '../screens/words/words.tsx';
 import type { Screen } from '../state/screens.ts';
-import { Later } from './later.tsx';
+import { fetched, Later } from './later.tsx';
 
-/** What is shown of each screen: at once, or fetched when it is first asked for. */
-export const PAGES: Readonly<Record<Screen, ComponentType>> = {
-  learned: Learned,
-  order: Order,
-  today: Today,
-  board: later(() => import('../screens/board/board.tsx').then(({ BoardPage }) => BoardPage)),
-  stage: Stage,
-  desk: later(() => import('../screens/desk/desk.tsx').then(({ DeskPage }) => DeskPage)),
-  after: later(() => import('../screens/after/after.tsx').then(({ AfterPage }) => AfterPage)),
-  plan: later(() =>
-    import('../screens/plan-sheet/plan-sheet.tsx').then(({ PlanPage }) => PlanPage),
-  ),
-  words: Words,
-  text: TextPage,
-  dictation: DictationPage,
-  class: later(() => import('../screens/classes/classes.tsx').then(({ ClassPage }) => ClassPage)),
-  known: later(() => import('../screens/known/known.tsx').then(({ KnownPage }) => KnownPage)),
-  papers: later(() => import('../screens/papers/papers.tsx').then(({ PapersPage }) => PapersPage)),
-  check: later(() => import('../screens/check/check.tsx').then(({ CheckPage }) => CheckPage)),
-  reader: later(() => import('../screens/check/reader.tsx').then(({ ReaderPage }) => ReaderPage)),
-  pages: later(() => import('../screens/pages/pages.tsx').then(({ PagesPage }) => PagesPage)),
-  share: later(() => import('../screens/share/share.tsx').then(({ SharePage }) => SharePage)),
-  join: later(() => import('../screens/join/join.tsx').then(({ JoinPage }) => JoinPage)),
-  print: later(() => import('../screens/print/print.tsx').then(({ PrintPage }) => PrintPage)),
-  settings: SettingsPage,
-  about: About,
+/** How each screen is fetched that the first visit does not begin with. */
+const LATER: Readonly<Record<Exclude<Screen, 'learned'>, () => Promise<ComponentType>>> = {
+  order: () => import('../screens/order/order.tsx').then(({ Order }) => Order),
+  today: () => import('../screens/today/today.tsx').then(({ Today }) => Today),
+  board: () => import('../screens/board/board.tsx').then(({ BoardPage }) => BoardPage),
+  stage: () => import('../screens/stage/stage.tsx').then(({ Stage }) => Stage),
+  desk: () => import('../screens/desk/desk.tsx').then(({ DeskPage }) => DeskPage),
+  after: () => import('../screens/after/after.tsx').then(({ AfterPage }) => AfterPage),
+  plan: () => import('../screens/plan-sheet/plan-sheet.tsx').then(({ PlanPage }) => PlanPage),
+  words: () => import('../screens/words/words.tsx').then(({ Words }) => Words),
+  text: () => import('../screens/text/text.tsx').then(({ TextPage }) => TextPage),
+  dictation: () =>
+    import('../screens/dictation/dictation.tsx').then(({ DictationPage }) => DictationPage),
+  class: () => import('../screens/classes/classes.tsx').then(({ ClassPage }) => ClassPage),
+  known: () => import('../screens/known/known.tsx').then(({ KnownPage }) => KnownPage),
+  papers: () => import('../screens/papers/papers.tsx').then(({ PapersPage }) => PapersPage),
+  check: () => import('../screens/check/check.tsx').then(({ CheckPage }) => CheckPage),
+  reader: () => import('../screens/check/reader.tsx').then(({ ReaderPage }) => ReaderPage),
+  pages: () => import('../screens/pages/pages.tsx').then(({ PagesPage }) => PagesPage),
+  share: () => import('../screens/share/share.tsx').then(({ SharePage }) => SharePage),
+  join: () => import('../screens/join/join.tsx').then(({ JoinPage }) => JoinPage),
+  print: () => import('../screens/print/print.tsx').then(({ PrintPage }) => PrintPage),
+  settings: () =>
+    import('../screens/settings/settings.tsx').then(({ SettingsPage }) => SettingsPage),
+  about: () => import('../screens/about/about.tsx').then(({ About }) => About),
 };
+
+/** What is shown of a screen: at once, or once it is fetched. */
+export function Page({ of: screen }: { readonly of: Screen }) {
+  return screen === 'learned' ? <Learned /> : <Later key={screen} load={LATER[screen]} />;
+}
+
+/** Fetches a screen that is likely to be asked for next. Should it not come, it is fetched again when it is. */
+export function bringNear(screen: Screen): void {
+  if (screen !== 'learned') void fetched(LATER[screen]).catch(() => {});
+}
 
 /** The screens that stand alone, without header and footer. */
 export const ALONE: ReadonlySet<Screen> = new Set<Screen>(['stage', 'desk', 'reader']);
-
-function later(load: () => Promise<ComponentType>): ComponentType {
-  return () => <Later load={load} />;
-}

@@ -1,6 +1,5 @@
 import { effect, signal } from '@preact/signals';
 import { nameOfClass } from './class-list.ts';
-import { forgetClass } from './forget-class.ts';
 import { classState } from './open-class.ts';
 import { type Sharing, sharing } from './sharing.ts';
 
@@ -27,6 +26,7 @@ export function isStranded(now: Sharing): boolean {
 export async function clear({ classId, state: { why } }: Sharing): Promise<void> {
   if (classState.peek().id !== classId) return;
   const name = nameOfClass(classState.peek());
+  const { forgetClass } = await import('./forget-class.ts');
   if ((await forgetClass(classId)) === null) cleared.value = { name, why: why ?? '' };
 }
 

@@ -14,9 +14,11 @@ import {
   record,
   string,
 } from 'valibot';
+import { buildDrill } from '../../core/drills/build-drill.ts';
 import type { Drill } from '../../core/drills/drill.ts';
 import { DRILL_DEFAULTS } from '../../core/drills/drill-spec.ts';
-import { withFlip } from '../../core/drills/own-flip.ts';
+import { mendRun } from '../../core/drills/mend-run.ts';
+import { ownFlip, withFlip } from '../../core/drills/own-flip.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import type { Taught } from '../../core/language/taught.ts';
 import { isCards } from '../../core/log/is-card.ts';
@@ -102,7 +104,8 @@ export const drill = computed<Drill | null>(() => {
   const made = madeFor(groupKey.value, plan.value);
   if (made?.taught !== taughtKey(taught.value) || wasRunBefore(made.drill)) return null;
   if (made.classWords === classWordsKey.value) return made.drill;
-  return readyEngine()?.mend(made.drill, taught.value) ?? null;
+  const ready = readyEngine();
+  return ready ? mendRun(made.drill, taught.value, ready) : null;
 });
 
 /** The plan of a group; one that was made before there were groups is anyone's. */
@@ -173,9 +176,9 @@ export function runOf({ flips, realShare, focusShare, contrast, rise }: Wishes) 
 
 /** A new drill, with the words in its run that she wants there every day, as far as its board holds them. */
 function built(ready: Engine, wishes: Wishes, seed: number): Drill {
-  let made = ready.build(specOf(wishes, seed));
+  let made = buildDrill(specOf(wishes, seed), ready);
   for (const word of pins.peek().words) {
-    const own = ready.ownFlip(word, made, taught.peek());
+    const own = ownFlip(word, made, { taught: taught.peek(), ...ready });
     if (own.kind === 'laid') made = { ...made, run: withFlip(made.run, own.flip) };
   }
   return made;

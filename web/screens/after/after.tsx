@@ -1,4 +1,5 @@
 import type { DrillId } from '../../../core/ids.ts';
+import { surveyOf } from '../../state/survey.ts';
 import './after.css';
 import { useMemo } from 'preact/hooks';
 import { afterDrill, brokenByCard } from '../../../core/log/after-drill.ts';
@@ -113,7 +114,10 @@ function Shown({ record }: { readonly record: DrillRecord }) {
 function OffTheBoard({ record: { drill } }: { readonly record: DrillRecord }) {
   const ready = readyEngine();
   const { board } = drill;
-  const counts = useMemo(() => ready?.survey(board, taught.peek()) ?? null, [ready, board]);
+  const counts = useMemo(
+    () => (ready ? surveyOf(board, taught.peek(), ready) : null),
+    [ready, board],
+  );
   return counts ? (
     <Hidden board={board} counts={counts} />
   ) : (

@@ -5,10 +5,9 @@ import type { DrillRecord, Mark } from '../../../core/log/class-state.ts';
 import { type Amendment, SLIPS, type Slip } from '../../../core/log/event.ts';
 import { childrenOf } from '../../../core/log/roster.ts';
 import { Card } from '../../controls/card.tsx';
-import { readyEngine } from '../../state/engine-ready.ts';
 import { classState, recordUndoable } from '../../state/open-class.ts';
-import { taught } from '../../state/progress.ts';
 import { settings } from '../../state/settings.ts';
+import { soundsToAsk } from '../../state/sounds-to-ask.ts';
 import { slipsFor } from '../../warm-up/marking.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { slipSaid } from '../../wording/slip-said.ts';
@@ -129,7 +128,7 @@ export function MarkSheet({ record, mark, onDone }: MarkSheetProps) {
 
 /** The sounds that may have been heard: those taught, vowels first where a vowel broke, and the one that is noted. */
 function soundsToHear({ cards, broke, heard }: Mark): readonly Slip[] {
-  const known = (readyEngine()?.soundsFor(taught.value) ?? []).flatMap(({ phonemes }) =>
+  const known = soundsToAsk.value.flatMap(({ phonemes }) =>
     phonemes.length === 1 ? phonemes : [],
   );
   const all = new Set(heard?.kind === 'phoneme' ? [heard.sound, ...known] : known);

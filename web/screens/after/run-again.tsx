@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';
+import { mendRun } from '../../../core/drills/mend-run.ts';
 import type { GroupId } from '../../../core/ids.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
@@ -23,7 +24,9 @@ export function RunAgain({ record }: { readonly record: DrillRecord }) {
     setAnchor(undefined);
     chooseGroup(groupId);
     const again = { ...record.drill, seed: freshSeed() };
-    setDrill(readyEngine()?.mend(again, taught.peek()) ?? again, 'Planned this warm-up again.');
+    const ready = readyEngine();
+    const mended = ready ? mendRun(again, taught.peek(), ready) : again;
+    setDrill(mended, 'Planned this warm-up again.');
     goTo('today');
   };
   return (

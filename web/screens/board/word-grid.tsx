@@ -11,7 +11,7 @@ import {
 } from '../../../core/boards/judge/word-table.ts';
 import type { StopReason } from '../../../core/boards/shapes/board.ts';
 import { Card } from '../../controls/card.tsx';
-import { meanings } from '../../state/engine-ready.ts';
+import { meanings } from '../../state/meanings.ts';
 import { type Desk, lettersOf } from './desk.ts';
 
 /** So many tables are drawn at first. */

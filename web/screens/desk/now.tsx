@@ -2,7 +2,7 @@ import './now.css';
 import type { Flip } from '../../../core/boards/shapes/board.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
-import { meanings } from '../../state/engine-ready.ts';
+import { meanings } from '../../state/meanings.ts';
 import { moments } from '../../warm-up/running.ts';
 import { AtSound } from './at-sound.tsx';
 import { AtVisual } from './at-visual.tsx';

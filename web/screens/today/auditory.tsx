@@ -1,12 +1,13 @@
 import type { AuditorySound, Drill } from '../../../core/drills/drill.ts';
-import { sightIn, soundKey } from '../../../core/drills/sight.ts';
+import { sightIn, sightSaid, soundKey } from '../../../core/drills/sight.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { Card } from '../../controls/card.tsx';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { isPinned } from '../../state/pins.ts';
-import { progress, taught } from '../../state/progress.ts';
+import { progress } from '../../state/progress.ts';
 import { sightWords } from '../../state/sight.ts';
+import { soundsToAsk } from '../../state/sounds-to-ask.ts';
 import { askedSaid } from '../../wording/asked-said.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { soundReason } from '../../wording/reason.ts';
@@ -25,7 +26,7 @@ export function Auditory({ drill }: { readonly drill: Drill }) {
       things={drill.auditory}
       nameOf={nameOf}
       withThings={(auditory) => ({ ...drill, auditory })}
-      others={() => othersThan(drill.auditory, readyEngine()?.soundsFor(taught.value) ?? [])}
+      others={() => othersThan(drill.auditory, soundsToAsk.value)}
       isWord={(sound) => sightIn(sound) !== null}
       otherWords={() => othersThan(drill.auditory, wordsToSay())}
       pinOf={({ spellings }) => spellings[0]}
@@ -78,7 +79,8 @@ function othersThan(
 
 /** The words known by sight as something to say and have written, the newest first. */
 function wordsToSay(): readonly AuditorySound[] {
-  return sightWords.value.toReversed().flatMap((id) => readyEngine()?.sightSaid(id) ?? []);
+  const ready = readyEngine();
+  return sightWords.value.toReversed().flatMap((id) => (ready ? sightSaid(id, ready.lexicon) : []));
 }
 
 /** Why it is asked today: because it is every day, or by how it went. */

@@ -6,6 +6,7 @@ import { Hidden } from '../../controls/hidden.tsx';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { taught } from '../../state/progress.ts';
 import { linkTo } from '../../state/route.ts';
+import { surveyOf } from '../../state/survey.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { BoardPractice } from './board-practice.tsx';
 import { dayView } from './day-view.ts';
@@ -21,7 +22,10 @@ export function Blending({ drill }: { readonly drill: Drill }) {
   const ready = readyEngine();
   const { board } = drill;
   const { kind } = dayView.value;
-  const survey = useMemo(() => ready?.survey(board, taught.peek()) ?? null, [ready, board]);
+  const survey = useMemo(
+    () => (ready ? surveyOf(board, taught.peek(), ready) : null),
+    [ready, board],
+  );
   return (
     <section class="part blending" aria-labelledby="part-blending">
       <PartHead part="blending" drill={drill} />

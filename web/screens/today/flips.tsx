@@ -2,11 +2,12 @@ import { useState } from 'preact/hooks';
 import '../../controls/word.css';
 import type { Flip } from '../../../core/boards/shapes/board.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
-import { dropFlip } from '../../../core/drills/edit-drill.ts';
+import { dropFlip, flipChoices } from '../../../core/drills/edit-drill.ts';
 import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { settleWord } from '../../state/class-words.ts';
-import { meanings, readyEngine } from '../../state/engine-ready.ts';
+import { readyEngine } from '../../state/engine-ready.ts';
+import { meanings } from '../../state/meanings.ts';
 import { setDrill } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
 import { dayView } from './day-view.ts';
@@ -85,7 +86,8 @@ function SwapFlip({
 }) {
   const flip = drill.run[place];
   if (!flip) return null;
-  const choices = readyEngine()?.flipChoices(drill, place, taught.value) ?? [];
+  const ready = readyEngine();
+  const choices = ready ? flipChoices(drill, place, taught.value, ready) : [];
   const without = dropFlip(drill, place);
   const put = (run: readonly Flip[], said: string) => {
     setDrill({ ...drill, run }, said);

@@ -1,4 +1,5 @@
 import type { Drill } from '../../../core/drills/drill.ts';
+import { mendRun } from '../../../core/drills/mend-run.ts';
 import { drillsOf } from '../../../core/log/recent.ts';
 import { leftBefore } from '../../../core/warm-up/group-day.ts';
 import { leftOver, takingUp } from '../../../core/warm-up/left-over.ts';
@@ -21,7 +22,8 @@ export function LeftOver({ drill }: { readonly drill: Drill }) {
   const end = (said: string) =>
     recordUndoable(said, { kind: 'ended', body: { drillId: record.id, complete: false } });
   const takeUp = () => {
-    const mended = readyEngine()?.mend(takingUp(drill, record.drill, rest), taught.peek());
+    const ready = readyEngine();
+    const mended = ready && mendRun(takingUp(drill, record.drill, rest), taught.peek(), ready);
     changeAsOne('Took up what was left.', () => {
       end('Took up what was left.');
       if (mended) setDrill(mended, 'Took up what was left.');

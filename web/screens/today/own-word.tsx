@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Drill } from '../../../core/drills/drill.ts';
-import { withFlip } from '../../../core/drills/own-flip.ts';
+import { ownFlip, withFlip } from '../../../core/drills/own-flip.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { setPinned } from '../../state/pins.ts';
@@ -42,8 +42,9 @@ function Write({ drill, onDone }: { readonly drill: Drill; readonly onDone: () =
   const [everyDay, setEveryDay] = useState(false);
   const [refused, setRefused] = useState('');
   const add = () => {
-    const own = readyEngine()?.ownFlip(word, drill, taught.peek());
-    if (!own) return;
+    const ready = readyEngine();
+    if (!ready) return;
+    const own = ownFlip(word, drill, { taught: taught.peek(), ...ready });
     if (own.kind === 'refused') {
       setRefused(own.message);
       return;

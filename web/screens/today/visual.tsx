@@ -1,11 +1,11 @@
 import type { Drill } from '../../../core/drills/drill.ts';
+import { visualPool } from '../../../core/drills/visual.ts';
 import { type CardId, isSightId, lettersShown } from '../../../core/language/card-id.ts';
 import { itemOfCard } from '../../../core/sequence/item.ts';
 import type { Sequence } from '../../../core/sequence/sequence.ts';
 import { stepOf } from '../../../core/sequence/step-of.ts';
 import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { Card } from '../../controls/card.tsx';
-import { readyEngine } from '../../state/engine-ready.ts';
 import { isPinned } from '../../state/pins.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { sightWords } from '../../state/sight.ts';
@@ -26,7 +26,7 @@ export function Visual({ drill }: { readonly drill: Drill }) {
       things={drill.visual}
       nameOf={cardName}
       withThings={(visual) => ({ ...drill, visual })}
-      others={() => othersThan(drill.visual, readyEngine()?.cardsFor(taught.value) ?? [])}
+      others={() => othersThan(drill.visual, visualPool(taught.value.correspondences))}
       isWord={isSightId}
       otherWords={() => othersThan(drill.visual, sightWords.value)}
       pinOf={(id) => id}

@@ -10,7 +10,7 @@ import { readAs } from '../../../core/words/decodable.ts';
 import { Card } from '../../controls/card.tsx';
 import { settleWord } from '../../state/class-words.ts';
 import type { Engine } from '../../state/engine.ts';
-import { meanings } from '../../state/engine-ready.ts';
+import { meanings } from '../../state/meanings.ts';
 import { taught } from '../../state/progress.ts';
 import { settings } from '../../state/settings.ts';
 import { verdictOf } from '../../state/verdict-of.ts';
