@@ -1,5 +1,5 @@
 import { suggestGroups } from '../core/groups/suggest-groups.ts';
-import { childId, groupId } from '../core/ids.ts';
+import { childId, classId, groupId } from '../core/ids.ts';
 import type { CardId } from '../core/language/card-id.ts';
 import { estimateCard } from '../core/learners/estimate.ts';
 import { observationsOf } from '../core/learners/evidence-from-log.ts';
@@ -29,7 +29,7 @@ const RUNS = 20;
  */
 export async function measurements(): Promise<readonly Measurement[]> {
   const readings = makeReadings();
-  const state = replay('bench', classYear('bench', EVENTS));
+  const state = replay(classId('bench'), classYear(classId('bench'), EVENTS));
   const knowledge = knowledgeFrom(readings);
   const taught = [...taughtUpTo(SEQUENCE, 60).correspondences];
   const day = (readings.at(-1)?.day ?? 0) + 1;

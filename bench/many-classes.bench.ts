@@ -1,5 +1,6 @@
 import { loadavg } from 'node:os';
-import { newId } from '../test/sharing/far-device.ts';
+import type { ClassId } from '../core/ids.ts';
+import { newClass, newId } from '../test/sharing/far-device.ts';
 import { RawDevice } from '../test/sharing/raw-device.ts';
 import { type Measurement, summary } from './measure.ts';
 import { type MeasuredServer, startServer } from './served.ts';
@@ -22,7 +23,7 @@ const LIVE_A_CLASS = 1250 / 5000;
 
 /** What a class is in this: its desk writes, its wall follows. */
 interface Simulated {
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly desk: RawDevice;
   readonly wall: RawDevice;
   count: number;
@@ -63,7 +64,7 @@ export async function measurements(): Promise<readonly Measurement[]> {
 }
 
 async function begin(server: MeasuredServer): Promise<Simulated> {
-  const classId = newId();
+  const classId = newClass();
   // Each class is a school of its own.
   const desk = await RawDevice.connect(server.port, undefined, newId(), classId);
   const { own } = desk;

@@ -1,5 +1,5 @@
 import { classYear } from '../test/class-year.ts';
-import { FarDevice, newId } from '../test/sharing/far-device.ts';
+import { FarDevice, newClass } from '../test/sharing/far-device.ts';
 import { RawDevice } from '../test/sharing/raw-device.ts';
 import { type Measurement, summary } from './measure.ts';
 import { type MeasuredServer, startServer } from './served.ts';
@@ -48,7 +48,7 @@ interface Reading {
 
 /** What it takes from letting a device in until it has all. */
 async function newDevices(server: MeasuredServer, count: number): Promise<readonly Reading[]> {
-  const classId = newId();
+  const classId = newClass();
   const desk = await FarDevice.begin(() => server.port, classId, server.pass);
   const events = classYear(classId, EVENTS).map((one) => ({ ...one, at: one.at - YEAR }));
   for (let from = 0; from < EVENTS; from += 200) {
@@ -77,7 +77,7 @@ async function followersOf(
   count: number,
   megabytes: number,
 ): Promise<number> {
-  const desk = await FarDevice.begin(() => server.port, newId(), server.pass);
+  const desk = await FarDevice.begin(() => server.port, newClass(), server.pass);
   const { own, classId } = desk;
   // What a server that has just begun takes for its first visitors does not count.
   for (let n = 0; n < 300; n++) (await RawDevice.connect(server.port, own)).close();

@@ -1,3 +1,4 @@
+import type { ClassId } from '../core/ids.ts';
 import type { Append, Appended, ClassStore } from './class-store.ts';
 
 /** Takes appends one by one and has them kept together. */
@@ -20,7 +21,7 @@ const MOST_TOGETHER = 100;
 export function createAppendQueue(
   store: ClassStore,
   now: () => number,
-  onGrown: (classIds: readonly string[]) => void,
+  onGrown: (classIds: readonly ClassId[]) => void,
 ): AppendQueue {
   let waiting: { readonly append: Append; readonly answer: (value: Appended | null) => void }[] =
     [];
@@ -54,7 +55,7 @@ export function createAppendQueue(
     }
     // One of them may be what failed: each for itself.
     const outcomes: (Appended | null)[] = [];
-    const grown: string[] = [];
+    const grown: ClassId[] = [];
     for (const append of appends) {
       const done = await store.appendAll([append], now()).catch(alone);
       outcomes.push(done?.outcomes[0] ?? null);
@@ -65,7 +66,9 @@ export function createAppendQueue(
 }
 
 /** What is said to one append that failed with this. */
-function alone(error: unknown): { outcomes: readonly Appended[]; grown: readonly string[] } | null {
+function alone(
+  error: unknown,
+): { outcomes: readonly Appended[]; grown: readonly ClassId[] } | null {
   return isFull(error) ? { outcomes: [{ refused: 'full', id: null }], grown: [] } : null;
 }
 

@@ -1,4 +1,5 @@
 import { type Kysely, sql, type Transaction } from 'kysely';
+import type { ClassId } from '../core/ids.ts';
 import { traceAfter } from '../core/sharing/follower.ts';
 import type { ClassRecord, EmptyRun, KeptRecord } from '../core/sharing/record.ts';
 import { judge, type Refusal, type Rights, rightsAfter } from '../core/sharing/rights.ts';
@@ -9,7 +10,7 @@ import { hashOf } from './identity.ts';
 
 /** What is to be kept: all of it or none. */
 export interface Append {
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly records: readonly ClassRecord[];
   /** Lets a class begin; null when it goes on. */
   readonly pass: string | null;
@@ -38,20 +39,20 @@ export interface ClassStore {
   appendAll(
     appends: readonly Append[],
     now: number,
-  ): Promise<{ readonly outcomes: readonly Appended[]; readonly grown: readonly string[] }>;
+  ): Promise<{ readonly outcomes: readonly Appended[]; readonly grown: readonly ClassId[] }>;
   /** What comes after a place, up to another; null for a class never heard of. */
-  read(classId: string, after: number): Promise<Read | null>;
+  read(classId: ClassId, after: number): Promise<Read | null>;
   /**
    * Whether a class has a place, with this trace up to there (core/sharing/follower.ts). Of a deleted class
    * nothing is left to tell by, and whoever asks is to hear that it is.
    */
-  knows(classId: string, place: number, trace: number): Promise<boolean>;
+  knows(classId: ClassId, place: number, trace: number): Promise<boolean>;
   /** Who may do what now; null for a class never heard of. */
-  rightsOf(classId: string): Promise<Rights | null>;
+  rightsOf(classId: ClassId): Promise<Rights | null>;
   /** How far each of these classes has come. */
-  heads(classIds: readonly string[]): Promise<ReadonlyMap<string, number>>;
+  heads(classIds: readonly ClassId[]): Promise<ReadonlyMap<ClassId, number>>;
   /** Leaves what opens an invitation; false when there is no such invitation of the class. */
-  deposit(classId: string, invite: string, box: string): Promise<boolean>;
+  deposit(classId: ClassId, invite: string, box: string): Promise<boolean>;
   /** What was left for an invitation; null when it is not there, used or too late. */
   fetch(invite: string, now: number): Promise<string | null>;
 }
@@ -84,13 +85,13 @@ const BATCH_SIGNS = 256 * 1024;
  * judged by core/sharing, as every device judges it again.
  */
 export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): ClassStore {
-  const known = new Map<string, { readonly seq: number; readonly rights: Rights | null }>();
+  const known = new Map<ClassId, { readonly seq: number; readonly rights: Rights | null }>();
   return {
     async appendAll(appends, now) {
-      const news = new Map<string, { seq: number; rights: Rights | null }>();
+      const news = new Map<ClassId, { seq: number; rights: Rights | null }>();
       const done = await db.transaction().execute(async (tx) => {
         const outcomes: Appended[] = [];
-        const grown = new Set<string>();
+        const grown = new Set<ClassId>();
         const rows = await lockRows(tx, [...new Set(appends.map(({ classId }) => classId))].sort());
         for (const append of appends) {
           outcomes.push(await appendOne(tx, append, now, rows, news, grown));
@@ -140,7 +141,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
     },
     rightsOf: (classId) => readRights(db, classId),
     async heads(classIds) {
-      const heads = new Map<string, number>();
+      const heads = new Map<ClassId, number>();
       for (let from = 0; from < classIds.length; from += 500) {
         const rows = await db
           .selectFrom('class')
@@ -175,7 +176,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
 
   /** With the places of which nothing is kept, each run of them as one. */
   async function withRuns(
-    classId: string,
+    classId: ClassId,
     after: number,
     to: number,
     kept: readonly KeptRecord[],
@@ -197,7 +198,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
   }
 
   function remember(
-    classId: string,
+    classId: ClassId,
     one: { readonly seq: number; readonly rights: Rights | null },
   ) {
     known.delete(classId);
@@ -206,7 +207,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
     if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);
   }
 
-  async function lockRows(tx: Transaction<Tables>, ids: readonly string[]) {
+  async function lockRows(tx: Transaction<Tables>, ids: readonly ClassId[]) {
     const query = tx.selectFrom('class').selectAll().where('id', 'in', ids).orderBy('id');
     const rows = await (locksRows ? query.forUpdate() : query).execute();
     return new Map(rows.map((row) => [row.id, { ...row }]));
@@ -216,9 +217,9 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
     tx: Transaction<Tables>,
     { classId, records, pass }: Append,
     now: number,
-    rows: Map<string, ClassRow>,
-    news: Map<string, { seq: number; rights: Rights | null }>,
-    grown: Set<string>,
+    rows: Map<ClassId, ClassRow>,
+    news: Map<ClassId, { seq: number; rights: Rights | null }>,
+    grown: Set<ClassId>,
   ): Promise<Appended> {
     const row = rows.get(classId) ?? { ...NEW, id: classId };
     const isNew = !rows.has(classId);
@@ -281,7 +282,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
   /** Who may do what, from what is known and what came since. */
   async function readRights(
     from: Kysely<Tables>,
-    classId: string,
+    classId: ClassId,
     at?: number,
   ): Promise<Rights | null> {
     const last =
@@ -310,7 +311,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
 }
 
 interface ClassRow {
-  readonly id: string;
+  readonly id: ClassId;
   readonly seq: number;
   readonly rights_seq: number;
   readonly trace: number;
@@ -330,7 +331,7 @@ function keptOf({ class_id: _, trace: __, lane, ...row }: Tables['record']): Kep
 
 async function placesOf(
   tx: Transaction<Tables>,
-  classId: string,
+  classId: ClassId,
   ids: readonly string[],
 ): Promise<ReadonlyMap<string, number>> {
   const rows = await tx
@@ -379,7 +380,7 @@ async function forgetInvitations(
 /** Traces of a class at places; those of which nothing is left are missing. */
 async function tracesAt(
   from: Kysely<Tables>,
-  classId: string,
+  classId: ClassId,
   places: readonly number[],
 ): Promise<ReadonlyMap<number, number>> {
   const rows = await from
@@ -394,7 +395,7 @@ async function tracesAt(
 /** What was packed goes, if these are the records that were meant, and counts no more. */
 async function emptyPacked(
   tx: Transaction<Tables>,
-  classId: string,
+  classId: ClassId,
   fresh: readonly KeptRecord[],
 ): Promise<void> {
   for (const { lane, body, seq } of fresh) {
@@ -424,7 +425,7 @@ async function emptyPacked(
 }
 
 /** Nothing of a deleted class stays but what was said of rights, so that devices believe that it is gone. */
-async function deleteAll(tx: Transaction<Tables>, classId: string): Promise<void> {
+async function deleteAll(tx: Transaction<Tables>, classId: ClassId): Promise<void> {
   await tx
     .deleteFrom('record')
     .where('class_id', '=', classId)

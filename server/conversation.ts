@@ -1,3 +1,4 @@
+import type { ClassId } from '../core/ids.ts';
 import { type DeviceMessage, makeMessage } from '../core/sharing/message.ts';
 import type { Followers, Line } from './followers.ts';
 import type { Presence } from './presence.ts';
@@ -23,7 +24,7 @@ const MOST_CLASSES = 50;
 
 /** Begins to speak with the device at the other end of a line. */
 export function converse({ desk, followers, presence }: House, line: Line): Conversation {
-  const classes = new Set<string>();
+  const classes = new Set<ClassId>();
   line.send(makeMessage({ t: 'welcome' }));
   return {
     async take(message) {

@@ -1,3 +1,4 @@
+import type { ClassId } from '../core/ids.ts';
 import { type DeviceMessage, makeMessage } from '../core/sharing/message.ts';
 import type { ClassStore } from './class-store.ts';
 
@@ -16,13 +17,13 @@ export interface Line {
 export interface Followers {
   follow(line: Line, from: DeviceMessage & { readonly t: 'follow' }): Promise<void>;
   /** Whether a connection follows a class. */
-  follows(line: Line, classId: string): boolean;
+  follows(line: Line, classId: ClassId): boolean;
   /** Says something to all who follow a class and take what is sent, but not to `except`. */
-  tell(classId: string, text: string, except: Line | null): void;
+  tell(classId: ClassId, text: string, except: Line | null): void;
   /** The connection is gone. */
   leave(line: Line): void;
   /** These classes have grown. */
-  grown(classIds: readonly string[]): void;
+  grown(classIds: readonly ClassId[]): void;
   /** Looks whether another server has kept more. */
   tick(): Promise<void>;
 }
@@ -45,7 +46,7 @@ interface Place {
  * is cut off with the next record of the class, which is the one that removes it.
  */
 export function createFollowers(store: ClassStore): Followers {
-  const byClass = new Map<string, Map<Line, Place>>();
+  const byClass = new Map<ClassId, Map<Line, Place>>();
   return {
     async follow(line, { c: classId, after, trace }) {
       const read = await store.read(classId, after);
@@ -95,7 +96,7 @@ export function createFollowers(store: ClassStore): Followers {
 
   async function reasonAgainst(
     { device }: Line,
-    classId: string,
+    classId: ClassId,
     isThere: boolean,
   ): Promise<string | null> {
     if (!isThere) return 'no-class';
@@ -105,7 +106,7 @@ export function createFollowers(store: ClassStore): Followers {
   }
 
   /** Sends on until there is nothing more, or the device has to take first what was sent. */
-  async function pump(line: Line, classId: string, place: Place): Promise<void> {
+  async function pump(line: Line, classId: ClassId, place: Place): Promise<void> {
     if (place.isBusy) {
       place.again = true;
       return;

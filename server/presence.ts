@@ -1,3 +1,4 @@
+import type { ClassId } from '../core/ids.ts';
 import { type LiveMessage, makeMessage, type PresenceMessage } from '../core/sharing/message.ts';
 import type { Followers, Line } from './followers.ts';
 import type { Limit } from './limits.ts';
@@ -7,7 +8,7 @@ export interface Presence {
   /** A device says something to all others who follow the class now; too much of it is dropped. */
   say(line: Line, message: LiveMessage | PresenceMessage): void;
   /** Another instance passes on what was said there. */
-  heard(classId: string, text: string): void;
+  heard(classId: ClassId, text: string): void;
   /** The connection is gone. */
   leave(line: Line): void;
   /** Tells of those who have not said for 25 seconds that they are there. */
@@ -22,15 +23,15 @@ export function createPresence(
   followers: Followers,
   limit: Limit,
   now: () => number,
-  elsewhere: (classId: string, text: string) => void,
+  elsewhere: (classId: ClassId, text: string) => void,
 ): Presence {
-  const there = new Map<Line, Map<string, number>>();
+  const there = new Map<Line, Map<ClassId, number>>();
   return {
     say(line, message) {
       const { c: classId } = message;
       if (!followers.follows(line, classId) || limit.take(line.device) > 0) return;
       if (message.t === 'here') {
-        const classes = there.get(line) ?? new Map<string, number>();
+        const classes = there.get(line) ?? new Map<ClassId, number>();
         there.set(line, classes.set(classId, now()));
       }
       pass(classId, makeMessage({ ...message, from: line.device }), line);
@@ -51,12 +52,12 @@ export function createPresence(
     },
   };
 
-  function pass(classId: string, text: string, except: Line | null): void {
+  function pass(classId: ClassId, text: string, except: Line | null): void {
     followers.tell(classId, text, except);
     elsewhere(classId, text);
   }
 
-  function depart(line: Line, c: string): void {
+  function depart(line: Line, c: ClassId): void {
     pass(c, makeMessage({ t: 'left', c, from: line.device }), line);
   }
 }

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { childId, groupId } from '../core/ids.ts';
+import { type ClassId, childId, classId, eventId, groupId } from '../core/ids.ts';
 import { makeMessage } from '../core/sharing/message.ts';
 import type { ClassRecord, KeptRecord } from '../core/sharing/record.ts';
 import type { Role } from '../core/sharing/role.ts';
@@ -18,6 +18,7 @@ import { type Served, serveClasses } from './serve.ts';
 
 let lastId = 0;
 const newId = () => `id-${process.pid}-${lastId++}`;
+const newClass = () => classId(newId());
 const postgres = postgresForTest();
 
 describe.each([
@@ -53,7 +54,7 @@ describe.each([
   });
 
   /** A class of its own with its owner, shared and followed. */
-  async function begin(classId = newId()) {
+  async function begin(classId = newClass()) {
     const device = await RawDevice.connect(served.port, undefined, newId());
     const { own } = device;
     const shared = createSharedClass({ classId, own, founder: own.id, invitation: null, newId });
@@ -67,7 +68,7 @@ describe.each([
   type Party = {
     readonly device: RawDevice;
     readonly shared: SharedClass;
-    readonly classId: string;
+    readonly classId: ClassId;
   };
 
   /** Reads until a device has so many records. */
@@ -107,7 +108,7 @@ describe.each([
   }
 
   async function said({ shared, classId }: Party, value: string, lane: 'run' | 'private' = 'run') {
-    const stamp = { id: newId(), classId, at: now, by: 'desk' };
+    const stamp = { id: eventId(newId()), classId, at: now, by: 'desk' };
     const event =
       lane === 'run'
         ? { ...stamp, kind: 'set', body: { of: 'child', id: childId('c'), field: 'name', value } }
@@ -241,7 +242,7 @@ describe.each([
     const stranger = await RawDevice.connect(served.port);
     stranger.follow(owner.classId);
     expect(await stranger.next('closed')).toMatchObject({ why: 'no-member' });
-    stranger.follow('never-heard-of');
+    stranger.follow(classId('never-heard-of'));
     expect(await stranger.next('closed')).toMatchObject({ why: 'no-class' });
     expect(await stranger.append(owner.classId, [await said(owner, 'x')])).toMatchObject({
       t: 'kept',
@@ -277,16 +278,24 @@ describe.each([
     const device = await RawDevice.connect(served.port);
     const { own } = device;
     const { db } = database.name === 'PostgreSQL' ? database.open() : { db: null };
-    const shared = (classId: string) =>
+    const shared = (classId: ClassId) =>
       createSharedClass({ classId, own, founder: own.id, invitation: null, newId });
-    const found = async (classId: string) => [await shared(classId).found()];
-    expect(await device.append('a', await found('a'))).toMatchObject({ why: 'pass' });
-    expect(await device.append('a', await found('a'), 'GUESS')).toMatchObject({ why: 'pass' });
+    const found = async (classId: ClassId) => [await shared(classId).found()];
+    expect(await device.append(classId('a'), await found(classId('a')))).toMatchObject({
+      why: 'pass',
+    });
+    expect(await device.append(classId('a'), await found(classId('a')), 'GUESS')).toMatchObject({
+      why: 'pass',
+    });
     if (db) {
       const small = await makePass(db, 1);
       const typed = small.toLowerCase().replaceAll('-', ' ');
-      expect(await device.append('one', await found('one'), typed)).toMatchObject({ t: 'kept' });
-      expect(await device.append('two', await found('two'), small)).toMatchObject({ why: 'pass' });
+      expect(await device.append(classId('one'), await found(classId('one')), typed)).toMatchObject(
+        { t: 'kept' },
+      );
+      expect(await device.append(classId('two'), await found(classId('two')), small)).toMatchObject(
+        { why: 'pass' },
+      );
       await db.destroy();
     }
     device.close();
@@ -561,29 +570,38 @@ describe('a server that is asked too much', () => {
     const device = await RawDevice.connect(served.port);
     const { own } = device;
     const shared = createSharedClass({
-      classId: 'c',
+      classId: classId('c'),
       own,
       founder: own.id,
       invitation: null,
       newId,
     });
-    expect(await device.append('c', [await shared.found()], pass)).toMatchObject({ t: 'kept' });
-    device.follow('c');
+    expect(await device.append(classId('c'), [await shared.found()], pass)).toMatchObject({
+      t: 'kept',
+    });
+    device.follow(classId('c'));
     await device.until(() => device.records.length > 0);
     await shared.take(device.records[0] as KeptRecord, () => undefined);
     const note = { drillId: null, groupId: 'g', text: randomBytes(30_000).toString('base64') };
-    const event = { id: 'e', classId: 'c', at: 1, by: own.by, kind: 'noted', body: note };
+    const event = {
+      id: eventId('e'),
+      classId: classId('c'),
+      at: 1,
+      by: own.by,
+      kind: 'noted',
+      body: note,
+    };
     const large = (await shared.sealed('private', newId(), 1, [event])) as ClassRecord;
     const { page_count: pages } = (await sql<{ page_count: number }>`pragma page_count`.execute(db))
       .rows[0] as { page_count: number };
     await sql`pragma max_page_count = ${sql.lit(pages)}`.execute(db);
-    expect(await device.append('c', [large])).toMatchObject({
+    expect(await device.append(classId('c'), [large])).toMatchObject({
       t: 'refused',
       id: null,
       why: 'full',
     });
     await sql`pragma max_page_count = ${sql.lit(pages * 100)}`.execute(db);
-    expect(await device.append('c', [large])).toMatchObject({ t: 'kept', seqs: [2] });
+    expect(await device.append(classId('c'), [large])).toMatchObject({ t: 'kept', seqs: [2] });
     device.close();
     await served.stop();
   });

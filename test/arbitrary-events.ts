@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { CheckForm } from '../core/checks/check-form.ts';
 import { ITEM_MARKS } from '../core/checks/score-check.ts';
 import type { Drill } from '../core/drills/drill.ts';
-import { childId } from '../core/ids.ts';
+import { type ClassId, childId, classId, eventId } from '../core/ids.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import { type EventSpec, type LogEvent, PARTS, SLIPS } from '../core/log/event.ts';
 import type { GroupPlace } from '../core/log/group-place.ts';
@@ -47,10 +47,10 @@ export function standingAt(upTo: number): GroupPlace {
  * each other, undo each other in chains and circles, and come before what they
  * speak of; some are of kinds or say things that only a newer version knows.
  */
-export function arbitraryEvents(classId = 'class'): fc.Arbitrary<readonly LogEvent[]> {
+export function arbitraryEvents(of = 'class'): fc.Arbitrary<readonly LogEvent[]> {
   return fc
     .uniqueArray(fc.string({ minLength: 1, maxLength: 3 }), { maxLength: 40 })
-    .chain((ids) => fc.tuple(...ids.map((id) => arbitraryEvent(classId, id, ids))));
+    .chain((ids) => fc.tuple(...ids.map((id) => arbitraryEvent(classId(of), id, ids))));
 }
 
 /** The same events in another order, some of them twice. */
@@ -66,14 +66,14 @@ export function shuffledWithRepeats<Event>(
 }
 
 function arbitraryEvent(
-  classId: string,
+  ofClass: ClassId,
   id: string,
   ids: readonly string[],
 ): fc.Arbitrary<LogEvent> {
   return fc
     .record({
-      id: fc.constant(id),
-      classId: fc.constant(classId),
+      id: fc.constant(eventId(id)),
+      classId: fc.constant(ofClass),
       at: fc.nat(12),
       by: fc.constantFrom('desk', 'tablet'),
       said: fc.oneof({ weight: 9, arbitrary: arbitrarySpec(ids) }, { weight: 1, arbitrary: newer }),

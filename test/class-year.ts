@@ -1,8 +1,11 @@
 import {
   type ChildId,
+  type ClassId,
   childId,
   type DrillId,
   drillId,
+  type EventId,
+  eventId,
   type GroupId,
   groupId,
 } from '../core/ids.ts';
@@ -35,7 +38,7 @@ const FLIPS = 30;
  * of 24 in three small groups, four drills a day, everything shown, every tenth
  * word marked, some marks said more of, some undone. The same each time.
  */
-export function classYear(classId: string, size: number): readonly LogEvent[] {
+export function classYear(classId: ClassId, size: number): readonly LogEvent[] {
   const random = makeRandom(60);
   const events: LogEvent[] = [];
   let at = Date.UTC(2026, 7, 31, 8);
@@ -126,6 +129,6 @@ function drillOf(
 }
 
 /** Twenty signs, as ids are on a device. */
-function idOf(random: Random): string {
-  return Array.from({ length: 20 }, () => random.below(36).toString(36)).join('');
+function idOf(random: Random): EventId {
+  return eventId(Array.from({ length: 20 }, () => random.below(36).toString(36)).join(''));
 }

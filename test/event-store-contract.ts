@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { type ClassId, classId, eventId } from '../core/ids.ts';
 import type { LogEvent } from '../core/log/event.ts';
 import type { EventStore } from '../core/log/event-store.ts';
 import { mergeEvents } from '../core/log/merge.ts';
@@ -10,6 +11,8 @@ export interface StoreLaw {
   readonly name: string;
   readonly check: (store: EventStore) => Promise<void>;
 }
+
+const [room, other, a] = [classId('class'), classId('other'), classId('room a')];
 
 /** What every event store must do. Uses nothing but the store, so that it runs in a browser as well. */
 export const STORE_LAWS: readonly StoreLaw[] = [
@@ -24,19 +27,19 @@ export const STORE_LAWS: readonly StoreLaw[] = [
         { ...note('b', {}), kind: 'of a newer version' },
       ];
       await keep(store, events);
-      await holds(store, 'class', events);
+      await holds(store, room, events);
     },
   },
   {
     name: 'has no events of a class never heard of',
-    check: (store) => holds(store, 'nobody', []),
+    check: (store) => holds(store, classId('nobody'), []),
   },
   {
     name: 'leaves an event as it is when it comes again, even otherwise',
     async check(store) {
       await keep(store, [note('a', { text: 'first' }), note('a', { text: 'in one batch' })]);
       await keep(store, [note('a', { text: 'again' }), note('b', {})]);
-      await holds(store, 'class', [note('a', { text: 'first' }), note('b', {})]);
+      await holds(store, room, [note('a', { text: 'first' }), note('b', {})]);
     },
   },
   {
@@ -44,9 +47,9 @@ export const STORE_LAWS: readonly StoreLaw[] = [
     async check(store) {
       const outcome = await store.append([note('a', {}), note('b', { cannot: () => 'be kept' })]);
       if (!('error' in outcome)) throw new Error('A function was said to be kept.');
-      await holds(store, 'class', []);
+      await holds(store, room, []);
       await keep(store, [note('c', {})]);
-      await holds(store, 'class', [note('c', {})]);
+      await holds(store, room, [note('c', {})]);
     },
   },
   {
@@ -56,7 +59,7 @@ export const STORE_LAWS: readonly StoreLaw[] = [
       const kept = store.append([note('a', body)]);
       await kept;
       body.text = 'later';
-      await holds(store, 'class', [note('a', { text: 'now' })]);
+      await holds(store, room, [note('a', { text: 'now' })]);
     },
   },
   {
@@ -66,9 +69,9 @@ export const STORE_LAWS: readonly StoreLaw[] = [
       await keep(store, events.slice(0, 20));
       await keep(store, events.slice(10, 6000));
       await keep(store, events.slice(5990, 6010));
-      await holds(store, 'class', events.slice(0, 6010));
+      await holds(store, room, events.slice(0, 6010));
       await keep(store, events);
-      await holds(store, 'class', events);
+      await holds(store, room, events);
     },
   },
   {
@@ -77,11 +80,11 @@ export const STORE_LAWS: readonly StoreLaw[] = [
       const events = Array.from({ length: 1500 }, (_, n) => note(`n${n}`, { n }));
       for (let from = 0; from < events.length; from += 300) {
         await keep(store, events.slice(Math.max(0, from - 50), from + 300));
-        await store.eventsOf('class');
+        await store.eventsOf(room);
       }
-      await holds(store, 'class', events);
+      await holds(store, room, events);
       await keep(store, events.slice(0, 3));
-      await holds(store, 'class', events);
+      await holds(store, room, events);
     },
   },
   {
@@ -89,40 +92,34 @@ export const STORE_LAWS: readonly StoreLaw[] = [
     async check(store) {
       const events = Array.from({ length: 60 }, (_, n) => note(`n${n}`, { n }));
       await Promise.all(events.map((event) => keep(store, [event])));
-      await holds(store, 'class', events);
+      await holds(store, room, events);
     },
   },
   {
     name: 'holds apart what is of several classes, and lists them',
     async check(store) {
-      const rooms = ['b', 'a', 'a\u0000', ''].map((id) => `room ${id}`);
+      const rooms = ['b', 'a', 'a\u0000', ''].map((id) => classId(`room ${id}`));
       await keep(
         store,
-        rooms.flatMap((classId, n) => [
-          named(classId, `Room ${n}`),
-          { ...note(`n${n}`, {}), classId },
-        ]),
+        rooms.flatMap((id, n) => [named(id, `Room ${n}`), { ...note(`n${n}`, {}), classId: id }]),
       );
       const listed = await store.classes();
       if (!('classes' in listed)) throw new Error(listed.error.code);
       same(
         listed.classes.map(({ classId, events }) => [classId, replay(classId, events).name]),
-        ['room ', 'room a', 'room a\u0000', 'room b'].map((id) => [
+        [classId('room '), a, classId('room a\u0000'), classId('room b')].map((id) => [
           id,
           `Room ${rooms.indexOf(id)}`,
         ]),
       );
-      await holds(store, 'room a', [
-        named('room a', 'Room 1'),
-        { ...note('n1', {}), classId: 'room a' },
-      ]);
+      await holds(store, a, [named(a, 'Room 1'), { ...note('n1', {}), classId: a }]);
     },
   },
   {
     name: 'lists a class by its name as it is after undoing',
     async check(store) {
       const undone = { ...note('u', { event: 'name of class' }), at: 9, kind: 'undone' };
-      await keep(store, [named('class', 'Oops'), undone]);
+      await keep(store, [named(room, 'Oops'), undone]);
       await keep(
         store,
         Array.from({ length: 700 }, (_, n) => note(`n${n}`, { n })),
@@ -130,7 +127,7 @@ export const STORE_LAWS: readonly StoreLaw[] = [
       const listed = await store.classes();
       if (!('classes' in listed)) throw new Error(listed.error.code);
       same(
-        listed.classes.map(({ events }) => replay('class', events).name),
+        listed.classes.map(({ events }) => replay(room, events).name),
         [''],
       );
     },
@@ -139,12 +136,12 @@ export const STORE_LAWS: readonly StoreLaw[] = [
     name: 'forgets a class wholly and no other',
     async check(store) {
       const many = Array.from({ length: 700 }, (_, n) => note(`n${n}`, { n }));
-      await keep(store, [...many, named('class', 'Room 1'), named('other', 'Room 2')]);
+      await keep(store, [...many, named(room, 'Room 1'), named(other, 'Room 2')]);
       await keep(store, [note('loose', {})]);
-      const outcome = await store.forget('class');
+      const outcome = await store.forget(room);
       if ('error' in outcome) throw new Error(outcome.error.code);
-      await holds(store, 'class', []);
-      await holds(store, 'other', [named('other', 'Room 2')]);
+      await holds(store, room, []);
+      await holds(store, other, [named(other, 'Room 2')]);
       const listed = await store.classes();
       same('classes' in listed && listed.classes.map(({ classId }) => classId), ['other']);
     },
@@ -152,18 +149,18 @@ export const STORE_LAWS: readonly StoreLaw[] = [
   {
     name: 'keeps nothing of a forgotten class, until it is called back',
     async check(store) {
-      await keep(store, [note('a', {}), named('other', 'Room 2')]);
-      await store.forget('class');
-      for (const batch of [[note('b', {})], [named('other', 'Room 3'), note('c', {})]]) {
+      await keep(store, [note('a', {}), named(other, 'Room 2')]);
+      await store.forget(room);
+      for (const batch of [[note('b', {})], [named(other, 'Room 3'), note('c', {})]]) {
         const outcome = await store.append(batch);
         same('error' in outcome && outcome.error.code, 'forgotten');
       }
-      await holds(store, 'class', []);
-      await holds(store, 'other', [named('other', 'Room 2')]);
+      await holds(store, room, []);
+      await holds(store, other, [named(other, 'Room 2')]);
       same(await forgottenIn(store), ['class']);
-      await store.recall('class');
+      await store.recall(room);
       await keep(store, [note('d', {})]);
-      await holds(store, 'class', [note('d', {})]);
+      await holds(store, room, [note('d', {})]);
       same(await forgottenIn(store), []);
     },
   },
@@ -174,14 +171,14 @@ export const STORE_LAWS: readonly StoreLaw[] = [
       const batches = fc.infiniteStream(fc.nat(6));
       await fc.assert(
         fc.asyncProperty(arbitraryEvents(), batches, async (log, sizes) => {
-          const classId = `class ${run++}`;
-          const events = log.map((event) => ({ ...event, classId }));
+          const id = classId(`class ${run++}`);
+          const events = log.map((event) => ({ ...event, classId: id }));
           let from = 0;
           for (const size of sizes.take(8)) {
             await keep(store, events.slice(Math.max(0, from - 2), from + size));
             from += size;
           }
-          await holds(store, classId, mergeEvents(events.slice(0, from), []));
+          await holds(store, id, mergeEvents(events.slice(0, from), []));
         }),
         { numRuns: 30 },
       );
@@ -190,12 +187,12 @@ export const STORE_LAWS: readonly StoreLaw[] = [
 ];
 
 function note(id: string, body: unknown): LogEvent {
-  return { id, classId: 'class', at: 5, by: 'desk', kind: 'noted', body };
+  return { id: eventId(id), classId: room, at: 5, by: 'desk', kind: 'noted', body };
 }
 
-function named(classId: string, value: string): LogEvent {
-  const body = { of: 'class', id: classId, field: 'name', value };
-  return { id: `name of ${classId}`, classId, at: 1, by: 'desk', kind: 'set', body };
+function named(id: ClassId, value: string): LogEvent {
+  const body = { of: 'class', id, field: 'name', value };
+  return { id: eventId(`name of ${id}`), classId: id, at: 1, by: 'desk', kind: 'set', body };
 }
 
 async function keep(store: EventStore, events: readonly LogEvent[]): Promise<void> {
@@ -208,12 +205,8 @@ async function forgottenIn(store: EventStore): Promise<readonly string[]> {
   return 'classes' in listed ? listed.forgotten : [listed.error.code];
 }
 
-async function holds(
-  store: EventStore,
-  classId: string,
-  events: readonly LogEvent[],
-): Promise<void> {
-  const read = await store.eventsOf(classId);
+async function holds(store: EventStore, id: ClassId, events: readonly LogEvent[]): Promise<void> {
+  const read = await store.eventsOf(id);
   if ('error' in read) throw new Error(`Not read: ${read.error.code}`);
   same(sorted(read.events), sorted(events));
 }

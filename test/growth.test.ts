@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { groupId } from '../core/ids.ts';
+import { classId, eventId, groupId } from '../core/ids.ts';
 import { guessReading } from '../core/language/guess.ts';
 import { parseEvidence } from '../core/learners/evidence-csv.ts';
 import type { LogEvent } from '../core/log/event.ts';
@@ -93,7 +93,7 @@ const laws: readonly Law[] = [
     size: 4000,
     make: onText(
       () => '[',
-      (text) => readPage('room', text),
+      (text) => readPage(classId('room'), text),
     ),
   },
   {
@@ -104,12 +104,13 @@ const laws: readonly Law[] = [
   {
     name: 'a class replayed',
     size: 800,
-    make: (size) => ofYear(size, (year) => replay('room', year)),
+    make: (size) => ofYear(size, (year) => replay(classId('room'), year)),
   },
   {
     name: 'a file brought into an open class',
     size: 800,
-    make: (size) => ofYear(size, (year) => applyEvents(replay('room', year.slice(0, 99)), year)),
+    make: (size) =>
+      ofYear(size, (year) => applyEvents(replay(classId('room'), year.slice(0, 99)), year)),
   },
   { name: 'marks on one word', size: 400, make: marksOnOneWord },
 ];
@@ -153,21 +154,21 @@ describe('what leads a search astray is read all the same', () => {
       expect(() => work(text)).not.toThrow();
     }
     expect(() => parseLog(text)).not.toThrow();
-    expect(readPage('room', text)).toMatchObject({ events: [] });
+    expect(readPage(classId('room'), text)).toMatchObject({ events: [] });
   });
 });
 
 /** Work on a class of so many events. */
 function ofYear(size: number, work: (events: readonly LogEvent[]) => unknown): () => unknown {
-  const year = classYear('room', size);
+  const year = classYear(classId('room'), size);
   return () => work(year);
 }
 
 /** A drill whose first word is shown and marked over and over, its plan changed now and then. */
 function marksOnOneWord(size: number): () => unknown {
   const event = (n: number, kind: string, body: object): LogEvent => ({
-    id: `e${n}`,
-    classId: 'room',
+    id: eventId(`e${n}`),
+    classId: classId('room'),
     at: n + 1,
     by: 'desk',
     kind,
@@ -185,6 +186,6 @@ function marksOnOneWord(size: number): () => unknown {
     }),
   ];
   return () => {
-    for (const record of replay('room', events).drills.values()) evidenceOf(record);
+    for (const record of replay(classId('room'), events).drills.values()) evidenceOf(record);
   };
 }

@@ -1,4 +1,4 @@
-import { childId, drillId } from '../core/ids.ts';
+import { childId, classId, drillId, eventId } from '../core/ids.ts';
 import type { CardId } from '../core/language/card-id.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import type { EventSpec } from '../core/log/event.ts';
@@ -31,7 +31,7 @@ const readers = OBSERVED.slice(0, 4);
  */
 export function observedClass(days: readonly string[], names = OBSERVED): string {
   const specs: EventSpec[] = [
-    { kind: 'set', body: { of: 'class', id: 'room', field: 'name', value: 'Room 4' } },
+    { kind: 'set', body: { of: 'class', id: classId('room'), field: 'name', value: 'Room 4' } },
     {
       kind: 'set',
       body: { of: 'group', id: WHOLE_CLASS, field: 'standing', value: standingAt(30) },
@@ -46,8 +46,8 @@ export function observedClass(days: readonly string[], names = OBSERVED): string
   ];
   return makeLog(
     specs.map((spec, n) => ({
-      id: `e${String(n).padStart(5, '0')}`,
-      classId: 'room',
+      id: eventId(`e${String(n).padStart(5, '0')}`),
+      classId: classId('room'),
       at: 1000 + n,
       by: 'desk',
       ...spec,

@@ -9,7 +9,7 @@ import { seenSaid } from '../core/facts/seen-said.ts';
 import { needSaid, needsOf } from '../core/groups/needs.ts';
 import { sharedWays } from '../core/groups/shared-ways.ts';
 import { togetherSaid, whyTogether } from '../core/groups/why-together.ts';
-import { childId } from '../core/ids.ts';
+import { childId, classId } from '../core/ids.ts';
 import { observationsOf } from '../core/learners/evidence-from-log.ts';
 import { knowledgeFrom } from '../core/learners/knowledge.ts';
 import { PUBLISHED_THRESHOLDS } from '../core/learners/thresholds.ts';
@@ -26,7 +26,7 @@ const MONDAY = 20_003;
 const DAY = storyDays(MONDAY).at(-1) as number;
 const NAMES = Object.keys(STORY_CHILDREN);
 
-const state = replay('room', sevenDays(MONDAY));
+const state = replay(classId('room'), sevenDays(MONDAY));
 const observations = observationsOf(state);
 const known = knowledgeFrom(observations);
 const readings = readingsIn(observations, 'read');

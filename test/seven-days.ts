@@ -1,4 +1,12 @@
-import { type ChildId, childId, drillId, type GroupId, groupId } from '../core/ids.ts';
+import {
+  type ChildId,
+  childId,
+  classId,
+  drillId,
+  eventId,
+  type GroupId,
+  groupId,
+} from '../core/ids.ts';
 import { isPhoneme } from '../core/language/phonemes.ts';
 import { type Day, makeDay } from '../core/learners/day.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
@@ -245,7 +253,7 @@ const STEPS = [
 /** The events of the story, whose first school day is a Monday. */
 export function sevenDays(monday: Day): readonly LogEvent[] {
   const specs: EventSpec[] = [
-    { kind: 'set', body: { of: 'class', id: 'room', field: 'name', value: 'Room 7' } },
+    { kind: 'set', body: { of: 'class', id: classId('room'), field: 'name', value: 'Room 7' } },
     ...STEPS.flatMap(([id, step]): readonly EventSpec[] => [
       { kind: 'set', body: { of: 'group', id, field: 'standing', value: standingAt(step) } },
       ...(id === WHOLE_CLASS
@@ -262,8 +270,8 @@ export function sevenDays(monday: Day): readonly LogEvent[] {
     ...storyDays(monday).flatMap(drillsOn),
   ];
   return specs.map((spec, n) => ({
-    id: `e${String(n).padStart(5, '0')}`,
-    classId: 'room',
+    id: eventId(`e${String(n).padStart(5, '0')}`),
+    classId: classId('room'),
     at: 1000 + n,
     by: 'desk',
     ...spec,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_FORM } from '../../test/arbitrary-events.ts';
 import { classYear } from '../../test/class-year.ts';
-import { type ChildId, childId, groupId } from '../ids.ts';
+import { type ChildId, checkId, childId, classId, eventId, groupId, papersId } from '../ids.ts';
 import { parseDay } from '../learners/day.ts';
 import { parseEvidence } from '../learners/evidence-csv.ts';
 import { observationsOf } from '../learners/evidence-from-log.ts';
@@ -34,8 +34,14 @@ const named = (id: ChildId, value: string): EventSpec => ({
 
 const classOf = (...specs: readonly EventSpec[]) =>
   replay(
-    'class',
-    specs.map((spec, at) => ({ id: `e${at}`, classId: 'class', at, by: 'desk', ...spec })),
+    classId('class'),
+    specs.map((spec, at) => ({
+      id: eventId(`e${at}`),
+      classId: classId('class'),
+      at,
+      by: 'desk',
+      ...spec,
+    })),
   );
 
 describe('the tables of a class', () => {
@@ -47,8 +53,8 @@ describe('the tables of a class', () => {
   });
 
   it('hold every reading: those of single children are read again as they were', () => {
-    const events = classYear('class', 4000);
-    const state = replay(events[0]?.classId ?? '', events);
+    const events = classYear(classId('class'), 4000);
+    const state = replay(events[0]?.classId ?? classId(''), events);
     const { observations, make, rows } = tablesOf(state);
     const own = observations.filter(({ child, task }) => child !== null && task === 'read');
     expect(own.length).toBeGreaterThan(100);
@@ -87,13 +93,24 @@ describe('the tables of a class', () => {
       named(childId('r'), 'Wren'),
       {
         kind: 'check-begun',
-        body: { checkId: 'k', child: childId('r'), day: '2027-06-01', form: SMALL_FORM, limit: 60 },
+        body: {
+          checkId: checkId('k'),
+          child: childId('r'),
+          day: '2027-06-01',
+          form: SMALL_FORM,
+          limit: 60,
+        },
       },
       {
         kind: 'check-marked',
-        body: { checkId: 'k', item: 1, outcome: 'wrong', broke: [{ card: 2, heard: null }] },
+        body: {
+          checkId: checkId('k'),
+          item: 1,
+          outcome: 'wrong',
+          broke: [{ card: 2, heard: null }],
+        },
       },
-      { kind: 'check-ended', body: { checkId: 'k', reached: 2, seconds: 30 } },
+      { kind: 'check-ended', body: { checkId: checkId('k'), reached: 2, seconds: 30 } },
     );
     const { rows } = tablesOf(state);
     expect(rows('checks')[1]).toEqual(
@@ -115,7 +132,7 @@ describe('the tables of a class', () => {
       {
         kind: 'papers-begun',
         body: {
-          papersId: 'p',
+          papersId: papersId('p'),
           groupId: groupId('whole-class'),
           day: '2027-06-01',
           words: [{ word: 'rain', cards: ['r=R', 'ai=EY', 'n=N'], breaks: [] }],
@@ -124,7 +141,7 @@ describe('the tables of a class', () => {
       {
         kind: 'papers-read',
         body: {
-          papersId: 'p',
+          papersId: papersId('p'),
           child: childId('r'),
           word: 0,
           answer: { kind: 'wrote', text: 'rane' },

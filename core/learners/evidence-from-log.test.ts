@@ -2,7 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL, SMALL_FORM } from '../../test/arbitrary-events.ts';
 import { classYear } from '../../test/class-year.ts';
 import type { AuditorySound } from '../drills/drill.ts';
-import { type ChildId, childId, drillId, type GroupId, groupId } from '../ids.ts';
+import {
+  type ChildId,
+  checkId,
+  childId,
+  classId,
+  drillId,
+  eventId,
+  type GroupId,
+  groupId,
+} from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { type CheckRecord, type DrillRecord, type Mark, WHOLE_CLASS } from '../log/class-state.ts';
 import { replay } from '../log/replay.ts';
@@ -17,10 +26,10 @@ const child = (id: ChildId, of: GroupId | null) =>
   [id, { id, name: id, group: of, removed: false, place: null }] as const;
 
 const blending = { part: 'blending', place: 0 } as const;
-const shown = { ...blending, id: 's', at: 2 };
+const shown = { ...blending, id: eventId('s'), at: 2 };
 const mark = (some: Partial<Mark>): Mark => ({
   ...blending,
-  id: 'm',
+  id: eventId('m'),
   at: 3,
   cards: mat,
   broke: 2,
@@ -35,7 +44,7 @@ function observed(record: Partial<DrillRecord>) {
     groupId: groupId('reds'),
     day: '2026-03-02',
     drill: SMALL_DRILL,
-    begunBy: ['begun'],
+    begunBy: [eventId('begun')],
     earlier: [],
     at: 1,
     shown: [shown],
@@ -107,29 +116,29 @@ describe('what a drill has shown', () => {
   });
 
   it('counts the first reading: what went well after it was corrected is an echo', () => {
-    const again = { ...shown, id: 'again', at: 9 };
+    const again = { ...shown, id: eventId('again'), at: 9 };
     const seen = observed({
       shown: [shown, again],
       marks: [mark({})],
-      corrections: [{ ...shown, id: 'c', at: 5 }],
+      corrections: [{ ...shown, id: eventId('c'), at: 5 }],
     });
     expect(seen.map(({ right }) => right)).toEqual([false]);
   });
 
   it('is spelling in the auditory part', () => {
-    const seen = observed({ shown: [{ id: 'a', at: 2, part: 'auditory', place: 0 }] });
+    const seen = observed({ shown: [{ id: eventId('a'), at: 2, part: 'auditory', place: 0 }] });
     expect(seen).toMatchObject([{ task: 'spell', cards: SMALL_DRILL.auditory[0]?.spellings }]);
   });
 
   it('is of a word known by sight what it is of a card: read, and apart from that spelled', () => {
     const sound: AuditorySound = { phonemes: ['W', 'AA', 'Z'], spellings: ['was=sight'] };
     const drill = { ...SMALL_DRILL, visual: ['was=sight' as const], auditory: [sound] };
-    const there = { id: 'w', at: 2, part: 'visual', place: 0 } as const;
+    const there = { id: eventId('w'), at: 2, part: 'visual', place: 0 } as const;
     const heard = { kind: 'sounded-out' } as const;
     const missed = { cards: ['was=sight'] as const, broke: 1, heard, child: childId('Mina') };
     const seen = observed({
       drill,
-      shown: [there, { ...there, id: 'v', part: 'auditory', at: 4 }],
+      shown: [there, { ...there, id: eventId('v'), part: 'auditory', at: 4 }],
       calls: [{ ...there, child: childId('Mina') }],
       marks: [mark({ ...there, at: 3, ...missed })],
     });
@@ -145,7 +154,7 @@ describe('what a drill has shown', () => {
   });
 
   it('is all that the log of a class has, from events to what each child knows', () => {
-    const state = replay('c', classYear('c', 3000));
+    const state = replay(classId('c'), classYear(classId('c'), 3000));
     const observations = observationsOf(state);
     const { read } = knowledgeFrom(observations);
     const marked = [...state.drills.values()].flatMap(({ marks }) => marks);
@@ -158,7 +167,7 @@ describe('what a drill has shown', () => {
 
 describe('what a short check has shown', () => {
   const check: CheckRecord = {
-    id: 'c',
+    id: checkId('c'),
     child: childId('Mina'),
     day: '2026-03-02',
     form: { ...SMALL_FORM, items: [0, 1, 0, 1, 0].map((at) => SMALL_FORM.items[at] ?? never()) },
@@ -170,14 +179,14 @@ describe('what a short check has shown', () => {
       [2, { outcome: 'hesitated', broke: [] }],
       [3, { outcome: 'left-out', broke: [] }],
     ]),
-    markedLast: 'm',
+    markedLast: eventId('m'),
     ended: { reached: 4, seconds: 60 },
   };
   const observed = (some: Partial<CheckRecord>) =>
     observationsOf({
       drills: new Map(),
       papers: new Map(),
-      checks: new Map([['c', { ...check, ...some }]]),
+      checks: new Map([[checkId('c'), { ...check, ...some }]]),
       groups: new Map([group(WHOLE_CLASS), group(groupId('reds'))]),
       children: new Map([child(childId('Mina'), groupId('reds'))]),
     });

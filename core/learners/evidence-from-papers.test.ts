@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
-import { childId, groupId } from '../ids.ts';
+import { childId, classId, eventId, groupId, papersId } from '../ids.ts';
 import type { EventSpec, LogEvent, PaperAnswer } from '../log/event.ts';
 import { replay } from '../log/replay.ts';
 import { parseWords } from '../papers/said-words.ts';
@@ -13,7 +13,12 @@ describe('papers as observations', () => {
   const told = (...said: Said[]) => {
     const begun: EventSpec = {
       kind: 'papers-begun',
-      body: { papersId: 'pile', groupId: groupId('whole-class'), day: '2026-03-02', words },
+      body: {
+        papersId: papersId('pile'),
+        groupId: groupId('whole-class'),
+        day: '2026-03-02',
+        words,
+      },
     };
     const child: EventSpec = {
       kind: 'set',
@@ -22,13 +27,19 @@ describe('papers as observations', () => {
     const read = said.map(([word, answer]): EventSpec => {
       return {
         kind: 'papers-read',
-        body: { papersId: 'pile', child: childId('ann'), word, answer },
+        body: { papersId: papersId('pile'), child: childId('ann'), word, answer },
       };
     });
     const events = [child, begun, ...read].map(
-      (spec, at): LogEvent => ({ id: `e${at}`, classId: 'class', at, by: 'desk', ...spec }),
+      (spec, at): LogEvent => ({
+        id: eventId(`e${at}`),
+        classId: classId('class'),
+        at,
+        by: 'desk',
+        ...spec,
+      }),
     );
-    return observationsOf(replay('class', events)).map(({ cards, right, task }) => ({
+    return observationsOf(replay(classId('class'), events)).map(({ cards, right, task }) => ({
       cards: cards.join(' '),
       right,
       task,

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arbitraryEvents, SMALL_DRILL } from '../../test/arbitrary-events.ts';
-import { childId, drillId, groupId } from '../ids.ts';
+import { childId, classId, drillId, eventId, groupId } from '../ids.ts';
 import { afterDrill, brokenByCard, markedCards, toBringBack } from './after-drill.ts';
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
 import { evidenceOf } from './evidence.ts';
 import { replay } from './replay.ts';
 
 const flip = (place: number, at: number): Happening => ({
-  id: `${at}`,
+  id: eventId(`${at}`),
   at,
   part: 'blending',
   place,
@@ -26,7 +26,7 @@ function drillOn(day: string, some: Partial<DrillRecord> = {}): DrillRecord {
     groupId: groupId('g'),
     day,
     drill: SMALL_DRILL,
-    begunBy: ['begun'],
+    begunBy: [eventId('begun')],
     earlier: [],
     at: 1,
     shown: [flip(0, 2), flip(1, 3), flip(2, 4)],
@@ -61,7 +61,7 @@ describe('what came of a drill', () => {
   it('is what its evidence says, each thing once, and every mark under one card', () => {
     fc.assert(
       fc.property(arbitraryEvents(), (events) => {
-        for (const record of replay('class', events).drills.values()) {
+        for (const record of replay(classId('class'), events).drills.values()) {
           const after = afterDrill(record);
           const sorted = [...after.well, ...after.broke, ...after.mended];
           const evidence = evidenceOf(record);

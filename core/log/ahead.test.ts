@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { childId } from '../ids.ts';
+import { childId, classId, eventId } from '../ids.ts';
 import { findAhead } from './ahead.ts';
 import { LATEST, tick } from './clock.ts';
 import type { EventSpec, LogEvent } from './event.ts';
@@ -11,8 +11,8 @@ const DAY = 24 * 60 * MINUTE;
 const now = Date.UTC(2026, 10, 30, 9);
 
 const named = (id: string, at: number, value = id): LogEvent => ({
-  id,
-  classId: 'class',
+  id: eventId(id),
+  classId: classId('class'),
   at,
   by: 'desk',
   kind: 'set',
@@ -28,7 +28,7 @@ const daily = (count: number, lastDay: number, prefix = 'd') =>
 function setRight(events: readonly LogEvent[], at = now): readonly LogEvent[] {
   const said = findAhead(events, at).right.map((body, n) => {
     const spec: EventSpec = { kind: 'dated', body };
-    return { id: `said ${n}`, classId: 'class', at, by: 'desk', ...spec };
+    return { id: eventId(`said ${n}`), classId: classId('class'), at, by: 'desk', ...spec };
   });
   return [...events, ...said];
 }
@@ -95,10 +95,13 @@ describe('what lies ahead', () => {
       fc.property(logs, ({ count, far }) => {
         const log = setRight([...daily(count, 0), ...far.map((at, n) => named(`far${n}`, at))]);
         expect(findAhead(log, now).right).toEqual([]);
-        const before = replay('class', log);
+        const before = replay(classId('class'), log);
         expect(before.last).toBeLessThan(now + 10);
         expect(tick(before.last, now + MINUTE)).toBe(now + MINUTE);
-        const later = replay('class', [...log, named('later', tick(before.last, now + MINUTE))]);
+        const later = replay(classId('class'), [
+          ...log,
+          named('later', tick(before.last, now + MINUTE)),
+        ]);
         expect(later.children.get(childId('r'))?.name).toBe('later');
       }),
     );
@@ -109,7 +112,7 @@ describe('what lies ahead', () => {
       fc.property(fc.array(fc.nat(600), { minLength: 1, maxLength: 40 }), (days) => {
         const events = days.map((day, n) => named(`e${n}`, now + (day - 300) * DAY));
         const orderOf = (log: readonly LogEvent[]) =>
-          replay('class', log).facts.settings.map(
+          replay(classId('class'), log).facts.settings.map(
             ({ id }) => events.find((event) => event.id === id)?.at ?? 0,
           );
         const order = orderOf(setRight(events));

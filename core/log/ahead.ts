@@ -1,3 +1,4 @@
+import type { EventId } from '../ids.ts';
 import { inTime, timesSaid } from './dating.ts';
 import type { EventBodies, LogEvent } from './event.ts';
 import { compareEvents } from './event-order.ts';
@@ -7,7 +8,7 @@ export interface Ahead {
   /** What to say of those that a wrong clock stamped: `dated` events set them right. */
   readonly right: readonly EventBodies['dated'][];
   /** The ids of those where this device's own clock may be the wrong one: they are left alone. */
-  readonly doubtful: ReadonlySet<string>;
+  readonly doubtful: ReadonlySet<EventId>;
 }
 
 /**

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { SMALL_FORM } from '../../test/arbitrary-events.ts';
 import type { CheckItem } from '../checks/check-form.ts';
 import { scoreCheck } from '../checks/score-check.ts';
-import { childId } from '../ids.ts';
+import { checkId, childId, classId, type EventId, eventId } from '../ids.ts';
 import { checksOf, readingOf } from './check-record.ts';
 import { eventsIn } from './class-events.ts';
 import type { CheckRecord } from './class-state.ts';
@@ -11,12 +11,18 @@ import { replay } from './replay.ts';
 
 const begin: EventSpec = {
   kind: 'check-begun',
-  body: { checkId: 'one', child: childId('mina'), day: '2026-03-02', form: SMALL_FORM, limit: 60 },
+  body: {
+    checkId: checkId('one'),
+    child: childId('mina'),
+    day: '2026-03-02',
+    form: SMALL_FORM,
+    limit: 60,
+  },
 };
 const mark = (item: number, outcome: ItemReading['outcome'], ...cards: number[]): EventSpec => ({
   kind: 'check-marked',
   body: {
-    checkId: 'one',
+    checkId: checkId('one'),
     item,
     outcome,
     broke: cards.map((card) => ({ card, heard: { kind: 'phoneme', sound: 'EH' } })),
@@ -24,18 +30,18 @@ const mark = (item: number, outcome: ItemReading['outcome'], ...cards: number[])
 });
 const end = (reached: number): EventSpec => ({
   kind: 'check-ended',
-  body: { checkId: 'one', reached, seconds: 30 },
+  body: { checkId: checkId('one'), reached, seconds: 30 },
 });
 
 function checkOf(...specs: readonly EventSpec[]) {
   const events = specs.map((spec, place) => ({
-    id: `e${place + 1}`,
-    classId: 'class',
+    id: eventId(`e${place + 1}`),
+    classId: classId('class'),
     at: 1000 * (place + 1),
     by: 'desk',
     ...spec,
   }));
-  const state = replay('class', events);
+  const state = replay(classId('class'), events);
   expect(eventsIn(state)).toEqual(events);
   return checksOf(state, childId('mina'))[0];
 }
@@ -54,7 +60,7 @@ describe('a check in the log', () => {
   });
 
   it('forgets a mark that was undone, or after which the item was right after all', () => {
-    const undone: EventSpec = { kind: 'undone', body: { event: 'e2' } };
+    const undone: EventSpec = { kind: 'undone', body: { event: eventId('e2') } };
     expect(checkOf(begin, mark(0, 'wrong', 2))?.markedLast).toBe('e2');
     expect(checkOf(begin, mark(0, 'wrong', 2), undone)?.markedLast).toBe(null);
     expect(checkOf(begin, mark(0, 'wrong', 2), undone)?.marks.size).toBe(0);
@@ -62,9 +68,9 @@ describe('a check in the log', () => {
   });
 
   it('is not there when its beginning was undone, and waits for it when marks come first', () => {
-    expect(checkOf(begin, mark(0, 'wrong', 2), { kind: 'undone', body: { event: 'e1' } })).toBe(
-      undefined,
-    );
+    expect(
+      checkOf(begin, mark(0, 'wrong', 2), { kind: 'undone', body: { event: eventId('e1') } }),
+    ).toBe(undefined);
     expect(checkOf(mark(0, 'wrong', 2))).toBe(undefined);
     expect(checkOf(mark(0, 'wrong', 2), begin)?.marks.size).toBe(1);
   });
@@ -77,14 +83,14 @@ describe('a check in the log', () => {
     };
     const skip = (item: number, count: number): EventSpec => ({
       kind: 'check-marked',
-      body: { checkId: 'one', item, count, outcome: 'left-out', broke: [] },
+      body: { checkId: checkId('one'), item, count, outcome: 'left-out', broke: [] },
     });
     const record = checkOf(long, mark(1, 'wrong', 1), skip(0, 5), end(7)) as CheckRecord;
     expect([...record.marks.keys()]).toEqual([0, 1, 2, 3, 4]);
     expect(readingOf(record).skippedRows).toEqual([{ from: 0, count: 5 }]);
     expect(scoreCheck(readingOf(record))).toMatchObject({ asked: 7, right: 2 });
     expect(scoreCheck(readingOf(record), 'one')).toMatchObject({ asked: 3, right: 2 });
-    const undone: EventSpec = { kind: 'undone', body: { event: record.markedLast as string } };
+    const undone: EventSpec = { kind: 'undone', body: { event: record.markedLast as EventId } };
     const back = checkOf(long, mark(1, 'wrong', 1), skip(0, 5), end(7), undone) as CheckRecord;
     expect([...back.marks.keys()]).toEqual([1]);
     const last = checkOf(long, skip(5, 2), end(7)) as CheckRecord;
@@ -94,7 +100,7 @@ describe('a check in the log', () => {
   it('knows no skipped row where one item of it was read', () => {
     const skip: EventSpec = {
       kind: 'check-marked',
-      body: { checkId: 'one', item: 0, count: 2, outcome: 'left-out', broke: [] },
+      body: { checkId: checkId('one'), item: 0, count: 2, outcome: 'left-out', broke: [] },
     };
     const record = checkOf(begin, skip, mark(1, 'right'), end(2)) as CheckRecord;
     expect(readingOf(record).skippedRows).toEqual([]);

@@ -1,6 +1,6 @@
 import { rowsOf } from '../checks/check-form.ts';
 import type { CheckReading, ItemMark } from '../checks/score-check.ts';
-import type { ChildId } from '../ids.ts';
+import type { ChildId, EventId } from '../ids.ts';
 import type { CheckRecord, ClassState } from './class-state.ts';
 import type { CheckEvent, EventOf, ItemReading } from './event.ts';
 
@@ -16,7 +16,7 @@ export function readCheck(events: readonly CheckEvent[]): CheckRecord | null {
   if (begun === undefined) return null;
   const { checkId: id, child, day, form, limit } = begun.body;
   const marks = new Map<number, ItemReading>();
-  let markedLast: string | null = null;
+  let markedLast: EventId | null = null;
   let ended: CheckRecord['ended'] = null;
   for (const event of events) {
     if (event.kind === 'check-ended') {

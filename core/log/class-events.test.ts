@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { arbitraryEvents, shuffledWithRepeats } from '../../test/arbitrary-events.ts';
+import { classId } from '../ids.ts';
 import { eventsIn } from './class-events.ts';
 import { mergeEvents } from './merge.ts';
 import { replay } from './replay.ts';
@@ -12,7 +13,7 @@ it('a class gives back every event that made it, each once, in their order', () 
         fc.tuple(fc.constant(events), shuffledWithRepeats(events)),
       ),
       ([events, shuffled]) => {
-        expect(eventsIn(replay('class', shuffled))).toEqual(mergeEvents(events, []));
+        expect(eventsIn(replay(classId('class'), shuffled))).toEqual(mergeEvents(events, []));
       },
     ),
   );

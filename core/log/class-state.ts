@@ -1,6 +1,15 @@
 import type { CheckForm } from '../checks/check-form.ts';
 import type { Drill } from '../drills/drill.ts';
-import { type ChildId, type DrillId, type GroupId, groupId } from '../ids.ts';
+import {
+  type CheckId,
+  type ChildId,
+  type ClassId,
+  type DrillId,
+  type EventId,
+  type GroupId,
+  groupId,
+  type PapersId,
+} from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
 import type { EventBodies, ItemReading, NameOrder, Part, Slip } from './event.ts';
@@ -13,7 +22,7 @@ export const WHOLE_CLASS = groupId('whole-class');
 
 /** A class as its events have made it. Equal logs give equal classes, in whatever order they came. */
 export interface ClassState {
-  readonly id: string;
+  readonly id: ClassId;
   /** What she calls the class; empty until she has named it. */
   readonly name: string;
   readonly archived: boolean;
@@ -30,9 +39,9 @@ export interface ClassState {
   /** Drills that she took out of the record, by id, as they were begun: they count nowhere, and can be put back. */
   readonly discarded: ReadonlyMap<DrillId, DrillRecord>;
   /** Short checks by id, as they were begun. */
-  readonly checks: ReadonlyMap<string, CheckRecord>;
+  readonly checks: ReadonlyMap<CheckId, CheckRecord>;
   /** Piles of spelling papers by id, as they were begun. */
-  readonly papers: ReadonlyMap<string, PapersRecord>;
+  readonly papers: ReadonlyMap<PapersId, PapersRecord>;
   /** Oldest first. */
   readonly notes: readonly Note[];
   /** Her own lines on the pages she hands on, by `lineKey`. */
@@ -71,7 +80,7 @@ export interface Child {
 export interface DrillRecord {
   readonly id: DrillId;
   /** The events that began it, by id: with them undone it is out of the record. */
-  readonly begunBy: readonly string[];
+  readonly begunBy: readonly EventId[];
   readonly groupId: GroupId;
   /** `YYYY-MM-DD`. */
   readonly day: string;
@@ -98,7 +107,7 @@ export interface EarlierPlan {
 
 /** Something at a moment of a drill; `id` is the event's, with which it is undone. */
 export interface Happening {
-  readonly id: string;
+  readonly id: EventId;
   readonly at: number;
   readonly part: Part;
   /** Counted from 0 within the part. */
@@ -117,7 +126,7 @@ export interface Mark extends Happening {
 
 /** A short check that was begun and what has come of it. */
 export interface CheckRecord {
-  readonly id: string;
+  readonly id: CheckId;
   readonly child: ChildId;
   /** `YYYY-MM-DD`. */
   readonly day: string;
@@ -129,14 +138,14 @@ export interface CheckRecord {
   /** What was marked, by item counted from 0; an item that is not there was not marked. */
   readonly marks: ReadonlyMap<number, ItemReading>;
   /** The event that marked last, by id, with which it is undone; null when nothing was marked. */
-  readonly markedLast: string | null;
+  readonly markedLast: EventId | null;
   /** Null while it goes on. */
   readonly ended: { readonly reached: number; readonly seconds: number | null } | null;
 }
 
 /** Her own line; `id` is the event's. */
 export interface Note {
-  readonly id: string;
+  readonly id: EventId;
   readonly at: number;
   readonly drillId: DrillId | null;
   readonly groupId: GroupId;
@@ -150,5 +159,5 @@ export function lineKey({ page, about }: Pick<EventBodies['wrote'], 'page' | 'ab
 
 /** A decision and the id of its event, with which it is undone. */
 export interface Decision extends TeacherDecision {
-  readonly id: string;
+  readonly id: EventId;
 }

@@ -1,12 +1,13 @@
+import type { EventId } from '../ids.ts';
 import type { LogEvent } from './event.ts';
 import { understand } from './understand.ts';
 
 /** By the id of an event: the earliest time that was said of it. */
-export type TimesSaid = ReadonlyMap<string, number>;
+export type TimesSaid = ReadonlyMap<EventId, number>;
 
 /** What `dated` events say, in whatever order they come. */
 export function timesSaid(events: readonly LogEvent[]): TimesSaid {
-  const times = new Map<string, number>();
+  const times = new Map<EventId, number>();
   for (const event of events) {
     if (event.kind !== 'dated') continue;
     const known = understand(event);

@@ -1,4 +1,5 @@
 import type { Drill } from '../drills/drill.ts';
+import type { EventId } from '../ids.ts';
 import type { DrillRecord, EarlierPlan, Happening, Mark } from './class-state.ts';
 import type { Amendment, DrillEvent, DrillPlace, EventOf, LogEvent } from './event.ts';
 
@@ -46,7 +47,7 @@ export function readDrill(events: readonly DrillEvent[]): DrillRecord | null {
     earlier.push({ drill, until: at });
     drill = body.drill;
   }
-  const byMark = new Map<string, Amendment[]>();
+  const byMark = new Map<EventId, Amendment[]>();
   for (const amendment of amendments) {
     const list = byMark.get(amendment.mark);
     if (list) list.push(amendment);

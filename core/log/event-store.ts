@@ -1,3 +1,4 @@
+import type { ClassId } from '../ids.ts';
 import type { LogEvent } from './event.ts';
 
 /**
@@ -14,16 +15,16 @@ export interface EventStore {
    */
   append(events: readonly LogEvent[], origin?: Origin): Promise<Kept | StoreFailure>;
   /** Every event of a class, each once, in no certain order; none for a class never heard of. */
-  eventsOf(classId: string): Promise<EventsRead | StoreFailure>;
+  eventsOf(classId: ClassId): Promise<EventsRead | StoreFailure>;
   /** Every class that has events, in the order of their ids, and which were forgotten. */
   classes(): Promise<ClassesRead | StoreFailure>;
   /**
    * Deletes a class and every event of it, for good, and remembers that it did: whatever else has events
    * of it, they do not come back. Only a person may ask for this.
    */
-  forget(classId: string): Promise<Kept | StoreFailure>;
+  forget(classId: ClassId): Promise<Kept | StoreFailure>;
   /** Lets a class be kept again that was forgotten. Only a person may ask for this. */
-  recall(classId: string): Promise<Kept | StoreFailure>;
+  recall(classId: ClassId): Promise<Kept | StoreFailure>;
   /** Ends the use of it; what was asked for before is still done. */
   close(): Promise<void>;
 }
@@ -44,7 +45,7 @@ export interface EventsRead {
 export interface ClassesRead {
   readonly classes: readonly ClassHead[];
   /** The ids of classes that were forgotten, in their order. */
-  readonly forgotten: readonly string[];
+  readonly forgotten: readonly ClassId[];
 }
 
 /** It is done, and kept. */
@@ -79,7 +80,7 @@ export interface StoreError {
 
 /** A class in a list of classes: enough of its events to know its name without opening it. */
 export interface ClassHead {
-  readonly classId: string;
+  readonly classId: ClassId;
   /** The events that name the class or archive it, every undoing and dating: `replay` gives those fields. */
   readonly events: readonly LogEvent[];
 }

@@ -1,7 +1,7 @@
 import type { CheckForm } from '../checks/check-form.ts';
 import type { ITEM_MARKS } from '../checks/score-check.ts';
 import type { Drill } from '../drills/drill.ts';
-import type { ChildId, DrillId, GroupId } from '../ids.ts';
+import type { CheckId, ChildId, ClassId, DrillId, EventId, GroupId, PapersId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
@@ -15,8 +15,8 @@ import type { GroupPlace } from './group-place.ts';
  */
 export interface LogEvent {
   /** Unique for ever, made by the caller; two events with one id are the same event. */
-  readonly id: string;
-  readonly classId: string;
+  readonly id: EventId;
+  readonly classId: ClassId;
   /** When, by the log's clock (clock.ts): whole milliseconds that never go backwards. */
   readonly at: number;
   /** The device that wrote it. */
@@ -141,7 +141,7 @@ export interface EventBodies {
   readonly ended: { readonly drillId: DrillId; readonly complete: boolean };
   /** A child began a short check; its form is kept whole, so that it can be resumed and looked back at. */
   readonly 'check-begun': {
-    readonly checkId: string;
+    readonly checkId: CheckId;
     readonly child: ChildId;
     /** The day in the classroom, `YYYY-MM-DD`. */
     readonly day: string;
@@ -154,13 +154,13 @@ export interface EventBodies {
    * skipped; of several on one item, the last holds.
    */
   readonly 'check-marked': ItemReading & {
-    readonly checkId: string;
+    readonly checkId: CheckId;
     readonly item: number;
     readonly count?: number;
   };
   /** A check ended; of several, the last holds. */
   readonly 'check-ended': {
-    readonly checkId: string;
+    readonly checkId: CheckId;
     /** How many items were reached, counted from the first. */
     readonly reached: number;
     /** How long it took; null when it was untimed. */
@@ -168,7 +168,7 @@ export interface EventBodies {
   };
   /** Words were said and written; the pile of papers keeps its words whole, so that it can be read for ever. */
   readonly 'papers-begun': {
-    readonly papersId: string;
+    readonly papersId: PapersId;
     /** A group's id, or `WHOLE_CLASS`. */
     readonly groupId: GroupId;
     /** The day they were written, `YYYY-MM-DD`; null for none. */
@@ -177,13 +177,13 @@ export interface EventBodies {
   };
   /** What a child wrote for a word (counted from 0) of a pile; of several, the last holds. */
   readonly 'papers-read': {
-    readonly papersId: string;
+    readonly papersId: PapersId;
     readonly child: ChildId;
     readonly word: number;
     readonly answer: PaperAnswer;
   };
   /** The day of a pile or one of its words was set right later; of several, the last holds. */
-  readonly 'papers-changed': { readonly papersId: string; readonly change: PapersChange };
+  readonly 'papers-changed': { readonly papersId: PapersId; readonly change: PapersChange };
   /** Her own line, about a drill or about the group at large. */
   readonly noted: {
     readonly drillId: DrillId | null;
@@ -200,13 +200,13 @@ export interface EventBodies {
   /** What she decided about a word or its sounds. */
   readonly decided: TeacherDecision;
   /** Another event, earlier than this one, is taken as if it had not happened. */
-  readonly undone: { readonly event: string };
+  readonly undone: { readonly event: EventId };
   /**
    * When another event really was, at the latest: it bears a time far ahead, stamped by a clock that was
    * wrong (ahead.ts). The earliest time that is said of an event holds; a later one than it bears changes
    * nothing.
    */
-  readonly dated: { readonly event: string; readonly at: number };
+  readonly dated: { readonly event: EventId; readonly at: number };
 }
 
 /** A word that was said: its cards by id, and where syllables after the first begin. */
@@ -263,7 +263,7 @@ export type NameOrder = (typeof NAME_ORDERS)[number];
 export type Setting =
   | SettingOf<
       'class',
-      string,
+      ClassId,
       { readonly name: string; readonly archived: boolean; readonly namesBy: NameOrder }
     >
   | SettingOf<
@@ -303,7 +303,7 @@ type SettingOf<Of extends string, Id, Fields> = {
 }[keyof Fields];
 
 /** `mark` is the id of the `marked` event, in the same drill. */
-export type Amendment = { readonly drillId: DrillId; readonly mark: string } & (
+export type Amendment = { readonly drillId: DrillId; readonly mark: EventId } & (
   | { readonly field: 'broke'; readonly value: number | null }
   | { readonly field: 'heard'; readonly value: Slip | null }
   | { readonly field: 'child'; readonly value: ChildId | null }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CHANGED_DRILL, SMALL_DRILL } from '../../test/arbitrary-events.ts';
-import { childId, drillId, groupId } from '../ids.ts';
+import { childId, drillId, eventId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
 import { evidenceOf } from './evidence.ts';
@@ -10,7 +10,7 @@ const record: DrillRecord = {
   groupId: groupId('g'),
   day: '2026-03-02',
   drill: SMALL_DRILL,
-  begunBy: ['begun'],
+  begunBy: [eventId('begun')],
   earlier: [],
   at: 1,
   shown: [],
@@ -20,7 +20,7 @@ const record: DrillRecord = {
   ended: null,
 };
 const flip = (place: number, at: number): Happening => ({
-  id: `${at}`,
+  id: eventId(`${at}`),
   at,
   part: 'blending',
   place,
@@ -112,8 +112,8 @@ describe('the evidence of a drill', () => {
   it('goes by the order of the plan, part by part, with the cards of each part', () => {
     const shown: readonly Happening[] = [
       flip(0, 2),
-      { id: 'a', at: 3, part: 'auditory', place: 0 },
-      { id: 'v', at: 4, part: 'visual', place: 2 },
+      { id: eventId('a'), at: 3, part: 'auditory', place: 0 },
+      { id: eventId('v'), at: 4, part: 'visual', place: 2 },
     ];
     expect(evidenceOf({ ...record, shown }).map(({ part, cards }) => [part, cards])).toEqual([
       ['visual', ['sh=SH']],

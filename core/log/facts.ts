@@ -1,4 +1,4 @@
-import type { DrillId } from '../ids.ts';
+import type { CheckId, ClassId, DrillId, EventId, PapersId } from '../ids.ts';
 import { inTime, timesSaid } from './dating.ts';
 import type { CheckEvent, DrillEvent, EventOf, LogEvent, PapersEvent } from './event.ts';
 import { compareEvents, insertEvent, sortEvents } from './event-order.ts';
@@ -12,31 +12,31 @@ import { understand } from './understand.ts';
 export interface Facts {
   readonly settings: readonly EventOf<'set'>[];
   readonly drills: ReadonlyMap<DrillId, readonly DrillEvent[]>;
-  readonly checks: ReadonlyMap<string, readonly CheckEvent[]>;
-  readonly papers: ReadonlyMap<string, readonly PapersEvent[]>;
+  readonly checks: ReadonlyMap<CheckId, readonly CheckEvent[]>;
+  readonly papers: ReadonlyMap<PapersId, readonly PapersEvent[]>;
   readonly notes: readonly EventOf<'noted'>[];
   readonly lines: readonly EventOf<'wrote'>[];
   readonly decisions: readonly EventOf<'decided'>[];
   readonly undos: readonly EventOf<'undone'>[];
   readonly dates: readonly EventOf<'dated'>[];
   /** By id: events that count earlier than the time they bear, as they came. */
-  readonly moved: ReadonlyMap<string, LogEvent>;
+  readonly moved: ReadonlyMap<EventId, LogEvent>;
   /** Events of another version: kept and passed on. */
   readonly unknown: readonly LogEvent[];
 }
 
 /** The facts of a class. Events of other classes are left out. */
-export function gatherFacts(classId: string, events: readonly LogEvent[]): Facts {
+export function gatherFacts(classId: ClassId, events: readonly LogEvent[]): Facts {
   const settings: EventOf<'set'>[] = [];
   const drills = new Map<DrillId, DrillEvent[]>();
-  const checks = new Map<string, CheckEvent[]>();
-  const papers = new Map<string, PapersEvent[]>();
+  const checks = new Map<CheckId, CheckEvent[]>();
+  const papers = new Map<PapersId, PapersEvent[]>();
   const notes: EventOf<'noted'>[] = [];
   const lines: EventOf<'wrote'>[] = [];
   const decisions: EventOf<'decided'>[] = [];
   const undos: EventOf<'undone'>[] = [];
   const dates: EventOf<'dated'>[] = [];
-  const moved = new Map<string, LogEvent>();
+  const moved = new Map<EventId, LogEvent>();
   const unknown: LogEvent[] = [];
   const times = timesSaid(events.filter((event) => event.classId === classId));
   for (const came of events) {

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arbitraryEvents, shuffledWithRepeats } from '../../test/arbitrary-events.ts';
-import { groupId } from '../ids.ts';
+import { classId, eventId, groupId } from '../ids.ts';
 import type { LogEvent } from './event.ts';
 import { makeLog, parseLog, type ReadLog } from './log-file.ts';
 import { mergeEvents } from './merge.ts';
 
 const note = (id: string, at: number): LogEvent => ({
-  id,
-  classId: 'class',
+  id: eventId(id),
+  classId: classId('class'),
   at,
   by: 'desk',
   kind: 'noted',
@@ -96,7 +96,7 @@ describe('a file of events', () => {
   });
 
   it('keeps events of a newer version and says how many they are', () => {
-    const newer = { ...note('n', 4), kind: 'sung' };
+    const newer = { ...note(eventId('n'), 4), kind: 'sung' };
     const log = read(makeLog([...events, newer]));
     expect(log.events).toContainEqual(newer);
     expect(log.notUnderstood).toBe(1);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arbitraryEvents } from '../../test/arbitrary-events.ts';
+import { classId, eventId } from '../ids.ts';
 import type { LogEvent } from './event.ts';
 import { mergeEvents } from './merge.ts';
 import { replay } from './replay.ts';
@@ -14,8 +15,8 @@ const parts = (count: number) =>
 /** Logs written by hand, in which one id may stand for two different events. */
 const clashing = fc.array(
   fc.record({
-    id: fc.constantFrom('a', 'b'),
-    classId: fc.constant('class'),
+    id: fc.constantFrom(eventId('a'), eventId('b')),
+    classId: fc.constant(classId('class')),
     at: fc.nat(1),
     by: fc.constantFrom('desk', 'tablet'),
     kind: fc.constant('noted'),
@@ -74,7 +75,9 @@ describe('merging', () => {
   it('gives one class on both devices', () => {
     fc.assert(
       fc.property(parts(2), ([a = [], b = []]) => {
-        expect(replay('class', mergeEvents(a, b))).toEqual(replay('class', [...b, ...a]));
+        expect(replay(classId('class'), mergeEvents(a, b))).toEqual(
+          replay(classId('class'), [...b, ...a]),
+        );
       }),
     );
   });

@@ -1,3 +1,4 @@
+import type { EventId } from '../ids.ts';
 import type { LogEvent } from './event.ts';
 import { compareEvents } from './event-order.ts';
 
@@ -12,7 +13,7 @@ export function mergeEvents(
   left: readonly LogEvent[],
   right: readonly LogEvent[],
 ): readonly LogEvent[] {
-  const byId = new Map<string, LogEvent>();
+  const byId = new Map<EventId, LogEvent>();
   for (const event of [...left, ...right]) {
     const other = byId.get(event.id);
     byId.set(event.id, other === undefined ? event : first(other, event));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type ChildId, childId, groupId } from '../ids.ts';
+import { type ChildId, childId, classId, eventId, groupId } from '../ids.ts';
 import { WHOLE_CLASS } from './class-state.ts';
 import type { EventSpec, LogEvent, NameOrder } from './event.ts';
 import { childMovedBefore, groupMovedBefore } from './name-order.ts';
@@ -7,7 +7,13 @@ import { replay } from './replay.ts';
 import { childrenOf, smallGroups } from './roster.ts';
 
 const stamped = (specs: readonly EventSpec[]): readonly LogEvent[] =>
-  specs.map((spec, at) => ({ id: `e${at}`, classId: 'class', at: at + 1, by: 'desk', ...spec }));
+  specs.map((spec, at) => ({
+    id: eventId(`e${at}`),
+    classId: classId('class'),
+    at: at + 1,
+    by: 'desk',
+    ...spec,
+  }));
 
 const typed = [childId('Tova'), childId('bram'), childId('Ada')].map(
   (value): EventSpec => ({ kind: 'set', body: { of: 'child', id: value, field: 'name', value } }),
@@ -20,16 +26,16 @@ const groups = ['Oak', 'Maple'].map(
 );
 const by = (value: NameOrder): EventSpec => ({
   kind: 'set',
-  body: { of: 'class', id: 'class', field: 'namesBy', value },
+  body: { of: 'class', id: classId('class'), field: 'namesBy', value },
 });
 
 function names(...more: readonly EventSpec[]): readonly string[] {
-  const state = replay('class', stamped([...typed, ...more]));
+  const state = replay(classId('class'), stamped([...typed, ...more]));
   return childrenOf(state, WHOLE_CLASS).map(({ name }) => name);
 }
 
 const seated = (what: ChildId, before: ChildId | null) => {
-  const state = replay('class', stamped([...typed, by('seat')]));
+  const state = replay(classId('class'), stamped([...typed, by('seat')]));
   return childMovedBefore(childrenOf(state, WHOLE_CLASS), what, before);
 };
 
@@ -45,10 +51,10 @@ describe('the order of names', () => {
   });
 
   it('has the groups of the day in her order', () => {
-    const before = replay('class', stamped(groups));
+    const before = replay(classId('class'), stamped(groups));
     expect(smallGroups(before).map(({ id }) => id)).toEqual(['Oak', 'Maple']);
     const moved = groupMovedBefore(smallGroups(before), groupId('Maple'), groupId('Oak'));
-    const after = replay('class', stamped([...groups, ...moved]));
+    const after = replay(classId('class'), stamped([...groups, ...moved]));
     expect(smallGroups(after).map(({ id }) => id)).toEqual(['Maple', 'Oak']);
   });
 

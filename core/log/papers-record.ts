@@ -1,9 +1,9 @@
-import type { ChildId, GroupId } from '../ids.ts';
+import type { ChildId, EventId, GroupId, PapersId } from '../ids.ts';
 import type { PaperAnswer, PapersChange, PapersEvent, PapersWord } from './event.ts';
 
 /** A pile of papers: the words that were said, and what each child wrote, as far as it was read. */
 export interface PapersRecord {
-  readonly id: string;
+  readonly id: PapersId;
   /** A group's id, or the whole class. */
   readonly groupId: GroupId;
   /** The day they were written, `YYYY-MM-DD`; null for none. */
@@ -14,7 +14,7 @@ export interface PapersRecord {
   /** When the pile was begun. */
   readonly at: number;
   /** The event that began it, with which the whole pile is taken out. */
-  readonly begunBy: string;
+  readonly begunBy: EventId;
   /** By child and word (`answerKey`); what is not there was not read yet. */
   readonly answers: ReadonlyMap<string, KeptAnswer>;
 }
@@ -23,7 +23,7 @@ export interface PapersRecord {
 export type PileWord = PapersWord & { readonly slot: number };
 
 /** An answer and the id of the event that gave it, with which it is undone. */
-export type KeptAnswer = PaperAnswer & { readonly id: string };
+export type KeptAnswer = PaperAnswer & { readonly id: EventId };
 
 /** Under which a child's answer to the word of a slot stands. */
 export function answerKey(child: ChildId, slot: number): string {

@@ -1,3 +1,4 @@
+import { classId, eventId } from '../ids.ts';
 import { LATEST } from './clock.ts';
 import type { LogEvent } from './event.ts';
 import { isObject, isWhole } from './is-value.ts';
@@ -19,14 +20,14 @@ export function parseEvent(
   value: unknown,
 ): { readonly event: LogEvent } | { readonly error: EventError } {
   if (!isObject(value)) return failure(null, 'There is no event here.');
-  const { id, classId, at, by, kind, body } = value;
+  const { id, classId: ofClass, at, by, kind, body } = value;
   if (!isName(id)) return failure('id', 'The event has no id.');
-  if (!isName(classId)) return failure('classId', 'The event does not say for which class it is.');
+  if (!isName(ofClass)) return failure('classId', 'The event does not say for which class it is.');
   if (!isTime(at)) return failure('at', 'The event does not say when it was.');
   if (!isName(by)) return failure('by', 'The event does not say which device wrote it.');
   if (!isName(kind)) return failure('kind', 'The event does not say what happened.');
   if (!isObject(body)) return failure('body', 'The event says nothing.');
-  return { event: { id, classId, at, by, kind, body } };
+  return { event: { id: eventId(id), classId: classId(ofClass), at, by, kind, body } };
 }
 
 /** Whether a value is an event, as `parseEvent` asks: for the many that come from a store. */

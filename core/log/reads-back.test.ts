@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { arbitraryEvents, shuffledWithRepeats } from '../../test/arbitrary-events.ts';
-import { groupId } from '../ids.ts';
+import { classId, eventId, groupId } from '../ids.ts';
 import { atOnce } from '../paced.ts';
 import type { LogEvent } from './event.ts';
 import { makeLog } from './log-file.ts';
@@ -10,8 +10,8 @@ import { readsBackPaced } from './reads-back.ts';
 const readsBack = (text: string, log: readonly LogEvent[]) => atOnce(readsBackPaced(text, log));
 
 const note = (id: string, text: string): LogEvent => ({
-  id,
-  classId: 'class',
+  id: eventId(id),
+  classId: classId('class'),
   at: 1,
   by: 'desk',
   kind: 'noted',
@@ -52,6 +52,6 @@ it.each([
 });
 
 it('is not so of an event that no reader takes', () => {
-  const odd = [...events, { ...note('d', 'odd'), at: Number.NaN }];
+  const odd = [...events, { ...note(eventId('d'), 'odd'), at: Number.NaN }];
   expect(readsBack(makeLog(odd), odd)).toBe(false);
 });

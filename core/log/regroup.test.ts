@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type ChildId, childId, type GroupId, groupId } from '../ids.ts';
+import { type ChildId, childId, classId, eventId, type GroupId, groupId } from '../ids.ts';
 import type { EventSpec, LogEvent } from './event.ts';
 import { groupMoves } from './group-history.ts';
 import { regroup } from './regroup.ts';
@@ -14,13 +14,13 @@ const ALDER = groupId('alder');
 
 /** A class from what happened, a second apart. */
 function classOf(specs: readonly EventSpec[]) {
-  return replay('room', eventsOf(specs));
+  return replay(classId('room'), eventsOf(specs));
 }
 
 function eventsOf(specs: readonly EventSpec[]): readonly LogEvent[] {
   return specs.map((spec, n) => ({
-    id: `e${String(n).padStart(4, '0')}`,
-    classId: 'room',
+    id: eventId(`e${String(n).padStart(4, '0')}`),
+    classId: classId('room'),
     at: (n + 1) * 1000,
     by: 'desk',
     ...spec,
@@ -139,7 +139,7 @@ describe('the history of groups', () => {
 
   it('leaves out what changed nothing and what was taken back', () => {
     const specs = [...began, put(childId('tam'), WILLOW), put(childId('tam'), ALDER)];
-    const last = eventsOf(specs).at(-1)?.id ?? '';
+    const last = eventsOf(specs).at(-1)?.id ?? eventId('');
     const state = classOf([...specs, { kind: 'undone', body: { event: last } }]);
     expect(groupMoves(state)).toHaveLength(4);
   });

@@ -6,7 +6,7 @@ import {
   SMALL_DRILL,
   shuffledWithRepeats,
 } from '../../test/arbitrary-events.ts';
-import { type ChildId, childId, drillId, type GroupId, groupId } from '../ids.ts';
+import { type ChildId, childId, classId, drillId, eventId, type GroupId, groupId } from '../ids.ts';
 import { eventsIn } from './class-events.ts';
 import { type ClassState, lineKey, WHOLE_CLASS } from './class-state.ts';
 import { LATEST } from './clock.ts';
@@ -20,16 +20,17 @@ import { understand } from './understand.ts';
 /** Events a second apart, ids e1, e2, … */
 function logOf(...specs: readonly EventSpec[]): readonly LogEvent[] {
   return specs.map((spec, place) => ({
-    id: `e${place + 1}`,
-    classId: 'class',
+    id: eventId(`e${place + 1}`),
+    classId: classId('class'),
     at: 1000 * (place + 1),
     by: 'desk',
     ...spec,
   }));
 }
 
-const classOf = (...specs: readonly EventSpec[]): ClassState => replay('class', logOf(...specs));
-const undo = (event: string): EventSpec => ({ kind: 'undone', body: { event } });
+const classOf = (...specs: readonly EventSpec[]): ClassState =>
+  replay(classId('class'), logOf(...specs));
+const undo = (event: string): EventSpec => ({ kind: 'undone', body: { event: eventId(event) } });
 const nameOf = (id: ChildId, value: string): EventSpec => ({
   kind: 'set',
   body: { of: 'child', id, field: 'name', value },
@@ -67,7 +68,7 @@ describe('replay', () => {
     );
     fc.assert(
       fc.property(logs, ([events, otherwise]) => {
-        expect(replay('class', otherwise)).toEqual(replay('class', events));
+        expect(replay(classId('class'), otherwise)).toEqual(replay(classId('class'), events));
       }),
       { numRuns: 300 },
     );
@@ -77,8 +78,8 @@ describe('replay', () => {
     const logs = arbitraryEvents().chain((events) => shuffledWithRepeats(events));
     fc.assert(
       fc.property(logs, (events) => {
-        const applied = events.reduce(applyEvent, replay('class', []));
-        const whole = replay('class', events);
+        const applied = events.reduce(applyEvent, replay(classId('class'), []));
+        const whole = replay(classId('class'), events);
         expect(applied).toEqual(whole);
         for (const map of ['groups', 'children', 'drills', 'discarded'] as const) {
           expect([...applied[map].keys()]).toEqual([...whole[map].keys()]);
@@ -91,8 +92,8 @@ describe('replay', () => {
   it('sees what a reader sees who strikes out the undone by hand', () => {
     fc.assert(
       fc.property(arbitraryEvents(), (events) => {
-        const seen = withoutTraces(replay('class', events));
-        const byHand = withoutTraces(replay('class', struckByHand(datedByHand(events))));
+        const seen = withoutTraces(replay(classId('class'), events));
+        const byHand = withoutTraces(replay(classId('class'), struckByHand(datedByHand(events))));
         expect(seen).toEqual(byHand);
       }),
       { numRuns: 300 },
@@ -115,10 +116,12 @@ describe('replay', () => {
   it('changes nothing, not even the value, for an event that is known or of another class', () => {
     fc.assert(
       fc.property(arbitraryEvents(), (events) => {
-        const state = replay('class', events);
+        const state = replay(classId('class'), events);
         for (const event of events) {
           expect(applyEvent(state, event)).toBe(state);
-          expect(applyEvent(state, { ...event, id: 'new', classId: 'another' })).toBe(state);
+          expect(
+            applyEvent(state, { ...event, id: eventId('new'), classId: classId('another') }),
+          ).toBe(state);
         }
       }),
     );
@@ -141,12 +144,19 @@ describe('replay', () => {
   });
 
   it('keeps events of a newer version and shows nothing of them', () => {
-    const newer = { id: 'n', classId: 'class', at: 5, by: 'desk', kind: 'sung', body: {} };
-    const state = applyEvent(replay('class', []), newer);
+    const newer = {
+      id: eventId('n'),
+      classId: classId('class'),
+      at: 5,
+      by: 'desk',
+      kind: 'sung',
+      body: {},
+    };
+    const state = applyEvent(replay(classId('class'), []), newer);
     expect(state.facts.unknown).toEqual([newer]);
     expect(state.last).toBe(5);
     expect({ ...state, facts: null, last: 0 }).toEqual({
-      ...replay('class', []),
+      ...replay(classId('class'), []),
       facts: null,
       last: 0,
     });
@@ -155,7 +165,7 @@ describe('replay', () => {
 
 describe('a class', () => {
   it('begins as the whole class, without a name or anybody in it', () => {
-    const { name, archived, groups, children, drills } = replay('class', []);
+    const { name, archived, groups, children, drills } = replay(classId('class'), []);
     expect({ name, archived }).toEqual({ name: '', archived: false });
     expect([...groups.keys()]).toEqual([WHOLE_CLASS]);
     expect(children.size + drills.size).toBe(0);
@@ -164,14 +174,14 @@ describe('a class', () => {
   it('takes of two values for one field the later one, whichever came first', () => {
     const log = logOf(nameOf(childId('r'), 'Robin'), nameOf(childId('r'), 'R. B.'));
     for (const events of [log, log.toReversed()]) {
-      expect(replay('class', events).children.get(childId('r'))?.name).toBe('R. B.');
+      expect(replay(classId('class'), events).children.get(childId('r'))?.name).toBe('R. B.');
     }
   });
 
   it('takes of two values set at the same moment the one whose id sorts last', () => {
     const [first, second] = logOf(nameOf(childId('r'), 'Robin'), nameOf(childId('r'), 'Bobbin'));
     const together = [first, { ...second, at: first?.at }] as LogEvent[];
-    expect(replay('class', together).children.get(childId('r'))?.name).toBe('Bobbin');
+    expect(replay(classId('class'), together).children.get(childId('r'))?.name).toBe('Bobbin');
   });
 
   it('keeps what was marked of a child that moves to another group', () => {
@@ -202,7 +212,7 @@ describe('undoing', () => {
     const [begun, marked, undone] = logOf(begin('one'), mark('one', 0), undo('e2'));
     const state = [undone, begun, marked].reduce(
       (before, event) => applyEvent(before, event as LogEvent),
-      replay('class', []),
+      replay(classId('class'), []),
     );
     expect(state.drills.get(drillId('one'))?.marks).toEqual([]);
   });
@@ -223,7 +233,7 @@ describe('undoing', () => {
 
   it('does nothing to an event that came after it', () => {
     const [undone, marked, begun] = logOf(undo('e2'), mark('one', 0), begin('one'));
-    const state = replay('class', [undone, marked, begun] as LogEvent[]);
+    const state = replay(classId('class'), [undone, marked, begun] as LogEvent[]);
     expect(state.drills.get(drillId('one'))?.marks).toHaveLength(1);
   });
 
@@ -246,7 +256,10 @@ describe('undoing', () => {
 
 describe('an event that bears a time far ahead', () => {
   const year2100 = Date.UTC(2100, 0);
-  const dated = (event: string, at: number): EventSpec => ({ kind: 'dated', body: { event, at } });
+  const dated = (event: string, at: number): EventSpec => ({
+    kind: 'dated',
+    body: { event: eventId(event), at },
+  });
   const far = (log: readonly LogEvent[], place: number, at = LATEST) =>
     log.map((event, n) => (n === place ? { ...event, at } : event));
 
@@ -255,7 +268,7 @@ describe('an event that bears a time far ahead', () => {
       logOf(nameOf(childId('r'), 'Robin'), nameOf(childId('r'), 'R. B.'), dated('e1', 1500)),
       0,
     );
-    const state = replay('class', log);
+    const state = replay(classId('class'), log);
     expect(state.children.get(childId('r'))?.name).toBe('R. B.');
     expect(state.last).toBe(3000);
   });
@@ -267,13 +280,13 @@ describe('an event that bears a time far ahead', () => {
       0,
       year2100,
     );
-    expect(replay('class', log).children.get(childId('r'))?.name).toBe('R. B.');
-    expect(replay('class', log).facts.settings.map(({ at }) => at)).toEqual([1500, 2000]);
+    expect(replay(classId('class'), log).children.get(childId('r'))?.name).toBe('R. B.');
+    expect(replay(classId('class'), log).facts.settings.map(({ at }) => at)).toEqual([1500, 2000]);
   });
 
   it('is passed on as it was written', () => {
     const log = far(logOf(nameOf(childId('r'), 'Robin'), dated('e1', 1500)), 0);
-    expect(eventsIn(replay('class', log))).toEqual(mergeEvents(log, []));
+    expect(eventsIn(replay(classId('class'), log))).toEqual(mergeEvents(log, []));
   });
 });
 
@@ -307,7 +320,7 @@ describe('a drill in the log', () => {
 
   it('waits for its beginning when marks come first', () => {
     const [begun, marked] = logOf(begin('one'), mark('one', 0));
-    const waiting = applyEvent(replay('class', []), marked as LogEvent);
+    const waiting = applyEvent(replay(classId('class'), []), marked as LogEvent);
     expect(waiting.drills.size).toBe(0);
     expect(applyEvent(waiting, begun as LogEvent).drills.get(drillId('one'))?.marks).toHaveLength(
       1,
@@ -369,8 +382,8 @@ function struckByHand(events: readonly LogEvent[]): readonly LogEvent[] {
 
 describe('what a class holds, in order', () => {
   const at = (time: number, drill: string): LogEvent => ({
-    id: `begun ${drill}`,
-    classId: 'class',
+    id: eventId(`begun ${drill}`),
+    classId: classId('class'),
     at: time,
     by: 'desk',
     ...begin(drill),
@@ -385,8 +398,8 @@ describe('what a class holds, in order', () => {
       ['a', 'b', 'c'],
     ],
   ])('drills come %s', (_, events, drills) => {
-    expect([...replay('class', events).drills.keys()]).toEqual(drills);
-    const oneByOne = events.reduce(applyEvent, replay('class', []));
+    expect([...replay(classId('class'), events).drills.keys()]).toEqual(drills);
+    const oneByOne = events.reduce(applyEvent, replay(classId('class'), []));
     expect([...oneByOne.drills.keys()]).toEqual(drills);
   });
 

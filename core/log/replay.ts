@@ -1,3 +1,4 @@
+import type { ClassId, EventId } from '../ids.ts';
 import { readCheck } from './check-record.ts';
 import { type CheckRecord, type ClassState, type DrillRecord, lineKey } from './class-state.ts';
 import { readDrill } from './drill-record.ts';
@@ -17,7 +18,7 @@ import { changedIds, findStruck, isStruck, type Struck } from './struck.ts';
  * beginning cannot differ. The alternative, changing the class event by event,
  * needs a way back for every undoing and for every event that comes late.
  */
-export function replay(classId: string, events: readonly LogEvent[]): ClassState {
+export function replay(classId: ClassId, events: readonly LogEvent[]): ClassState {
   return read(classId, gatherFacts(classId, events), null);
 }
 
@@ -49,7 +50,7 @@ export function applyEvents(state: ClassState, events: readonly LogEvent[]): Cla
 const MANY = 64;
 
 /** Reads the facts, and of the class before takes what cannot have changed. */
-function read(id: string, facts: Facts, before: ClassState | null): ClassState {
+function read(id: ClassId, facts: Facts, before: ClassState | null): ClassState {
   const struck = findStruck(facts.undos);
   const inForce = <Event extends LogEvent>(events: readonly Event[]): readonly Event[] =>
     struck.size === 0 ? events : events.filter((event) => !isStruck(struck, event));
@@ -129,7 +130,7 @@ function asBegun<Record extends { readonly id: string; readonly at: number }>(
 function unchanged(before: ClassState | null, facts: Facts, struck: Struck) {
   const changed =
     before === null || before.facts.undos === facts.undos
-      ? new Set<string>()
+      ? new Set<EventId>()
       : changedIds(findStruck(before.facts.undos), struck);
   return (now: readonly LogEvent[], then: readonly LogEvent[] | undefined): boolean =>
     now === then && (changed.size === 0 || !now.some(({ id }) => changed.has(id)));

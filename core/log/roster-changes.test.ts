@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL } from '../../test/arbitrary-events.ts';
-import { childId, drillId, groupId } from '../ids.ts';
+import { childId, classId, drillId, eventId, groupId } from '../ids.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { makeProgress } from '../sequence/progress.ts';
 import { WHOLE_CLASS } from './class-state.ts';
@@ -12,8 +12,8 @@ import { groupBegun, groupOf, groupRemoved, sharedNames } from './roster-changes
 
 function eventsOf(specs: readonly EventSpec[], from = 1): readonly LogEvent[] {
   return specs.map((spec, place) => ({
-    id: `e${from + place}`,
-    classId: 'class',
+    id: eventId(`e${from + place}`),
+    classId: classId('class'),
     at: from + place,
     by: 'desk',
     ...spec,
@@ -36,11 +36,11 @@ const taught = eventsOf([
   set({ of: 'child', id: childId('r'), field: 'group', value: groupId('fern') }),
   set({ of: 'child', id: childId('k'), field: 'name', value: 'wren' }),
 ]);
-const state = replay('class', taught);
+const state = replay(classId('class'), taught);
 
 describe('a small group', () => {
   it('begins where the whole class stands, and goes its own way from there', () => {
-    const after = replay('class', [
+    const after = replay(classId('class'), [
       ...taught,
       ...eventsOf(groupBegun(state, groupId('moss'), 'Moss'), 50),
     ]);
@@ -50,7 +50,10 @@ describe('a small group', () => {
   });
 
   it('has no place yet when the whole class has none', () => {
-    const after = replay('class', eventsOf(groupBegun(replay('class', []), groupId('moss'), '')));
+    const after = replay(
+      classId('class'),
+      eventsOf(groupBegun(replay(classId('class'), []), groupId('moss'), '')),
+    );
     expect(after.groups.get(groupId('moss'))).toEqual({
       id: 'moss',
       name: '',
@@ -62,7 +65,7 @@ describe('a small group', () => {
 
   it('is taken away without its children, who are in no group then; undoing that brings all back', () => {
     const removal = eventsOf(groupRemoved(state, groupId('fern')), 50);
-    const after = replay('class', [...taught, ...removal]);
+    const after = replay(classId('class'), [...taught, ...removal]);
     expect(smallGroups(after)).toEqual([]);
     expect(childrenOf(after, WHOLE_CLASS).map(({ id, group }) => [id, group])).toEqual([
       ['r', null],
@@ -70,7 +73,7 @@ describe('a small group', () => {
       ['w', null],
     ]);
     const undone = removal.map(({ id }): EventSpec => ({ kind: 'undone', body: { event: id } }));
-    const back = replay('class', [...taught, ...removal, ...eventsOf(undone, 100)]);
+    const back = replay(classId('class'), [...taught, ...removal, ...eventsOf(undone, 100)]);
     expect(back.groups).toEqual(state.groups);
     expect(back.children).toEqual(state.children);
   });
@@ -80,7 +83,7 @@ describe('a small group', () => {
       [set({ of: 'group', id: groupId('fern'), field: 'removed', value: true })],
       50,
     );
-    const after = replay('class', [...taught, ...gone]);
+    const after = replay(classId('class'), [...taught, ...gone]);
     expect([...after.children.values()].map((child) => groupOf(after, child))).toEqual([
       null,
       null,
@@ -121,9 +124,9 @@ describe('a child who is moved', () => {
     ];
     const before = [...taught, ...eventsOf(drill, 50)];
     const moved = set({ of: 'child', id: childId('w'), field: 'group', value: null });
-    const after = replay('class', [...before, ...eventsOf([moved], 100)]);
+    const after = replay(classId('class'), [...before, ...eventsOf([moved], 100)]);
     expect(after.children.get(childId('w'))?.group).toBeNull();
-    expect(after.drills).toEqual(replay('class', before).drills);
+    expect(after.drills).toEqual(replay(classId('class'), before).drills);
     expect(after.drills.get(drillId('d'))?.marks.map(({ child }) => child)).toEqual(['w']);
     expect(after.drills.get(drillId('d'))?.groupId).toBe('fern');
   });

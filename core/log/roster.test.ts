@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { childId, groupId } from '../ids.ts';
+import { childId, classId, eventId, groupId } from '../ids.ts';
 import { WHOLE_CLASS } from './class-state.ts';
 import type { Setting } from './event.ts';
 import { replay } from './replay.ts';
@@ -7,18 +7,18 @@ import { childrenOf, smallGroups } from './roster.ts';
 
 function classOf(...settings: readonly Setting[]) {
   const events = settings.map((body, place) => ({
-    id: `e${place}`,
-    classId: 'class',
+    id: eventId(`e${place}`),
+    classId: classId('class'),
     at: place,
     by: 'desk',
     kind: 'set',
     body,
   }));
-  return replay('class', events);
+  return replay(classId('class'), events);
 }
 
 const state = classOf(
-  { of: 'class', id: 'class', field: 'name', value: 'Room 4' },
+  { of: 'class', id: classId('class'), field: 'name', value: 'Room 4' },
   { of: 'group', id: groupId('moss'), field: 'name', value: 'Moss' },
   { of: 'group', id: groupId('fern'), field: 'name', value: 'Fern' },
   { of: 'child', id: childId('r'), field: 'name', value: 'Robin' },

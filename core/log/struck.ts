@@ -1,8 +1,9 @@
+import type { EventId } from '../ids.ts';
 import type { EventOf, LogEvent } from './event.ts';
 import { compareEvents } from './event-order.ts';
 
 /** By the id of an event: the latest undoing of it that is itself in force. */
-export type Struck = ReadonlyMap<string, EventOf<'undone'>>;
+export type Struck = ReadonlyMap<EventId, EventOf<'undone'>>;
 
 /**
  * What has been undone, where an undoing can be undone in turn. One undoing
@@ -10,7 +11,7 @@ export type Struck = ReadonlyMap<string, EventOf<'undone'>>;
  * latest back, each is settled by those already read. `undos` in their order.
  */
 export function findStruck(undos: readonly EventOf<'undone'>[]): Struck {
-  const struck = new Map<string, EventOf<'undone'>>();
+  const struck = new Map<EventId, EventOf<'undone'>>();
   for (const undo of undos.toReversed()) {
     if (!isStruck(struck, undo) && !struck.has(undo.body.event)) struck.set(undo.body.event, undo);
   }
@@ -24,7 +25,7 @@ export function isStruck(struck: Struck, event: LogEvent): boolean {
 }
 
 /** The ids of events that are undone in one of the two and not in the other, or otherwise. */
-export function changedIds(before: Struck, after: Struck): ReadonlySet<string> {
+export function changedIds(before: Struck, after: Struck): ReadonlySet<EventId> {
   const ids = new Set([...before.keys(), ...after.keys()]);
   return new Set([...ids].filter((id) => before.get(id) !== after.get(id)));
 }

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arbitraryEvents, SMALL_DRILL, SMALL_FORM } from '../../test/arbitrary-events.ts';
-import { childId, groupId } from '../ids.ts';
+import { childId, classId, eventId, groupId } from '../ids.ts';
 import type { LogEvent } from './event.ts';
 import { parseEvent } from './parse-event.ts';
 import { understand } from './understand.ts';
 
-const stamp = { id: 'e1', classId: 'class', at: 1, by: 'desk' };
+const stamp = { id: eventId('e1'), classId: classId('class'), at: 1, by: 'desk' };
 const understood = (kind: string, body: unknown): boolean =>
   understand({ ...stamp, kind, body }) !== null;
 const moment = { drillId: 'one', part: 'blending', place: 3 };

@@ -1,5 +1,5 @@
 import { ITEM_MARKS } from '../checks/score-check.ts';
-import { isChildId, isDrillId, isGroupId } from '../ids.ts';
+import { isCheckId, isChildId, isDrillId, isEventId, isGroupId, isPapersId } from '../ids.ts';
 import { assembleReading } from '../language/assemble.ts';
 import { PHONEMES } from '../language/phonemes.ts';
 import { LATEST } from './clock.ts';
@@ -84,14 +84,14 @@ const isPapersWord = isShape<PapersWord>({
 });
 
 const isPapersFields = isShape<EventBodies['papers-begun']>({
-  papersId: isText,
+  papersId: isPapersId,
   groupId: isGroupId,
   day: isNullOr(isDay),
   words: isListOf(isPapersWord),
 });
 
 const isPapersChange = isShape<EventBodies['papers-changed']>({
-  papersId: isText,
+  papersId: isPapersId,
   change: isEither(
     isShape({ of: isOneOf(['day']), day: isNullOr(isDay) }),
     isShape({
@@ -133,7 +133,7 @@ const isSeconds: Check<number> = (value): value is number => isNumber(value) && 
 /** No row of a form has more items. */
 const MOST_AT_ONCE = 100;
 
-const isAmending = isShape({ drillId: isDrillId, mark: isText });
+const isAmending = isShape({ drillId: isDrillId, mark: isEventId });
 
 const amendmentChecks: ReadonlyMap<unknown, Check<unknown>> = new Map<string, Check<unknown>>([
   ['broke', isNullOr(isWhole(1))],
@@ -173,28 +173,28 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
   corrected: isMoment,
   ended: isShape({ drillId: isDrillId, complete: isFlag }),
   'check-begun': isShape({
-    checkId: isText,
+    checkId: isCheckId,
     child: isChildId,
     day: isDay,
     form: isForm,
     limit: isNullOr(isSeconds),
   }),
   'check-marked': isShape({
-    checkId: isText,
+    checkId: isCheckId,
     item: isWhole(0),
     count: isOptional(isWhole(1, MOST_AT_ONCE)),
     outcome: isOneOf(['right', ...ITEM_MARKS]),
     broke: isListOf(isBrokenAt),
   }),
   'check-ended': isShape({
-    checkId: isText,
+    checkId: isCheckId,
     reached: isWhole(0),
     seconds: isNullOr(isSeconds),
   }),
   'papers-begun': (body): body is EventBodies['papers-begun'] =>
     isPapersFields(body) && body.words.every(isSpelledOut),
   'papers-read': isShape({
-    papersId: isText,
+    papersId: isPapersId,
     child: isChildId,
     word: isWhole(0, LAST_PLACE),
     answer: isAnswer,
@@ -209,8 +209,8 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
     about: isOneOf(['word', 'sounds']),
     text: isText,
   }),
-  undone: isShape({ event: isText }),
-  dated: isShape({ event: isText, at: isWhole(0, LATEST) }),
+  undone: isShape({ event: isEventId }),
+  dated: isShape({ event: isEventId, at: isWhole(0, LATEST) }),
 };
 
 const checkByKind: ReadonlyMap<string, Check<unknown>> = new Map(Object.entries(checks));

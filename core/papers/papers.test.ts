@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
-import { childId, groupId } from '../ids.ts';
+import { childId, classId, eventId, groupId, papersId } from '../ids.ts';
 import type { EventSpec, LogEvent, PaperAnswer, PapersChange } from '../log/event.ts';
 import { answerKey } from '../log/papers-record.ts';
 import { replay } from '../log/replay.ts';
@@ -18,20 +18,30 @@ const said = (word: string) => parseWords(word, builtLexicon).words[0]!;
 function classWith(...told: Told[]) {
   const begun: EventSpec = {
     kind: 'papers-begun',
-    body: { papersId: 'pile', groupId: groupId('whole-class'), day: '2026-03-02', words },
+    body: { papersId: papersId('pile'), groupId: groupId('whole-class'), day: '2026-03-02', words },
   };
   const read = told.map((one): EventSpec => {
-    if ('of' in one) return { kind: 'papers-changed', body: { papersId: 'pile', change: one } };
+    if ('of' in one)
+      return { kind: 'papers-changed', body: { papersId: papersId('pile'), change: one } };
     const [child, word, answer] = one;
-    return { kind: 'papers-read', body: { papersId: 'pile', child: childId(child), word, answer } };
+    return {
+      kind: 'papers-read',
+      body: { papersId: papersId('pile'), child: childId(child), word, answer },
+    };
   });
   const names = [childId('ann'), childId('ben')].map((id): EventSpec => {
     return { kind: 'set', body: { of: 'child', id, field: 'name', value: id } };
   });
   const events = [...names, begun, ...read].map(
-    (spec, at): LogEvent => ({ id: `e${at}`, classId: 'class', at, by: 'desk', ...spec }),
+    (spec, at): LogEvent => ({
+      id: eventId(`e${at}`),
+      classId: classId('class'),
+      at,
+      by: 'desk',
+      ...spec,
+    }),
   );
-  return { events, state: replay('class', events) };
+  return { events, state: replay(classId('class'), events) };
 }
 
 const wrote = (text: string, isWord?: boolean): PaperAnswer => ({
@@ -41,7 +51,7 @@ const wrote = (text: string, isWord?: boolean): PaperAnswer => ({
 });
 
 const attempts = (...told: Told[]) => {
-  const pile = classWith(...told).state.papers.get('pile')!;
+  const pile = classWith(...told).state.papers.get(papersId('pile'))!;
   return attemptsOf(pile, ['ann', 'ben'].map(childId));
 };
 
@@ -61,7 +71,7 @@ describe('a pile of papers', () => {
       ['ben', 1, wrote('rane')],
       ['ben', 1, { kind: 'unread' }],
     );
-    const { answers } = state.papers.get('pile')!;
+    const { answers } = state.papers.get(papersId('pile'))!;
     expect(answers.get(answerKey(childId('ann'), 0))).toMatchObject({ text: 'ship' });
     expect(answers.has(answerKey(childId('ben'), 1))).toBe(false);
   });
@@ -72,7 +82,7 @@ describe('a pile of papers', () => {
       ['ben', 0, { kind: 'broke', cards: [1] }],
       { of: 'word', word: 0, said: said('sip') },
     );
-    const pile = state.papers.get('pile')!;
+    const pile = state.papers.get(papersId('pile'))!;
     expect(pile.words.map(({ word }) => word)).toEqual(['sip', 'rain', 'lake']);
     expect(
       attemptsOf(pile, ['ann', 'ben'].map(childId)).map(({ read }) => read?.wordRight),
@@ -88,7 +98,7 @@ describe('a pile of papers', () => {
       ['ann', 3, wrote('dem')],
       { of: 'word', word: 9, said: said('ship') },
     );
-    const pile = state.papers.get('pile')!;
+    const pile = state.papers.get(papersId('pile'))!;
     expect(pile.words.map(({ word, slot }) => [word, slot])).toEqual([
       ['rain', 1],
       ['lake', 2],
@@ -104,7 +114,7 @@ describe('a pile of papers', () => {
   });
 
   it('its day can be set later, and taken away', () => {
-    const dayOf = (...told: Told[]) => classWith(...told).state.papers.get('pile')!.day;
+    const dayOf = (...told: Told[]) => classWith(...told).state.papers.get(papersId('pile'))!.day;
     expect(dayOf({ of: 'day', day: '2026-03-09' })).toBe('2026-03-09');
     expect(dayOf({ of: 'day', day: '2026-03-09' }, { of: 'day', day: null })).toBeNull();
   });
@@ -113,11 +123,18 @@ describe('a pile of papers', () => {
     const { events } = classWith(['ann', 0, wrote('sip')]);
     const begun = events.find(({ kind }) => kind === 'papers-begun')!;
     const undo = (id: string, event: string): LogEvent => {
-      return { id, classId: 'class', at: 99, by: 'desk', kind: 'undone', body: { event } };
+      return {
+        id: eventId(id),
+        classId: classId('class'),
+        at: 99,
+        by: 'desk',
+        kind: 'undone',
+        body: { event },
+      };
     };
-    expect(replay('class', [...events, undo('x', begun.id)]).papers.size).toBe(0);
-    const back = replay('class', [...events, undo('x', begun.id), undo('y', 'x')]);
-    expect(back.papers.get('pile')?.answers.size).toBe(1);
+    expect(replay(classId('class'), [...events, undo('x', begun.id)]).papers.size).toBe(0);
+    const back = replay(classId('class'), [...events, undo('x', begun.id), undo('y', 'x')]);
+    expect(back.papers.get(papersId('pile'))?.answers.size).toBe(1);
   });
 
   it('whose words are not the letters of their cards is not believed', () => {
@@ -127,8 +144,15 @@ describe('a pile of papers', () => {
       day: null,
       words: [{ word: 'ship', cards: ['s=S'], breaks: [] }],
     };
-    const event = { id: 'e', classId: 'class', at: 1, by: 'desk', kind: 'papers-begun', body };
-    expect(replay('class', [event]).papers.size).toBe(0);
+    const event = {
+      id: eventId('e'),
+      classId: classId('class'),
+      at: 1,
+      by: 'desk',
+      kind: 'papers-begun',
+      body,
+    };
+    expect(replay(classId('class'), [event]).papers.size).toBe(0);
   });
 });
 
@@ -153,8 +177,14 @@ describe('what papers show', () => {
         kind: 'papers-read',
         body: { papersId: 'pile', child: 'ann', word: 0, answer: wrote('sed') },
       } as const,
-    ].map((spec, at) => ({ id: `e${at}`, classId: 'class', at, by: 'desk', ...spec }));
-    const pile = replay('class', events).papers.get('pile')!;
+    ].map((spec, at) => ({
+      id: eventId(`e${at}`),
+      classId: classId('class'),
+      at,
+      by: 'desk',
+      ...spec,
+    }));
+    const pile = replay(classId('class'), events).papers.get(papersId('pile'))!;
     const [slip] = commonSlips(attemptsOf(pile, [childId('ann')]));
     expect(slip).toMatchObject({ need: 'spelling', cards: ['ai=EH'], byHeart: ['said'] });
     expect(commonSlips(attempts(['ann', 1, wrote('rane')]))[0]?.byHeart).toEqual([]);

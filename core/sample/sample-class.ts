@@ -10,7 +10,16 @@ import { nextForm } from '../checks/next-form.ts';
 import { dictationWords } from '../dictation/words.ts';
 import { buildDrill } from '../drills/build-drill.ts';
 import type { DrillEngine } from '../drills/drill-spec.ts';
-import { type ChildId, childId, drillId, type GroupId } from '../ids.ts';
+import {
+  type ChildId,
+  checkId,
+  childId,
+  classId,
+  drillId,
+  eventId,
+  type GroupId,
+  papersId,
+} from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { type Day, makeDay, weekdayOf } from '../learners/day.ts';
 import { WHOLE_CLASS } from '../log/class-state.ts';
@@ -26,7 +35,7 @@ import { readAsChild } from './sample-reading.ts';
 import { writeAsChild } from './sample-spelling.ts';
 
 /** The id of the sample class; no class of hers has it, since ids are drawn by chance. */
-export const SAMPLE_CLASS = 'sample-class';
+export const SAMPLE_CLASS = classId('sample-class');
 
 const WEEKS = 12;
 /** School days of the sample class, for whoever shows how far it is made. */
@@ -62,7 +71,7 @@ export function* sampleClass(
     ];
     yield specs.map(
       (spec, place): LogEvent => ({
-        id: `sample-${count++}`,
+        id: eventId(`sample-${count++}`),
         classId: SAMPLE_CLASS,
         at: day * DAY + NINE + place * 1000,
         by: 'sample',
@@ -190,18 +199,18 @@ function checksOn(
       { taught, ...engine },
     );
     forms.push(form);
-    const checkId = `sample-check-${at}-${each.name}`;
+    const id = checkId(`sample-check-${at}-${each.name}`);
     const since = daysSince(group, at);
     const marks = form.items.flatMap(({ cards }, item): readonly EventSpec[] => {
       const reading = readAsChild(each, cards, since, random);
       if (!reading) return [];
       const broke = [{ card: reading.broke, heard: reading.heard }];
-      return [{ kind: 'check-marked', body: { checkId, item, outcome: 'wrong', broke } }];
+      return [{ kind: 'check-marked', body: { checkId: id, item, outcome: 'wrong', broke } }];
     });
     return [
-      { kind: 'check-begun', body: { checkId, child, day: makeDay(day), form, limit: 60 } },
+      { kind: 'check-begun', body: { checkId: id, child, day: makeDay(day), form, limit: 60 } },
       ...marks,
-      { kind: 'check-ended', body: { checkId, reached: form.items.length, seconds: 60 } },
+      { kind: 'check-ended', body: { checkId: id, reached: form.items.length, seconds: 60 } },
     ];
   });
 }
@@ -219,15 +228,18 @@ function papersOn(at: number, day: Day, engine: DrillEngine, random: Random): re
     random,
   );
   const { words } = parseWords(dictated.map(({ text }) => text).join(' '), engine.lexicon);
-  const papersId = `sample-papers-${at}`;
+  const id = papersId(`sample-papers-${at}`);
   const written = words.flatMap((said: PapersWord, word) =>
     SAMPLE_CHILDREN.map((each): EventSpec => {
       const answer = { kind: 'wrote', text: writeAsChild(each, said, random) } as const;
-      return { kind: 'papers-read', body: { papersId, child: idOf(each), word, answer } };
+      return { kind: 'papers-read', body: { papersId: id, child: idOf(each), word, answer } };
     }),
   );
   return [
-    { kind: 'papers-begun', body: { papersId, groupId: WHOLE_CLASS, day: makeDay(day), words } },
+    {
+      kind: 'papers-begun',
+      body: { papersId: id, groupId: WHOLE_CLASS, day: makeDay(day), words },
+    },
     ...written,
   ];
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { classId, eventId } from '../ids.ts';
 import { LATEST } from '../log/clock.ts';
 import { EVENT_KINDS, type LogEvent } from '../log/event.ts';
 import { admit } from './admit.ts';
@@ -7,8 +8,8 @@ import { laneOf, type Role } from './role.ts';
 const MINUTE = 60_000;
 const came = Date.UTC(2026, 10, 30, 9);
 const event = (kind: string, body: object = {}, by = 'phone', at = came): LogEvent => ({
-  id: `${kind} ${JSON.stringify(body)}`,
-  classId: 'class',
+  id: eventId(`${kind} ${JSON.stringify(body)}`),
+  classId: classId('class'),
   at,
   by,
   kind,
@@ -16,7 +17,13 @@ const event = (kind: string, body: object = {}, by = 'phone', at = came): LogEve
 });
 const reasons = (role: Role, events: readonly LogEvent[], lane: 'run' | 'private' = 'run') => {
   const known = (id: string) => ({ hers: 'desk', own: 'phone' })[id];
-  const { aside } = admit('class', { lane, at: came }, { role, by: 'phone' }, events, known);
+  const { aside } = admit(
+    classId('class'),
+    { lane, at: came },
+    { role, by: 'phone' },
+    events,
+    known,
+  );
   return aside.map(({ why }) => why);
 };
 
@@ -79,7 +86,9 @@ describe('what a record brings in', () => {
   });
 
   it('is nothing of another class, nothing on a lane that others read', () => {
-    expect(reasons('owner', [{ ...event('shown'), classId: 'other' }])).toEqual(['other-class']);
+    expect(reasons('owner', [{ ...event('shown'), classId: classId('other') }])).toEqual([
+      'other-class',
+    ]);
     expect(reasons('owner', [event('noted')])).toEqual(['wrong-lane']);
     expect(reasons('owner', [event('shown')], 'private')).toEqual(['wrong-lane']);
   });
@@ -87,7 +96,7 @@ describe('what a record brings in', () => {
   it('is the good events of a record in which others are set aside', () => {
     const events = [event('shown'), event('noted'), event('called')];
     const { events: taken, aside } = admit(
-      'class',
+      classId('class'),
       { lane: 'run', at: came },
       { role: 'aide', by: 'phone' },
       events,

@@ -1,3 +1,4 @@
+import type { ClassId, EventId } from '../ids.ts';
 import { inTime, timesSaid } from '../log/dating.ts';
 import type { LogEvent } from '../log/event.ts';
 import { understand } from '../log/understand.ts';
@@ -26,11 +27,11 @@ const LENIENCE = 10 * 60 * 1000;
  * when it really was.
  */
 export function admit(
-  classId: string,
+  classId: ClassId,
   { lane, at }: Pick<KeptRecord, 'lane' | 'at'>,
   { role, by }: Pick<Member, 'role' | 'by'>,
   events: readonly LogEvent[],
-  writtenBy: (event: string) => string | undefined,
+  writtenBy: (event: EventId) => string | undefined,
 ): Admitted {
   const times = timesSaid(events);
   const own = new Map(events.map((event) => [event.id, event.by]));
@@ -54,7 +55,7 @@ export function admit(
 }
 
 /** The event that another takes back or dates; null when it does neither. */
-function targetOf(event: LogEvent): string | null {
+function targetOf(event: LogEvent): EventId | null {
   const known = understand(event);
   if (known?.kind === 'undone' || known?.kind === 'dated') return known.body.event;
   return known?.kind === 'amended' ? known.body.mark : null;

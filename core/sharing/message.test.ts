@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { classId } from '../ids.ts';
 import {
   type DeviceMessage,
   LONGEST_MESSAGE,
@@ -12,6 +13,7 @@ import {
 import { type ClassRecord, MOST_SIGNS } from './record.ts';
 
 const id = fc.stringMatching(/^[\w-]{1,30}$/);
+const c = id.map(classId);
 const key = fc.stringMatching(/^[\w-]{87}$/);
 const signature = fc.stringMatching(/^[\w-]{86}$/);
 const bytes = fc.stringMatching(/^[\w-]{1,200}$/);
@@ -29,25 +31,25 @@ const emptyRun = fc.record({ seq: fc.nat(), to: fc.nat(), trace: fc.nat() });
 const t = <const Name extends string>(name: Name) => fc.constant(name);
 const said: fc.Arbitrary<DeviceMessage> = fc.oneof(
   fc.record({ t: t('proof'), device: id, key, nonce: bytes, signature }),
-  fc.record({ t: t('follow'), c: id, after: fc.nat(), trace: fc.nat() }),
+  fc.record({ t: t('follow'), c, after: fc.nat(), trace: fc.nat() }),
   fc.record({
     t: t('append'),
     k: fc.nat(),
-    c: id,
+    c,
     records: fc.array(record, { minLength: 1, maxLength: MOST_RECORDS }),
   }),
-  fc.record({ t: t('deposit'), k: fc.nat(), c: id, invite: id, box: bytes }),
+  fc.record({ t: t('deposit'), k: fc.nat(), c, invite: id, box: bytes }),
   fc.record({ t: t('fetch'), k: fc.nat(), invite: id }),
-  fc.record({ t: t('live'), c: id, s: id, n: fc.nat(), body: bytes }),
-  fc.record({ t: t('here'), c: id, body: bytes }),
+  fc.record({ t: t('live'), c, s: id, n: fc.nat(), body: bytes }),
+  fc.record({ t: t('here'), c, body: bytes }),
 );
 const answered: fc.Arbitrary<ServerMessage> = fc.oneof(
   fc.record({ t: t('challenge'), v: fc.nat(), nonce: bytes, now: fc.nat() }),
   fc.record({ t: t('welcome') }),
-  fc.record({ t: t('following'), c: id, head: fc.nat(), knows: fc.boolean() }),
+  fc.record({ t: t('following'), c, head: fc.nat(), knows: fc.boolean() }),
   fc.record({
     t: t('records'),
-    c: id,
+    c,
     from: fc.nat(),
     to: fc.nat(),
     head: fc.nat(),
@@ -58,10 +60,10 @@ const answered: fc.Arbitrary<ServerMessage> = fc.oneof(
   fc.record({ t: t('later'), k: fc.nat(), ms: fc.nat() }),
   fc.record({ t: t('deposited'), k: fc.nat() }),
   fc.record({ t: t('fetched'), k: fc.nat(), box: fc.option(bytes, { nil: null }) }),
-  fc.record({ t: t('live'), c: id, s: id, n: fc.nat(), body: bytes, from: id }),
-  fc.record({ t: t('here'), c: id, body: bytes, from: id }),
-  fc.record({ t: t('left'), c: id, from: id }),
-  fc.record({ t: t('closed'), c: id, why: bytes }),
+  fc.record({ t: t('live'), c, s: id, n: fc.nat(), body: bytes, from: id }),
+  fc.record({ t: t('here'), c, body: bytes, from: id }),
+  fc.record({ t: t('left'), c, from: id }),
+  fc.record({ t: t('closed'), c, why: bytes }),
 );
 
 describe('messages', () => {

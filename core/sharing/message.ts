@@ -1,3 +1,4 @@
+import type { ClassId } from '../ids.ts';
 import {
   type Check,
   isEither,
@@ -45,12 +46,12 @@ export type DeviceMessage =
       readonly signature: string;
     }
   /** It has everything up to `after`, with this trace (follower.ts). */
-  | { readonly t: 'follow'; readonly c: string; readonly after: number; readonly trace: number }
+  | { readonly t: 'follow'; readonly c: ClassId; readonly after: number; readonly trace: number }
   /** To keep, all of them or none; `pass` lets a class begin. */
   | {
       readonly t: 'append';
       readonly k: number;
-      readonly c: string;
+      readonly c: ClassId;
       readonly records: readonly ClassRecord[];
       readonly pass?: string | undefined;
     }
@@ -58,7 +59,7 @@ export type DeviceMessage =
   | {
       readonly t: 'deposit';
       readonly k: number;
-      readonly c: string;
+      readonly c: ClassId;
       readonly invite: string;
       readonly box: string;
     }
@@ -72,7 +73,7 @@ export type DeviceMessage =
 /** Something said live in a class that the device follows; whoever was away has missed it. */
 export interface LiveMessage {
   readonly t: 'live';
-  readonly c: string;
+  readonly c: ClassId;
   readonly s: string;
   readonly n: number;
   readonly body: string;
@@ -81,7 +82,7 @@ export interface LiveMessage {
 /** A device says that it is there, and sealed what it is. */
 export interface PresenceMessage {
   readonly t: 'here';
-  readonly c: string;
+  readonly c: ClassId;
   readonly body: string;
 }
 
@@ -99,11 +100,11 @@ export type ServerMessage =
    * The class has records up to `head`. Unless the server `knows` what the device has as the beginning of
    * them, it has lost some, and the device asks again from 0.
    */
-  | { readonly t: 'following'; readonly c: string; readonly head: number; readonly knows: boolean }
+  | { readonly t: 'following'; readonly c: ClassId; readonly head: number; readonly knows: boolean }
   /** All records after `from` up to `to`, in order; places of which nothing is kept as one run. */
   | {
       readonly t: 'records';
-      readonly c: string;
+      readonly c: ClassId;
       readonly from: number;
       readonly to: number;
       readonly head: number;
@@ -121,9 +122,9 @@ export type ServerMessage =
   | (LiveMessage & { readonly from: string })
   | (PresenceMessage & { readonly from: string })
   /** A device that had said that it is there is gone, or has been silent for 25 seconds. */
-  | { readonly t: 'left'; readonly c: string; readonly from: string }
+  | { readonly t: 'left'; readonly c: ClassId; readonly from: string }
   /** The class cannot be followed, or no longer. */
-  | { readonly t: 'closed'; readonly c: string; readonly why: string };
+  | { readonly t: 'closed'; readonly c: ClassId; readonly why: string };
 
 /** Reads what a device said; null when it is nothing that we know. */
 export function parseDeviceMessage(text: string): DeviceMessage | null {

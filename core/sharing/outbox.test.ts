@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type EventId, eventId } from '../ids.ts';
 import {
   addTo,
   EMPTY,
@@ -13,9 +14,9 @@ import {
 } from './outbox.ts';
 
 type Step =
-  | { readonly do: 'add'; readonly ids: readonly string[] }
-  | { readonly do: 'send' | 'kept' | 'lost' | 'later' | 'old-epoch'; readonly bad?: string }
-  | { readonly do: 'refused'; readonly bad: string };
+  | { readonly do: 'add'; readonly ids: readonly EventId[] }
+  | { readonly do: 'send' | 'kept' | 'lost' | 'later' | 'old-epoch'; readonly bad?: EventId }
+  | { readonly do: 'refused'; readonly bad: EventId };
 
 const id = fc.constantFrom(...'abcdefghij');
 const steps: fc.Arbitrary<readonly Step[]> = fc.array(
@@ -49,7 +50,7 @@ describe('what is still to be sent', () => {
           } else if (step.do === 'later') outbox = whenLater(outbox, flying.k, 0);
           else if (step.do === 'old-epoch') {
             outbox = whenRefused(outbox, flying.k, flying.ids, 'old-epoch');
-          } else outbox = whenRefused(outbox, flying.k, [step.bad ?? ''], 'not-allowed');
+          } else outbox = whenRefused(outbox, flying.k, [step.bad ?? eventId('')], 'not-allowed');
         });
         const held = [
           ...outbox.waiting,
@@ -69,7 +70,12 @@ describe('what is still to be sent', () => {
   });
 
   it('waits while something flies, and as long as the server asked', () => {
-    const sent = sendNext(addTo(EMPTY, ['a', 'b', 'c']), 2, 1, 0) as Outbox;
+    const sent = sendNext(
+      addTo(EMPTY, [eventId('a'), eventId('b'), eventId('c')]),
+      2,
+      1,
+      0,
+    ) as Outbox;
     expect(sent).toMatchObject({ waiting: ['c'], flying: { k: 1, ids: ['a', 'b'] } });
     expect(sendNext(sent, 2, 2, 0)).toBeNull();
     const later = whenLater(sent, 1, 50);
@@ -78,12 +84,14 @@ describe('what is still to be sent', () => {
   });
 
   it('takes no answer for another', () => {
-    const sent = sendNext(addTo(EMPTY, ['a']), 2, 1, 0) as Outbox;
+    const sent = sendNext(addTo(EMPTY, [eventId('a')]), 2, 1, 0) as Outbox;
     expect(whenKept(sent, 7)).toBe(sent);
-    expect(whenRefused(sent, 7, ['a'], 'x')).toBe(sent);
+    expect(whenRefused(sent, 7, [eventId('a')], 'x')).toBe(sent);
   });
 
   it('leaves out what came back from the server', () => {
-    expect(whenSeen(addTo(EMPTY, ['a', 'b']), ['a', 'z']).waiting).toEqual(['b']);
+    expect(
+      whenSeen(addTo(EMPTY, [eventId('a'), eventId('b')]), [eventId('a'), eventId('z')]).waiting,
+    ).toEqual(['b']);
   });
 });

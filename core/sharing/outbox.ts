@@ -1,13 +1,14 @@
+import type { EventId } from '../ids.ts';
 /** What a device has still to send of a class, by the ids of events. */
 export interface Outbox {
   /** Oldest first. */
-  readonly waiting: readonly string[];
+  readonly waiting: readonly EventId[];
   /** So many of the first flew together and are sent again as they were, so that they are known again. */
   readonly together: number;
   /** What was sent and is not answered yet; null for nothing. */
-  readonly flying: { readonly k: number; readonly ids: readonly string[] } | null;
+  readonly flying: { readonly k: number; readonly ids: readonly EventId[] } | null;
   /** What the server did not take, and why: shown to her, and never in the way of the rest. */
-  readonly aside: ReadonlyMap<string, string>;
+  readonly aside: ReadonlyMap<EventId, string>;
   /** Not before this time is anything sent, by this device's clock. */
   readonly notBefore: number;
 }
@@ -22,7 +23,7 @@ export const EMPTY: Outbox = {
 };
 
 /** More to send; what is there already, on its way or set aside is not sent twice. */
-export function addTo(outbox: Outbox, ids: readonly string[]): Outbox {
+export function addTo(outbox: Outbox, ids: readonly EventId[]): Outbox {
   const known = new Set([...outbox.waiting, ...(outbox.flying?.ids ?? []), ...outbox.aside.keys()]);
   const fresh = [...new Set(ids)].filter((id) => !known.has(id));
   return fresh.length === 0 ? outbox : { ...outbox, waiting: [...outbox.waiting, ...fresh] };
@@ -52,7 +53,7 @@ export function whenKept(outbox: Outbox, k: number): Outbox {
 export function whenRefused(
   outbox: Outbox,
   k: number,
-  wrong: readonly string[],
+  wrong: readonly EventId[],
   why: string,
 ): Outbox {
   if (outbox.flying?.k !== k) return outbox;
@@ -80,7 +81,7 @@ export function whenLost(outbox: Outbox): Outbox {
 }
 
 /** They came back from the server, so that they need not be sent. */
-export function whenSeen(outbox: Outbox, ids: readonly string[]): Outbox {
+export function whenSeen(outbox: Outbox, ids: readonly EventId[]): Outbox {
   const seen = new Set(ids);
   const waiting = outbox.waiting.filter((id) => !seen.has(id));
   return waiting.length === outbox.waiting.length ? outbox : { ...outbox, waiting, together: 0 };

@@ -1,3 +1,4 @@
+import type { ClassId } from '../ids.ts';
 import { type Check, isOneOf, isShape, isText } from '../log/is-value.ts';
 import { LANES } from './role.ts';
 import { isCount, isId, isSignature } from './wire.ts';
@@ -45,14 +46,14 @@ export const RECORD_LANES = ['rights', ...LANES] as const;
 
 /** What ties a sealed body to its class, writer and place; the seal holds for no other. */
 export function headerOf(
-  classId: string,
+  classId: ClassId,
   { id, writer, count, epoch, lane }: Omit<ClassRecord, 'body' | 'signature'>,
 ): string {
   return JSON.stringify(['sweepline/1', classId, id, writer, count, epoch, lane]);
 }
 
 /** The text that a record's signature signs. */
-export function signedText(classId: string, record: Omit<ClassRecord, 'signature'>): string {
+export function signedText(classId: ClassId, record: Omit<ClassRecord, 'signature'>): string {
   return `${headerOf(classId, record)}\n${record.body}`;
 }
 

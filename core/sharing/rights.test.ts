@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { classId } from '../ids.ts';
 import { type ClassRecord, type KeptRecord, signedText } from './record.ts';
 import { judge, open, type Refusal, type Rights, rightsAfter, staying } from './rights.ts';
 import { makeRightsSaid, type RightsSaid } from './rights-said.ts';
@@ -27,7 +28,7 @@ function record(name: string, body: string, lane: ClassRecord['lane'], by = name
     lane,
     body,
   };
-  return { ...unsigned, signature: signature(keyOf(by), signedText('class', unsigned)) };
+  return { ...unsigned, signature: signature(keyOf(by), signedText(classId('class'), unsigned)) };
 }
 const says = (name: string, said: RightsSaid, by = name) =>
   record(name, makeRightsSaid(said), 'rights', by);
@@ -52,7 +53,7 @@ async function outcomeOf(...records: readonly ClassRecord[]) {
   const kept: KeptRecord[] = [];
   for (const one of records) {
     const at = kept.length + 1;
-    const outcome = await judge('class', rights, one, at, checking);
+    const outcome = await judge(classId('class'), rights, one, at, checking);
     if ('rights' in outcome) {
       rights = outcome.rights;
       kept.push({ ...one, seq: kept.length + 1, at });
@@ -231,7 +232,7 @@ describe('who may do what in a class', () => {
   it('does not take a record of another class, however well it is signed', async () => {
     const { rights } = await outcomeOf(found);
     const foreign = record('owner', 'AAAA', 'run');
-    expect(await judge('other', rights, foreign, 9, checking)).toEqual({
+    expect(await judge(classId('other'), rights, foreign, 9, checking)).toEqual({
       refused: 'wrong-signature',
     });
   });
@@ -261,7 +262,7 @@ describe('who may do what in a class', () => {
           };
           if (damaged[field] === records[place]?.[field]) return;
           const before = rightsAfter(null, kept.slice(0, place));
-          const outcome = await judge('class', before, damaged, 9, checking);
+          const outcome = await judge(classId('class'), before, damaged, 9, checking);
           expect('refused' in outcome).toBe(true);
         },
       ),

@@ -1,3 +1,4 @@
+import type { ClassId } from '../ids.ts';
 import type { ClassRecord, KeptRecord } from './record.ts';
 import { signedText } from './record.ts';
 import { type DeviceKeys, parseRightsSaid, type RightsSaid } from './rights-said.ts';
@@ -64,7 +65,7 @@ export interface Checking {
  * devices would have to believe.
  */
 export async function judge(
-  classId: string,
+  classId: ClassId,
   rights: Rights | null,
   record: ClassRecord,
   at: number,

@@ -1,4 +1,4 @@
-import type { ChildId } from '../ids.ts';
+import type { ChildId, EventId } from '../ids.ts';
 import type { DrillEvent } from '../log/event.ts';
 import { callAfter, callOn, callPresent, type Lots, turnCalling } from './calling.ts';
 import { type Moment, momentsOf } from './moments.ts';
@@ -15,7 +15,7 @@ export type Deed =
   | { readonly does: 'blending'; readonly blending: Blending }
   | { readonly does: 'dictated'; readonly words: readonly string[] }
   /** To ask what was heard instead at this mark; null to ask no more. */
-  | { readonly does: 'asking'; readonly mark: string | null }
+  | { readonly does: 'asking'; readonly mark: EventId | null }
   /** What would be noted by now, while she is just looking. */
   | { readonly does: 'aside'; readonly noted: readonly DrillEvent[] };
 

@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
-import { drillId, groupId } from '../ids.ts';
+import { drillId, eventId, groupId } from '../ids.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import { groupDay, leftBefore } from './group-day.ts';
 
-const shown = [{ id: 'e', at: 1, part: 'visual', place: 0 }] as const;
+const shown = [{ id: eventId('e'), at: 1, part: 'visual', place: 0 }] as const;
 const ended = { at: 2, complete: true };
 
 function drill(id: string, day: string, some: Partial<DrillRecord> = {}): DrillRecord {
@@ -19,7 +19,7 @@ function drill(id: string, day: string, some: Partial<DrillRecord> = {}): DrillR
       run: [],
       shortfall: null,
     },
-    begunBy: ['begun'],
+    begunBy: [eventId('begun')],
     earlier: [],
     at: 0,
     shown,

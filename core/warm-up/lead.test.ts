@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CHANGED_DRILL, SMALL_DRILL } from '../../test/arbitrary-events.ts';
-import { type ChildId, childId, drillId, groupId } from '../ids.ts';
+import { type ChildId, childId, classId, drillId, eventId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { EventSpec, LogEvent } from '../log/event.ts';
 import { evidenceOf } from '../log/evidence.ts';
@@ -22,7 +22,7 @@ const lots: Lots = {
     Array.from({ length: count }, (_, n) => children[(calls.length + n) % 3] as ChildId),
 };
 const begun: Running = {
-  classId: 'class',
+  classId: classId('class'),
   groupId: groupId('whole-class'),
   drillId: drillId('drill'),
   drill: SMALL_DRILL,
@@ -106,7 +106,7 @@ class Room {
     this.led.set(name, step.led);
     this.#say(name, step.say);
     for (const { before, after, what } of step.note) {
-      const known = replay('class', this.log).drills.get(drillId('drill'));
+      const known = replay(classId('class'), this.log).drills.get(drillId('drill'));
       this.#record([
         ...(known ? [] : beginningOf(before, '2026-03-02', what !== 'skip')),
         ...eventsBetween(before, after, what, known),
@@ -125,7 +125,13 @@ class Room {
   #record(specs: readonly EventSpec[]): void {
     for (const spec of specs) {
       const at = this.log.length + 1;
-      this.log.push({ id: `e${at}`, classId: 'class', at, by: 'device', ...spec });
+      this.log.push({
+        id: eventId(`e${at}`),
+        classId: classId('class'),
+        at,
+        by: 'device',
+        ...spec,
+      });
     }
   }
 }
@@ -282,17 +288,23 @@ describe('a drill that two devices noted', () => {
 });
 
 function logOf(specs: readonly EventSpec[]): readonly LogEvent[] {
-  return specs.map((spec, n) => ({ id: `e${n}`, classId: 'class', at: n + 1, by: 'd', ...spec }));
+  return specs.map((spec, n) => ({
+    id: eventId(`e${n}`),
+    classId: classId('class'),
+    at: n + 1,
+    by: 'd',
+    ...spec,
+  }));
 }
 
 function outcomes(log: readonly LogEvent[]): readonly string[] {
-  const record = replay('class', log).drills.get(drillId('drill'));
+  const record = replay(classId('class'), log).drills.get(drillId('drill'));
   return record ? evidenceOf(record).map(({ outcome }) => outcome) : [];
 }
 
 /** The moments shown, by their number in the drill. */
 function shownIn(log: readonly LogEvent[]): readonly number[] {
-  const shown = replay('class', log).drills.get(drillId('drill'))?.shown ?? [];
+  const shown = replay(classId('class'), log).drills.get(drillId('drill'))?.shown ?? [];
   return shown.map((one) =>
     moments.findIndex(({ part, place }) => part === one.part && place === one.place),
   );

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Flip } from '../boards/shapes/board.ts';
 import type { AuditorySound, Drill } from '../drills/drill.ts';
-import { drillId, groupId } from '../ids.ts';
+import { drillId, eventId, groupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import { leftOver, takingUp } from './left-over.ts';
@@ -33,13 +33,13 @@ const today = drillOf(['d=D', 'b=B', 'e=E', 'f=F'], ['dog', 'dig', 'fig']);
 function record(drill: Drill, count: number): DrillRecord {
   const shown = momentsOf(drill)
     .slice(0, count)
-    .map(({ part, place }, at) => ({ id: `e${at}`, at: at + 1, part, place }));
+    .map(({ part, place }, at) => ({ id: eventId(`e${at}`), at: at + 1, part, place }));
   return {
     id: drillId('one'),
     groupId: groupId('g'),
     day: '2026-11-30',
     drill,
-    begunBy: ['begun'],
+    begunBy: [eventId('begun')],
     earlier: [],
     at: 0,
     shown,

@@ -1,12 +1,13 @@
+import type { ClassId, EventId } from '../ids.ts';
 import { tick } from '../log/clock.ts';
 import type { DrillEvent, EventOf, EventSpec } from '../log/event.ts';
 
 /** With what an event is stamped: the class, the window, the time in milliseconds, and new ids. */
 export interface Stamp {
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly by: string;
   readonly now: number;
-  readonly newId: () => string;
+  readonly newId: () => EventId;
 }
 
 /**

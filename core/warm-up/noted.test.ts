@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Drill } from '../drills/drill.ts';
-import { childId, drillId, groupId } from '../ids.ts';
+import { childId, drillId, eventId, groupId } from '../ids.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import type { EventSpec } from '../log/event.ts';
 import { callNobody } from './calling.ts';
@@ -67,7 +67,7 @@ describe('what the log is told', () => {
   });
 
   it('takes back what was skipped', () => {
-    const shown = [{ id: 'that', at: 1, part: 'blending', place: 0 }] as const;
+    const shown = [{ id: eventId('that'), at: 1, part: 'blending', place: 0 }] as const;
     expect(noted(1, 'skip', { shown, calls: [] })).toEqual(['undone that', 'shown blending 1']);
   });
 
@@ -90,7 +90,9 @@ describe('what the log is told', () => {
       'shown blending 0',
       'called blending 0',
     ]);
-    const calls = [{ id: 'call', at: 1, part: 'visual', place: 0, child: childId('Ada') }] as const;
+    const calls = [
+      { id: eventId('call'), at: 1, part: 'visual', place: 0, child: childId('Ada') },
+    ] as const;
     const other = { ...before, calling: { ...before.calling, readers: [childId('Cy')] } };
     expect(eventsBetween(before, other, 'next', { shown: [], calls }).map(shortly)).toEqual([
       'undone call',

@@ -1,5 +1,5 @@
 /** What the log is told of a warm-up: pure, from how it stood before and after. */
-import type { ChildId, DrillId } from '../ids.ts';
+import type { ChildId, DrillId, EventId } from '../ids.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import type { EventSpec } from '../log/event.ts';
 import { readerAt } from './calling.ts';
@@ -60,7 +60,7 @@ export function eventsBetween(
   const moved = at !== after.standing.at;
   const isLeft = ({ part, place }: Pick<Moment, 'part' | 'place'>) =>
     part === left?.part && place === left.place;
-  const undone: { readonly id: string }[] = [];
+  const undone: { readonly id: EventId }[] = [];
   const events: EventSpec[] = [];
   const reader = readerAt(before.calling, at);
   if (reader !== null && reader !== readerAt(after.calling, at)) {

@@ -1,12 +1,12 @@
 import type { Drill } from '../drills/drill.ts';
-import type { DrillId, GroupId } from '../ids.ts';
+import type { ClassId, DrillId, EventId, GroupId } from '../ids.ts';
 import type { DrillEvent } from '../log/event.ts';
 import type { Calling } from './calling.ts';
 import type { Blending, Standing } from './standing.ts';
 
 /** A warm-up under way. */
 export interface Running {
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly groupId: GroupId;
   readonly drillId: DrillId;
   readonly drill: Drill;
@@ -16,7 +16,7 @@ export interface Running {
   /** The words to dictate after the sounds, once they are at hand. */
   readonly dictated: readonly string[];
   /** The mark of which it is asked what was heard instead, by its event's id; null for none. */
-  readonly asking: string | null;
+  readonly asking: EventId | null;
   /**
    * While she is just looking: what would have been noted, which no log is told; null when all is
    * noted.

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { SMALL_DRILL } from '../../test/arbitrary-events.ts';
 import type { Drill } from '../drills/drill.ts';
-import { type ChildId, childId, drillId, groupId } from '../ids.ts';
+import { type ChildId, childId, classId, drillId, eventId, groupId } from '../ids.ts';
 import { makeRandom } from '../random.ts';
 import type { Lots } from './calling.ts';
 import { callNobody, turnCalling } from './calling.ts';
@@ -20,7 +20,7 @@ const drill: Drill = {
   run: Array.from({ length: 10 }, () => SMALL_DRILL.run).flat(),
 };
 /** Ids as long as those that devices make. */
-const id = (n: number) => `${n}`.padEnd(20, 'x');
+const id = (n: number) => eventId(`${n}`.padEnd(20, 'x'));
 const children = Array.from({ length: 26 }, (_, n) => childId(id(n)));
 const random = makeRandom(5);
 const lots: Lots = {
@@ -29,7 +29,7 @@ const lots: Lots = {
 };
 const calls = Array.from({ length: 400 }, (_, n) => children[n % 26] as ChildId);
 const begun: Running = {
-  classId: id(100),
+  classId: classId(id(100)),
   groupId: groupId(id(101)),
   drillId: drillId(id(102)),
   drill,

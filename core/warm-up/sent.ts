@@ -1,12 +1,12 @@
 import type { Drill } from '../drills/drill.ts';
-import type { ChildId, DrillId, GroupId } from '../ids.ts';
+import type { ChildId, ClassId, DrillId, GroupId } from '../ids.ts';
 import type { Running } from './run-state.ts';
 
 /** What stays the same from act to act, so that it travels once. */
 export interface Plan {
   /** Unlike that of any other plan. */
   readonly key: string;
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly groupId: GroupId;
   readonly drillId: DrillId;
   readonly drill: Drill;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { eventId } from '../ids.ts';
 import type { Moment } from './moments.ts';
 import { act, type Standing, standingAt } from './standing.ts';
 import { takenUpAt } from './taken-up.ts';
@@ -26,7 +27,7 @@ function run(acts: readonly ('next' | 'back' | 'skip' | 'correct all')[]) {
   let at = 1;
   const happening = (number: number) => {
     const { part, place } = moments[number] as Moment;
-    return { id: `event ${at}`, at: at++, part, place };
+    return { id: eventId(`event ${at}`), at: at++, part, place };
   };
   let shown = [happening(0)];
   const corrections: ReturnType<typeof happening>[] = [];
@@ -94,7 +95,7 @@ describe('a warm-up that is taken up again', () => {
   it('goes on with the words that were left when a card was turned to one far ahead', () => {
     const seen = [6, 7, 15, 8].map((number, at) => {
       const { part, place } = moments[number] as Moment;
-      return { id: `event ${at}`, at, part, place };
+      return { id: eventId(`event ${at}`), at, part, place };
     });
     const again = takenUpAt({ shown: seen, corrections: [] }, moments);
     expect(momentOf(again)).toBe(8);

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { drillId, groupId } from '../ids.ts';
+import { drillId, eventId, groupId } from '../ids.ts';
 import type { DrillRecord } from '../log/class-state.ts';
 import { usualSeconds } from './usual-time.ts';
 
@@ -19,10 +19,12 @@ function drill(id: string, waits: readonly number[]): DrillRecord {
       run: [],
       shortfall: null,
     },
-    begunBy: ['begun'],
+    begunBy: [eventId('begun')],
     earlier: [],
     at: 0,
-    shown: times.slice(0, -1).map((at, place) => ({ id: `${at}`, at, part: 'blending', place })),
+    shown: times
+      .slice(0, -1)
+      .map((at, place) => ({ id: eventId(`${at}`), at, part: 'blending', place })),
     calls: [],
     marks: [],
     corrections: [],

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
+import { type ClassId, classId } from '../../core/ids.ts';
 import type { Tables } from './schema.ts';
 
 /** The channel on which instances tell each other which classes have grown, and the one for what is said live. */
@@ -26,16 +27,16 @@ export function openPostgres(url: string): Kysely<Tables> {
 /** Word between the instances on one PostgreSQL database. */
 export interface Word {
   /** Tells the others that these classes have grown; lost word does no harm. */
-  send(classIds: readonly string[]): void;
+  send(classIds: readonly ClassId[]): void;
   /** Passes on what was said live in a class, to the others alone. */
-  pass(classId: string, text: string): void;
+  pass(classId: ClassId, text: string): void;
   close(): Promise<void>;
 }
 
 /** What is done with word from other instances. */
 export interface Heard {
-  onGrown(classIds: readonly string[]): void;
-  onLive(classId: string, text: string): void;
+  onGrown(classIds: readonly ClassId[]): void;
+  onLive(classId: ClassId, text: string): void;
 }
 
 /** Listens for word from other instances, again after a second when the connection breaks. */
@@ -57,9 +58,9 @@ export function keepInTouch(url: string, { onGrown, onLive }: Heard): Word {
     next.on('error', lose);
     next.on('end', lose);
     next.on('notification', ({ channel, payload = '' }) => {
-      if (channel === GROWN) return onGrown(payload.split(' '));
-      const [from, classId = '', ...text] = payload.split(' ');
-      if (from !== own) onLive(classId, text.join(' '));
+      if (channel === GROWN) return onGrown(payload.split(' ').map(classId));
+      const [from, ofClass = '', ...text] = payload.split(' ');
+      if (from !== own) onLive(classId(ofClass), text.join(' '));
     });
     try {
       await next.connect();

@@ -1,4 +1,5 @@
 import type { ColumnType, Generated } from 'kysely';
+import type { ClassId } from '../../core/ids.ts';
 
 /** A whole number: PostgreSQL's bigint comes as text unless it is read (open-postgres.ts). */
 type Whole = ColumnType<number, number, number>;
@@ -14,7 +15,7 @@ export interface Tables {
    * (core/sharing/follower.ts).
    */
   readonly class: {
-    readonly id: string;
+    readonly id: ClassId;
     readonly seq: Whole;
     readonly rights_seq: Whole;
     readonly trace: Whole;
@@ -22,7 +23,7 @@ export interface Tables {
     readonly gone: Whole;
   };
   readonly record: {
-    readonly class_id: string;
+    readonly class_id: ClassId;
     readonly seq: number;
     readonly id: string;
     readonly writer: string;
@@ -37,7 +38,7 @@ export interface Tables {
   /** What opens an invitation, until it is used or too late. */
   readonly invite: {
     readonly id: string;
-    readonly class_id: string;
+    readonly class_id: ClassId;
     readonly box: string;
     readonly until: number;
   };

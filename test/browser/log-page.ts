@@ -1,4 +1,4 @@
-import { drillId } from '../../core/ids.ts';
+import { classId, drillId, eventId } from '../../core/ids.ts';
 import { eventsIn } from '../../core/log/class-events.ts';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { EventSpec } from '../../core/log/event.ts';
@@ -20,9 +20,11 @@ const exposed = {
   STORE_LAWS,
   SMALL_DRILL,
   askToPersist,
+  classId,
   classYear,
   createDeviceStore,
   createIndexedStore,
+  eventId,
   exportLog,
   importLog,
   keepClassYear,
@@ -87,7 +89,7 @@ async function look(): Promise<void> {
 /** Opens the class; while the store is too slow she tries again, as the app asks her to. */
 async function openAtLast(store: DeviceStore): Promise<ClassLog> {
   for (;;) {
-    const opened = await openClass(store, 'class');
+    const opened = await openClass(store, classId('class'));
     if (store.trouble.peek()?.code !== 'slow') return opened;
     opened.close();
   }

@@ -1,3 +1,4 @@
+import { classId, eventId } from '../../core/ids.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import { replay } from '../../core/log/replay.ts';
 import { createDeviceStore } from '../../web/device/log/device-log.ts';
@@ -7,7 +8,7 @@ import { classYear } from '../class-year.ts';
 /** Keeps a class of so many events, most of it brought in at once as from a file, the last days bit by bit. */
 export async function keepClassYear(size: number): Promise<void> {
   const store = createIndexedStore();
-  const events = classYear('class', size);
+  const events = classYear(classId('class'), size);
   await store.append(events.slice(0, -400));
   for (let from = size - 400; from < size; from += 40) {
     await store.append(events.slice(from, from + 40));
@@ -24,10 +25,10 @@ export async function timeOpening(
 ): Promise<Readonly<Record<'open' | 'read' | 'parse', number>>> {
   const started = performance.now();
   const store = createIndexedStore();
-  const answer = await store.eventsOf('class');
+  const answer = await store.eventsOf(classId('class'));
   const events = 'events' in answer ? answer.events : [];
   const read = performance.now() - started;
-  const state = replay('class', events);
+  const state = replay(classId('class'), events);
   const open = performance.now() - started;
   if (events.length !== size || state.drills.size === 0) throw new Error('The class is not whole.');
   const text = JSON.stringify(events);
@@ -78,8 +79,8 @@ function markOf(n: number): LogEvent {
   const cards = ['sh=SH', 'a=AE', 'p=P'];
   const moment = { drillId: 'drill', part: 'blending', place: n };
   return {
-    id: `mark ${n}`,
-    classId: 'class',
+    id: eventId(`mark ${n}`),
+    classId: classId('class'),
     at: 2e12 + n,
     by: 'device-of-the-desk-1',
     kind: 'marked',

@@ -31,10 +31,10 @@ describe('the store on IndexedDB, in a real browser', () => {
     const page = await visit.open();
     const kept = await page.evaluate(async () => {
       const store = log.createIndexedStore('reopened');
-      const events = log.classYear('class', 2000);
+      const events = log.classYear(log.classId('class'), 2000);
       for (let from = 0; from < events.length; from += 190) {
         await store.append(events.slice(from, from + 190));
-        if (from === 1140) await store.eventsOf('class');
+        if (from === 1140) await store.eventsOf(log.classId('class'));
       }
       await store.close();
       return log.mergeEvents(events, []);
@@ -43,7 +43,7 @@ describe('the store on IndexedDB, in a real browser', () => {
     await visit.restart();
     const again = await visit.open();
     const found = await again.evaluate(async () => {
-      const read = await log.createIndexedStore('reopened').eventsOf('class');
+      const read = await log.createIndexedStore('reopened').eventsOf(log.classId('class'));
       return 'events' in read ? log.mergeEvents(read.events, []) : [];
     });
     expect(found).toEqual(kept);
@@ -79,7 +79,7 @@ describe('when storage fails', () => {
     await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 500_000 });
     await page.evaluate(async () => {
       const store = log.createDeviceStore();
-      Object.assign(globalThis, { store, opened: await log.openClass(store, 'full') });
+      Object.assign(globalThis, { store, opened: await log.openClass(store, log.classId('full')) });
       await opened.record(log.note('before it was full')).kept;
     });
     const full = await page.evaluate(async () => {
@@ -97,7 +97,7 @@ describe('when storage fails', () => {
     await session.send('Storage.overrideQuotaForOrigin', { origin });
     const after = await page.evaluate(async () => {
       const outcome = await opened.record(log.note('there is room again')).kept;
-      const read = await log.createIndexedStore().eventsOf('full');
+      const read = await log.createIndexedStore().eventsOf(log.classId('full'));
       return {
         kept: 'kept' in outcome,
         unsaved: store.unsaved.value.length,
@@ -114,7 +114,7 @@ describe('when storage fails', () => {
     const page = await visit.open(site);
     await page.evaluate(async () => {
       const store = log.createDeviceStore();
-      const { record } = await log.openClass(store, 'lost');
+      const { record } = await log.openClass(store, log.classId('lost'));
       for (const text of ['one', 'two', 'ă']) await record(log.note(text)).kept;
       await store.close();
       await new Promise((resolve) => {
@@ -123,7 +123,7 @@ describe('when storage fails', () => {
     });
     await page.reload();
     const notes = await page.evaluate(async () => {
-      const { state } = await log.openClass(log.createDeviceStore(), 'lost');
+      const { state } = await log.openClass(log.createDeviceStore(), log.classId('lost'));
       return state.value.notes.map(({ text }) => text);
     });
     expect(notes).toEqual(['one', 'two', 'ă']);
@@ -136,8 +136,8 @@ describe('when storage fails', () => {
     const page = await visit.open(site);
     await page.evaluate(async () => {
       const store = log.createDeviceStore();
-      await store.append(log.classYear('part', 3000));
-      const { record } = await log.openClass(store, 'part');
+      await store.append(log.classYear(log.classId('part'), 3000));
+      const { record } = await log.openClass(store, log.classId('part'));
       for (const text of ['one', 'two', 'three', 'four', 'five', 'six'])
         await record(log.note(text)).kept;
       await store.close();
@@ -163,8 +163,8 @@ describe('when storage fails', () => {
       await page.reload();
       const found = await page.evaluate(async () => {
         const store = log.createDeviceStore();
-        const { state } = await log.openClass(store, 'part');
-        const read = await store.eventsOf('part');
+        const { state } = await log.openClass(store, log.classId('part'));
+        const read = await store.eventsOf(log.classId('part'));
         const notes = state.value.notes.slice(-6).map(({ text }) => text);
         await store.close();
         return { count: 'events' in read && read.events.length, notes, amiss: store.amiss.value };
@@ -187,13 +187,13 @@ describe('when storage fails', () => {
     const [one, other] = [await visit.open(site), await visit.open(site)];
     const sheets = await one.evaluate(async () => {
       const store = log.createDeviceStore();
-      const { record } = await log.openClass(store, 'gone');
+      const { record } = await log.openClass(store, log.classId('gone'));
       await record(log.note('one')).kept;
       return log.sheetsOfSecondCopy();
     });
     expect(sheets).toHaveLength(1);
     const left = await other.evaluate(async () => {
-      await log.createDeviceStore().forget('gone');
+      await log.createDeviceStore().forget(log.classId('gone'));
       return log.sheetsOfSecondCopy();
     });
     expect(left).toEqual(['gone/~gone']);
@@ -272,10 +272,10 @@ describe('a class on this device', () => {
   it('has, once it is shared, all that is recorded noted as to be sent, and nothing that came from afar', async () => {
     const page = await visit.open();
     const outcome = await page.evaluate(async () => {
-      const classId = 'between devices';
+      const room = log.classId('between devices');
       const store = log.createDeviceStore();
-      const noted = async () => (await store.shared.unsent(classId)).map(({ id }) => id);
-      const own = await log.openClass(store, classId);
+      const noted = async () => (await store.shared.unsent(room)).map(({ id }) => id);
+      const own = await log.openClass(store, room);
       await own.record(log.note('alone')).kept;
       const before = await noted();
       const how = { algorithm: 'ECDSA', name: 'ECDSA', namedCurve: 'P-256' };
@@ -283,19 +283,23 @@ describe('a class on this device', () => {
       const keys = { sign, box: sign };
       const nobody = { founder: 'me', invitation: null, rights: [], seen: {}, told: null };
       const followed = { cursor: 0, trace: 0 };
-      await store.shared.begin({ classId, by: 'here', keys, followed, ...nobody }, []);
-      const shared = await log.openClass(store, classId);
+      await store.shared.begin({ classId: room, by: 'here', keys, followed, ...nobody }, []);
+      const shared = await log.openClass(store, room);
       const { events, kept } = shared.record(log.note('to be sent'));
       await kept;
       const after = await noted();
-      const far = { ...(events[0] as (typeof events)[number]), id: 'from afar', by: 'phone' };
+      const far = {
+        ...(events[0] as (typeof events)[number]),
+        id: log.eventId('from afar'),
+        by: 'phone',
+      };
       await store.receive([far]);
       const received = await noted();
       await store.receive([events[0] as (typeof events)[number]]);
-      const held = (await store.shared.of(classId))?.keys.sign.privateKey.extractable;
-      const read = await store.eventsOf(classId);
+      const held = (await store.shared.of(room))?.keys.sign.privateKey.extractable;
+      const read = await store.eventsOf(room);
       const last = await noted();
-      await store.forget(classId);
+      await store.forget(room);
       return {
         before,
         isOwn: after.join() === events[0]?.id && events[0]?.by === 'here',
@@ -303,7 +307,7 @@ describe('a class on this device', () => {
         last,
         held,
         count: 'events' in read ? read.events.length : 0,
-        left: [await store.shared.of(classId), await noted()],
+        left: [await store.shared.of(room), await noted()],
       };
     });
     expect(outcome).toEqual({
@@ -321,14 +325,14 @@ describe('a class on this device', () => {
   it('is saved as a locked file and brought in elsewhere, a second time without effect', async () => {
     const page = await visit.open();
     const outcome = await page.evaluate(async () => {
-      const events = log.classYear('class', 3000);
+      const events = log.classYear(log.classId('class'), 3000);
       const saved = await log.exportLog(events, 'moss and fern');
       if ('error' in saved) return saved;
       const store = log.createIndexedStore('elsewhere');
       const here = { device: 'desk', now: () => events.at(-1)?.at ?? 0, newId: () => 'none' };
       const first = await log.importLog(store, saved.text, 'moss and fern', here);
       const second = await log.importLog(store, saved.text, 'moss and fern', here);
-      const read = await store.eventsOf('class');
+      const read = await store.eventsOf(log.classId('class'));
       const same =
         'events' in read &&
         JSON.stringify(log.mergeEvents(read.events, [])) ===
@@ -370,16 +374,18 @@ describe('a class on this device', () => {
 function openShared(page: Page): Promise<void> {
   return page.evaluate(async () => {
     const store = log.createDeviceStore();
-    Object.assign(globalThis, { store, opened: await log.openClass(store, 'shared') });
+    Object.assign(globalThis, { store, opened: await log.openClass(store, log.classId('shared')) });
   });
 }
 
 /** In the page: names a class, notes something, and saves what could not be kept as a file. */
 async function nameTheClass() {
   const store = log.createDeviceStore();
-  const { state, record } = await log.openClass(store, 'memory');
-  await record({ kind: 'set', body: { of: 'class', id: 'memory', field: 'name', value: 'Room 4' } })
-    .kept;
+  const { state, record } = await log.openClass(store, log.classId('memory'));
+  await record({
+    kind: 'set',
+    body: { of: 'class', id: log.classId('memory'), field: 'name', value: 'Room 4' },
+  }).kept;
   await record(log.note('still here')).kept;
   const saved = await log.exportLog(store.unsaved.value, null);
   return {

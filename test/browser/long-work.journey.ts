@@ -2,6 +2,7 @@ import { rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { classId } from '../../core/ids.ts';
 import { makeLog } from '../../core/log/log-file.ts';
 import { classYear } from '../class-year.ts';
 import { bringCopy, brought, children, saveCopyButton } from './class-page.ts';
@@ -12,7 +13,7 @@ const copy = join(tmpdir(), `sweepline-year-${process.pid}.jsonl`);
 let current: Visit;
 
 beforeAll(async () => {
-  writeFileSync(copy, makeLog(classYear('year', 20_000)));
+  writeFileSync(copy, makeLog(classYear(classId('year'), 20_000)));
   current = await visit({ path: '#/class' });
 });
 afterAll(async () => {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, expect, it } from 'vitest';
 import { makeLetterForm } from '../../core/checks/letter-form.ts';
-import { childId } from '../../core/ids.ts';
+import { checkId, childId, classId, eventId } from '../../core/ids.ts';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { EventSpec } from '../../core/log/event.ts';
 import { makeLog } from '../../core/log/log-file.ts';
@@ -23,7 +23,7 @@ const STEP = 40;
 /** A class of one child who in six checks of letter sounds read everything but o, which was said as in *met*. */
 function classLog(): string {
   const specs: EventSpec[] = [
-    { kind: 'set', body: { of: 'class', id: 'room', field: 'name', value: 'Room 4' } },
+    { kind: 'set', body: { of: 'class', id: classId('room'), field: 'name', value: 'Room 4' } },
     {
       kind: 'set',
       body: { of: 'group', id: WHOLE_CLASS, field: 'standing', value: standingAt(STEP) },
@@ -31,23 +31,26 @@ function classLog(): string {
     { kind: 'set', body: { of: 'child', id: childId('one'), field: 'name', value: long } },
   ];
   for (let turn = 0; turn < 6; turn++) {
-    const checkId = `check ${turn}`;
+    const id = checkId(`check ${turn}`);
     const { form } = makeLetterForm(taughtUpTo(SEQUENCE, STEP), turn, 60);
     const day = `2026-03-0${turn + 1}`;
     specs.push({
       kind: 'check-begun',
-      body: { checkId, child: childId('one'), day, form, limit: 60 },
+      body: { checkId: id, child: childId('one'), day, form, limit: 60 },
     });
     form.items.forEach(({ text }, item) => {
       if (text !== 'o') return;
       const broke = [{ card: 1, heard: { kind: 'phoneme', sound: 'EH' } as const }];
-      specs.push({ kind: 'check-marked', body: { checkId, item, outcome: 'wrong', broke } });
+      specs.push({ kind: 'check-marked', body: { checkId: id, item, outcome: 'wrong', broke } });
     });
-    specs.push({ kind: 'check-ended', body: { checkId, reached: form.items.length, seconds: 60 } });
+    specs.push({
+      kind: 'check-ended',
+      body: { checkId: id, reached: form.items.length, seconds: 60 },
+    });
   }
   const stamp = (spec: EventSpec, at: number) => ({
-    id: `event ${at}`,
-    classId: 'room',
+    id: eventId(`event ${at}`),
+    classId: classId('room'),
     at: at + 1,
     by: 'desk',
     ...spec,

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { parseBoardLink } from '../../core/boards/shapes/board-link.ts';
 import { parseReading } from '../../core/checks/parse-reading.ts';
+import { classId } from '../../core/ids.ts';
 import { parseCardId } from '../../core/language/card-id.ts';
 import { guessReading } from '../../core/language/guess.ts';
 import { parseSounds } from '../../core/language/phonemes.ts';
@@ -64,7 +65,7 @@ const museum = (name: string) =>
   readFileSync(new URL(`../museum/0.1.0/${name}`, import.meta.url), 'utf8');
 
 const events = [
-  ...classYear('room', 300),
+  ...classYear(classId('room'), 300),
   ...fc.sample(arbitraryEvents('room'), { numRuns: 40, seed: 1 }).flat(),
 ];
 const copies = [museum('class-copy.jsonl'), makeLog(events), makeLog(events.slice(0, 5))];
@@ -147,10 +148,13 @@ export const PARSERS: readonly Parser[] = [
     Array.isArray(sent) ? sent.map(parseEvent) : [],
   ),
   value('a record of the database', eventTexts, eventOf),
-  text('a page of the database', pages, (page) => readPage('room', page)),
-  value('a page that is no text', pages, (page) => readPage('room', page)),
+  text('a page of the database', pages, (page) => readPage(classId('room'), page)),
+  value('a page that is no text', pages, (page) => readPage(classId('room'), page)),
   text('a sheet of the second copy', pages, (sheet) =>
-    readSheet({ name: 'room/a', classId: 'room', kind: 'open', count: 0, mark: null }, sheet),
+    readSheet(
+      { name: 'room/a', classId: classId('room'), kind: 'open', count: 0, mark: null },
+      sheet,
+    ),
   ),
   text(
     'the name of a sheet',
@@ -266,7 +270,7 @@ function readEvent(given: unknown): unknown {
 
 /** What a screen makes of events first: the class, what of it is dated ahead, and the evidence of its drills. */
 function classOf(log: Parameters<typeof replay>[1]): unknown {
-  const state = applyEvents(replay('room', log), log);
+  const state = applyEvents(replay(classId('room'), log), log);
   return [
     state.last,
     findAhead(log, 1.8e12).right.length,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseBoardLink } from '../../core/boards/shapes/board-link.ts';
-import { childId, drillId, groupId } from '../../core/ids.ts';
+import { childId, classId, drillId, groupId } from '../../core/ids.ts';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import { EVENT_KINDS } from '../../core/log/event.ts';
 import { progressOf } from '../../core/log/group-place.ts';
@@ -15,7 +15,7 @@ import { readPage } from '../../web/device/log/page.ts';
 import { parseSheet, readSheet } from '../../web/device/log/sheet.ts';
 import { exhibitsOf, VERSIONS } from './exhibits.ts';
 
-const ROOM = 'museum-room-9';
+const ROOM = classId('museum-room-9');
 
 function logOf(text: string) {
   const log = parseLog(text);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { classId, eventId } from '../../core/ids.ts';
 import { makeMessage, parseServerMessage, type ServerMessage } from '../../core/sharing/message.ts';
 import type { ClassRecord, KeptRecord } from '../../core/sharing/record.ts';
 import { createAppendQueue } from '../../server/append-queue.ts';
@@ -100,19 +101,19 @@ describe(`${DAMAGED} damaged messages`, () => {
     const following = converse(house, lineOf(followed ?? []));
     const { shared, found, sealed } = await classOf(own);
     const append = (records: readonly ClassRecord[], k: number) =>
-      makeMessage({ t: 'append', k, c: 'class', records, pass });
+      makeMessage({ t: 'append', k, c: classId('class'), records, pass });
     await speaking.take(readMessage(append([found], 0)) as never);
     await shared.take({ ...found, seq: 1, at: now() }, () => undefined);
-    await following.take({ t: 'follow', c: 'class', after: 0, trace: 0 });
+    await following.take({ t: 'follow', c: classId('class'), after: 0, trace: 0 });
     const kinds = [
       append([await sealed('damaged one'), await sealed('damaged two')], 1),
       append([await shared.deleted()], 2),
       append(await shared.remove('nobody', now()), 3),
       append([(await shared.invite('owner', now() + 9999)).record], 4),
-      makeMessage({ t: 'follow', c: 'class', after: 3, trace: 7 }),
-      makeMessage({ t: 'deposit', k: 5, c: 'class', invite: 'i', box: 'AAAA' }),
+      makeMessage({ t: 'follow', c: classId('class'), after: 3, trace: 7 }),
+      makeMessage({ t: 'deposit', k: 5, c: classId('class'), invite: 'i', box: 'AAAA' }),
       makeMessage({ t: 'fetch', k: 6, invite: 'i' }),
-      makeMessage({ t: 'live', c: 'class', s: 's', n: 1, body: 'AAAA' }),
+      makeMessage({ t: 'live', c: classId('class'), s: 's', n: 1, body: 'AAAA' }),
     ];
     // Where what is signed stayed whole by chance, nothing is damaged that matters.
     const signed = new Set(
@@ -144,7 +145,7 @@ describe(`${DAMAGED} damaged messages`, () => {
     expect(seqs).toEqual(seqs.map((_, place) => place + 1));
     const kept = (spoken ?? []).filter((said) => said.t === 'kept').length;
     expect(kept).toBeGreaterThanOrEqual(good.length);
-    expect((await store.rightsOf('class'))?.members.size).toBe(1);
+    expect((await store.rightsOf(classId('class')))?.members.size).toBe(1);
     expect(understood).toBeGreaterThan(DAMAGED / 20);
     await db.destroy();
     given.remove();
@@ -164,7 +165,7 @@ describe(`${DAMAGED} damaged messages`, () => {
       const record = from[n % from.length] as KeptRecord;
       const text = makeMessage({
         t: 'records',
-        c: 'class',
+        c: classId('class'),
         from: 0,
         to: 1,
         head: 1,
@@ -189,12 +190,19 @@ describe(`${DAMAGED} damaged messages`, () => {
 async function classOf(own: Awaited<ReturnType<typeof ownDevice>>) {
   let lastId = 0;
   const newId = () => `record-${lastId++}`;
-  const spec = { classId: 'class', own, founder: own.id, invitation: null, newId };
+  const spec = { classId: classId('class'), own, founder: own.id, invitation: null, newId };
   const shared = createSharedClass(spec);
   const found = await shared.found();
   const sealed = async (value: string): Promise<ClassRecord> => {
     const body = { of: 'child', id: 'c', field: 'name', value };
-    const event = { id: newId(), classId: 'class', at: 1, by: 'desk', kind: 'set', body };
+    const event = {
+      id: eventId(newId()),
+      classId: classId('class'),
+      at: 1,
+      by: 'desk',
+      kind: 'set',
+      body,
+    };
     const record = await shared.sealed('run', newId(), 1, [event]);
     if (record === null) throw new Error('Nothing was sealed.');
     return record;

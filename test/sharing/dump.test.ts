@@ -2,11 +2,12 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sql } from 'kysely';
 import { afterAll, describe, expect, it } from 'vitest';
+import { eventId } from '../../core/ids.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import { migrate } from '../../server/database/migrations.ts';
 import { makePass } from '../../server/identity.ts';
 import { postgresForTest, sqliteForTest } from './databases.ts';
-import { FarDevice, newId } from './far-device.ts';
+import { FarDevice, newClass, newId } from './far-device.ts';
 import { startServerProcess } from './server-process.ts';
 
 /** What is said in the class, and must be nowhere else. */
@@ -30,7 +31,7 @@ describe.each([
     const pass = await makePass(db, 2);
     await db.destroy();
     const server = await startServerProcess(given);
-    const classId = newId();
+    const classId = newClass();
     const desk = await FarDevice.begin(() => server.port, classId, pass);
     const phone = await desk.letIn('teacher');
     const aide = await desk.letIn('aide');
@@ -40,11 +41,16 @@ describe.each([
       const events: LogEvent[] = [
         {
           ...stamp,
-          id: newId(),
+          id: eventId(newId()),
           kind: 'set',
           body: { of: 'child', id: `c${n}`, field: 'name', value: text },
         },
-        { ...stamp, id: newId(), kind: 'noted', body: { drillId: null, groupId: 'g', text } },
+        {
+          ...stamp,
+          id: eventId(newId()),
+          kind: 'noted',
+          body: { drillId: null, groupId: 'g', text },
+        },
       ];
       await by.record(events);
       await by.far.settled();

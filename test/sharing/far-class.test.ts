@@ -1,7 +1,7 @@
 import { copyFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { childId } from '../../core/ids.ts';
+import { type ClassId, childId, eventId } from '../../core/ids.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import { mergeEvents } from '../../core/log/merge.ts';
 import { replay } from '../../core/log/replay.ts';
@@ -12,7 +12,7 @@ import { createMemoryStore } from '../../web/device/log/memory-store.ts';
 import { classYear } from '../class-year.ts';
 import { STORE_LAWS } from '../event-store-contract.ts';
 import { postgresForTest, sqliteForTest } from './databases.ts';
-import { FarDevice, newId } from './far-device.ts';
+import { FarDevice, newClass, newId } from './far-device.ts';
 import { RawDevice } from './raw-device.ts';
 
 const YEAR = 365 * 24 * 60 * 60 * 1000;
@@ -49,8 +49,8 @@ describe.each([
     given.remove();
   });
 
-  const named = (classId: string, value: string, by: string, at = Date.now()): LogEvent => ({
-    id: newId(),
+  const named = (classId: ClassId, value: string, by: string, at = Date.now()): LogEvent => ({
+    id: eventId(newId()),
     classId,
     at,
     by,
@@ -60,7 +60,7 @@ describe.each([
   const sorted = async (device: FarDevice) => mergeEvents(await device.events(), []);
 
   it('have the same, whoever wrote it, with what was there before one came in', async () => {
-    const classId = newId();
+    const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);
     await desk.record([named(classId, 'Robin', desk.own.by)]);
     const phone = await desk.letIn('teacher');
@@ -76,7 +76,7 @@ describe.each([
   });
 
   it('are in step where no WebSocket gets through', async () => {
-    const classId = newId();
+    const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);
     const phone = await desk.letIn('teacher');
     phone.close();
@@ -99,7 +99,7 @@ describe.each([
   });
 
   it('keep what is recorded while the server is away, and send it when it is back', async () => {
-    const classId = newId();
+    const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);
     const phone = await desk.letIn('teacher');
     const at = served.port;
@@ -116,7 +116,7 @@ describe.each([
   });
 
   it('stamp nothing of anybody else anew when one clock is wrong by a year', async () => {
-    const classId = newId();
+    const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);
     const phone = await desk.letIn('teacher');
     phone.close();
@@ -137,18 +137,18 @@ describe.each([
   });
 
   it('set aside what an aide may not say, and go on with the rest', async () => {
-    const classId = newId();
+    const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);
     const aide = await desk.letIn('aide');
     await aide.record([named(classId, 'not hers to say', aide.own.by)]);
     const moment = { drillId: 'd', part: 'visual', place: 0 };
     const stamp = { classId, at: Date.now(), by: aide.own.by };
-    await aide.record([{ ...stamp, id: newId(), kind: 'shown', body: moment }]);
+    await aide.record([{ ...stamp, id: eventId(newId()), kind: 'shown', body: moment }]);
     await desk.until(1);
     expect((await desk.events()).map(({ kind }) => kind)).toEqual(['shown']);
     expect([...desk.far.state().aside.values()]).toEqual(['not-allowed']);
     const note = { drillId: null, groupId: 'g', text: 'x' };
-    await aide.record([{ ...stamp, id: newId(), kind: 'noted', body: note }]);
+    await aide.record([{ ...stamp, id: eventId(newId()), kind: 'noted', body: note }]);
     await aide.far.settled();
     expect(new Set(aide.far.state().aside.values())).toEqual(new Set(['not-allowed']));
     desk.close();
@@ -156,7 +156,7 @@ describe.each([
   });
 
   it('can be opened with the key of a school, as all of them see, until it is taken back', async () => {
-    const classId = newId();
+    const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);
     await desk.record([named(classId, 'from the beginning', desk.own.by)]);
     const phone = await desk.letIn('teacher');
@@ -166,7 +166,7 @@ describe.each([
     const school = await desk.letInByKeys('school');
     const note = { drillId: null, groupId: 'g', text: 'in private' };
     const stamp = { classId, at: Date.now(), by: desk.own.by };
-    await desk.record([{ ...stamp, id: newId(), kind: 'noted', body: note }]);
+    await desk.record([{ ...stamp, id: eventId(newId()), kind: 'noted', body: note }]);
     await school.until(2);
     await aide.far.settled();
     const seen = [...(aide.shared.rights()?.members.values() ?? [])].map(({ role }) => role);
@@ -183,7 +183,7 @@ describe.each([
   });
 
   it('tell a device that was removed, which then sends and hears nothing more', async () => {
-    const classId = newId();
+    const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);
     const phone = await desk.letIn('teacher');
     const tablet = await desk.letIn('teacher');
@@ -201,7 +201,7 @@ describe.each([
   if (given.name === 'SQLite') {
     /** A class of three devices; what the third and ten names of each brought is lost with the server's copy. */
     const setBack = async (later = 0) => {
-      const classId = newId();
+      const classId = newClass();
       const desk = await FarDevice.begin(port, classId, pass);
       const phone = await desk.letIn('teacher');
       const say = async (device: FarDevice, from: number) => {
@@ -248,7 +248,7 @@ describe.each([
     it('bring back who came in meanwhile, though the invitation has had its time', async () => {
       const { classId, desk, phone, tablet } = await setBack(60 * 60_000);
       const moment = { drillId: 'd', part: 'visual', place: 0 };
-      const stamp = { id: newId(), classId, at: Date.now(), by: tablet.own.by };
+      const stamp = { id: eventId(newId()), classId, at: Date.now(), by: tablet.own.by };
       await tablet.record([{ ...stamp, kind: 'shown', body: moment }]);
       for (const device of [desk, phone, tablet]) await device.far.settled();
       await phone.until(31);
@@ -259,7 +259,7 @@ describe.each([
     });
 
     it('share a class anew on a server that has lost all of it, with a pass', async () => {
-      const classId = newId();
+      const classId = newClass();
       const desk = await FarDevice.begin(port, classId, pass);
       const phone = await desk.letIn('teacher');
       await phone.record([named(classId, 'Robin', phone.own.by)]);
@@ -281,7 +281,7 @@ describe.each([
   }
 
   it('read a year of a class on a new device, in few records', async () => {
-    const classId = newId();
+    const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);
     const events = classYear(classId, 5000).map((event) => ({ ...event, at: event.at - YEAR }));
     await desk.record(events);
@@ -294,7 +294,7 @@ describe.each([
   });
 
   it('have all of it after small records were put into large ones, whoever was away', async () => {
-    const classId = newId();
+    const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);
     const phone = await desk.letIn('teacher');
     const aide = await desk.letIn('aide');
@@ -347,11 +347,11 @@ describe.each([
 function pairStore(port: () => number, pass: string) {
   const local = createMemoryStore();
   const pairs = new Map<string, Promise<readonly [FarDevice, FarDevice]>>();
-  const sharedIds = new Map<string, string>();
-  const pairOf = (classId: string) => {
+  const sharedIds = new Map<ClassId, ClassId>();
+  const pairOf = (classId: ClassId) => {
     const known = pairs.get(classId);
     if (known) return known;
-    const id = newId();
+    const id = newClass();
     sharedIds.set(classId, id);
     const made = FarDevice.begin(port, id, pass).then(
       async (one) => [one, await one.letIn('owner')] as const,
@@ -367,7 +367,7 @@ function pairStore(port: () => number, pass: string) {
         const [one] = await pairOf(classId);
         const own = events.filter((event) => event.classId === classId);
         const held = new Set((await one.events()).map(({ id }) => id));
-        const shared = sharedIds.get(classId) as string;
+        const shared = sharedIds.get(classId) as ClassId;
         const fresh = own.filter(({ id }) => !held.has(id));
         await one.record(fresh.map((event) => ({ ...event, classId: shared })));
       }

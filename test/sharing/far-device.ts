@@ -1,4 +1,5 @@
 import { WebSocket } from 'ws';
+import { type ClassId, classId } from '../../core/ids.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import type { EventStore } from '../../core/log/event-store.ts';
 import { NOTHING } from '../../core/sharing/follower.ts';
@@ -17,6 +18,9 @@ import { RawDevice } from './raw-device.ts';
 
 let lastId = 0;
 export const newId = (): string => `made-${process.pid}-${lastId++}`;
+
+/** The id of a class that was not there before. */
+export const newClass = (): ClassId => classId(newId());
 
 /** A ledger in memory, which stays when the class is closed and opened again. */
 function createMemoryLedger(): Ledger {
@@ -57,7 +61,7 @@ export class FarDevice {
   polls = false;
   /** How far its clock is wrong, in milliseconds. */
   wrongBy = 0;
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly #port: () => number;
   #founder: string;
   readonly #invitation: OpenedInvitation | null;
@@ -66,7 +70,7 @@ export class FarDevice {
 
   private constructor(
     own: OwnDevice,
-    classId: string,
+    classId: ClassId,
     port: () => number,
     invitation: OpenedInvitation | null,
   ) {
@@ -78,7 +82,7 @@ export class FarDevice {
   }
 
   /** The device that shares a class first. */
-  static async begin(port: () => number, classId: string, pass: string): Promise<FarDevice> {
+  static async begin(port: () => number, classId: ClassId, pass: string): Promise<FarDevice> {
     const own = await ownDevice(await makeKeys(false), newId());
     const device = new FarDevice(own, classId, port, null);
     await device.open();

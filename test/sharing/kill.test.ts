@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { classId } from '../../core/ids.ts';
 import type { ClassRecord, KeptRecord } from '../../core/sharing/record.ts';
 import { migrate } from '../../server/database/migrations.ts';
 import { makePass } from '../../server/identity.ts';
@@ -78,7 +79,7 @@ describe.each([
     await Promise.all(writers);
     await follower;
     const last = await RawDevice.connect(server.port, own);
-    last.follow('class');
+    last.follow(classId('class'));
     const { head } = await last.next('following');
     await last.until(() => last.records.length >= head);
     const kept = new Map(last.records.map((record) => [record.id, record]));
@@ -104,15 +105,15 @@ async function beginClass(port: number, pass: string) {
   let lastId = 0;
   const newId = () => `rights-${lastId++}`;
   const shared = createSharedClass({
-    classId: 'class',
+    classId: classId('class'),
     own,
     founder: own.id,
     invitation: null,
     newId,
   });
   const device = await RawDevice.connect(port, own);
-  await device.append('class', [await shared.found()], pass);
-  device.follow('class');
+  await device.append(classId('class'), [await shared.found()], pass);
+  device.follow(classId('class'));
   await device.until(() => device.records.length > 0);
   await shared.take(device.records[0] as KeptRecord, () => undefined);
   device.close();
@@ -130,7 +131,7 @@ async function keepAtLast(
   while (!isOver()) {
     try {
       const device = await connection(port(), own);
-      const answer = await device.append('class', [record]);
+      const answer = await device.append(classId('class'), [record]);
       if (answer.t === 'kept') {
         acked.set(record.id, answer.seqs[0] as number);
         return;
@@ -163,7 +164,7 @@ async function followAll(
   while (!isOver()) {
     try {
       const device = await RawDevice.connect(port(), own);
-      device.follow('class', seen);
+      device.follow(classId('class'), seen);
       let taken = 0;
       while (device.ended === null && !isOver()) {
         await passed(10);

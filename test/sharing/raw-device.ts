@@ -1,4 +1,5 @@
 import { WebSocket } from 'ws';
+import type { ClassId } from '../../core/ids.ts';
 import { traceAfter } from '../../core/sharing/follower.ts';
 import {
   type DeviceMessage,
@@ -86,7 +87,7 @@ export class RawDevice {
 
   /** A record that this device signs, of which nobody could open the body. */
   async record(
-    classId: string,
+    classId: ClassId,
     lane: ClassRecord['lane'],
     count: number,
     body: string,
@@ -99,7 +100,7 @@ export class RawDevice {
   }
 
   /** The record with which this device begins a class, of which nobody could open the secrets. */
-  found(classId: string): Promise<ClassRecord> {
+  found(classId: ClassId): Promise<ClassRecord> {
     const sealed = { run: 'AAAA', private: 'AAAA' };
     const body = makeRightsSaid({ says: 'found', device: keysOf(this.own), sealed });
     return this.record(classId, 'rights', 0, body);
@@ -112,13 +113,13 @@ export class RawDevice {
   }
 
   /** Asks to keep records and gives the answer. */
-  async append(c: string, records: readonly ClassRecord[], pass?: string): Promise<ServerMessage> {
+  async append(c: ClassId, records: readonly ClassRecord[], pass?: string): Promise<ServerMessage> {
     const k = this.#k++;
     this.send({ t: 'append', k, c, records, ...(pass === undefined ? {} : { pass }) });
     return this.answer(k);
   }
 
-  async deposit(c: string, invite: string, box: string): Promise<ServerMessage> {
+  async deposit(c: ClassId, invite: string, box: string): Promise<ServerMessage> {
     const k = this.#k++;
     this.send({ t: 'deposit', k, c, invite, box });
     return this.answer(k);
@@ -132,7 +133,7 @@ export class RawDevice {
   }
 
   /** Follows a class after these records of it. */
-  follow(c: string, known: readonly KeptRecord[] = []): void {
+  follow(c: ClassId, known: readonly KeptRecord[] = []): void {
     const trace = known.reduce((before, { id }) => traceAfter(before, id), 0);
     this.send({ t: 'follow', c, after: known.length, trace });
   }

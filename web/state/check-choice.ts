@@ -1,7 +1,7 @@
 import { computed } from '@preact/signals';
-import { boolean, custom, nullable, object, picklist, string } from 'valibot';
+import { boolean, custom, nullable, object, picklist } from 'valibot';
 import { CHECK_KINDS, type CheckKind } from '../../core/checks/check-form.ts';
-import { type ChildId, childId, isChildId } from '../../core/ids.ts';
+import { type CheckId, type ChildId, childId, isCheckId, isChildId } from '../../core/ids.ts';
 import type { CheckRecord, Child } from '../../core/log/class-state.ts';
 import { remembered } from '../device/remembered.ts';
 import { everyone } from './everyone.ts';
@@ -14,7 +14,7 @@ const choice = remembered(
     kind: picklist(CHECK_KINDS),
     timed: boolean(),
     /** The check that is on the screen; null while one is being chosen. */
-    open: nullable(string()),
+    open: nullable(custom<CheckId>(isCheckId)),
   }),
   { child: childId(''), kind: 'letter-sounds', timed: true, open: null },
 );
@@ -28,9 +28,10 @@ export const chosenChild = computed<Child | null>(
 );
 
 /** The check that is on the screen; null while one is being chosen. */
-export const openRecord = computed<CheckRecord | null>(
-  () => classState.value.checks.get(choice.value.open ?? '') ?? null,
-);
+export const openRecord = computed<CheckRecord | null>(() => {
+  const { open } = choice.value;
+  return (open && classState.value.checks.get(open)) ?? null;
+});
 
 /** Changes what she wants to check. */
 export function choose(some: {
@@ -42,7 +43,7 @@ export function choose(some: {
 }
 
 /** Puts a check on the screen, or none. */
-export function openCheck(id: string | null): void {
+export function openCheck(id: CheckId | null): void {
   choice.value = { ...choice.peek(), open: id };
 }
 

@@ -1,4 +1,5 @@
 import { computed, effect, signal } from '@preact/signals';
+import type { ClassId } from '../../core/ids.ts';
 import { type ClassHead, isOfHead } from '../../core/log/event-store.ts';
 import { isText } from '../../core/log/is-value.ts';
 import { replay } from '../../core/log/replay.ts';
@@ -7,7 +8,7 @@ import { classHeads, classState, openLastClass, store } from './open-class.ts';
 
 /** A class in the list of those on this device. */
 export interface ListedClass {
-  readonly classId: string;
+  readonly classId: ClassId;
   /** Empty until she has named it. */
   readonly name: string;
   /** Put away. */
@@ -42,7 +43,7 @@ export async function refreshClasses(): Promise<void> {
 }
 
 /** Tells the other windows that a class was deleted, so that none goes on with it. */
-export function tellForgotten(classId: string): void {
+export function tellForgotten(classId: ClassId): void {
   link.send(classId);
 }
 
@@ -60,7 +61,7 @@ effect(() => {
 });
 
 function listed(
-  classId: string,
+  classId: ClassId,
   { name, archived }: Pick<ListedClass, 'name' | 'archived'>,
 ): ListedClass {
   return { classId, name, archived };

@@ -1,3 +1,4 @@
+import type { ClassId } from '../../core/ids.ts';
 import { eventsIn } from '../../core/log/class-events.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import type { StoreError } from '../../core/log/event-store.ts';
@@ -83,7 +84,7 @@ function notWhole(name: string): string {
 
 /** All events of a class. Of the open one as this window has them, even when the store cannot be reached. */
 async function eventsOf(
-  classId: string,
+  classId: ClassId,
 ): Promise<{ readonly events: readonly LogEvent[] } | { readonly error: StoreError }> {
   const state = classState.peek();
   return classId === state.id ? { events: eventsIn(state) } : store.eventsOf(classId);

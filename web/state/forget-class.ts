@@ -1,3 +1,4 @@
+import { type ClassId, classId } from '../../core/ids.ts';
 import type { StoreError } from '../../core/log/event-store.ts';
 import { newId } from '../device/log/ids.ts';
 import { classesInUse, refreshClasses, tellForgotten } from './class-list.ts';
@@ -5,7 +6,7 @@ import { forgetLeftovers } from './leftovers.ts';
 import { classState, openClass, store } from './open-class.ts';
 
 /** Deletes a class for good; why it could not be done, or null. */
-export async function forgetClass(classId: string): Promise<StoreError | null> {
+export async function forgetClass(classId: ClassId): Promise<StoreError | null> {
   if (classId === classState.peek().id) await openAnother(classId);
   const outcome = await store.forget(classId);
   if ('error' in outcome) return outcome.error;
@@ -16,9 +17,9 @@ export async function forgetClass(classId: string): Promise<StoreError | null> {
 }
 
 /** Opens a class in use other than this one; a fresh one when there is none. */
-export async function openAnother(classId: string): Promise<void> {
+export async function openAnother(left: ClassId): Promise<void> {
   // The list may not have come yet; an empty class must not take the place of one that is there.
   await refreshClasses();
-  const other = classesInUse.peek().find((each) => each.classId !== classId);
-  await openClass(other?.classId ?? newId());
+  const other = classesInUse.peek().find((each) => each.classId !== left);
+  await openClass(other?.classId ?? classId(newId()));
 }

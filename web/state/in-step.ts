@@ -1,3 +1,4 @@
+import type { ClassId } from '../../core/ids.ts';
 import { isObject } from '../../core/log/is-value.ts';
 import type { Rights } from '../../core/sharing/rights.ts';
 import { openBridge } from '../device/far/bridge.ts';
@@ -16,7 +17,7 @@ import { store } from './open-class.ts';
 import type { InStep, Sharing } from './sharing.ts';
 
 type Message =
-  | { readonly kind: 'ask'; readonly classId: string }
+  | { readonly kind: 'ask'; readonly classId: ClassId }
   | { readonly kind: 'now'; readonly now: Sharing };
 
 function isMessage(value: unknown): value is Message {

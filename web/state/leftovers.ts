@@ -1,7 +1,14 @@
 /** What she typed or made and has not put into a log yet; it goes when its class is deleted. */
 
 import { array, custom, object, record, string } from 'valibot';
-import { type DrillId, type GroupId, isDrillId, isGroupId } from '../../core/ids.ts';
+import {
+  type ClassId,
+  type DrillId,
+  type GroupId,
+  isClassId,
+  isDrillId,
+  isGroupId,
+} from '../../core/ids.ts';
 import { remembered } from '../device/remembered.ts';
 import { asideCopies, throwAsideAway } from '../device/shelf.ts';
 import { forgetDictation } from './dictation-made.ts';
@@ -15,7 +22,7 @@ export const noteDrafts = remembered(
   'notes',
   array(
     object({
-      classId: string(),
+      classId: custom<ClassId>(isClassId),
       groupId: custom<GroupId>(isGroupId),
       drillId: custom<DrillId>(isDrillId),
       text: string(),
@@ -28,7 +35,7 @@ export const noteDrafts = remembered(
 export const lineDrafts = remembered('page-lines', record(string(), string()), {});
 
 /** Leaves nothing of a class that was deleted. */
-export function forgetLeftovers(deleted: string): void {
+export function forgetLeftovers(deleted: ClassId): void {
   namesTyped.value = '';
   noteDrafts.value = noteDrafts.peek().filter(({ classId }) => classId !== deleted);
   lineDrafts.value = Object.fromEntries(

@@ -1,9 +1,10 @@
 import { computed, signal } from '@preact/signals';
+import type { ClassId } from '../../core/ids.ts';
 import type { Member } from '../../core/sharing/rights.ts';
 import { sharedAs, store } from './open-class.ts';
 import { sharing } from './sharing.ts';
 
-const told = signal<{ readonly classId: string; readonly ids: readonly string[] } | null>(null);
+const told = signal<{ readonly classId: ClassId; readonly ids: readonly string[] } | null>(null);
 
 /** The devices that have come into the open class and of whom she was not told yet on this one. */
 export const newcomers = computed<readonly Member[]>(() => {

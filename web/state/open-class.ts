@@ -5,8 +5,15 @@
  */
 
 import { computed, signal } from '@preact/signals';
-import { custom, object, string } from 'valibot';
-import { type GroupId, isGroupId } from '../../core/ids.ts';
+import { custom, object } from 'valibot';
+import {
+  type ClassId,
+  classId,
+  type EventId,
+  type GroupId,
+  isClassId,
+  isGroupId,
+} from '../../core/ids.ts';
 import { type ClassState, type Group, WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { EventSpec, LogEvent } from '../../core/log/event.ts';
 import type { ClassHead } from '../../core/log/event-store.ts';
@@ -25,24 +32,27 @@ import { noteUndo } from './undo.ts';
 /** Where all classes of this device are kept. */
 export const store = createDeviceStore();
 
+/** Until a class was opened on this device. */
+const NO_CLASS = classId('');
+
 const open = remembered(
   'open',
-  object({ classId: string(), groupId: custom<GroupId>(isGroupId) }),
+  object({ classId: custom<ClassId>(isClassId), groupId: custom<GroupId>(isGroupId) }),
   {
-    classId: '',
+    classId: NO_CLASS,
     groupId: WHOLE_CLASS,
   },
 );
 
 /** A class that is only looked at, as long as it is: nothing of it is kept, and hers opens next time. */
-const lookedAt = signal<{ readonly classId: string; readonly groupId: GroupId } | null>(null);
+const lookedAt = signal<{ readonly classId: ClassId; readonly groupId: GroupId } | null>(null);
 const at = computed(() => lookedAt.value ?? open.value);
 
 /** Whether the class that is open is only looked at. */
 export const isLookedAt = computed(() => lookedAt.value !== null);
 
 const log = signal<OpenedClass | null>(null);
-const none = replay('', []);
+const none = replay(NO_CLASS, []);
 
 /** The class that is open; an empty one until the first is. */
 export const classState = computed<ClassState>(() => log.value?.state.value ?? none);
@@ -71,14 +81,14 @@ export const groupName = computed(() => nameOfGroup(group.value, classState.valu
  * other. A first one begins with its first event.
  */
 export async function openLastClass(): Promise<void> {
-  const { classId, groupId } = open.peek();
-  if (classId !== '') {
-    await openClass(classId, groupId);
+  const { classId: last, groupId } = open.peek();
+  if (last !== NO_CLASS) {
+    await openClass(last, groupId);
     if (classState.peek().last > 0) return;
   }
   const heads = await classHeads();
   const there = heads.find((head) => !replay(head.classId, head.events).archived) ?? heads[0];
-  if (there || classId === '') await openClass(there?.classId ?? newId(), groupId);
+  if (there || last === NO_CLASS) await openClass(there?.classId ?? classId(newId()), groupId);
 }
 
 /** Every class on this device, with the events that name it. */
@@ -88,7 +98,7 @@ export async function classHeads(): Promise<readonly ClassHead[]> {
 }
 
 /** Opens a class of this device; one that is not there yet begins with its first event. */
-export async function openClass(classId: string, groupId: GroupId = WHOLE_CLASS): Promise<void> {
+export async function openClass(classId: ClassId, groupId: GroupId = WHOLE_CLASS): Promise<void> {
   const opened = await openOnDevice(store, classId);
   log.peek()?.close();
   lookedAt.value = null;
@@ -97,7 +107,7 @@ export async function openClass(classId: string, groupId: GroupId = WHOLE_CLASS)
 }
 
 /** Opens a class that is only looked at: it is in memory, and no other window hears of it. */
-export async function lookAtClass(classId: string, events: readonly LogEvent[]): Promise<void> {
+export async function lookAtClass(classId: ClassId, events: readonly LogEvent[]): Promise<void> {
   const opened = await openInMemory(classId, events);
   log.peek()?.close();
   lookedAt.value = { classId, groupId: WHOLE_CLASS };
@@ -138,7 +148,7 @@ export function recordUndoable(said: string, ...specs: readonly EventSpec[]): re
 }
 
 /** Takes events back: they count as if they had not happened. */
-export function takeBack(events: readonly { readonly id: string }[]): void {
+export function takeBack(events: readonly { readonly id: EventId }[]): void {
   record(...events.map(({ id }): EventSpec => ({ kind: 'undone', body: { event: id } })));
 }
 

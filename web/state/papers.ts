@@ -1,8 +1,8 @@
 /** The piles of spelling papers of the open class: which is open, and all that is said of it. */
 
 import { computed } from '@preact/signals';
-import { boolean, nullable, object, string } from 'valibot';
-import type { ChildId, GroupId } from '../../core/ids.ts';
+import { boolean, custom, nullable, object } from 'valibot';
+import { type ChildId, type GroupId, isPapersId, type PapersId, papersId } from '../../core/ids.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import type { EventSpec, PaperAnswer, PapersChange, PapersWord } from '../../core/log/event.ts';
 import { answerKey, type PapersRecord, type PileWord } from '../../core/log/papers-record.ts';
@@ -22,10 +22,14 @@ import { readyEngine } from './engine-ready.ts';
 import { classState, group, record, recordUndoable, takeBack } from './open-class.ts';
 import { noteUndo } from './undo.ts';
 
-const kept = remembered('papers', object({ open: nullable(string()), byPaper: boolean() }), {
-  open: null,
-  byPaper: false,
-});
+const kept = remembered(
+  'papers',
+  object({ open: nullable(custom<PapersId>(isPapersId)), byPaper: boolean() }),
+  {
+    open: null,
+    byPaper: false,
+  },
+);
 
 /** The piles of the class, the newest first. */
 export const piles = computed<readonly PapersRecord[]>(() =>
@@ -33,9 +37,10 @@ export const piles = computed<readonly PapersRecord[]>(() =>
 );
 
 /** The pile that is being read; null when none is. */
-export const openPile = computed<PapersRecord | null>(
-  () => classState.value.papers.get(kept.value.open ?? '') ?? null,
-);
+export const openPile = computed<PapersRecord | null>(() => {
+  const { open } = kept.value;
+  return (open && classState.value.papers.get(open)) ?? null;
+});
 
 /** The newest pile that a group wrote on a day; null for none. */
 export function pileOfDay(groupId: GroupId, day: string): PapersRecord | null {
@@ -51,15 +56,15 @@ export function setByPaper(next: boolean): void {
 }
 
 /** Turns to a pile, or to none. */
-export function openPapers(id: string | null): void {
+export function openPapers(id: PapersId | null): void {
   kept.value = { ...kept.peek(), open: id };
 }
 
 /** Begins a pile for the group at work and turns to it. */
 export function beginPile(words: readonly PapersWord[], day: string | null): void {
-  const papersId = newId();
-  record({ kind: 'papers-begun', body: { papersId, groupId: group.peek().id, day, words } });
-  openPapers(papersId);
+  const id = papersId(newId());
+  record({ kind: 'papers-begun', body: { papersId: id, groupId: group.peek().id, day, words } });
+  openPapers(id);
 }
 
 /** Sets the day or words of a pile right, as one thing that can be taken back. */

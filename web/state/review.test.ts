@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { classId } from '../../core/ids.ts';
 import { type CardId, isSightId } from '../../core/language/card-id.ts';
 import { type Day, makeDay, parseDay } from '../../core/learners/day.ts';
 import { parseLog } from '../../core/log/log-file.ts';
@@ -14,7 +15,7 @@ async function openObserved(days: readonly string[]): Promise<void> {
   const log = parseLog(observedClass(days));
   if ('error' in log) throw new Error(log.error.message);
   await store.append(log.events);
-  await openClass('room');
+  await openClass(classId('room'));
 }
 
 describe('what a class has shown so far', () => {

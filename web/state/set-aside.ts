@@ -1,5 +1,7 @@
 /** What could not be read or kept on this device and was set aside: to be seen, saved and thrown away. */
+
 import { signal } from '@preact/signals';
+import { eventId } from '../../core/ids.ts';
 import { createAsideShelf, type SetAside } from '../device/log/set-aside.ts';
 import { saveText } from '../device/save-text.ts';
 import { asideCopies, throwAsideAway } from '../device/shelf.ts';
@@ -43,7 +45,7 @@ export async function throwSetAsideAway(): Promise<boolean> {
   try {
     await shelf.throwAway(of('entry', 'page', 'sheet') as readonly SetAside[]);
     throwAsideAway(of('remembered').map(({ place }) => String(place)));
-    store.letGo(of('unkeepable').map(({ place }) => String(place)));
+    store.letGo(of('unkeepable').map(({ place }) => eventId(String(place))));
     return true;
   } catch {
     return false;

@@ -1,11 +1,13 @@
 /** How the open class stands with her other devices. */
+
 import { signal } from '@preact/signals';
+import type { ClassId } from '../../core/ids.ts';
 import type { Rights } from '../../core/sharing/rights.ts';
 import type { FarClass, FarState } from '../device/far/far-class.ts';
 
 /** What is known of the sharing of the open class. */
 export interface Sharing {
-  readonly classId: string;
+  readonly classId: ClassId;
   /** This device, as the others know it. */
   readonly device: string;
   readonly state: FarState;

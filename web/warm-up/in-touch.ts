@@ -2,7 +2,14 @@
  * What the windows tell each other of the warm-up, on the channel: its plan once, then after each act only
  * where it stands. A window that has just come, or missed a plan, asks.
  */
-import { type ChildId, type DrillId, isChildId, isDrillId, isGroupId } from '../../core/ids.ts';
+import {
+  type ChildId,
+  type DrillId,
+  isChildId,
+  isClassId,
+  isDrillId,
+  isGroupId,
+} from '../../core/ids.ts';
 import { isDrill } from '../../core/log/is-drill.ts';
 import {
   isFlag,
@@ -67,7 +74,7 @@ const isTexts = isListOf(isText);
 
 const isPlan = isShape<Plan>({
   key: isText,
-  classId: isText,
+  classId: isClassId,
   groupId: isGroupId,
   drillId: isDrillId,
   drill: isDrill,

@@ -5,7 +5,7 @@
  */
 
 import { computed } from '@preact/signals';
-import type { ChildId } from '../../core/ids.ts';
+import type { ChildId, EventId } from '../../core/ids.ts';
 import { type LikelySlip, likelySlips, WORD_SLIPS } from '../../core/language/likely-slips.ts';
 import type { Mark } from '../../core/log/class-state.ts';
 import { readerAt } from '../../core/warm-up/calling.ts';
@@ -87,7 +87,7 @@ export function sayHeard(heard: LikelySlip): void {
 }
 
 /** Says whose a mark is: a child's, or of all together (null). The question stays open. */
-export function giveTo(mark: string, child: ChildId | null): void {
+export function giveTo(mark: EventId, child: ChildId | null): void {
   const now = running.peek();
   if (!now) return;
   recordNowOf(now, {

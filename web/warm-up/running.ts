@@ -7,7 +7,7 @@
 
 import { computed, signal } from '@preact/signals';
 import type { Drill } from '../../core/drills/drill.ts';
-import { type ChildId, type DrillId, drillId } from '../../core/ids.ts';
+import { type ChildId, type DrillId, drillId, type EventId, eventId } from '../../core/ids.ts';
 import type { DrillRecord } from '../../core/log/class-state.ts';
 import { readDrill } from '../../core/log/drill-record.ts';
 import type { EventSpec, LogEvent } from '../../core/log/event.ts';
@@ -188,7 +188,7 @@ export function recordNowOf(now: Running, ...specs: readonly EventSpec[]): reado
 }
 
 /** Asks what was heard instead at this mark, or nothing any more. */
-export function ask(mark: string | null): void {
+export function ask(mark: EventId | null): void {
   doHere({ does: 'asking', mark });
 }
 
@@ -376,7 +376,7 @@ function note(what: Running, ...specs: readonly EventSpec[]): readonly LogEvent[
   if (what.rehearsed === null) return record(...specs);
   const now = running.peek();
   if (now?.drillId !== what.drillId || now.rehearsed === null) return [];
-  const stamp = { classId: now.classId, by: me, now: Date.now(), newId };
+  const stamp = { classId: now.classId, by: me, now: Date.now(), newId: () => eventId(newId()) };
   const noted = noteAside(now.rehearsed, specs, stamp);
   doHere({ does: 'aside', noted });
   return noted;

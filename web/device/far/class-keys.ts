@@ -1,3 +1,4 @@
+import type { ClassId } from '../../../core/ids.ts';
 import type { RightsSaid, SealedSecrets } from '../../../core/sharing/rights-said.ts';
 import { LANES, type Lane, mayRead, type Role } from '../../../core/sharing/role.ts';
 import { keyFrom, makeSecret, openSealed, seal, sealTo, unseal } from './cipher.ts';
@@ -17,7 +18,7 @@ export interface ClassKeys {
 }
 
 /** No keys yet. */
-export function createClassKeys(classId: string): ClassKeys {
+export function createClassKeys(classId: ClassId): ClassKeys {
   const known = new Map<number, Secrets>();
   const chains = new Map<number, Readonly<Record<Lane, string>>>();
   const keys = new Map<string, Promise<CryptoKey>>();
@@ -67,7 +68,7 @@ export function makeSecrets(): Required<Secrets> {
 export async function sealSecrets(
   publicKey: string,
   role: Role,
-  classId: string,
+  classId: ClassId,
   epoch: number,
   secrets: Secrets,
 ): Promise<SealedSecrets> {
@@ -84,7 +85,7 @@ export async function sealSecrets(
 /** The secrets that were sealed to this pair of keys; nothing of those that were not. */
 export async function openSecrets(
   pair: CryptoKeyPair,
-  classId: string,
+  classId: ClassId,
   epoch: number,
   sealed: SealedSecrets,
 ): Promise<Secrets> {
@@ -99,7 +100,7 @@ export async function openSecrets(
 
 /** The secrets of an epoch, sealed under those of the next. */
 export async function makeChain(
-  classId: string,
+  classId: ClassId,
   epoch: number,
   next: Required<Secrets>,
   before: Secrets,
@@ -114,10 +115,10 @@ export async function makeChain(
   return chain;
 }
 
-function purposeOf(classId: string, epoch: number, lane: Lane): string {
+function purposeOf(classId: ClassId, epoch: number, lane: Lane): string {
   return `sweepline/1 secret ${classId} ${epoch} ${lane}`;
 }
 
-function chainHeader(classId: string, epoch: number, lane: Lane): string {
+function chainHeader(classId: ClassId, epoch: number, lane: Lane): string {
   return `sweepline/1 chain ${classId} ${epoch} ${lane}`;
 }

@@ -1,3 +1,4 @@
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore, StoreError } from '../../../core/log/event-store.ts';
 import { NOTHING, takeBatch } from '../../../core/sharing/follower.ts';
@@ -77,7 +78,7 @@ export interface FarState {
 
 /** What being in step needs. */
 export interface FarClassSpec {
-  readonly classId: string;
+  readonly classId: ClassId;
   /** The class with nothing read yet. */
   readonly createShared: () => SharedClass;
   readonly own: OwnDevice;
@@ -122,9 +123,9 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   const noted = await ledger.read();
   let { followed, rights } = noted;
   let outbox: Outbox = EMPTY;
-  const events = new Map<string, LogEvent>();
-  const writers = new Map<string, string>();
-  const flying = new Map<string, readonly string[]>();
+  const events = new Map<EventId, LogEvent>();
+  const writers = new Map<EventId, string>();
+  const flying = new Map<string, readonly EventId[]>();
   const aside = new Map<string, string>();
   let line: FarLine | null = null;
   let ahead = 0;

@@ -1,3 +1,4 @@
+import { type ClassId, classId } from '../../../core/ids.ts';
 import { fromText, toText, utf8 } from './bytes.ts';
 import {
   bytesFrom,
@@ -16,7 +17,7 @@ export type InviteSecret = string;
 /** What opens a class to whoever has the link. */
 export interface OpenedInvitation {
   readonly id: string;
-  readonly classId: string;
+  readonly classId: ClassId;
   /** The device that shared the class first: with it begins what the new one believes. */
   readonly founder: string;
   readonly keys: KeyPairs;
@@ -66,8 +67,8 @@ export async function openInvitation(
   const bytes = await unseal(await boxKeyOf(secret), id, box);
   if (bytes === null) return null;
   try {
-    const [classId, founder, keys] = JSON.parse(new TextDecoder().decode(bytes));
-    return { id, classId, founder, keys: await unpackKeys(keys) };
+    const [ofClass, founder, keys] = JSON.parse(new TextDecoder().decode(bytes));
+    return { id, classId: classId(ofClass), founder, keys: await unpackKeys(keys) };
   } catch {
     return null;
   }

@@ -1,9 +1,10 @@
+import type { ClassId } from '../../../core/ids.ts';
 import { NOTHING } from '../../../core/sharing/follower.ts';
 import type { SharedRecords } from '../log/shared-records.ts';
 import type { Ledger } from './ledger.ts';
 
 /** The ledger of one class in this browser's database. */
-export function createKeptLedger(shared: SharedRecords, classId: string): Ledger {
+export function createKeptLedger(shared: SharedRecords, classId: ClassId): Ledger {
   return {
     async read() {
       const record = await shared.of(classId);

@@ -1,3 +1,4 @@
+import type { EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { Followed } from '../../../core/sharing/follower.ts';
 import type { KeptRecord } from '../../../core/sharing/record.ts';
@@ -17,9 +18,9 @@ export interface Ledger {
   /** Events that are to be sent, again or at last; what is recorded here is noted by its store. */
   noteUnsent(events: readonly LogEvent[]): Promise<void>;
   /** Events that were not taken, by their ids, and why; they are not sent again. */
-  noteAside(aside: ReadonlyMap<string, string>): Promise<void>;
+  noteAside(aside: ReadonlyMap<EventId, string>): Promise<void>;
   /** Events that the server has. */
-  noteSent(ids: readonly string[]): Promise<void>;
+  noteSent(ids: readonly EventId[]): Promise<void>;
 }
 
 /** What was noted. */
@@ -28,9 +29,9 @@ export interface Noted {
   /** Every record on the lane of rights, in order. */
   readonly rights: readonly KeptRecord[];
   /** The ids of events still to be sent. */
-  readonly unsent: readonly string[];
+  readonly unsent: readonly EventId[];
   /** Those that were not taken, and why. */
-  readonly aside: ReadonlyMap<string, string>;
+  readonly aside: ReadonlyMap<EventId, string>;
   /** When each device was heard of last, by the server's clock in milliseconds. */
   readonly seen: Readonly<Record<string, number>>;
 }

@@ -1,3 +1,4 @@
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { NOTHING, takeBatch, traceAfter } from '../../../core/sharing/follower.ts';
 import type { DeviceMessage, ServerMessage } from '../../../core/sharing/message.ts';
@@ -9,7 +10,7 @@ import type { SharedClass } from './shared-class.ts';
 
 /** What packing needs. */
 export interface PackSpec {
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly own: OwnDevice;
   /** The class with nothing read yet. */
   readonly shared: SharedClass;
@@ -47,7 +48,7 @@ export async function packClass(spec: PackSpec): Promise<number> {
     const loose = reading.loose();
     if (loose.length < WORTH_IT) return 0;
     for (const lane of LANES) {
-      const events = new Map<string, LogEvent>();
+      const events = new Map<EventId, LogEvent>();
       for (const record of loose) {
         if (record.lane !== lane) continue;
         for (const event of record.events) if (!events.has(event.id)) events.set(event.id, event);
@@ -85,7 +86,7 @@ function readServer({ shared, classId }: PackSpec) {
   const lanes = new Map<number, Lane>();
   const traces = new Map<number, number>();
   const opened = new Map<number, Opened>();
-  const writers = new Map<string, string>();
+  const writers = new Map<EventId, string>();
   const answers = new Map<number, ServerMessage>();
   const waiting = new Set<() => void>();
   const wake = () => {

@@ -1,3 +1,4 @@
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { ClassRecord } from '../../../core/sharing/record.ts';
 import { LANES, laneOf } from '../../../core/sharing/role.ts';
@@ -10,7 +11,7 @@ const LENIENCE = 2 * 60 * 1000;
 
 /** Events on their way: as records, each with the ids of its events. */
 export interface Sealed {
-  readonly records: readonly { readonly record: ClassRecord; readonly ids: readonly string[] }[];
+  readonly records: readonly { readonly record: ClassRecord; readonly ids: readonly EventId[] }[];
   /** What was said of times that lay ahead; to be kept here as well. */
   readonly datings: readonly LogEvent[];
   /** How many records this device has made of the class by now. */
@@ -31,7 +32,7 @@ export async function recordsOf(
     ahead,
     count,
   }: {
-    readonly classId: string;
+    readonly classId: ClassId;
     readonly shared: Pick<SharedClass, 'sealed'>;
     readonly stamping: Stamping;
     readonly ahead: number;
@@ -39,7 +40,7 @@ export async function recordsOf(
   },
 ): Promise<Sealed> {
   const there = Math.floor(stamping.now() + ahead);
-  const records: { record: ClassRecord; ids: readonly string[] }[] = [];
+  const records: { record: ClassRecord; ids: readonly EventId[] }[] = [];
   const datings: LogEvent[] = [];
   let made = count;
   for (const lane of LANES) {
@@ -59,7 +60,7 @@ export async function recordsOf(
 }
 
 /** The same for the same events, so that what is sent twice is known again. */
-async function recordIdOf(ids: readonly string[]): Promise<string> {
+async function recordIdOf(ids: readonly EventId[]): Promise<string> {
   const text = utf8(ids.join('\n'));
   return toText(new Uint8Array(await crypto.subtle.digest('SHA-256', text)).subarray(0, 16));
 }

@@ -1,4 +1,5 @@
 import { deflateSync, inflateSync } from 'fflate';
+import type { ClassId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { parseEvent } from '../../../core/log/parse-event.ts';
 import { type ClassRecord, headerOf } from '../../../core/sharing/record.ts';
@@ -20,7 +21,7 @@ type Header = Omit<ClassRecord, 'body' | 'signature'>;
 /** Events of one class as the body of a record: packed, rounded up in size, sealed. */
 export function sealEvents(
   key: CryptoKey,
-  classId: string,
+  classId: ClassId,
   header: Header,
   events: readonly LogEvent[],
 ): Promise<string> {
@@ -37,7 +38,7 @@ export function sealEvents(
 /** The events in a record's body; null when it was not sealed so, or holds anything else. */
 export async function unsealEvents(
   key: CryptoKey,
-  classId: string,
+  classId: ClassId,
   record: ClassRecord,
 ): Promise<readonly LogEvent[] | null> {
   const bytes = await unseal(key, headerOf(classId, record), record.body);

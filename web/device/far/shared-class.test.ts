@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { childId } from '../../../core/ids.ts';
+import { childId, classId, eventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { ClassRecord, KeptRecord } from '../../../core/sharing/record.ts';
 import type { Lane, Role } from '../../../core/sharing/role.ts';
@@ -20,7 +20,7 @@ class Room {
   async begin() {
     const own = await ownDevice(await makeKeys(false), 'desk');
     const shared = createSharedClass({
-      classId: 'class',
+      classId: classId('class'),
       own,
       founder: own.id,
       invitation: null,
@@ -39,7 +39,13 @@ class Room {
     if (!opened) throw new Error('The invitation does not open.');
     const own = await ownDevice(await makeKeys(false), name);
     const { founder } = opened;
-    const shared = createSharedClass({ classId: 'class', own, founder, invitation: opened, newId });
+    const shared = createSharedClass({
+      classId: classId('class'),
+      own,
+      founder,
+      invitation: opened,
+      newId,
+    });
     await this.keep(await shared.comeIn(opened));
     return { ...(await this.#add(shared)), id: own.id };
   }
@@ -81,7 +87,7 @@ class Room {
 }
 
 function event(lane: Lane, text: string): LogEvent {
-  const stamp = { id: newId(), classId: 'class', at: 1, by: 'desk' };
+  const stamp = { id: eventId(newId()), classId: classId('class'), at: 1, by: 'desk' };
   if (lane === 'private') {
     return { ...stamp, kind: 'noted', body: { drillId: null, groupId: 'g', text } };
   }
@@ -170,7 +176,13 @@ describe('a class on several devices', () => {
     const opened = await openInvitation(secret, box);
     if (!opened) throw new Error('The sheet does not open.');
     const own = await ownDevice(await makeKeys(false), 'new-laptop');
-    const spec = { classId: 'class', own, founder: opened.founder, invitation: opened, newId };
+    const spec = {
+      classId: classId('class'),
+      own,
+      founder: opened.founder,
+      invitation: opened,
+      newId,
+    };
     const shared = createSharedClass(spec);
     await room.keep(await shared.comeIn(opened));
     const texts: Taken[] = [];
@@ -187,7 +199,7 @@ describe('a class on several devices', () => {
     expect(asides(desk)).toEqual(['wrong-signature', 'wrong-signature', 'old-epoch']);
     const [found] = room.kept;
     const other = createSharedClass({
-      classId: 'other',
+      classId: classId('other'),
       own: desk.own,
       founder: desk.id,
       invitation: null,
@@ -197,7 +209,7 @@ describe('a class on several devices', () => {
       { kind: 'aside' },
     ]);
     const deceived = createSharedClass({
-      classId: 'class',
+      classId: classId('class'),
       own: desk.own,
       founder: 'somebody else',
       invitation: null,

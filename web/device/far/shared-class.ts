@@ -1,3 +1,4 @@
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { type Admitted, admit } from '../../../core/sharing/admit.ts';
 import { type ClassRecord, type KeptRecord, signedText } from '../../../core/sharing/record.ts';
@@ -40,7 +41,7 @@ export interface SharedClass {
    */
   take(
     record: KeptRecord,
-    writtenBy: (event: string) => string | undefined,
+    writtenBy: (event: EventId) => string | undefined,
   ): Promise<readonly Taken[]>;
   /** Whether anything waits. */
   isWaiting(): boolean;
@@ -88,7 +89,7 @@ export type Taken = { readonly seq: number } & (
 
 /** What a shared class needs to know. */
 export interface SharedClassSpec {
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly own: OwnDevice;
   /** The device that shared it first, as the invitation has it; this one's own id when it did. */
   readonly founder: string;
@@ -187,12 +188,12 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
 
   /** Opens what waits, as far as this device has the keys by now, in order. */
   async function openWaiting(
-    writtenBy: (event: string) => string | undefined,
+    writtenBy: (event: EventId) => string | undefined,
   ): Promise<readonly Taken[]> {
     const reader = rights?.members.get(own.id);
     if (!reader) return [];
     const taken: Taken[] = [];
-    const brought = new Map<string, string>();
+    const brought = new Map<EventId, string>();
     for (const { record, writer } of waiting) {
       const { lane, epoch, seq } = record;
       if (lane === 'rights' || !mayRead(reader.role, lane)) continue;
@@ -202,7 +203,7 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
         taken.push({ kind: 'aside', seq, why: 'unreadable' });
         continue;
       }
-      const byId = (event: string) => brought.get(event) ?? writtenBy(event);
+      const byId = (event: EventId) => brought.get(event) ?? writtenBy(event);
       const admitted = admit(classId, record, writer, events, byId);
       for (const { id, by } of admitted.events) brought.set(id, by);
       taken.push({ kind: 'events', seq, admitted });

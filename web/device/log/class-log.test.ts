@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { childId } from '../../../core/ids.ts';
+import { childId, classId, eventId } from '../../../core/ids.ts';
 import { WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import { LATEST } from '../../../core/log/clock.ts';
 import type { EventSpec } from '../../../core/log/event.ts';
@@ -28,7 +28,7 @@ function device(store: EventStore = createMemoryStore()) {
       stores.push(own);
       const log = await openClassLog({
         store: own,
-        classId: 'class',
+        classId: classId('class'),
         device: 'desk',
         now: () => clock.now,
         newId: () => `id ${lastId++}`,
@@ -87,7 +87,13 @@ describe('an open class', () => {
     clock.now = Date.UTC(2026, 10, 30);
     const { log } = await window();
     await log.record(note('one'), note('two'), note('three')).kept;
-    const far = { id: 'far', classId: 'class', at: LATEST, by: 'desk', ...name('Robin') };
+    const far = {
+      id: eventId('far'),
+      classId: classId('class'),
+      at: LATEST,
+      by: 'desk',
+      ...name('Robin'),
+    };
     await store.append([far]);
     const { log: again } = await window();
     clock.now += 60_000;
@@ -160,7 +166,7 @@ describe('an open class', () => {
     const { kept } = log.record(name('Robin'), note('one'));
     expect(await kept).toMatchObject({ error: { code: 'refused' } });
     expect(log.state.value.children.get(childId('r'))?.name).toBe('Robin');
-    expect(replay('class', steady.unsaved.value)).toEqual(log.state.value);
+    expect(replay(classId('class'), steady.unsaved.value)).toEqual(log.state.value);
     await end();
   });
 });

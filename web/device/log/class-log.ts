@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import { type ClassId, eventId } from '../../../core/ids.ts';
 import { findAhead } from '../../../core/log/ahead.ts';
 import type { ClassState } from '../../../core/log/class-state.ts';
 import { tick } from '../../../core/log/clock.ts';
@@ -32,7 +33,7 @@ export interface Recorded {
 /** What a class log needs. */
 export interface ClassLogSpec extends Stamping {
   readonly store: SteadyStore & Announcing;
-  readonly classId: string;
+  readonly classId: ClassId;
 }
 
 /**
@@ -61,7 +62,7 @@ export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
       let { last } = state.peek();
       const events = specs.map(({ kind, body }): LogEvent => {
         last = tick(last, now());
-        return { id: newId(), classId, at: last, by: spec.device, kind, body };
+        return { id: eventId(newId()), classId, at: last, by: spec.device, kind, body };
       });
       take(events);
       return { events, kept: store.append(events) };

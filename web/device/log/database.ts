@@ -1,28 +1,29 @@
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { SharedRecord, Unsent } from './shared-record.ts';
 
 /** What the database holds; the records of a class stand together in each store. */
 export interface LogSchema extends DBSchema {
   /** An event a record. */
-  loose: { key: [classId: string, id: string]; value: LooseRecord };
+  loose: { key: [classId: ClassId, id: EventId]; value: LooseRecord };
   /** Sealed events (page.ts); pages count from 0, and no event is on two of them. */
-  pages: { key: [classId: string, page: number]; value: PageRecord };
+  pages: { key: [classId: ClassId, page: number]; value: PageRecord };
   /** Copies of the events that a list of classes needs. */
-  heads: { key: [classId: string, id: string]; value: LogEvent };
+  heads: { key: [classId: ClassId, id: EventId]; value: LogEvent };
   /** Which classes were forgotten, for good. */
-  forgotten: { key: [classId: string]; value: { readonly classId: string } };
+  forgotten: { key: [classId: ClassId]; value: { readonly classId: ClassId } };
   /** Records that could not be read, for whoever wants to rescue them (set-aside.ts). */
   aside: { key: number; value: AsideRecord };
   /** How this device takes part in the classes that are shared. */
-  shared: { key: [classId: string]; value: SharedRecord };
+  shared: { key: [classId: ClassId]; value: SharedRecord };
   /** What is still to be sent of them. */
-  outbox: { key: [classId: string, id: string]; value: Unsent };
+  outbox: { key: [classId: ClassId, id: EventId]; value: Unsent };
 }
 
 /** A record that could not be read, as it was found; the second version put it there bare. */
 export interface AsideRecord {
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly record: unknown;
 }
 
@@ -38,7 +39,7 @@ export interface LooseRecord extends LogEvent {
 
 /** A page of sealed events. */
 export interface PageRecord {
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly page: number;
   readonly text: string;
 }
@@ -142,7 +143,7 @@ export async function change(
 }
 
 /** The keys of all records of a class, in whichever store. */
-export function ofClass(classId: string): IDBKeyRange {
+export function ofClass(classId: ClassId): IDBKeyRange {
   return IDBKeyRange.bound([classId], [classId, []]);
 }
 

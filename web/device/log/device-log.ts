@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import type { ClassId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { type Announcing, announce } from './announce.ts';
 import { type ClassLog, openClassLog } from './class-log.ts';
@@ -71,7 +72,7 @@ export interface OpenedClass extends ClassLog {
 
 /** Opens a class made of these events, in memory alone: nothing is kept, and no other window is told. */
 export async function openInMemory(
-  classId: string,
+  classId: ClassId,
   events: readonly LogEvent[],
 ): Promise<OpenedClass> {
   const store = keepGoing(createMemoryStore());
@@ -83,7 +84,7 @@ export async function openInMemory(
 }
 
 /** Opens a class on this device. */
-export async function openClass(store: DeviceStore, classId: string): Promise<OpenedClass> {
+export async function openClass(store: DeviceStore, classId: ClassId): Promise<OpenedClass> {
   let shared: SharedRecord | null = null;
   const reading = inTime(store.shared.of(classId)).then((record) => {
     shared = record;

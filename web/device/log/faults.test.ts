@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { classId, type EventId, eventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore } from '../../../core/log/event-store.ts';
 import { makeRandom, type Random } from '../../../core/random.ts';
@@ -21,22 +22,22 @@ it.each([...Array.from({ length: 60 }, (_, seed) => seed), 437, 640, 958])(
     const random = makeRandom(seed);
     const texts = new Map<string, string>();
     let disk = createMemoryStore();
-    const kept = new Set<string>();
+    const kept = new Set<EventId>();
     let count = 0;
     for (let session = 0; session < 8; session++) {
       const store = withSecondCopy(faultyStore(disk, random), {
         drawer: faultyDrawer(texts, random),
         session: `window${session}`,
       });
-      await store.eventsOf('room');
+      await store.eventsOf(classId('room'));
       for (let acts = random.below(30); acts > 0; acts--) {
         const events = Array.from({ length: 1 + random.below(3) }, () => note(`e${count++}`));
         if ('kept' in (await store.append(events))) for (const { id } of events) kept.add(id);
-        if (random.below(8) === 0) await store.eventsOf('room');
+        if (random.below(8) === 0) await store.eventsOf(classId('room'));
       }
       if (random.below(3) > 0) await store.close();
       const quiet = withSecondCopy(disk, { drawer: drawerOf(texts), session: `quiet${session}` });
-      const read = await quiet.eventsOf('room');
+      const read = await quiet.eventsOf(classId('room'));
       const found = new Set('events' in read ? read.events.map(({ id }) => id) : []);
       expect([...kept].filter((id) => !found.has(id))).toEqual([]);
       await quiet.close();
@@ -49,7 +50,14 @@ it.each([...Array.from({ length: 60 }, (_, seed) => seed), 437, 640, 958])(
 );
 
 function note(id: string): LogEvent {
-  return { id, classId: 'room', at: 1, by: 'desk', kind: 'noted', body: { text: `„${id}“` } };
+  return {
+    id: eventId(id),
+    classId: classId('room'),
+    at: 1,
+    by: 'desk',
+    kind: 'noted',
+    body: { text: `„${id}“` },
+  };
 }
 
 function drawerOf(texts: Map<string, string>): Drawer {

@@ -1,4 +1,5 @@
 import type { IDBPDatabase } from 'idb';
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type {
   ClassesRead,
@@ -86,7 +87,7 @@ export function createIndexedStore(name?: string, connection = connect(name)): E
 }
 
 /** Throws away what was set aside of a class; what could not even be told to be of a class stays. */
-async function forgetAside(tx: Change, classId: string): Promise<void> {
+async function forgetAside(tx: Change, classId: ClassId): Promise<void> {
   let cursor = await tx.objectStore('aside').openCursor();
   while (cursor) {
     const { value } = cursor;
@@ -112,7 +113,7 @@ const kept = { kept: true } as const;
 /** Every class, found by leaping from each to the first record of the next. */
 async function readHeads(db: IDBPDatabase<LogSchema>): Promise<ClassesRead> {
   const tx = db.transaction([...STORES]);
-  const ids = new Set<string>();
+  const ids = new Set<ClassId>();
   for (const store of ['loose', 'pages'] as const) {
     let cursor = await tx.objectStore(store).openKeyCursor();
     while (cursor) {
@@ -135,7 +136,7 @@ async function readHeads(db: IDBPDatabase<LogSchema>): Promise<ClassesRead> {
 /** Of a shared class, what is new here is to be sent, and what came from afar is not. */
 async function noteForSending(
   tx: Change,
-  classId: string,
+  classId: ClassId,
   fresh: readonly LogEvent[],
   all: readonly LogEvent[],
   origin: Origin,
@@ -150,10 +151,10 @@ async function noteForSending(
 }
 
 /** Events by class, each id once: of two with one id, the first. */
-function byClass(events: readonly LogEvent[]): ReadonlyMap<string, readonly LogEvent[]> {
-  const classes = new Map<string, Map<string, LogEvent>>();
+function byClass(events: readonly LogEvent[]): ReadonlyMap<ClassId, readonly LogEvent[]> {
+  const classes = new Map<ClassId, Map<EventId, LogEvent>>();
   for (const event of events) {
-    const own = classes.get(event.classId) ?? new Map<string, LogEvent>();
+    const own = classes.get(event.classId) ?? new Map<EventId, LogEvent>();
     classes.set(event.classId, own);
     if (!own.has(event.id)) own.set(event.id, event);
   }

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
+import { classId, eventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore } from '../../../core/log/event-store.ts';
 import type { Shelf } from '../shelf.ts';
@@ -19,8 +20,8 @@ function emptyShelf(): Shelf & { readonly held: Map<string, string> } {
 }
 
 const named = (id: string, name: string): LogEvent => ({
-  id,
-  classId: 'room',
+  id: eventId(id),
+  classId: classId('room'),
   at: 1_800_000_000_000,
   by: 'desk',
   kind: 'set',
@@ -37,7 +38,7 @@ const steady = (store: EventStore, inMemory = false) => ({
 });
 
 async function idsIn(store: ReturnType<typeof keepGoing>): Promise<readonly string[]> {
-  const read = await store.eventsOf('room');
+  const read = await store.eventsOf(classId('room'));
   return 'events' in read ? read.events.map(({ id }) => id).sort() : [];
 }
 
@@ -105,9 +106,12 @@ describe('what is not on the disk yet when a page is left', () => {
 
   it('is let go when its class was deleted meanwhile, and other classes are kept', async () => {
     const shelf = emptyShelf();
-    leaving(shelf, named('a', 'Room 4'), { ...named('b', 'Room 5'), classId: 'hall' });
+    leaving(shelf, named('a', 'Room 4'), {
+      ...named(eventId('b'), 'Room 5'),
+      classId: classId('hall'),
+    });
     const memory = createMemoryStore();
-    await memory.forget('hall');
+    await memory.forget(classId('hall'));
     const store = steady(memory);
     await takeFromShelf(store, shelf);
     expect(await idsIn(store)).toEqual(['a']);

@@ -1,14 +1,15 @@
 import { serialize } from 'node:v8';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { classId, eventId } from '../../../core/ids.ts';
 import { classYear } from '../../../test/class-year.ts';
 import { decodePage, encodePage } from './page.ts';
 
 const text = fc.string({ unit: 'binary' });
 const events = fc.array(
   fc.record({
-    id: text,
-    classId: fc.constant('room'),
+    id: text.map(eventId),
+    classId: fc.constant(classId('room')),
     at: fc.integer(),
     by: text,
     kind: text,
@@ -20,7 +21,9 @@ describe('a page of events', () => {
   it('gives back what JSON would, whatever the bodies hold', () => {
     fc.assert(
       fc.property(events, (some) => {
-        expect(decodePage('room', encodePage(some))).toEqual(JSON.parse(JSON.stringify(some)));
+        expect(decodePage(classId('room'), encodePage(some))).toEqual(
+          JSON.parse(JSON.stringify(some)),
+        );
       }),
     );
   });
@@ -35,34 +38,38 @@ describe('a page of events', () => {
       'text',
     ];
     const some = bodies.map((body, at) => ({
-      id: `e${at}`,
-      classId: 'room',
+      id: eventId(`e${at}`),
+      classId: classId('room'),
       at,
       by: '',
       kind: 'k',
       body,
     }));
-    const read = decodePage('room', encodePage(some));
+    const read = decodePage(classId('room'), encodePage(some));
     expect(JSON.stringify(read)).toBe(JSON.stringify(some));
     expect(Object.getPrototypeOf(read[0]?.body)).toBe(Object.prototype);
   });
 
   it('reads the pages of the first version', () => {
-    const [first] = classYear('room', 1);
+    const [first] = classYear(classId('room'), 1);
     if (!first) throw new Error('An empty year.');
     const { id, at, by, kind, body } = first;
-    expect(decodePage('room', JSON.stringify([[id, at, by, kind, body]]))).toEqual([first]);
+    expect(decodePage(classId('room'), JSON.stringify([[id, at, by, kind, body]]))).toEqual([
+      first,
+    ]);
   });
 
   it('is handed over as a byte a sign, whatever letters it holds', () => {
     const body = { text: 'ă and ĕ again 🚀' };
-    const page = encodePage([{ id: 'é', classId: 'room', at: 1, by: 'desk', kind: 'noted', body }]);
+    const page = encodePage([
+      { id: eventId('é'), classId: classId('room'), at: 1, by: 'desk', kind: 'noted', body },
+    ]);
     // What a structured clone writes: the text, and a few bytes that say so.
     expect(serialize(page).length).toBeLessThan(page.length + 10);
   });
 
   it('is less than half as long as plain JSON for the events of a class', () => {
-    const year = classYear('room', 4096);
+    const year = classYear(classId('room'), 4096);
     expect(encodePage(year).length).toBeLessThan(JSON.stringify(year).length / 2);
   });
 });

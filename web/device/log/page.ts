@@ -1,3 +1,4 @@
+import { type ClassId, eventId } from '../../../core/ids.ts';
 import { crc32 } from '../../../core/log/crc32.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { isEvent } from '../../../core/log/parse-event.ts';
@@ -30,7 +31,7 @@ export function encodePage(events: readonly LogEvent[]): string {
  * The events of a page, as they were put in. Throws on a text that `encodePage` did not write, or whose
  * check number shows that it was damaged since; the pages of the first version have none.
  */
-export function decodePage(classId: string, text: string): LogEvent[] {
+export function decodePage(classId: ClassId, text: string): LogEvent[] {
   if (!isAsWritten(text)) throw new Error('The page was damaged.');
   const page: Page | readonly Row[] = JSON.parse(text);
   return isRows(page) ? page.map((row) => fromRow(classId, row)) : fromList(classId, page);
@@ -41,7 +42,7 @@ export function decodePage(classId: string, text: string): LogEvent[] {
  * for a page that cannot be read at all.
  */
 export function readPage(
-  classId: string,
+  classId: ClassId,
   text: unknown,
 ): { readonly events: readonly LogEvent[]; readonly damaged: number } {
   try {
@@ -172,7 +173,7 @@ function isPlain(value: unknown): value is Plain {
 }
 
 /** The events of a page. Loops go by place, which a browser that has just begun does fastest. */
-function fromList(classId: string, { texts, shapes, list }: Page): LogEvent[] {
+function fromList(classId: ClassId, { texts, shapes, list }: Page): LogEvent[] {
   let next = 0;
   const takeNumber = () => list[next++] as number;
   const takeText = () => texts[takeNumber()] as string;
@@ -202,7 +203,7 @@ function fromList(classId: string, { texts, shapes, list }: Page): LogEvent[] {
   const events: LogEvent[] = [];
   let at = 0;
   while (next < list.length) {
-    const id = list[next++] as string;
+    const id = eventId(list[next++] as string);
     at += takeNumber();
     const by = takeText();
     events.push({ id, classId, at, by, kind: takeText(), body: takeBody() });
@@ -217,6 +218,6 @@ function isRows(page: Page | readonly Row[]): page is readonly Row[] {
   return Array.isArray(page);
 }
 
-function fromRow(classId: string, [id, at, by, kind, body]: Row): LogEvent {
-  return { id, classId, at, by, kind, body };
+function fromRow(classId: ClassId, [id, at, by, kind, body]: Row): LogEvent {
+  return { id: eventId(id), classId, at, by, kind, body };
 }

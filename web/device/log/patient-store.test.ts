@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { classId, eventId } from '../../../core/ids.ts';
 import { STORE_LAWS } from '../../../test/event-store-contract.ts';
 import { createMemoryStore } from './memory-store.ts';
 import { withPatience } from './patient-store.ts';
@@ -6,7 +7,14 @@ import { withSpare } from './spare-store.ts';
 
 const never = () => new Promise<never>(() => {});
 const hanging = { ...createMemoryStore(), append: never, eventsOf: never, classes: never };
-const note = { id: 'a', classId: 'room', at: 1, by: 'desk', kind: 'noted', body: {} };
+const note = {
+  id: eventId('a'),
+  classId: classId('room'),
+  at: 1,
+  by: 'desk',
+  kind: 'noted',
+  body: {},
+};
 
 describe('a patient store', () => {
   beforeEach(() => void vi.useFakeTimers());
@@ -14,7 +22,11 @@ describe('a patient store', () => {
 
   it('answers `slow` where the store beneath never answers', async () => {
     const store = withPatience(hanging);
-    const asked = Promise.all([store.append([note]), store.eventsOf('room'), store.classes()]);
+    const asked = Promise.all([
+      store.append([note]),
+      store.eventsOf(classId('room')),
+      store.classes(),
+    ]);
     await vi.runAllTimersAsync();
     for (const answer of await asked) expect(answer).toMatchObject({ error: { code: 'slow' } });
   });
@@ -30,7 +42,7 @@ describe('a store with a spare one', () => {
 
   it('answers from memory whoever waits when she turns to it', async () => {
     const store = withSpare(hanging);
-    const asked = store.eventsOf('room');
+    const asked = store.eventsOf(classId('room'));
     store.workInMemory();
     expect(await asked).toEqual({ events: [] });
     expect(store.inMemory.value).toBe(true);
@@ -50,6 +62,6 @@ describe('a store with a spare one', () => {
     expect(await store.leaveMemory()).toEqual({ kept: true });
     expect(store.heldInMemory()).toEqual([]);
     expect(store.inMemory.value).toBe(false);
-    expect(await beneath.eventsOf('room')).toEqual({ events: [note] });
+    expect(await beneath.eventsOf(classId('room'))).toEqual({ events: [note] });
   });
 });

@@ -1,4 +1,5 @@
 import type { IDBPDatabase } from 'idb';
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { change, type LogSchema, ofClass } from './database.ts';
 import { eventOf } from './loose-record.ts';
@@ -11,7 +12,7 @@ export interface ClassRecords {
   /** How many of them are records of their own. */
   readonly loose: number;
   /** Those that are on a page besides, by id. */
-  readonly repeats: ReadonlySet<string>;
+  readonly repeats: ReadonlySet<EventId>;
   /** The keys of what could not be read. */
   readonly bad: readonly BadRecord[];
   /** How many records could not be read. */
@@ -27,7 +28,7 @@ export interface BadRecord {
 /** All events of a class. What cannot be read is left out and told, page by page and record by record. */
 export async function readClass(
   db: IDBPDatabase<LogSchema>,
-  classId: string,
+  classId: ClassId,
 ): Promise<ClassRecords> {
   const { pages, loose } = await fetchClass(db, classId);
   const bad: BadRecord[] = [...pages.bad, ...loose.bad];
@@ -40,7 +41,7 @@ export async function readClass(
     damaged += read.damaged;
     bad.push({ store: 'pages', key: [of, page] });
   }
-  const byId = new Map<string, LogEvent>();
+  const byId = new Map<EventId, LogEvent>();
   for (const record of loose.records) {
     const event = eventOf(record);
     if (event) byId.set(event.id, event);
@@ -49,7 +50,7 @@ export async function readClass(
       bad.push({ store: 'loose', key: [record.classId, record.id] });
     }
   }
-  const repeats = new Set<string>();
+  const repeats = new Set<EventId>();
   for (const { id } of sealed) if (byId.has(id)) repeats.add(id);
   const events = sealed;
   for (const event of byId.values()) if (!repeats.has(event.id)) events.push(event);
@@ -62,7 +63,7 @@ export async function readClass(
  */
 export function setAside(
   db: IDBPDatabase<LogSchema>,
-  classId: string,
+  classId: ClassId,
   bad: readonly BadRecord[],
 ): Promise<void> {
   return change(db, async (tx) => {
@@ -78,7 +79,7 @@ export function setAside(
 }
 
 /** The records of a class: all at once, or one by one where that fails. */
-async function fetchClass(db: IDBPDatabase<LogSchema>, classId: string) {
+async function fetchClass(db: IDBPDatabase<LogSchema>, classId: ClassId) {
   const tx = db.transaction(['pages', 'loose']);
   const range = ofClass(classId);
   try {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { groupId } from '../../../core/ids.ts';
+import { classId, eventId, groupId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore } from '../../../core/log/event-store.ts';
 import { createMemoryStore } from './memory-store.ts';
@@ -21,8 +21,8 @@ interface Recording {
 }
 
 const note = (id: string, at: number): LogEvent => ({
-  id,
-  classId: 'room',
+  id: eventId(id),
+  classId: classId('room'),
   at,
   by: 'device',
   kind: 'noted',
@@ -78,7 +78,7 @@ async function reopened(texts: Map<string, string>): Promise<readonly string[]> 
 }
 
 async function idsIn(store: EventStore): Promise<readonly string[]> {
-  const read = await store.eventsOf('room');
+  const read = await store.eventsOf(classId('room'));
   if ('error' in read) throw new Error(read.error.code);
   return read.events.map(({ id }) => id).sort();
 }

@@ -1,4 +1,5 @@
 import type { IDBPDatabase } from 'idb';
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { isOfHead } from '../../../core/log/event-store.ts';
 import { type Change, change, type LogSchema, ofClass, type PageRecord } from './database.ts';
@@ -17,7 +18,7 @@ const pageSize = 1024;
 /** Adds events of one class that may be there already: few as records, many as pages; gives those it added. */
 export async function addEvents(
   tx: Change,
-  classId: string,
+  classId: ClassId,
   events: readonly LogEvent[],
 ): Promise<readonly LogEvent[]> {
   const pages =
@@ -42,8 +43,8 @@ export async function addEvents(
  */
 export function sealLoose(
   db: IDBPDatabase<LogSchema>,
-  classId: string,
-  repeats: ReadonlySet<string>,
+  classId: ClassId,
+  repeats: ReadonlySet<EventId>,
 ): Promise<void> {
   return change(db, async (tx) => {
     const loose = tx.objectStore('loose');
@@ -69,7 +70,7 @@ function eventsOn(pages: readonly PageRecord[]): readonly LogEvent[] {
 /** Fills up the last page, then new ones. */
 function putPages(
   tx: Change,
-  classId: string,
+  classId: ClassId,
   last: PageRecord | undefined,
   events: readonly LogEvent[],
 ): readonly Promise<unknown>[] {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
-import { groupId } from '../../../core/ids.ts';
+import { classId, eventId, groupId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore } from '../../../core/log/event-store.ts';
 import { STORE_LAWS } from '../../../test/event-store-contract.ts';
@@ -32,9 +32,11 @@ const noDrawer: Drawer = {
   remove: () => Promise.reject(new Error('none')),
 };
 
-const note = (id: string, classId = 'room', at = 1): LogEvent => ({
-  id,
-  classId,
+const room = classId('room');
+
+const note = (id: string, of = 'room', at = 1): LogEvent => ({
+  id: eventId(id),
+  classId: classId(of),
   at,
   by: 'device',
   kind: 'noted',
@@ -43,8 +45,8 @@ const note = (id: string, classId = 'room', at = 1): LogEvent => ({
 
 const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
 
-async function idsOf(store: EventStore, classId = 'room'): Promise<readonly string[]> {
-  const read = await store.eventsOf(classId);
+async function idsOf(store: EventStore, of = 'room'): Promise<readonly string[]> {
+  const read = await store.eventsOf(classId(of));
   return 'events' in read ? read.events.map(({ id }) => id).sort() : [];
 }
 
@@ -71,7 +73,7 @@ describe('a store with a second copy', () => {
         let count = 0;
         for (const [number, batches] of sessions.entries()) {
           const store = withSecondCopy(kept, { drawer, session: `window ${number}` });
-          await store.eventsOf('room');
+          await store.eventsOf(room);
           for (const batch of batches) {
             await store.append(batch.map((classId) => note(`e${count}`, classId, count++)));
           }
@@ -95,7 +97,7 @@ describe('a store with a second copy', () => {
     await first.close();
     await kept.append([note('b', 'room', 1_000_001)]);
     const second = withSecondCopy(kept, { drawer, session: 'second' });
-    await second.eventsOf('room');
+    await second.eventsOf(room);
     await second.close();
     expect(await idsOf(withSecondCopy(createMemoryStore(), { drawer, session: 'third' }))).toEqual([
       'a',
@@ -120,7 +122,7 @@ describe('a store with a second copy', () => {
     const other = withSecondCopy(kept, { drawer: slow, session: 'other', onFound, lookAgainAfter });
     const bringing = one.append(Array.from({ length: 900 }, (_, n) => note(`e${n}`, 'room', n)));
     await pause(20);
-    await Promise.all([one.eventsOf('room'), other.eventsOf('room'), bringing]);
+    await Promise.all([one.eventsOf(room), other.eventsOf(room), bringing]);
     await Promise.all([one.close(), other.close()]);
     expect(found).toEqual([]);
     const later = withSecondCopy(createMemoryStore(), { drawer: quick, session: 'later' });
@@ -140,7 +142,7 @@ describe('a store with a second copy', () => {
       session: 'again',
       onFound: (what) => found.push(what),
     });
-    await again.eventsOf('room');
+    await again.eventsOf(room);
     await again.close();
     expect(found.map(({ copied }) => copied)).toEqual([40]);
   });
@@ -151,7 +153,7 @@ describe('a store with a second copy', () => {
     await kept.append(Array.from({ length: 3000 }, (_, n) => note(`e${n}`, 'room', n * 1e6)));
     for (let opening = 0; opening < 120; opening++) {
       const store = withSecondCopy(kept, { drawer, session: `window ${opening}` });
-      await store.eventsOf('room');
+      await store.eventsOf(room);
       await store.close();
       expect(drawer.texts.size).toBeLessThan(50);
     }
@@ -175,7 +177,7 @@ describe('a store with a second copy', () => {
       },
     };
     const here = withSecondCopy(kept, { drawer: slow, session: 'here' });
-    await here.eventsOf('room');
+    await here.eventsOf(room);
     await here.close();
     expect(drawer.texts.size).toBeLessThan(5);
     const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
@@ -186,7 +188,7 @@ describe('a store with a second copy', () => {
     const drawer = makeDrawer();
     const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
     await store.append([note('a'), note('b', 'hall')]);
-    await store.forget('room');
+    await store.forget(room);
     expect([...drawer.texts.keys()]).toEqual(['hall/window', 'room/~gone']);
     expect(await idsOf(store)).toEqual([]);
   });
@@ -195,8 +197,8 @@ describe('a store with a second copy', () => {
     const drawer = makeDrawer();
     const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
     await store.append([note('a')]);
-    await store.forget('room');
-    await store.recall('room');
+    await store.forget(room);
+    await store.recall(room);
     await store.append([note('a'), note('b')]);
     const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
     expect(await idsOf(lost)).toEqual(['a', 'b']);
@@ -210,7 +212,7 @@ describe('a store with a second copy', () => {
     const first = open('first');
     await first.classes();
     await first.append([note('a')]);
-    await first.eventsOf('room');
+    await first.eventsOf(room);
     expect(told).toEqual([]);
     const second = open('second');
     await second.classes();
@@ -243,7 +245,7 @@ describe('a store with a second copy', () => {
     const store = open('window', watched);
     await store.append([note('a')]);
     await store.append([note('b')]);
-    await store.forget('room');
+    await store.forget(room);
     await Promise.all(asked);
     expect(asked).toHaveLength(12);
     expect(told).toEqual([]);
@@ -259,8 +261,8 @@ describe('a store with a second copy', () => {
       await (first ? withSecondCopy(kept, first) : kept).append([note('a')]);
       const here = withSecondCopy(kept, { drawer, session: 'here' });
       const other = withSecondCopy(kept, { drawer, session: 'other' });
-      const opened = here.eventsOf('room');
-      await other.forget('room');
+      const opened = here.eventsOf(room);
+      await other.forget(room);
       await opened;
       await here.close();
       expect([...drawer.texts.keys()]).toEqual(['room/~gone']);
@@ -272,7 +274,7 @@ describe('a store with a second copy', () => {
     const drawer = { ...makeDrawer(), remove: () => Promise.reject(new Error('held')) };
     const store = withSecondCopy(createMemoryStore(), { drawer, session: 'window' });
     await store.append([note('a')]);
-    const forgetting = store.forget('room');
+    const forgetting = store.forget(room);
     await vi.runAllTimersAsync();
     expect(await forgetting).toMatchObject({ error: { code: 'busy' } });
     expect(await idsOf(store)).toEqual(['a']);
@@ -311,7 +313,7 @@ describe('a store with a second copy', () => {
         name.startsWith('room/old') ? Promise.reject(new Error('fails')) : drawer.read(name),
     };
     const store = withSecondCopy(createMemoryStore(), { drawer: failing, session: 'here' });
-    await store.eventsOf('room');
+    await store.eventsOf(room);
     await store.close();
     const later = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
     expect(await idsOf(later)).toHaveLength(22);
@@ -323,7 +325,7 @@ describe('a store with a second copy', () => {
     const all = Array.from({ length: 30_000 }, (_, n) => note(`e${n}`));
     await kept.append(all);
     const first = withSecondCopy(kept, { drawer, session: 'first' });
-    await first.eventsOf('room');
+    await first.eventsOf(room);
     await first.close();
     expect(drawer.texts.size).toBeGreaterThan(0);
     vi.useFakeTimers();
@@ -365,8 +367,8 @@ describe('a store with a second copy', () => {
     const kept = createMemoryStore();
     await kept.append(Array.from({ length: 3000 }, (_, n) => note(`e${n}`)));
     const store = withSecondCopy(kept, { drawer, session: 'window' });
-    await store.eventsOf('room');
-    await store.forget('room');
+    await store.eventsOf(room);
+    await store.forget(room);
     await store.close();
     expect([...drawer.texts.keys()]).toEqual(['room/~gone']);
   });
@@ -381,7 +383,7 @@ describe('a store with a second copy', () => {
       remove: (name) => (refusals-- > 0 ? Promise.reject(new Error('held')) : drawer.remove(name)),
     };
     const other = withSecondCopy(createMemoryStore(), { drawer: held, session: 'other' });
-    await other.forget('room');
+    await other.forget(room);
     expect([...drawer.texts.keys()]).toEqual(['room/~gone']);
   });
 
@@ -460,7 +462,7 @@ describe('a store with a second copy', () => {
     await first.close();
     drawer.texts.clear();
     const second = withSecondCopy(kept, { drawer, session: 'second' });
-    await second.eventsOf('room');
+    await second.eventsOf(room);
     await second.close();
     const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'third' });
     expect(await idsOf(lost)).toEqual(['a', 'b']);
@@ -473,7 +475,7 @@ describe('a store with a second copy', () => {
     await first.close();
     const away: EventStore = { ...createMemoryStore(), eventsOf: async () => failureOf('broken') };
     const second = withSecondCopy(away, { drawer, session: 'second' });
-    expect(await second.eventsOf('room')).toMatchObject({
+    expect(await second.eventsOf(room)).toMatchObject({
       events: [{ id: 'a' }],
       trouble: { code: 'broken' },
     });
@@ -485,8 +487,8 @@ describe('a store with a second copy', () => {
     const here = withSecondCopy(kept, { drawer, session: 'here' });
     const asleep = withSecondCopy(kept, { drawer, session: 'asleep' });
     await here.append([note('a')]);
-    await asleep.eventsOf('room');
-    await here.forget('room');
+    await asleep.eventsOf(room);
+    await here.forget(room);
     expect(await asleep.append([note('b')])).toMatchObject({ error: { code: 'forgotten' } });
     await asleep.close();
     expect([...drawer.texts.keys()]).toEqual(['room/~gone']);
@@ -528,7 +530,7 @@ describe('a store with a second copy', () => {
     await drawer.add('room/other', encodePage([note('a', 'room', 7)]));
     const found: Found[] = [];
     const store = withSecondCopy(kept, { drawer, session: 's', onFound: (one) => found.push(one) });
-    await store.eventsOf('room');
+    await store.eventsOf(room);
     await store.close();
     expect(found).toMatchObject([{ twofold: 1, lost: [] }]);
   });

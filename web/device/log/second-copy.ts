@@ -1,3 +1,4 @@
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore, EventsRead, StoreFailure } from '../../../core/log/event-store.ts';
 import { saySame } from '../../../core/log/say-same.ts';
@@ -19,7 +20,7 @@ export interface SecondCopySpec {
 
 /** What was amiss in the two copies of a class. */
 export interface Found {
-  readonly classId: string;
+  readonly classId: ClassId;
   /** Events that the store had not and that were put back. */
   readonly lost: readonly LogEvent[];
   /** How many of them it must have lost; none when they were only on their way when the browser ended. */
@@ -53,9 +54,9 @@ export interface Found {
 export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventStore {
   const { drawer, session, onFound, lookAgainAfter = ANOTHER_LOOK } = spec;
   const sheets = createSheets(withPatience(drawer, PATIENCE), session);
-  const onSheets = new Map<string, Set<string>>();
+  const onSheets = new Map<ClassId, Set<EventId>>();
   const underWay = new Set<Promise<unknown>>();
-  const uniting = new Map<string, Promise<EventsRead | null>>();
+  const uniting = new Map<ClassId, Promise<EventsRead | null>>();
   return {
     async append(events, origin) {
       const isNew = events.some(({ classId }) => !onSheets.has(classId));
@@ -161,7 +162,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
 
   function ofEachClass(
     events: readonly LogEvent[],
-    work: (classId: string, own: readonly LogEvent[]) => Promise<unknown>,
+    work: (classId: ClassId, own: readonly LogEvent[]) => Promise<unknown>,
   ): Promise<unknown> {
     const classIds = [...new Set(events.map(({ classId }) => classId))];
     return Promise.all(
@@ -177,7 +178,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
   }
 
   /** Unites the copies of a class, which is never done twice at once; see `reunite`. */
-  function unite(classId: string, damaged = 0): Promise<EventsRead | null> {
+  function unite(classId: ClassId, damaged = 0): Promise<EventsRead | null> {
     const going = uniting.get(classId);
     if (going) return going;
     const work = quietly(() => reunite(classId, damaged)).finally(() => uniting.delete(classId));
@@ -189,7 +190,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
    * Puts back into the store what the drawer alone has, then lets the drawer be put in order behind. Gives
    * what is known of the class when the store cannot be reached or cannot take it; else null.
    */
-  async function reunite(classId: string, damagedHere: number): Promise<EventsRead | null> {
+  async function reunite(classId: ClassId, damagedHere: number): Promise<EventsRead | null> {
     const there = await sheets.readAll(classId);
     const read = await store.eventsOf(classId);
     if ('error' in read) {
@@ -224,9 +225,9 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
 
   /** Copies what the drawer has not, keeps its sheets whole and few, and looks for ids that stand for two events. */
   async function putInOrder(
-    classId: string,
+    classId: ClassId,
     there: ClassSheets,
-    here: ReadonlyMap<string, LogEvent>,
+    here: ReadonlyMap<EventId, LogEvent>,
     lost: readonly LogEvent[],
   ): Promise<void> {
     const isThere = here.size + lost.length > 0;
@@ -255,8 +256,8 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
    * that has just brought in a file: then it is looked again until no more come.
    */
   async function missingStill(
-    classId: string,
-    here: ReadonlyMap<string, LogEvent>,
+    classId: ClassId,
+    here: ReadonlyMap<EventId, LogEvent>,
     there: ClassSheets,
   ): Promise<readonly LogEvent[]> {
     const all = [...here.values()];
@@ -272,7 +273,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
   }
 
   /** Throws away the sheets that were left of a forgotten class, and has the drawer remember it. */
-  async function clear(classId: string, found: readonly Sheet[]): Promise<void> {
+  async function clear(classId: ClassId, found: readonly Sheet[]): Promise<void> {
     const own = found.filter((sheet) => sheet.classId === classId);
     if (own.some(({ kind }) => kind !== 'gone')) await sheets.throwAway(classId);
     if (!own.some(({ kind }) => kind === 'gone')) await sheets.markGone(classId);

@@ -1,3 +1,4 @@
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { Followed } from '../../../core/sharing/follower.ts';
 import type { KeptRecord } from '../../../core/sharing/record.ts';
 
@@ -9,7 +10,7 @@ export interface HeldKeys {
 
 /** How this device takes part in one shared class. */
 export interface SharedRecord {
-  readonly classId: string;
+  readonly classId: ClassId;
   /** What events written here say in `by`. */
   readonly by: string;
   /** Keys for this class alone; the browser gives them to nobody. */
@@ -29,7 +30,7 @@ export interface SharedRecord {
 
 /** An event that is still to be sent, or was not taken, and why. */
 export interface Unsent {
-  readonly classId: string;
-  readonly id: string;
+  readonly classId: ClassId;
+  readonly id: EventId;
   readonly why: string | null;
 }

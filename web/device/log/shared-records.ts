@@ -1,22 +1,23 @@
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import { type Connection, change, ofClass } from './database.ts';
 import type { SharedRecord, Unsent } from './shared-record.ts';
 
 /** How this device takes part in shared classes, and what it has still to send. What fails rejects. */
 export interface SharedRecords {
   /** Of one class; null when it is not shared. */
-  of(classId: string): Promise<SharedRecord | null>;
+  of(classId: ClassId): Promise<SharedRecord | null>;
   /** From now on the class is shared: whatever is here already is to be sent, and whatever is recorded. */
-  begin(record: SharedRecord, events: readonly string[]): Promise<void>;
+  begin(record: SharedRecord, events: readonly EventId[]): Promise<void>;
   /** Changes some of what is noted of a class; of one that is no longer shared, nothing. */
-  note(classId: string, some: Partial<Omit<SharedRecord, 'classId'>>): Promise<void>;
+  note(classId: ClassId, some: Partial<Omit<SharedRecord, 'classId'>>): Promise<void>;
   /** The class is shared no more on this device; its events stay. */
-  end(classId: string): Promise<void>;
+  end(classId: ClassId): Promise<void>;
   /** What is still to be sent, and what was not taken. */
-  unsent(classId: string): Promise<readonly Unsent[]>;
+  unsent(classId: ClassId): Promise<readonly Unsent[]>;
   /** Notes events as to be sent, or with why they were not taken. */
-  noteUnsent(classId: string, ids: readonly string[], why?: string | null): Promise<void>;
+  noteUnsent(classId: ClassId, ids: readonly EventId[], why?: string | null): Promise<void>;
   /** The server has them. */
-  noteSent(classId: string, ids: readonly string[]): Promise<void>;
+  noteSent(classId: ClassId, ids: readonly EventId[]): Promise<void>;
 }
 
 /** What this browser's database holds of shared classes. */

@@ -1,3 +1,4 @@
+import { type ClassId, classId, type EventId, isEventId } from '../../../core/ids.ts';
 import { crc32 } from '../../../core/log/crc32.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { readPage } from './page.ts';
@@ -17,7 +18,7 @@ export interface Drawer {
 /** What a name says of a sheet. */
 export interface Sheet {
   readonly name: string;
-  readonly classId: string;
+  readonly classId: ClassId;
   /**
    * `open`: to which a window adds its events, or did; `full`: written at once, with so many events that
    * are on no other full sheet; `gone`: the class was forgotten; `aside`: a damaged one, kept for whoever
@@ -40,7 +41,7 @@ export function markOf(events: Iterable<{ readonly id: string }>): number {
 }
 
 /** The name of the sheet to which a window adds; `session` is a name that no other window ever had. */
-export function openSheet(classId: string, session: string): string {
+export function openSheet(classId: ClassId, session: string): string {
   return `${encodeURIComponent(classId)}/${session}`;
 }
 
@@ -49,7 +50,7 @@ export function openSheet(classId: string, session: string): string {
  * know no marks take it for an open one, which they read as well.
  */
 export function fullSheet(
-  classId: string,
+  classId: ClassId,
   session: string,
   place: number,
   events: readonly LogEvent[],
@@ -59,22 +60,23 @@ export function fullSheet(
 }
 
 /** The name of the sheet that says that a class was forgotten. */
-export function goneSheet(classId: string): string {
+export function goneSheet(classId: ClassId): string {
   return openSheet(classId, GONE);
 }
 
 /** The name of a sheet on which a damaged one is kept aside; no other has this name. */
-export function asideSheet(classId: string, session: string, place: number): string {
+export function asideSheet(classId: ClassId, session: string, place: number): string {
   return openSheet(classId, `${ASIDE}${session}-${place}`);
 }
 
 /** Reads a name; null for one that no sheet has. */
 export function parseSheet(name: string): Sheet | null {
   const slash = name.indexOf('/');
-  const classId = decoded(name.slice(0, Math.max(0, slash)));
-  if (!classId) return null;
+  const said = decoded(name.slice(0, Math.max(0, slash)));
+  if (!said) return null;
+  const ofClass = classId(said);
   const rest = name.slice(slash + 1);
-  const none = { name, classId, count: 0, mark: null };
+  const none = { name, classId: ofClass, count: 0, mark: null };
   if (rest === GONE) return { ...none, kind: 'gone' };
   if (rest.startsWith(ASIDE)) return { ...none, kind: 'aside' };
   const told = /~(\d+)(?:~m([0-9a-f]{1,8}))?$/.exec(rest);
@@ -84,7 +86,7 @@ export function parseSheet(name: string): Sheet | null {
 }
 
 /** A line that strikes out events above it. */
-export function strikingLine(ids: readonly string[]): string {
+export function strikingLine(ids: readonly EventId[]): string {
   return STRUCK_OUT + JSON.stringify(ids);
 }
 
@@ -101,7 +103,7 @@ export interface SheetRead {
 
 /** Reads a sheet line by line. */
 export function readSheet({ classId, kind, count }: Sheet, text: string): SheetRead {
-  const byId = new Map<string, LogEvent>();
+  const byId = new Map<EventId, LogEvent>();
   const lines = text.split('\n').filter((line) => line !== '');
   let damaged = 0;
   for (const [place, line] of lines.entries()) {
@@ -122,10 +124,10 @@ const ASIDE = '~aside-';
 /** Begins a line that strikes out events above it, by their ids. */
 const STRUCK_OUT = '-';
 
-function struckIds(line: string): readonly string[] {
+function struckIds(line: string): readonly EventId[] {
   try {
     const ids: unknown = JSON.parse(line.slice(STRUCK_OUT.length));
-    return Array.isArray(ids) ? ids : [];
+    return Array.isArray(ids) ? ids.filter(isEventId) : [];
   } catch {
     return [];
   }

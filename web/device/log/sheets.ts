@@ -1,3 +1,4 @@
+import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { encodePage } from './page.ts';
 import { DrawerHangs } from './patient-drawer.ts';
@@ -30,7 +31,7 @@ export interface Glance {
 export interface ClassSheets {
   readonly sheets: readonly (Sheet & SheetRead)[];
   /** Every event by its id. */
-  readonly events: ReadonlyMap<string, LogEvent>;
+  readonly events: ReadonlyMap<EventId, LogEvent>;
   readonly isGone: boolean;
 }
 
@@ -43,7 +44,7 @@ export function createSheets(drawer: Drawer, session: string) {
      * Looks at the names, and at the sheets that are still added to. However many these are: as long as no
      * full one is written, they alone know what the class was.
      */
-    async glance(classId: string): Promise<Glance> {
+    async glance(classId: ClassId): Promise<Glance> {
       const sheets = await ofClass(classId);
       const open = sheets.filter(({ kind }) => kind === 'open');
       const reads = await Promise.all(open.map(read));
@@ -59,10 +60,10 @@ export function createSheets(drawer: Drawer, session: string) {
       };
     },
     /** Reads every sheet of a class; one that cannot be read now is left out, and stays as it is. */
-    async readAll(classId: string): Promise<ClassSheets> {
+    async readAll(classId: ClassId): Promise<ClassSheets> {
       const all = await ofClass(classId);
       const sheets: (Sheet & SheetRead)[] = [];
-      const events = new Map<string, LogEvent>();
+      const events = new Map<EventId, LogEvent>();
       for (const sheet of all.filter(({ kind }) => kind === 'full' || kind === 'open')) {
         const found = await read(sheet);
         if (!found) continue;
@@ -72,16 +73,16 @@ export function createSheets(drawer: Drawer, session: string) {
       return { sheets, events, isGone: all.some(isGone) };
     },
     /** Adds events to this window's open sheet. */
-    add: (classId: string, events: readonly LogEvent[]) =>
+    add: (classId: ClassId, events: readonly LogEvent[]) =>
       drawer.add(openSheet(classId, session), encodePage(events)),
     /** Strikes out events on this window's open sheet. */
-    strike: (classId: string, ids: readonly string[]) =>
+    strike: (classId: ClassId, ids: readonly EventId[]) =>
       drawer.add(openSheet(classId, session), strikingLine(ids)),
     /**
      * Writes on full sheets what the open ones alone hold, or all events again where full ones are damaged,
      * scattered, hold the same, or tell no mark; nothing while the sheets are whole and few.
      */
-    async tidy(classId: string, there: ClassSheets, events: readonly LogEvent[]): Promise<void> {
+    async tidy(classId: ClassId, there: ClassSheets, events: readonly LogEvent[]): Promise<void> {
       const full = there.sheets.filter(({ kind }) => kind === 'full');
       const open = there.sheets.filter(({ kind }) => kind === 'open');
       const onFull = new Set(full.flatMap((sheet) => sheet.events.map(({ id }) => id)));
@@ -103,13 +104,13 @@ export function createSheets(drawer: Drawer, session: string) {
       }
     },
     /** Says in the drawer that a class was forgotten. */
-    markGone: (classId: string) => drawer.add(goneSheet(classId), GONE_LINE),
+    markGone: (classId: ClassId) => drawer.add(goneSheet(classId), GONE_LINE),
     /** Takes that back. */
-    async unmarkGone(classId: string): Promise<void> {
+    async unmarkGone(classId: ClassId): Promise<void> {
       for (const sheet of (await ofClass(classId)).filter(isGone)) await drawer.remove(sheet.name);
     },
     /** Throws a class's sheets away, but for the one that says that it was forgotten; tells whether none is left. */
-    async throwAway(classId: string): Promise<boolean> {
+    async throwAway(classId: ClassId): Promise<boolean> {
       const sheets = await ofClass(classId).catch(() => []);
       try {
         for (const sheet of sheets)
@@ -126,7 +127,7 @@ export function createSheets(drawer: Drawer, session: string) {
     return (await drawer.names()).map(parseSheet).filter((sheet) => sheet !== null);
   }
 
-  async function ofClass(classId: string): Promise<readonly Sheet[]> {
+  async function ofClass(classId: ClassId): Promise<readonly Sheet[]> {
     return (await all()).filter((sheet) => sheet.classId === classId);
   }
 
@@ -148,7 +149,7 @@ export function createSheets(drawer: Drawer, session: string) {
    * damaged one is kept aside.
    */
   async function writeAnew(
-    classId: string,
+    classId: ClassId,
     events: readonly LogEvent[],
     old: readonly (Sheet & SheetRead)[],
   ): Promise<void> {
@@ -175,7 +176,7 @@ export function createSheets(drawer: Drawer, session: string) {
   }
 
   /** Strikes out on this window's open sheet what is on full ones now, so that no event stands on both. */
-  async function strikeWritten(classId: string, events: readonly LogEvent[]): Promise<void> {
+  async function strikeWritten(classId: ClassId, events: readonly LogEvent[]): Promise<void> {
     if (events.length === 0) return;
     const name = openSheet(classId, session);
     const own = (await ofClass(classId)).find((sheet) => sheet.name === name);

@@ -1,3 +1,4 @@
+import { type ClassId, eventId } from '../../../core/ids.ts';
 import type { EventBodies, EventSpec, LogEvent } from '../../../core/log/event.ts';
 
 /** What an event needs besides what it says. Time and ids come from outside. */
@@ -13,12 +14,12 @@ export interface Stamping {
 /** Events that say when others really were (core/log/ahead.ts). */
 export function datingsOf(
   right: readonly EventBodies['dated'][],
-  classId: string,
+  classId: ClassId,
   { device, now, newId }: Stamping,
 ): readonly LogEvent[] {
   const at = Math.floor(now());
   return right.map((body): LogEvent => {
     const spec: EventSpec = { kind: 'dated', body };
-    return { id: newId(), classId, at, by: device, ...spec };
+    return { id: eventId(newId()), classId, at, by: device, ...spec };
   });
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { classId, eventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore } from '../../../core/log/event-store.ts';
 import { STORE_LAWS } from '../../../test/event-store-contract.ts';
@@ -7,8 +8,8 @@ import { keepGoing } from './steady-store.ts';
 import { failureOf } from './store-error.ts';
 
 const note = (id: string): LogEvent => ({
-  id,
-  classId: 'class',
+  id: eventId(id),
+  classId: classId('class'),
   at: 1,
   by: 'desk',
   kind: 'noted',
@@ -36,7 +37,7 @@ function failing() {
 }
 
 async function idsOf(store: EventStore): Promise<readonly string[]> {
-  const read = await store.eventsOf('class');
+  const read = await store.eventsOf(classId('class'));
   return 'events' in read ? ids(read.events) : [read.error.code];
 }
 
@@ -52,7 +53,7 @@ describe('a steady store', () => {
     expect(ids(steady.unsaved.value)).toEqual(['a']);
     expect(await idsOf(steady)).toEqual(['a']);
     expect(await steady.classes()).toEqual({
-      classes: [{ classId: 'class', events: [] }],
+      classes: [{ classId: classId('class'), events: [] }],
       forgotten: [],
     });
   });
@@ -91,7 +92,7 @@ describe('a steady store', () => {
   it('sets aside what no store can keep, and keeps everything before and after it', async () => {
     const { state, store, steady } = failing();
     await steady.append([note('a')]);
-    await steady.append([{ ...note('b'), body: { cannot: () => 'be kept' } }]);
+    await steady.append([{ ...note(eventId('b')), body: { cannot: () => 'be kept' } }]);
     await steady.append([note('c')]);
     state.full = false;
     expect(await steady.append([note('d')])).toEqual({ kept: true });
@@ -125,7 +126,7 @@ describe('a steady store', () => {
   it('lets go of what is recorded of a forgotten class', async () => {
     const store = createMemoryStore();
     const steady = keepGoing(store);
-    await store.forget('class');
+    await store.forget(classId('class'));
     expect(await steady.append([note('a')])).toMatchObject({ error: { code: 'forgotten' } });
     expect(steady.unsaved.value).toEqual([]);
     expect(await idsOf(steady)).toEqual([]);

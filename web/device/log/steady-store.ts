@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import type { EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import {
   type ClassHead,
@@ -20,7 +21,7 @@ export interface SteadyStore extends EventStore {
   /** Events that no store can keep, set aside so that all others go on. */
   readonly aside: ReadonlySignal<readonly LogEvent[]>;
   /** Lets go of events that were set aside, by their ids. */
-  letGo(ids: readonly string[]): void;
+  letGo(ids: readonly EventId[]): void;
   /** What is wrong; null while all is well. */
   readonly trouble: ReadonlySignal<StoreError | null>;
   /**

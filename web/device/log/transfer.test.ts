@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { groupId } from '../../../core/ids.ts';
+import { classId, eventId, groupId } from '../../../core/ids.ts';
 import { LATEST } from '../../../core/log/clock.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { makeLog } from '../../../core/log/log-file.ts';
@@ -13,9 +13,9 @@ import { createMemoryStore } from './memory-store.ts';
 import { failureOf } from './store-error.ts';
 import { exportLog, importLog } from './transfer.ts';
 
-const note = (id: string, classId = 'class'): LogEvent => ({
-  id,
-  classId,
+const note = (id: string, of = 'class'): LogEvent => ({
+  id: eventId(id),
+  classId: classId(of),
   at: 1,
   by: 'desk',
   kind: 'noted',
@@ -25,8 +25,8 @@ const note = (id: string, classId = 'class'): LogEvent => ({
 let lastId = 0;
 const here = { device: 'desk', now: () => Date.UTC(2026, 10, 30), newId: () => `new ${lastId++}` };
 
-async function allOf(store: ReturnType<typeof createMemoryStore>, classId = 'class') {
-  const read = await store.eventsOf(classId);
+async function allOf(store: ReturnType<typeof createMemoryStore>, of = 'class') {
+  const read = await store.eventsOf(classId(of));
   return 'events' in read ? mergeEvents(read.events, []) : [];
 }
 
@@ -68,7 +68,7 @@ describe('bringing a file in', () => {
     const store = createMemoryStore();
     await store.append([note('a')]);
     const file = makeLog([note('a'), note('b')]);
-    await store.forget('class');
+    await store.forget(classId('class'));
     expect(await importLog(store, file, null, here)).toMatchObject({ error: { code: 'deleted' } });
     expect(await allOf(store)).toEqual([]);
     expect(await importLog(store, file, null, here, { recalls: true })).toMatchObject({ added: 2 });
@@ -79,7 +79,7 @@ describe('bringing a file in', () => {
     const store = createMemoryStore();
     await store.append([note('a')]);
     const file = makeLog([
-      { ...note('a'), body: { drillId: null, groupId: groupId('g'), text: 'other' } },
+      { ...note(eventId('a')), body: { drillId: null, groupId: groupId('g'), text: 'other' } },
     ]);
     expect(await importLog(store, file, null, here)).toMatchObject({ known: 1, twofold: 1 });
     expect(await allOf(store)).toEqual([note('a')]);
@@ -140,17 +140,25 @@ describe('bringing a file in', () => {
   it('sets right what a wrong clock stamped, so that it wins over nothing that comes later', async () => {
     const store = createMemoryStore();
     const now = here.now();
-    const right = ['a', 'b', 'c'].map((id, n) => ({ ...note(id), at: now - n * 1000 }));
-    const file = makeLog([...right, { ...note('far'), at: LATEST }]);
+    const right = [eventId('a'), eventId('b'), eventId('c')].map((id, n) => ({
+      ...note(id),
+      at: now - n * 1000,
+    }));
+    const file = makeLog([...right, { ...note(eventId('far')), at: LATEST }]);
     expect(await importLog(store, file, null, here)).toMatchObject({ added: 4, setRight: 1 });
-    expect(replay('class', await allOf(store)).last).toBe(now + 1);
+    expect(replay(classId('class'), await allOf(store)).last).toBe(now + 1);
     expect(await importLog(store, file, null, here)).toMatchObject({ added: 0, setRight: 0 });
   });
 
   it('brings nothing in where the clock of this device may be the wrong one', async () => {
     const store = createMemoryStore();
     const now = here.now();
-    const file = makeLog(['a', 'b', 'c'].map((id, n) => ({ ...note(id), at: now + n * 1e9 })));
+    const file = makeLog(
+      [eventId('a'), eventId('b'), eventId('c')].map((id, n) => ({
+        ...note(id),
+        at: now + n * 1e9,
+      })),
+    );
     const outcome = await importLog(store, file, null, here);
     expect(outcome).toMatchObject({ error: { code: 'ahead' } });
     expect(await allOf(store)).toEqual([]);
@@ -168,7 +176,7 @@ describe('bringing a file in', () => {
 });
 
 describe('a file that is stopped on its way', () => {
-  const year = classYear('room', 3000);
+  const year = classYear(classId('room'), 3000);
   /** Stops at the so-many-th pause. */
   const stopsAt = (pauses: number): Pace => {
     let left = pauses;
@@ -194,7 +202,7 @@ describe('a file that is stopped on its way', () => {
         pace: stopsAt(pauses),
         onKeeping,
       });
-      const read = await store.eventsOf('room');
+      const read = await store.eventsOf(classId('room'));
       const { length } = 'events' in read ? read.events : [];
       if ('error' in outcome) {
         expect(outcome.error.code).toBe('stopped');

@@ -1,3 +1,4 @@
+import type { ClassId } from '../../../core/ids.ts';
 import { findAhead } from '../../../core/log/ahead.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore, StoreError } from '../../../core/log/event-store.ts';
@@ -20,7 +21,7 @@ export interface Imported {
   /** Events that were here already. */
   readonly known: number;
   /** The classes that the file tells of. */
-  readonly classIds: readonly string[];
+  readonly classIds: readonly ClassId[];
   /** Lines that could not be read, to be shown and kept aside. */
   readonly damaged: readonly DamagedLine[];
   /** Events of a newer version, kept though nothing here shows them. */

@@ -1,3 +1,4 @@
+import type { EventId } from '../../../core/ids.ts';
 import '../../controls/little-row.css';
 import { useState } from 'preact/hooks';
 import { piecesOf } from '../../../core/boards/shapes/pieces.ts';
@@ -22,7 +23,7 @@ interface BrokeProps {
 
 /** What broke, card by card, with every mark as a button that puts it right. */
 export function Broke({ record, broken }: BrokeProps) {
-  const [open, setOpen] = useState<{ readonly anchor: HTMLElement; readonly mark: string }>();
+  const [open, setOpen] = useState<{ readonly anchor: HTMLElement; readonly mark: EventId }>();
   const mark = open && record.marks.find(({ id }) => id === open.mark);
   const unsure = broken.filter(({ cards }) => cards.length > 1).flatMap(({ marks }) => marks);
   const list = (marks: readonly MarkInPlace[]) => (

@@ -1,4 +1,5 @@
 import type { CheckForm } from '../../../core/checks/check-form.ts';
+import { type CheckId, checkId } from '../../../core/ids.ts';
 import type { CheckRecord, Child } from '../../../core/log/class-state.ts';
 import type { ItemReading } from '../../../core/log/event.ts';
 import { newId } from '../../device/log/ids.ts';
@@ -9,12 +10,12 @@ import { noteUndo } from '../../state/undo.ts';
 
 /** A child begins to read; from now on all that is marked is kept. */
 export function beginCheck(child: Child, form: CheckForm, limit: number | null): void {
-  const checkId = newId();
+  const id = checkId(newId());
   record({
     kind: 'check-begun',
-    body: { checkId, child: child.id, day: today(), form, limit },
+    body: { checkId: id, child: child.id, day: today(), form, limit },
   });
-  openCheck(checkId);
+  openCheck(id);
 }
 
 /** Says how an item was read, or so many from it on; `undoMark`, or Ctrl+Z, takes it back. */
@@ -31,7 +32,7 @@ export function markItem(
 }
 
 /** Takes back what was marked last in a check; nothing when nothing was. */
-export function undoMark(checkId: string): void {
+export function undoMark(checkId: CheckId): void {
   const last = classState.peek().checks.get(checkId)?.markedLast ?? null;
   if (last !== null) takeBack([{ id: last }]);
 }

@@ -1,3 +1,4 @@
+import { type ClassId, classId } from '../../../core/ids.ts';
 import type { EventSpec } from '../../../core/log/event.ts';
 import { makeInTurn } from '../../device/in-turn.ts';
 import { openClass as openOnDevice } from '../../device/log/device-log.ts';
@@ -10,7 +11,7 @@ import { noteUndo } from '../../state/undo.ts';
 /** Begins a class and opens it. */
 export function addClass(name: string): Promise<void> {
   return inTurn(async () => {
-    await openClass(newId());
+    await openClass(classId(newId()));
     const { id } = classState.peek();
     record({ kind: 'set', body: { of: 'class', id, field: 'name', value: name } });
     await refreshClasses();
@@ -39,14 +40,14 @@ export function putAway(listed: ListedClass): Promise<void> {
 }
 
 /** Takes a class that was put away into use again, and opens it. */
-export function takeOut(classId: string): Promise<void> {
+export function takeOut(classId: ClassId): Promise<void> {
   return bringBack(classId, true);
 }
 
 /** In turn, so that the class that takes another's place is looked for when those brought back are there. */
 const inTurn = makeInTurn();
 
-function bringBack(classId: string, isOpened: boolean): Promise<void> {
+function bringBack(classId: ClassId, isOpened: boolean): Promise<void> {
   return inTurn(async () => {
     await recordIn(classId, archiving(classId, false));
     if (isOpened) await openClass(classId);
@@ -54,7 +55,7 @@ function bringBack(classId: string, isOpened: boolean): Promise<void> {
   });
 }
 
-async function recordIn(classId: string, spec: EventSpec): Promise<void> {
+async function recordIn(classId: ClassId, spec: EventSpec): Promise<void> {
   if (classId === classState.peek().id) {
     record(spec);
     return;
@@ -64,6 +65,6 @@ async function recordIn(classId: string, spec: EventSpec): Promise<void> {
   log.close();
 }
 
-function archiving(id: string, value: boolean): EventSpec {
+function archiving(id: ClassId, value: boolean): EventSpec {
   return { kind: 'set', body: { of: 'class', id, field: 'archived', value } };
 }

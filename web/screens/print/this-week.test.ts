@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { classId, eventId } from '../../../core/ids.ts';
 import { WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { makeGroupPlace } from '../../../core/log/group-place.ts';
@@ -16,8 +17,8 @@ const now = 1_000 * DAY;
 function stood(...places: readonly (readonly [daysAgo: number, step: number])[]) {
   return places.map(
     ([daysAgo, step], at): LogEvent => ({
-      id: `e${at}`,
-      classId: 'c',
+      id: eventId(`e${at}`),
+      classId: classId('c'),
       at: now - daysAgo * DAY,
       by: 'd',
       kind: 'set',
@@ -33,7 +34,7 @@ function stood(...places: readonly (readonly [daysAgo: number, step: number])[])
 
 const cardsOf = (step: number) => allTaught(taughtOf(makeProgress(SEQUENCE, step)));
 const asked = (events: readonly LogEvent[], step: number) =>
-  newThisWeek(replay('c', events), WHOLE_CLASS, makeProgress(SEQUENCE, step), now);
+  newThisWeek(replay(classId('c'), events), WHOLE_CLASS, makeProgress(SEQUENCE, step), now);
 
 describe('new this week', () => {
   it('is what was taught since the place of seven days ago', () => {
