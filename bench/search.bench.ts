@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { makeWordTable, type WordTable } from '../core/boards/judge/word-table.ts';
-import { type BoardWishes, makeModel, usefulCards } from '../core/boards/search/best-board.ts';
+import { usefulCards } from '../core/boards/search/best-board.ts';
 import type { BoardModel } from '../core/boards/search/board-model.ts';
+import type { BoardWishes } from '../core/boards/search/board-wishes.ts';
+import { makeModel } from '../core/boards/search/make-model.ts';
 import { solveBoard } from '../core/boards/search/search.ts';
 import { shapeById } from '../core/boards/shapes/shape-list.ts';
 import { candidates, type Shape } from '../core/boards/shapes/shapes.ts';

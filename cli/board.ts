@@ -1,8 +1,11 @@
 import { easyToHard } from '../core/boards/judge/nonsense.ts';
 import { cardsAt, mayShow, outcomeAt, type WordTable } from '../core/boards/judge/word-table.ts';
 import { flipOf } from '../core/boards/runs/run.ts';
-import { type BoardWishes, type FoundBoard, makeModel } from '../core/boards/search/best-board.ts';
+import { AIMS, type Aim, aimWishes } from '../core/boards/search/aims.ts';
+import { type FoundBoard, withWanted } from '../core/boards/search/best-board.ts';
+import type { BoardWishes } from '../core/boards/search/board-wishes.ts';
 import { type FoundAmong, findBoard, pilesToSearch } from '../core/boards/search/find-board.ts';
+import { makeModel } from '../core/boards/search/make-model.ts';
 import type { Flip } from '../core/boards/shapes/board.ts';
 import { SHAPES, shapeById } from '../core/boards/shapes/shape-list.ts';
 import type { Shape } from '../core/boards/shapes/shapes.ts';
@@ -10,7 +13,7 @@ import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
 import { type CardId, graphemeOf } from '../core/language/card-id.ts';
 import type { Taught } from '../core/language/taught.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
-import { loadLexicon, loadScreen, readCard, readTaught } from './engine.ts';
+import { loadLexicon, loadScreen, readCard, readNewest, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 
@@ -28,6 +31,8 @@ export const BOARD_WISHES = {
   pin: 'text',
   ban: 'text',
   focus: 'text',
+  aim: 'text',
+  broken: 'text',
 } as const;
 
 /** What can be asked of a board. */
@@ -84,18 +89,31 @@ export function readCards(text: string | null): readonly CardId[] {
     .map(readCard);
 }
 
-/** The wishes of `--begin`, `--middle`, `--end`, `--pin`, `--ban`, `--focus`, `--clean` and `--strict`. */
+/** What a board or drill is to be best for; `today` when it was not typed. */
+export function readAim(typed: Typed): Aim {
+  const text = typed.text('aim') ?? 'today';
+  return (
+    AIMS.find((aim) => aim === text) ??
+    fail(`--aim takes ${AIMS.join(', ')}; “${text}” is none of them.`)
+  );
+}
+
+/** The wishes of every option in `BOARD_OPTIONS` but `--shape`. */
 export function readWishes(typed: Typed, { piles }: Shape): BoardWishes {
   const begin = typed.whole('begin', 8, 1, MOST_CARDS);
   const end = typed.whole('end', 8, 1, MOST_CARDS);
   const middle = typed.whole('middle', Number.MAX_SAFE_INTEGER, 1, Number.MAX_SAFE_INTEGER);
   const limitOf = { beginning: begin, vowel: middle, ending: end, bridge: end, suffix: MOST_CARDS };
   const strict = typed.flag('strict');
+  const focus = readCards(typed.text('focus'));
+  const newest = readNewest(typed.text('taught'));
+  const broken = readCards(typed.text('broken'));
   return {
+    ...aimWishes(readAim(typed), { newest, broken, focus }),
     limits: piles.map(({ role }) => limitOf[role]),
     pinned: readCards(typed.text('pin')),
     banned: readCards(typed.text('ban')),
-    focus: readCards(typed.text('focus')),
+    focus,
     clean: strict || typed.flag('clean'),
     strict,
     ...(piles.length > 3 ? { nodeLimit: NODE_LIMIT } : {}),
@@ -116,6 +134,14 @@ function boardJson(
     else if (outcome === 'nonsense') nonsense.push(flipOf(table, at));
     else if (outcome !== 'screened' && outcome !== 'untaught') illegal.push(word);
   });
+  const lying = new Set<string>(board.piles.flat());
+  const shows = (wishes.wanted ?? [])
+    .filter((id) => lying.has(id))
+    .map((id) => ({
+      id,
+      words: table.words.filter((_, at) => mayShow(table, at) && cardsAt(table, at).includes(id))
+        .length,
+    }));
   return {
     shape: board.shape,
     clean: wishes.clean === true,
@@ -123,6 +149,7 @@ function boardJson(
     bound,
     optimal,
     piles: board.piles,
+    shows,
     words: { real, nonsense: easyToHard(nonsense, lexicon).map(({ word }) => word) },
     illegal,
     stopped: counts.screened + counts.untaught,
@@ -130,7 +157,8 @@ function boardJson(
 }
 
 /** The instance as it was solved: every card and combination that the best board was chosen from. */
-function modelJson(whole: WordTable, wishes: BoardWishes, shape: Shape) {
+function modelJson(whole: WordTable, asked: BoardWishes, shape: Shape) {
+  const wishes = withWanted(whole, asked);
   const model = makeModel(whole, wishes);
   const weights: { cards: readonly string[]; weight: number }[] = [];
   const forbidden: (readonly string[])[] = [];

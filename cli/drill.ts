@@ -4,7 +4,7 @@ import type { DrillEngine, DrillSpec } from '../core/drills/drill-spec.ts';
 import { type CardId, graphemeOf } from '../core/language/card-id.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
 import type { Taught } from '../core/language/taught.ts';
-import { readCards, readShape } from './board.ts';
+import { readAim, readCards, readShape } from './board.ts';
 import { loadLexicon, loadScreen, readCard, readNewest, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
@@ -23,6 +23,7 @@ export const DRILL_OPTIONS = {
   real: 'text',
   shape: 'text',
   focus: 'text',
+  aim: 'text',
   'focus-share': 'text',
   contrast: 'text',
   rise: 'flag',
@@ -38,7 +39,9 @@ export function drill(args: readonly string[]): string {
   if (typed.text('seed') === null)
     fail('Give a seed: --seed 7. The same seed gives the same drill.');
   const made = readDrill(typed, taught, { lexicon: loadLexicon(), screen: loadScreen() });
-  return typed.flag('json') ? JSON.stringify(drillJson(made)) : drillText(made);
+  const day = [...readNewest(typed.text('taught')), ...readCards(typed.text('focus'))];
+  const shows = flipsWith(made, [...new Set(day)]);
+  return typed.flag('json') ? JSON.stringify(drillJson(made, shows)) : drillText(made, shows);
 }
 
 /** The drill that was asked for by `DRILL_OPTIONS`; seed 1 when none was given. */
@@ -55,6 +58,7 @@ export function readDrill(typed: Typed, taught: Taught, engine: DrillEngine): Dr
   const spec: DrillSpec = {
     taught,
     newest: readNewest(typed.text('taught')),
+    aim: readAim(typed),
     seed: typed.whole('seed', 1, 0, Number.MAX_SAFE_INTEGER),
     flips: typed.whole('flips', 30, 1, MOST_FLIPS),
     realShare: typed.share('real', 0.5),
@@ -93,7 +97,23 @@ function checkTaught(option: string, ids: readonly CardId[], taught: Taught): vo
   if (unknown) fail(`“${unknown}” was not taught; --${option} takes cards that were.`);
 }
 
-function drillJson({ seed, visual, auditory, board, run, shortfall, score }: Drill) {
+/** In how many flips a card is shown. */
+interface Shown {
+  readonly id: CardId;
+  readonly flips: number;
+}
+
+/** In how many flips each of these cards is shown; those that lie on no pile of the board are left out. */
+function flipsWith({ board, run }: Drill, ids: readonly CardId[]): readonly Shown[] {
+  return ids
+    .filter((id) => board.piles.some((pile) => pile.includes(id)))
+    .map((id) => ({ id, flips: run.filter(({ cards }) => cards.includes(id)).length }));
+}
+
+function drillJson(
+  { seed, visual, auditory, board, run, shortfall, score }: Drill,
+  shows: readonly Shown[],
+) {
   return {
     seed,
     visual,
@@ -108,12 +128,16 @@ function drillJson({ seed, visual, auditory, board, run, shortfall, score }: Dri
       word,
       kind,
     })),
+    shows,
     ...(shortfall ? { shortfall: shortfall.message } : {}),
     ...(score ? { score } : {}),
   };
 }
 
-function drillText({ visual, auditory, board, run, shortfall }: Drill): string {
+function drillText(
+  { visual, auditory, board, run, shortfall }: Drill,
+  shows: readonly Shown[],
+): string {
   const graphemes = (ids: readonly CardId[]) => ids.map(graphemeOf);
   return [
     `visual    ${graphemes(visual).join(' ')}`,
@@ -124,5 +148,6 @@ function drillText({ visual, auditory, board, run, shortfall }: Drill): string {
     ...board.piles.map((pile) => `pile      ${graphemes(pile).join(' ')}`),
     ...run.map(({ word, kind }) => `blend     ${word}${kind === 'real' ? '' : ' *'}`),
     ...(shortfall ? ['', shortfall.message] : ['', '* nonsense']),
+    ...shows.map(({ id, flips }) => `${flips} of ${run.length} flips show ${graphemeOf(id)}`),
   ].join('\n');
 }

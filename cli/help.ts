@@ -20,6 +20,8 @@ const BOARD: Options = [
   ['--pin a,b', 'cards that must lie on it'],
   ['--ban c', 'cards that must not'],
   ['--focus d', 'cards whose words count threefold'],
+  ['--aim A', 'what it is best for: today, most-words or review; today when left out'],
+  ['--broken e,f', 'cards that broke lately'],
 ];
 const ALL_BOARD: Options = [
   ...BOARD,
@@ -31,6 +33,7 @@ const DRILL: Options = [
   ['--real 0.5', 'the share of real words, from 0 to 1'],
   ['--shape S', 'the kind of board'],
   ['--focus a,b', 'cards that come often'],
+  ['--aim A', 'what it is best for: today, most-words or review; today when left out'],
   ['--focus-share 0.5', 'how often, from 0 to 1'],
   ['--contrast b/d', 'cards turned one into the other, in a third of the flips'],
   ['--rise', 'easy words first'],

@@ -7,15 +7,18 @@
 
 import { makeWordTable } from '../boards/judge/word-table.ts';
 import { type BuiltRun, makeRun } from '../boards/runs/run.ts';
-import { searchTable, type WordWeights } from '../boards/search/best-board.ts';
+import { searchTable } from '../boards/search/best-board.ts';
+import type { WordWeights } from '../boards/search/board-wishes.ts';
 import type { Board } from '../boards/shapes/board.ts';
 import { candidates, type Shape } from '../boards/shapes/shapes.ts';
 import { makeRandom } from '../random.ts';
 import { cardsFor, likingFor } from './card-liking.ts';
 import { type DrawChance, drawPile, drawVowels, pileSizes } from './draw-piles.ts';
 import {
+  boardWishesOf,
   type DrillEngine,
   type DrillSpec,
+  dayCards,
   runWishesOf,
   taughtPairs,
   wantedCards,
@@ -32,6 +35,8 @@ export interface DrawnBoard {
   readonly leftOut: number;
   /** How many contrasts of taught cards are never turned one into the other. */
   readonly contrastsLeftOut: number;
+  /** Flips too few that show what the day is about, where that lies on the board. */
+  readonly dueLeftOut: number;
 }
 
 /** How many more consonants are drawn than the pile will hold: what the search chooses from. */
@@ -63,7 +68,7 @@ export function drawBoard(spec: DrillSpec, engine: DrillEngine): DrawnBoard | nu
 }
 
 /** How far a board and its run are from what was wished; a wanted card left out weighs most. */
-function faults({ run: { missing }, leftOut, contrastsLeftOut }: DrawnBoard): number {
+function faults({ run: { missing }, leftOut, contrastsLeftOut, dueLeftOut }: DrawnBoard): number {
   return (
     missing.flips * 100 +
     (leftOut + contrastsLeftOut) * 30 +
@@ -71,6 +76,7 @@ function faults({ run: { missing }, leftOut, contrastsLeftOut }: DrawnBoard): nu
     Math.abs(missing.focused) * 8 +
     missing.fresh * 8 +
     missing.contrastTurns * 6 +
+    dueLeftOut * 4 +
     missing.cards
   );
 }
@@ -110,6 +116,7 @@ function drawOnce(
     limits,
     pinnedEverywhere,
     focus: wanted,
+    worth: boardWishesOf(spec).worth,
     contrasts: taughtPairs(spec.taught, spec.contrasts ?? []),
     weights: weightsFor(realShare, manyPiles ? MANY_REAL : attempt),
     nodeLimit: 60,
@@ -126,6 +133,7 @@ function drawOnce(
     run,
     leftOut: pinnedEverywhere.filter((id) => !lying.flat().includes(id)).length,
     contrastsLeftOut: contrastsLeftOut(spec, lying, run),
+    dueLeftOut: dayCards(spec).some((id) => pinnedEverywhere.includes(id)) ? run.missing.due : 0,
   };
 }
 

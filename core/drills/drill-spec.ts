@@ -1,4 +1,5 @@
 import type { RunWishes } from '../boards/runs/wishes.ts';
+import { type Aim, type AimWishes, aimWishes } from '../boards/search/aims.ts';
 import { type CardId, isSightId } from '../language/card-id.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Lexicon } from '../words/lexicon.ts';
@@ -16,6 +17,8 @@ export interface DrillSpec {
   readonly newest?: readonly CardId[];
   /** Cards to practise: on the board they count as the newest do, elsewhere they come next. */
   readonly focus?: readonly CardId[];
+  /** What the board and its run are best for; `today` by default. */
+  readonly aim?: Aim;
   /** What single parts should practise, in place of `newest` and `focus` there. */
   readonly parts?: Partial<PartWishes>;
   /** Cards that are in the visual and in the auditory part whatever else is, as far as they were taught. */
@@ -71,6 +74,7 @@ export const DRILL_DEFAULTS = {
 export function runWishesOf(spec: RunSpec, seed: number): RunWishes {
   const { flips, realShare, avoid, focusShare, contrasts, rise } = spec;
   const focus = (spec.parts?.blending ?? spec.focus)?.filter((id) => !isSightId(id));
+  const due = focusShare === undefined ? dayCards(spec) : [];
   return {
     seed,
     flips: flips ?? DRILL_DEFAULTS.flips,
@@ -78,6 +82,7 @@ export function runWishesOf(spec: RunSpec, seed: number): RunWishes {
     ...(avoid ? { avoid } : {}),
     ...(focus ? { focus } : {}),
     ...(focusShare === undefined ? {} : { focusShare }),
+    ...(due.length > 0 ? { atLeast: { cards: due, share: DAY_SHARE } } : {}),
     ...(contrasts ? { contrasts } : {}),
     ...(rise ? { rise } : {}),
   };
@@ -86,24 +91,45 @@ export function runWishesOf(spec: RunSpec, seed: number): RunWishes {
 /** The part of a spec that concerns the run alone. */
 export type RunSpec = Pick<
   DrillSpec,
-  'flips' | 'realShare' | 'avoid' | 'focus' | 'focusShare' | 'contrasts' | 'rise' | 'parts'
+  | 'flips'
+  | 'realShare'
+  | 'avoid'
+  | 'focus'
+  | 'focusShare'
+  | 'contrasts'
+  | 'rise'
+  | 'parts'
+  | 'newest'
+  | 'aim'
 >;
+
+/** At least so large a share of the flips shows what the day is about, as far as there are words; ours. */
+const DAY_SHARE = 0.4;
+
+/** What the run is about: for today what is new, in a review what is practiced, else nothing. */
+export function dayCards(spec: RunSpec): readonly CardId[] {
+  const { aim = 'today', newest = [], focus = [], parts } = spec;
+  if (aim === 'most-words') return [];
+  const practiced = parts?.blending ?? focus;
+  const cards = aim === 'today' ? newest : practiced.filter((id) => !newest.includes(id));
+  return cards.filter((id) => !isSightId(id));
+}
+
+/** What the aim asks of the board: which cards are to lie there, and what their words are worth. */
+export function boardWishesOf(spec: DrillSpec): AimWishes {
+  const { aim = 'today', newest = [], focus = [], parts } = spec;
+  const blending = (ids: readonly CardId[]) => ids.filter((id) => !isSightId(id));
+  return aimWishes(aim, { newest: blending(newest), focus: blending(parts?.blending ?? focus) });
+}
 
 /**
  * The cards that are to lie on the board, those first that matter most: of the
- * contrasts both cards were taught of, then what the blending part should practise, or else those
- * in focus and the newest.
+ * contrasts both cards were taught of, then what the aim asks for: for today the newest and what the
+ * blending part should practise, or else those in focus.
  */
-export function wantedCards({
-  taught,
-  contrasts = [],
-  focus = [],
-  newest = [],
-  parts,
-}: DrillSpec): readonly CardId[] {
-  const known = taughtPairs(taught, contrasts).flat();
-  const wanted = parts?.blending ?? [...focus, ...newest];
-  return [...new Set([...known, ...wanted.filter((id) => !isSightId(id))])];
+export function wantedCards(spec: DrillSpec): readonly CardId[] {
+  const known = taughtPairs(spec.taught, spec.contrasts ?? []).flat();
+  return [...new Set([...known, ...boardWishesOf(spec).wanted])];
 }
 
 /** The cards that a part begins with, and those that follow in any order; by id, most wanted first. */

@@ -6,12 +6,13 @@ import { AGAIN, GLADLY } from './words.ts';
 
 /** Counts a path of at most `flips` nodes in the order they are shown, each one edge from the last. */
 export function countRun(graph: RunGraph, path: readonly number[], flips: number): RunCounts {
-  const { isReal, isFocused, reserve, hard, cardAt, piles } = graph;
+  const { isReal, isFocused, isDue, reserve, hard, cardAt, piles } = graph;
   const seenCards = new Uint8Array(graph.cards);
   const contrasted = new Uint8Array(graph.contrasts);
   const counts = {
     real: 0,
     focused: 0,
+    due: 0,
     fresh: 0,
     good: 0,
     varied: 0,
@@ -26,6 +27,7 @@ export function countRun(graph: RunGraph, path: readonly number[], flips: number
     const node = path[place] as number;
     counts.real += isReal[node] as number;
     counts.focused += isFocused[node] as number;
+    counts.due += isDue[node] as number;
     if (reserve[node] !== AGAIN) counts.fresh++;
     if (reserve[node] === GLADLY) counts.good++;
     if (hard && offRise(hard[node] as number, place, flips) <= RISE_SLACK) counts.risen++;

@@ -13,11 +13,17 @@ export function makeRunGoal(graph: RunGraph, wishes: RunWishes): RunGoal {
     flips,
     real: nearest(flips, wishes.realShare, graph.kinds),
     focused: wantsFocus ? nearest(flips, wishes.focusShare, graph.focuses) : null,
+    due: Math.min(leastDue(flips, wishes), graph.dueSpellings),
     cards: Math.min(new Set(graph.cardAt).size, flips === 0 ? 0 : flips + graph.piles - 1),
     contrasts: Math.min(Math.max(0, flips - 1), graph.contrasts),
     contrastTurns: Math.min(contrastTurnsAsked(flips), mostContrastTurns(graph, graph, flips)),
     risen: graph.hard === null ? 0 : flips,
   };
+}
+
+/** In how many of these flips one of the cards is to be shown that should come in at least a share of them. */
+export function leastDue(flips: number, { atLeast }: RunWishes): number {
+  return atLeast && atLeast.cards.length > 0 ? Math.ceil(flips * atLeast.share) : 0;
 }
 
 /** The most spellings that one word leads to; 0 on a board without words. */

@@ -21,6 +21,7 @@ const AS_WISHED = {
   real: 0,
   fresh: 0,
   focused: 0,
+  due: 0,
   cards: 0,
   contrasts: 0,
   contrastTurns: 0,

@@ -27,7 +27,7 @@ import type { Flip } from '../shapes/board.ts';
 import { walkByChance } from './chance-walk.ts';
 import { contrastTurnsAsked } from './contrast-turns.ts';
 import { countRun } from './counts.ts';
-import { makeRunGoal } from './goal.ts';
+import { leastDue, makeRunGoal } from './goal.ts';
 import { makeRunGraph } from './graph.ts';
 import { polishPath } from './polish.ts';
 import { isAsWished, mostPoints, pointsOf, type RunScore } from './score.ts';
@@ -46,6 +46,8 @@ export interface BuiltRun {
     readonly fresh: number;
     /** Flips with a focus card too many (above 0) or too few (below 0). */
     readonly focused: number;
+    /** Flips fewer than wished that show a card which is to come in at least a share of them; 0 or more. */
+    readonly due: number;
     /** Cards of the board that no flip shows. */
     readonly cards: number;
     /** Contrasts that lie in one pile and are never turned one into the other. */
@@ -102,6 +104,7 @@ export function makeRun(table: WordTable, wishes: RunWishes, lexicon: Lexicon): 
       real: counts.real - Math.round(flips * wishes.realShare),
       fresh: flips - counts.fresh,
       focused: counts.focused - focused,
+      due: Math.max(0, leastDue(flips, wishes) - counts.due),
       cards: graph.cards - counts.cards,
       contrasts: graph.contrasts - counts.contrasts,
       contrastTurns: isContrasting

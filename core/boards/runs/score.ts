@@ -4,7 +4,7 @@
  *
  * The weights say what is given up first: a flip more outweighs everything, then
  * the share of real words, no word of the last days, the focus cards as often as
- * asked, each pair of look-alikes once and then often enough, every card shown, a
+ * asked, what the day is about often enough, each pair of look-alikes once and then often enough, every card shown, a
  * rise, uncommon words and awkward nonsense left out. The order is a teacher's, the numbers are ours.
  */
 
@@ -16,6 +16,8 @@ export interface RunCounts {
   readonly fresh: number;
   /** Flips that show a focus card. */
   readonly focused: number;
+  /** Flips that show a card which is to come in at least a share of them. */
+  readonly due: number;
   /** Cards of the board that some flip shows. */
   readonly cards: number;
   /** Pairs of look-alikes turned one into the other at least once. */
@@ -36,6 +38,8 @@ export interface RunGoal {
   readonly real: number;
   /** null when it does not matter how often. */
   readonly focused: number | null;
+  /** The least number of flips that are to show such a card. */
+  readonly due: number;
   readonly cards: number;
   readonly contrasts: number;
   readonly contrastTurns: number;
@@ -61,6 +65,7 @@ const FLIP = 500;
 const KIND = 120;
 const FRESH = 60;
 const FOCUS = 40;
+const DUE = 40;
 const CARD = 5;
 const CONTRAST = 30;
 const CONTRAST_TURN = 20;
@@ -79,6 +84,7 @@ export function pointsOf(counts: RunCounts, goal: RunGoal): number {
     (goal.focused === null
       ? 0
       : FOCUS * ofTwo(counts.focused, goal.focused, counts.flips, goal.flips)) +
+    DUE * Math.min(counts.due, goal.due) +
     CARD * Math.min(counts.cards, goal.cards) +
     RISEN * counts.risen +
     CONTRAST * Math.min(counts.contrasts, goal.contrasts) +
@@ -101,6 +107,7 @@ export function isAsWished(counts: RunCounts, goal: RunGoal): boolean {
     counts.fresh === goal.flips &&
     counts.varied === goal.flips &&
     (goal.focused === null || counts.focused === goal.focused) &&
+    counts.due >= goal.due &&
     counts.cards >= goal.cards &&
     counts.contrasts >= goal.contrasts &&
     counts.contrastTurns >= goal.contrastTurns

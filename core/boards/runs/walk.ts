@@ -32,11 +32,12 @@ export function takeWalk(
   { reserve: mostReserve, level }: WalkWay,
   begun: readonly number[] = [],
 ): readonly number[] {
-  const { isReal, isFocused, reserve, spelling, ease, hard, piles, cardAt } = graph;
+  const { isReal, isFocused, isDue, reserve, spelling, ease, hard, piles, cardAt } = graph;
   const { firstEdge, leadsTo, turns, contrast, reach } = graph;
   if (goal.flips === 0) return [];
   const kinds = makeRunPlan(goal.flips, goal.real, random);
   const focuses = goal.focused === null ? [] : makeRunPlan(goal.flips, goal.focused, random);
+  const dues = goal.due === 0 ? [] : makeRunPlan(goal.flips, goal.due, random);
   const used = new Uint8Array(graph.spellings);
   const seenCards = new Uint8Array(graph.cards);
   const contrasted = new Uint8Array(graph.contrasts);
@@ -46,6 +47,7 @@ export function takeWalk(
   let turnsLeft = goal.contrastTurns;
   let realLeft = goal.real;
   let focusedLeft = goal.focused ?? 0;
+  let dueLeft = goal.due;
   let kindDue = KIND_DUE;
   let focusDue = FOCUS_DUE;
   let lastPile = -1;
@@ -62,8 +64,10 @@ export function takeWalk(
     noteTurn(node);
     noteSort(kinds, path.length, isReal[node] as number);
     noteSort(focuses, path.length, isFocused[node] as number);
+    noteSort(dues, path.length, isDue[node] as number);
     realLeft -= isReal[node] as number;
     focusedLeft -= isFocused[node] as number;
+    dueLeft -= isDue[node] as number;
     path.push(node);
     used[spelling[node] as number] = 1;
     for (let pile = 0; pile < piles; pile++) {
@@ -80,7 +84,8 @@ export function takeWalk(
 
   /** How well a node suits what is due at a place, the next or a later one. */
   function suits(node: number, place: number): number {
-    const kind = kinds[place] === isReal[node] ? kindDue : 0;
+    let kind = kinds[place] === isReal[node] ? kindDue : 0;
+    if (isDue[node] && dues[place] === 1) kind += DAY_DUE * urgency(dueLeft, goal.flips - place);
     return kind + (focuses[place] === isFocused[node] ? focusDue : 0);
   }
 
@@ -165,8 +170,9 @@ export function takeWalk(
       if (pair >= 0 && (turnsLeft > 0 || !contrasted[pair])) return MOST_AHEAD;
       const kind = kinds[place] === isReal[node] ? 1 : 0;
       const focus = place >= focuses.length || focuses[place] === isFocused[node] ? 1 : 0;
-      if (kind + focus > best) best = kind + focus;
-      if (best === 2 && graph.contrasts === 0) break;
+      const due = dues[place] === 1 && isDue[node] ? 1 : 0;
+      if (kind + focus + due > best) best = kind + focus + due;
+      if (best === 2 + (dues[place] ?? 0) && graph.contrasts === 0) break;
     }
     return best;
   }
@@ -181,6 +187,7 @@ function urgency(ofOneSort: number, left: number): number {
 const STARTS = 12;
 const KIND_DUE = 4;
 const FOCUS_DUE = 3.5;
+const DAY_DUE = 3.5;
 const EASE = 1.5;
 const RISE = 5;
 const NEW_CONTRAST = 9;

@@ -102,6 +102,41 @@ describe('focus cards', () => {
   });
 });
 
+describe('cards that are to come often enough', () => {
+  test('are shown in at least that share of the flips, and real words keep theirs', () => {
+    for (let seed = 0; seed < 20; seed++) {
+      const atLeast = { cards: ['e=EH'] as const, share: 0.4 };
+      const asked = { flips: 30, realShare: 0.5, seed, atLeast };
+      const { flips, missing } = makeRun(wholeBoard, asked, builtLexicon);
+      const shown = flips.filter(({ cards }) => cards.includes('e=EH')).length;
+      expect(shown).toBeGreaterThanOrEqual(12);
+      expect([missing.flips, missing.real, missing.due]).toEqual([0, 0, 0]);
+      checkRun(flips, wholeBoard.piles);
+    }
+  });
+
+  test('are counted as missing where the board has too few words of them', () => {
+    fc.assert(
+      fc.property(
+        sparseBoards,
+        fc.integer({ min: 1, max: 12 }),
+        fc.integer(),
+        (table, many, seed) => {
+          const cards = (table.piles[0] ?? []).slice(0, 1);
+          const asked = { flips: many, realShare: 0.5, seed, atLeast: { cards, share: 0.4 } };
+          const { flips, missing, score } = makeRun(table, asked, builtLexicon);
+          const shown = flips.filter(({ cards: ids }) =>
+            ids.some((id) => cards.includes(id)),
+          ).length;
+          expect(missing.due).toBe(Math.max(0, Math.ceil(flips.length * 0.4) - shown));
+          expect(score.reached).toBeLessThanOrEqual(score.bound);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+});
+
 describe('look-alikes side by side', () => {
   const contrasts: readonly (readonly [CardId, CardId])[] = [
     ['b=B', 'd=D'],

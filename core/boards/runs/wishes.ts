@@ -12,6 +12,8 @@ export interface RunWishes {
   readonly focus?: readonly string[];
   /** Share of flips that show a focus card, 0 to 1; without it they come as it happens. */
   readonly focusShare?: number;
+  /** Cards of which one is to be shown in at least so large a share of the flips, as far as there are words. */
+  readonly atLeast?: { readonly cards: readonly CardId[]; readonly share: number };
   /** Cards that are easily taken for each other, to be turned one into the other: b and d. */
   readonly contrasts?: readonly (readonly [CardId, CardId])[];
   /** Easier words first. */

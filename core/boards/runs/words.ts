@@ -31,6 +31,10 @@ export interface RunWords {
   readonly isFocused: Uint8Array;
   /** How many spellings show a focus card, and how many do not. */
   readonly focuses: SortCounts;
+  /** 1 where a card is shown that is to come in at least a share of the flips. */
+  readonly isDue: Uint8Array;
+  /** How many spellings show such a card. */
+  readonly dueSpellings: number;
   /** GLADLY, IF_NEEDED or AGAIN. */
   readonly reserve: Uint8Array;
   /** How easy among the words of the board, 0 to 1, for nonsense; 0 for real words. */
@@ -52,11 +56,16 @@ export function makeRunWords(table: WordTable, wishes: RunWishes, lexicon: Lexic
   const cardAt = numberCards(table, index);
   const piles = table.piles.length;
   const isReal = Uint8Array.from(index, (at) => Number(outcomeAt(table, at) !== 'nonsense'));
-  const wanted = cards.map((id) => wishes.focus?.includes(id) === true);
-  const isFocused = new Uint8Array(index.length);
-  cardAt.forEach((card, at) => {
-    if (wanted[card]) isFocused[Math.floor(at / piles)] = 1;
-  });
+  const showing = (some: readonly string[] = []): Uint8Array => {
+    const wanted = cards.map((id) => some.includes(id));
+    const shows = new Uint8Array(index.length);
+    cardAt.forEach((card, at) => {
+      if (wanted[card]) shows[Math.floor(at / piles)] = 1;
+    });
+    return shows;
+  };
+  const isFocused = showing(wishes.focus);
+  const isDue = showing(wishes.atLeast?.cards);
   const sounds = cards.map((id) => correspondenceById.get(id)?.phonemes ?? []);
   const said: { readonly sounds: Phoneme[] }[] = index.map(() => ({ sounds: [] }));
   cardAt.forEach((card, at) => {
@@ -73,6 +82,8 @@ export function makeRunWords(table: WordTable, wishes: RunWishes, lexicon: Lexic
     kinds: countSorts(isReal, spelling),
     isFocused,
     focuses: countSorts(isFocused, spelling),
+    isDue,
+    dueSpellings: countSorts(isDue, spelling).ofOneSort,
     reserve: Uint8Array.from(index, (at, word) => {
       if (wishes.avoid?.has(table.words[at] as string)) return AGAIN;
       if (isReal[word]) return outcomeAt(table, at) === 'rare' ? IF_NEEDED : GLADLY;

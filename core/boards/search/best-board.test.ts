@@ -8,7 +8,8 @@ import { CORRESPONDENCES, correspondenceById } from '../../language/corresponden
 import { type JudgeContext, judgeWord } from '../judge/judge.ts';
 import { shapeById } from '../shapes/shape-list.ts';
 import type { Shape } from '../shapes/shapes.ts';
-import type { BoardWishes, FoundBoard } from './best-board.ts';
+import type { FoundBoard } from './best-board.ts';
+import type { BoardWishes } from './board-wishes.ts';
 import { findBoard } from './find-board.ts';
 
 const closed = shapeById.get('closed') as Shape;

@@ -6,13 +6,8 @@ import type { JudgeContext } from '../judge/judge.ts';
 import { makeWordTable, type WordTable } from '../judge/word-table.ts';
 import { candidates, type Shape } from '../shapes/shapes.ts';
 import { trimPiles } from '../shapes/trim-piles.ts';
-import {
-  type BoardWishes,
-  type FoundBoard,
-  type NoBoardFound,
-  searchTable,
-  usefulCards,
-} from './best-board.ts';
+import { type FoundBoard, type NoBoardFound, searchTable, usefulCards } from './best-board.ts';
+import type { BoardWishes } from './board-wishes.ts';
 
 /** The cards to search among, by pile. */
 export interface PilesToSearch {
@@ -29,7 +24,7 @@ export interface PilesToSearch {
 export function pilesToSearch(
   shape: Shape,
   cards: readonly Correspondence[],
-  { banned = [], pinned = [], pinnedEverywhere = [] }: Partial<BoardWishes>,
+  { banned = [], pinned = [], pinnedEverywhere = [], wanted = [] }: Partial<BoardWishes>,
   lexicon: Lexicon,
   mostRows?: number,
 ): PilesToSearch | NoBoardFound {
@@ -44,7 +39,8 @@ export function pilesToSearch(
       message: `No card that was taught can lie in pile ${empty + 1} of this board yet.`,
     };
   }
-  const piles = trimPiles(shape, fitting, [...pinned, ...pinnedEverywhere], lexicon, mostRows);
+  const kept = [...pinned, ...pinnedEverywhere, ...wanted];
+  const piles = trimPiles(shape, fitting, kept, lexicon, mostRows);
   return { kind: 'piles', piles, leftAside: fitting.flat().length - piles.flat().length };
 }
 

@@ -11,8 +11,8 @@ import type { WordScreen } from '../../words/screen.ts';
 import { makeWordTable, type WordTable } from '../judge/word-table.ts';
 import { shapeById } from '../shapes/shape-list.ts';
 import { candidates, type Shape } from '../shapes/shapes.ts';
-import { makeModel } from './best-board.ts';
 import { type BoardModel, boardValue } from './board-model.ts';
+import { makeModel } from './make-model.ts';
 import { solveBoard } from './search.ts';
 
 /** A model of exactly three piles, which the naive twins below walk in three loops. */

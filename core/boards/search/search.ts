@@ -91,6 +91,11 @@ function startingBoard(model: BoardModel): Incumbent {
   return best;
 }
 
+/** Whether the pinned cards can lie together, in one pile or another. */
+export function canLayPins(model: BoardModel): boolean {
+  return refusePins(model) === null && placeGroups(model) !== null;
+}
+
 /** Why the pins alone rule out every board; null when they do not. */
 function refusePins({ sizes, limits, pinned, forbidden }: BoardModel): NoBoard | null {
   const crowded = pinned.findIndex((cards, pile) => cards.length > (limits[pile] as number));

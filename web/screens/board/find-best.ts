@@ -1,5 +1,5 @@
 import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
-import type { BoardWishes } from '../../../core/boards/search/best-board.ts';
+import type { BoardWishes } from '../../../core/boards/search/board-wishes.ts';
 import { pilesToSearch } from '../../../core/boards/search/find-board.ts';
 import type { Shape } from '../../../core/boards/shapes/shapes.ts';
 import { splitPiles } from '../../../core/boards/shapes/split-piles.ts';

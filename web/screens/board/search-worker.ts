@@ -1,5 +1,6 @@
 import type { WordTable } from '../../../core/boards/judge/word-table.ts';
-import { type BoardWishes, searchTable } from '../../../core/boards/search/best-board.ts';
+import { searchTable } from '../../../core/boards/search/best-board.ts';
+import type { BoardWishes } from '../../../core/boards/search/board-wishes.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 
