@@ -15,6 +15,7 @@ import {
   record,
   string,
 } from 'valibot';
+import { AIMS, type Aim } from '../../core/boards/search/aims.ts';
 import type { Board } from '../../core/boards/shapes/board.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
@@ -42,9 +43,17 @@ const table = remembered<InferOutput<typeof tableSchema>>('board', tableSchema, 
 });
 
 /** The pinned cards lie under `held`, as they always did on this device. */
-const wishesSchema = object({ held: array(custom<CardId>(isCard)), use: picklist(BOARD_USES) });
+const wishesSchema = object({
+  held: array(custom<CardId>(isCard)),
+  use: picklist(BOARD_USES),
+  aim: optional(picklist(AIMS), 'today'),
+});
 
-const wishes = remembered('board-wishes', wishesSchema, { held: [], use: 'screen' });
+const wishes = remembered('board-wishes', wishesSchema, {
+  held: [],
+  use: 'screen',
+  aim: 'today',
+});
 
 const keptSchema = array(object({ name: string(), board: boardSchema }));
 
@@ -76,6 +85,8 @@ export const roomByShape = computed(() => table.value.room);
 export const pinnedCards = computed<readonly CardId[]>(() => wishes.value.held);
 /** What the board is for. */
 export const boardUse = computed<BoardUse>(() => wishes.value.use);
+/** What the best board is best for. */
+export const boardAim = computed<Aim>(() => wishes.value.aim);
 /** The boards that she keeps, in the order of their names. */
 export const keptBoards = computed<readonly { readonly name: string; readonly board: Board }[]>(
   () => kept.value,
@@ -104,6 +115,11 @@ export function setRoom(shape: string, room: readonly number[], said: string): v
 /** Sets what the board is for; shows at once and is set back as easily. */
 export function setBoardUse(use: BoardUse): void {
   wishes.value = { ...wishes.peek(), use };
+}
+
+/** Sets what the best board is best for. */
+export function setBoardAim(aim: Aim): void {
+  wishes.value = { ...wishes.peek(), aim };
 }
 
 /** Pins a card, so that every best board has it, or lets it go. */

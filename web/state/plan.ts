@@ -10,10 +10,12 @@ import {
   number,
   object,
   optional,
+  picklist,
   pipe,
   record,
   string,
 } from 'valibot';
+import { AIMS } from '../../core/boards/search/aims.ts';
 import { buildDrill } from '../../core/drills/build-drill.ts';
 import type { Drill } from '../../core/drills/drill.ts';
 import { DRILL_DEFAULTS } from '../../core/drills/drill-spec.ts';
@@ -53,6 +55,8 @@ const wishesSchema = object({
   contrast: optional(nullable(custom<readonly [CardId, CardId]>(isPair)), null),
   /** Easier words first. */
   rise: optional(boolean(), false),
+  /** What the board and its run are best for. */
+  aim: optional(picklist(AIMS), 'today'),
   /** How many cards are shown, and how many sounds said. */
   visualCount: optional(pipe(number(), minValue(0), maxValue(24)), DRILL_DEFAULTS.visualCount),
   auditoryCount: optional(pipe(number(), minValue(0), maxValue(12)), DRILL_DEFAULTS.auditoryCount),
@@ -85,6 +89,7 @@ export type Wishes = InferOutput<typeof wishesSchema>;
 const plan = remembered('plan', schema, {
   wishes: {
     ...{ flips: 30, realShare: 0.5, focusShare: null, contrast: null, rise: false },
+    aim: 'today',
     ...{ visualCount: DRILL_DEFAULTS.visualCount, auditoryCount: DRILL_DEFAULTS.auditoryCount },
     ...{ sightCount: SIGHT.shown, sightSaidCount: SIGHT.said },
   },
@@ -162,12 +167,14 @@ export function freshSeed(): number {
 }
 
 /** What her wishes ask of a run, whichever board it is on. */
-export function runOf({ flips, realShare, focusShare, contrast, rise }: Wishes) {
+export function runOf({ flips, realShare, focusShare, contrast, rise, aim }: Wishes) {
   const focus = practised(brokenLately.peek());
   return {
     flips,
     realShare,
     rise,
+    aim,
+    newest: newestCards(progress.peek()),
     focus: focusShare === null ? focus : [...newestCards(progress.peek()), ...focus],
     ...(focusShare === null ? {} : { focusShare }),
     ...(contrast === null ? {} : { contrasts: [contrast] }),
@@ -191,7 +198,6 @@ function specOf(wishes: Wishes, seed: number) {
   const parts = reviewedParts();
   return {
     taught: taught.peek(),
-    newest,
     seed,
     avoid,
     visualCount: wishes.visualCount,
@@ -199,6 +205,7 @@ function specOf(wishes: Wishes, seed: number) {
     sightCount: wishes.sightCount,
     sightSaidCount: wishes.sightSaidCount,
     ...runOf(wishes),
+    newest,
     pinned: pins.peek(),
     ...(parts ? { parts } : {}),
   };

@@ -1,7 +1,15 @@
 import { signal } from '@preact/signals';
 import type { Board } from '../../../core/boards/shapes/board.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
-import { boardOnTable, boardUse, isSame, pinnedCards, replaceBoard } from '../../state/boards.ts';
+import {
+  boardAim,
+  boardOnTable,
+  boardUse,
+  isSame,
+  pinnedCards,
+  replaceBoard,
+} from '../../state/boards.ts';
+import { dayCards } from '../../state/day-cards.ts';
 import type { Desk } from './desk.ts';
 import { type Best, findBest } from './find-best.ts';
 import { said, say } from './said.ts';
@@ -22,7 +30,15 @@ export async function layBest(desk: Desk): Promise<void> {
   latest += 1;
   const own = latest;
   let laid: Board | null = null;
-  const isOver = () => own !== latest || (laid !== null && !liesHere(laid));
+  const before = boardOnTable.peek();
+  const hasMoved = () => (laid ? !liesHere(laid) : boardOnTable.peek() !== before);
+  const isOver = () => {
+    if (own !== latest) return true;
+    if (!hasMoved()) return false;
+    callOff();
+    say('The search has ended, since you changed the board. Yours stays.');
+    return true;
+  };
   const lay = (best: Extract<Best, { kind: 'found' }>) => {
     const board = { shape: shape.id, piles: best.piles };
     if (laid === null || best.value > laidValue) {
@@ -37,7 +53,10 @@ export async function layBest(desk: Desk): Promise<void> {
   say('');
   searching.value = 0;
   const { shape, taught, ready, room } = desk;
-  const wish = { shape, taught, ready, room, pinned: pinnedHere(desk), use: boardUse.peek() };
+  const wish = {
+    ...{ shape, taught, ready, room, pinned: pinnedHere(desk) },
+    ...{ use: boardUse.peek(), aim: boardAim.peek(), day: dayCards.peek() },
+  };
   const best = await findBest(wish, {
     isOver,
     tell: (share) => {

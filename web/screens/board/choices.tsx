@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { AIMS, type Aim } from '../../../core/boards/search/aims.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
 import { candidates, type Shape } from '../../../core/boards/shapes/shapes.ts';
 import { shapesFor } from '../../../core/boards/shapes/shapes-for.ts';
@@ -6,15 +7,18 @@ import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
 import {
   BOARD_USES,
   type BoardUse,
+  boardAim,
   boardUse,
   pinnedCards,
   replaceBoard,
   roomByShape,
+  setBoardAim,
   setBoardUse,
   setPinned,
 } from '../../state/boards.ts';
 import { newestCards } from '../../state/newest-cards.ts';
 import { progress } from '../../state/progress.ts';
+import { aimNames } from '../../wording/aim-names.ts';
 import { type Desk, lettersOf } from './desk.ts';
 import { carryOver } from './moves.ts';
 import { usualRoom } from './room.ts';
@@ -81,6 +85,19 @@ export function UseChoice() {
   const pinned = pinnedCards.value;
   return (
     <>
+      <label class="board-choice">
+        <span class="for-ears">What the best board has most of</span>
+        <select
+          value={boardAim.value}
+          onChange={(event) => setBoardAim(event.currentTarget.value as Aim)}
+        >
+          {AIMS.map((aim) => (
+            <option key={aim} value={aim}>
+              {aimNames[aim]}
+            </option>
+          ))}
+        </select>
+      </label>
       <label class="board-choice">
         <span class="for-ears">What the best board is for</span>
         <select

@@ -1,4 +1,5 @@
 import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
+import { type Aim, aimWishes, type DayCards } from '../../../core/boards/search/aims.ts';
 import type { BoardWishes } from '../../../core/boards/search/board-wishes.ts';
 import { pilesToSearch } from '../../../core/boards/search/find-board.ts';
 import type { Shape } from '../../../core/boards/shapes/shapes.ts';
@@ -20,6 +21,9 @@ export interface BestWish {
   /** Cards that the board must have. */
   readonly pinned: readonly CardId[];
   readonly use: BoardUse;
+  /** What it is to be best for, and what the day is about. */
+  readonly aim: Aim;
+  readonly day: DayCards;
 }
 
 /** The best board, or why there is none; null when it was called off. */
@@ -63,10 +67,11 @@ function pace({ form, piles }: Shape): 'quick' | 'slow' {
  * Rejects when the search cannot start.
  */
 export async function findBest(
-  { shape, taught, ready, room, pinned, use }: BestWish,
+  { shape, taught, ready, room, pinned, use, aim, day }: BestWish,
   { isOver, tell, hear }: Asking,
 ): Promise<Best> {
   const wishes: BoardWishes = {
+    ...aimWishes(aim, day),
     limits: room,
     pinned,
     clean: use !== 'screen',

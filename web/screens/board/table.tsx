@@ -10,6 +10,7 @@ import { callOff, isFound, layBest, searching, Told } from './best.tsx';
 import { CardSheet } from './card-sheet.tsx';
 import { ShapeChoice, UseChoice } from './choices.tsx';
 import { Counts, LeftOut } from './counts.tsx';
+import { DayShare } from './day-share.tsx';
 import { type Desk, gainOf, lettersOf, out, put } from './desk.ts';
 import { useForToday } from './for-today.ts';
 import { Keep, KeptBoards } from './kept.tsx';
@@ -125,6 +126,7 @@ export function Table({ desk }: { readonly desk: Desk }) {
               </button>
             )}
           </p>
+          <DayShare desk={desk} />
           <LeftOut desk={desk} />
           {rows.table ? (
             <WordGrid desk={desk} table={rows.table} />

@@ -44,7 +44,7 @@ export function Blending({ drill }: { readonly drill: Drill }) {
             </div>
           ))}
         </div>
-        <BoardPractice board={board} />
+        <BoardPractice drill={drill} />
         {survey && <Hidden board={board} counts={survey} />}
         {survey && (
           <a class="button plain" href={linkTo('board', makeBoardLink(board))}>

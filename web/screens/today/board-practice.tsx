@@ -1,13 +1,18 @@
-import type { Board } from '../../../core/boards/shapes/board.ts';
+import type { Drill } from '../../../core/drills/drill.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { Card } from '../../controls/card.tsx';
+import { newestCards } from '../../state/newest-cards.ts';
+import { progress } from '../../state/progress.ts';
 import { reasonToRead, wantedOnBoard } from '../../state/review.ts';
 import { cardName } from '../../wording/card-name.ts';
 
 /** The cards that were laid on the board for practice, each with why. */
-export function BoardPractice({ board }: { readonly board: Board }) {
+export function BoardPractice({ drill: { board, run } }: { readonly drill: Drill }) {
   const lying = new Set(board.piles.flat());
-  const wanted = wantedOnBoard.value.filter((id) => lying.has(id));
+  const newest = newestCards(progress.value);
+  const wanted = [...new Set([...newest, ...wantedOnBoard.value])].filter((id) => lying.has(id));
   if (wanted.length === 0) return null;
+  const flips = (id: CardId) => run.filter(({ cards }) => cards.includes(id)).length;
   return (
     <div class="board-practice">
       <h3 class="board-practice-title">Laid there for practice</h3>
@@ -17,10 +22,18 @@ export function BoardPractice({ board }: { readonly board: Board }) {
             <span role="img" aria-label={cardName(id)} title={cardName(id)}>
               <Card id={id} />
             </span>
-            <span class="quiet small">{reasonToRead(id)}</span>
+            <span class="quiet small">
+              {flips(id)} of {run.length} flips
+              {because(id, newest)}
+            </span>
           </li>
         ))}
       </ul>
     </div>
   );
+}
+
+function because(id: CardId, newest: readonly CardId[]): string {
+  const reason = reasonToRead(id) ?? (newest.includes(id) ? 'new' : null);
+  return reason === null ? '' : `: ${reason}`;
 }

@@ -1,7 +1,9 @@
+import { AIMS } from '../../../core/boards/search/aims.ts';
 import { contrastChoices } from '../../../core/drills/contrasts.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { freshSeed, remakeDrill, type Wishes, wishes } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
+import { aimNames } from '../../wording/aim-names.ts';
 import { cardShort } from '../../wording/card-short.ts';
 import { counted } from '../../wording/counted.ts';
 
@@ -45,7 +47,7 @@ export function WishChoices() {
         options={realShares}
         choose={(share) => remake({ realShare: Number(share) }, 'Changed the share of real words.')}
       />
-      <details open={now.focusShare !== null || chosen !== '' || now.rise}>
+      <details open={now.focusShare !== null || chosen !== '' || now.rise || now.aim !== 'today'}>
         <summary>More wishes</summary>
         <div class="wishes">
           <Choice
@@ -70,6 +72,14 @@ export function WishChoices() {
               }}
             />
           )}
+          <Choice
+            name="Board"
+            value={now.aim}
+            options={AIMS.map((aim) => [aim, aimNames[aim].toLowerCase()] as const)}
+            choose={(aim) =>
+              remake({ aim: aim as Wishes['aim'] }, 'Changed what the board is for.')
+            }
+          />
           <Choice
             name="Order"
             value={now.rise ? 'rise' : 'mixed'}
