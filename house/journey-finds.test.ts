@@ -12,7 +12,7 @@ const BY_CSS = /\.locator\(|querySelector(?:All)?\b|waitForSelector\(|openScreen
  */
 const STILL: Readonly<Record<string, number>> = {
   after: 15,
-  board: 24,
+  board: 23,
   check: 15,
   'class-words': 6,
   class: 3,

@@ -45,6 +45,12 @@ const count = async (page: Page, name: string): Promise<number> =>
     await page.locator('.counts dl > div').filter({ hasText: name }).locator('dd').textContent(),
   );
 
+/** What the sentence on hidden words says nobody wants to hear. */
+const toRegret = async (page: Page): Promise<number> =>
+  Number(
+    /(\d+) to regret/.exec((await page.getByText(/stays? hidden/).textContent()) ?? '')?.[1] ?? 0,
+  );
+
 /** What the grid of words shows, counted anew from the page. */
 const realInGrid = (page: Page): Promise<number> => page.locator('td .word.real').count();
 
@@ -104,7 +110,7 @@ describe('cards on the table', () => {
     const told = page.locator('.board-told[role=status]');
     expect(await told.textContent()).toBe(
       `Now ${await count(page, 'real words')} real words, ${await count(page, 'nonsense')} nonsense` +
-        `${(await count(page, 'stopped')) > 0 ? `, ${await count(page, 'stopped')} stopped` : ''}.`,
+        `${(await toRegret(page)) > 0 ? `, ${await toRegret(page)} to regret` : ''}.`,
     );
     const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-card'));
     expect(await focused()).toBe('m=M');
@@ -188,7 +194,7 @@ describe('the best board', () => {
     await page.getByRole('button', { name: 'Best board with x' }).click();
     await card(page, 'pile-2', 'x=K+S').waitFor();
     await told.filter({ hasText: /Proven best|proven best/ }).waitFor();
-    await page.getByRole('button', { name: 'Your boards (2)' }).click();
+    await page.getByRole('button', { name: 'Earlier boards (2)' }).click();
     expect(await page.getByRole('button', { name: 'Lay it again' }).count()).toBe(2);
     await page.keyboard.press('Escape');
   });
@@ -201,8 +207,7 @@ describe('the best board', () => {
       .locator('.board-told')
       .filter({ hasText: /roven best/ })
       .waitFor();
-    expect(await count(page, 'stopped')).toBe(0);
-    expect(await page.locator('.fitness').textContent()).toContain('Clean');
+    expect(await page.getByText(/stays? hidden/).textContent()).toMatch(/none to regret.* paper/);
 
     await page.getByLabel('Room for vowels').selectOption('5');
     await page.evaluate(() =>
@@ -296,7 +301,7 @@ describe('boards kept and handed on', () => {
 
   it('become today’s blending, and today’s board can be opened here', async () => {
     const { page } = await atBoard();
-    await page.getByRole('button', { name: 'Use for today’s blending' }).click();
+    await page.getByRole('button', { name: 'Use it today' }).click();
     await page.getByText('Today’s blending uses this board.').first().waitFor();
     await openScreen(page, 'today', flips(page));
     const words = await flips(page).allTextContents();

@@ -33,7 +33,7 @@ describe('the teacher’s word about words', () => {
     const blocked = before[7] as string;
     await page.getByText(`${blocked} stays hidden.`).waitFor();
     expect(await words(page)).not.toContain(blocked);
-    await page.getByText(/stay hidden, and why/).click();
+    await page.getByText(/stays? hidden:/).click();
     await page.getByText('you blocked it').first().waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => words(page)).toEqual(before);

@@ -1,12 +1,16 @@
 import { hiddenOnBoard } from '../../core/boards/judge/hidden-on-board.ts';
 import './hidden.css';
 import { useMemo } from 'preact/hooks';
+import { tallyOfCounts } from '../../core/boards/judge/card-gain.ts';
+import { hiddenCount } from '../../core/boards/judge/hidden-count.ts';
 import type { OutcomeCounts } from '../../core/boards/search/best-board.ts';
 import type { Board } from '../../core/boards/shapes/board.ts';
 import type { HiddenWord } from '../../core/words/screen-report.ts';
 import { settleWord } from '../state/class-words.ts';
 import { readyEngine } from '../state/engine-ready.ts';
 import { taught } from '../state/progress.ts';
+import { counted } from '../wording/counted.ts';
+import { hiddenInWords } from '../wording/hidden-words.ts';
 
 /** What stays hidden and why, in general words fit for any eyes. */
 const reasons = [
@@ -26,20 +30,15 @@ export function Hidden({
   readonly board: Board;
   readonly counts: OutcomeCounts;
 }) {
-  const total = Object.values(counts).reduce((sum, count) => sum + count, 0);
-  const real = counts.familiar + counts.rare;
-  const hidden = total - real - counts.nonsense;
+  const tally = tallyOfCounts(counts);
   return (
     <div class="hidden">
       <p class="quiet">
-        {counts.screened === 0
-          ? `Clean board: all ${total} combinations were heard and none is one to regret. `
-          : `All ${total} combinations were heard. `}
-        {real} are words, {counts.nonsense} are good nonsense.
+        {counted(tally.real, 'real word')} and {tally.nonsense} nonsense can be shown.
       </p>
-      {hidden > 0 && (
+      {hiddenCount(tally).all > 0 && (
         <details>
-          <summary>{hidden} stay hidden, and why</summary>
+          <summary>{hiddenInWords(tally)}</summary>
           <ul>
             {reasons.map(([outcome, why]) =>
               counts[outcome] === 0 ? null : (

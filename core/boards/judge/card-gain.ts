@@ -23,6 +23,14 @@ export function tallyOf(table: WordTable): Tally {
   return tally;
 }
 
+/** The same from the counts of a judged board. */
+export function tallyOfCounts(counts: Readonly<Record<Outcome, number>>): Tally {
+  const tally = { ...NONE };
+  for (const [outcome, count] of Object.entries(counts))
+    tally[COUNTED[outcome as Outcome]] += count;
+  return tally;
+}
+
 /**
  * What a card adds to a pile of a board: the rows that come when it is put
  * there, or, if it lies there, that go when it is taken out. Nothing while

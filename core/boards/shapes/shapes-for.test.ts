@@ -3,7 +3,7 @@ import type { CardId } from '../../language/card-id.ts';
 import { SEQUENCE } from '../../sequence/built-in.ts';
 import { taughtUpTo } from '../../sequence/teach.ts';
 import { candidates, vowelPile } from './shapes.ts';
-import { longerShapeFor, shapesFor } from './shapes-for.ts';
+import { laterShapes, longerShapeFor, shapesFor } from './shapes-for.ts';
 import { cardsTaught } from './taught-cards.ts';
 
 const stepNamed = (title: string): number =>
@@ -59,5 +59,30 @@ describe('the shapes for a step', () => {
       const shape = longerShapeFor(taughtUpTo(SEQUENCE, step), cardsOf(step));
       expect(`${title} ${shape?.id}`).toBe(`${title} ${wanted}`);
     }
+  });
+});
+
+describe('shapes that come later', () => {
+  test('each can be laid from the step it names on, and not a step before', () => {
+    for (const step of [12, 40]) {
+      const later = laterShapes(taughtUpTo(SEQUENCE, step), SEQUENCE.steps.length, (at) =>
+        taughtUpTo(SEQUENCE, at),
+      );
+      expect(later.length).toBeGreaterThan(3);
+      for (const { shape, step: from } of later) {
+        if (from === null) throw new Error(`${shape.id} never comes`);
+        expect(from).toBeGreaterThan(step);
+        const ids = (at: number) => shapesFor(taughtUpTo(SEQUENCE, at)).map(({ id }) => id);
+        expect(ids(from)).toContain(shape.id);
+        expect(ids(from - 1)).not.toContain(shape.id);
+      }
+    }
+  });
+
+  test('lack words of two beats where their cards are there', () => {
+    const later = laterShapes(taughtUpTo(SEQUENCE, 40), SEQUENCE.steps.length, (at) =>
+      taughtUpTo(SEQUENCE, at),
+    );
+    expect(later.find(({ shape }) => shape.id === 'closed-closed')?.lacks).toBe('long-words');
   });
 });

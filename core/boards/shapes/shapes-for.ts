@@ -45,6 +45,51 @@ export function longerShapeFor(taught: Taught, newest: readonly CardId[]): Shape
   );
 }
 
+/** Why a shape cannot be laid yet, and from which step of an order on it can; step null: never in that order. */
+export interface LaterShape {
+  readonly shape: Shape;
+  readonly step: number | null;
+  readonly lacks: 'long-words' | 'clusters' | 'cards';
+}
+
+/**
+ * The shapes that cannot be laid yet, those first that come first. `taughtAt` tells what is known after a
+ * step of the order that has `steps` steps; what is known only grows.
+ */
+export function laterShapes(
+  taught: Taught,
+  steps: number,
+  taughtAt: (step: number) => Taught,
+): readonly LaterShape[] {
+  const now = cardsTaught(taught);
+  return SHAPES.filter((shape) => !canLay(shape, now, taught))
+    .map((shape): LaterShape => {
+      const lays = (step: number): boolean => {
+        const known = taughtAt(step);
+        return canLay(shape, cardsTaught(known), known);
+      };
+      return { shape, step: firstStep(steps, lays), lacks: lacking(shape, now) };
+    })
+    .sort((one, other) => (one.step ?? Infinity) - (other.step ?? Infinity));
+}
+
+/** The first of the steps for which something holds that holds from then on; null when it never does. */
+function firstStep(steps: number, holds: (step: number) => boolean): number | null {
+  if (!holds(steps)) return null;
+  let [low, high] = [1, steps];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (holds(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
+function lacking(shape: Shape, cards: readonly Correspondence[]): LaterShape['lacks'] {
+  if (candidates(shape, cards).some((pile) => pile.length === 0)) return 'cards';
+  return shape.form === 'one' ? 'clusters' : 'long-words';
+}
+
 function canLay(shape: Shape, cards: readonly Correspondence[], taught: Taught): boolean {
   if (candidates(shape, cards).some((pile) => pile.length === 0)) return false;
   if (shape.form === 'ending') return true;

@@ -10,7 +10,8 @@ import {
   replaceBoard,
 } from '../../state/boards.ts';
 import { dayCards } from '../../state/day-cards.ts';
-import type { Desk } from './desk.ts';
+import { counted } from '../../wording/counted.ts';
+import { type Desk, lettersOf, type Offer, offered, takeOffer } from './desk.ts';
 import { type Best, findBest } from './find-best.ts';
 import { said, say } from './said.ts';
 
@@ -103,10 +104,19 @@ function pinnedHere({ piles, tray }: Desk): readonly CardId[] {
 
 /** What was said last of the board, else what is proven of it, or why there is none. */
 export function Told({ desk }: { readonly desk: Desk }) {
+  const offer = offered.value;
   const isBest = said.value === '' && searching.value === null && isFound(desk);
   return (
     <p class={`board-told ${isBest && known.value?.isBest ? 'best' : ''}`} role="status">
       {refusal.value || said.value}
+      {offer?.board === boardOnTable.value && offer && (
+        <>
+          {' '}
+          <button type="button" class="button" onClick={() => takeOffer(desk, offer)}>
+            {swapInWords(offer)}
+          </button>
+        </>
+      )}
       {isBest && (
         <>
           {known.value?.text}{' '}
@@ -115,6 +125,13 @@ export function Told({ desk }: { readonly desk: Desk }) {
       )}
     </p>
   );
+}
+
+/** A swap and what it costs: `Swap it for k: −6 words`. */
+function swapInWords({ card, swap: { out, words } }: Offer): string {
+  const cost =
+    words === 0 ? 'as many words' : `${words > 0 ? '+' : '−'}${counted(Math.abs(words), 'word')}`;
+  return `${lettersOf(card.id)} in place of ${lettersOf(out)}: ${cost}`;
 }
 
 /** A bound so many percent off says nothing to her. */
@@ -128,5 +145,5 @@ function proofInWords(best: Extract<Best, { kind: 'found' }>): string {
   const could = more > VAGUE ? '' : `: another could be worth up to ${more}% more`;
   return goesOn
     ? `A good board${among}. Still looking for the best${could}.`
-    : `A good board${among}. Not proven best${could}.`;
+    : `The search has ended. A good board${among}, not proven best${could}.`;
 }

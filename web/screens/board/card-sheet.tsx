@@ -40,7 +40,7 @@ export function CardSheet({ desk, card, gain, onDone, onBest }: CardSheetProps) 
       </p>
       <div class="sheet-acts">
         {names.map((_, at) =>
-          at === pile || reasons[at]?.forbids ? null : (
+          at === pile || (reasons[at]?.forbids && reasons[at]?.code !== 'full') ? null : (
             <button
               key={at}
               type="button"
@@ -85,7 +85,7 @@ export function CardSheet({ desk, card, gain, onDone, onBest }: CardSheetProps) 
 
 function gainInWords(letters: string, gain: Tally, lies: boolean): string {
   const words = `${counted(gain.real, 'real word')} and ${gain.nonsense} nonsense`;
-  const stopped = gain.stopped > 0 ? `, and ${gain.stopped} stopped` : '';
+  const stopped = gain.stopped > 0 ? `, and ${gain.stopped} to regret` : '';
   return lies
     ? `Without ${letters}, ${words} would go${stopped}.`
     : `With ${letters}, ${words} would come${stopped}.`;

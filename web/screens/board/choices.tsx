@@ -2,8 +2,9 @@ import { useMemo } from 'preact/hooks';
 import { AIMS, type Aim } from '../../../core/boards/search/aims.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
 import { candidates, type Shape } from '../../../core/boards/shapes/shapes.ts';
-import { shapesFor } from '../../../core/boards/shapes/shapes-for.ts';
+import { type LaterShape, laterShapes, shapesFor } from '../../../core/boards/shapes/shapes-for.ts';
 import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
+import { taughtUpTo } from '../../../core/sequence/teach.ts';
 import {
   BOARD_USES,
   type BoardUse,
@@ -31,6 +32,10 @@ export function ShapeChoice({ desk }: { readonly desk: Desk }) {
     const fitting = shapesFor(taught, newest);
     const all = shapesFor(taught);
     return [fitting, all.filter((each) => !fitting.includes(each))] as const;
+  }, [taught]);
+  const later = useMemo(() => {
+    const { sequence } = progress.value;
+    return laterShapes(taught, sequence.steps.length, (step) => taughtUpTo(sequence, step));
   }, [taught]);
   const isListed = [...fresh, ...others].includes(shape);
   return (
@@ -61,9 +66,31 @@ export function ShapeChoice({ desk }: { readonly desk: Desk }) {
             ))}
           </optgroup>
         )}
+        {later.length > 0 && (
+          <optgroup label="Not yet">
+            {later.map((each) => (
+              <option key={each.shape.id} disabled>
+                {each.shape.title}: {laterInWords(each)}
+              </option>
+            ))}
+          </optgroup>
+        )}
       </select>
     </label>
   );
+}
+
+const lacking: Readonly<Record<LaterShape['lacks'], string>> = {
+  'long-words': 'words of two beats',
+  clusters: 'two consonants side by side',
+  cards: 'its cards',
+};
+
+/** Why a kind of board is not there yet, and when it will be. */
+function laterInWords({ step, lacks }: LaterShape): string {
+  return step === null
+    ? `your order has no step with ${lacking[lacks]}`
+    : `from step ${step}, with ${lacking[lacks]}`;
 }
 
 function Choice({ shape }: { readonly shape: Shape }) {

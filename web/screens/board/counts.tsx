@@ -1,7 +1,9 @@
 import { useMemo } from 'preact/hooks';
 import { type Tally, tallyOf } from '../../../core/boards/judge/card-gain.ts';
+import { hiddenCount } from '../../../core/boards/judge/hidden-count.ts';
 import { judgeWord } from '../../../core/boards/judge/judge.ts';
 import { cardsAt, outcomeAt, type WordTable } from '../../../core/boards/judge/word-table.ts';
+import { hiddenInWords } from '../../wording/hidden-words.ts';
 import type { Desk } from './desk.ts';
 
 /** What the board makes, counted; and whether its cards are fit for paper. */
@@ -10,42 +12,31 @@ export function Counts({ desk }: { readonly desk: Desk }) {
   const tally = useMemo(() => table && tallyOf(table), [table]);
   const isEmpty = desk.piles.some((pile) => pile.length === 0);
   const number = (count: number | undefined) => (isEmpty ? 0 : (count ?? '…'));
-  const skipped = (tally?.stopped ?? 0) + (tally?.untaught ?? 0);
-  const broken = (tally?.rule ?? 0) + (tally?.unfit ?? 0);
   return (
     <div class="counts">
       <dl>
         <div class="count-real">
-          <dt>real words</dt>
           <dd>{number(tally?.real)}</dd>
+          <dt>real words</dt>
         </div>
         <div>
-          <dt>nonsense</dt>
           <dd>{number(tally?.nonsense)}</dd>
-        </div>
-        <div class={skipped > 0 ? 'count-stop' : ''}>
-          <dt>stopped</dt>
-          <dd>{number(tally ? skipped : undefined)}</dd>
-        </div>
-        <div>
-          <dt>left out</dt>
-          <dd>{number(tally ? broken : undefined)}</dd>
+          <dt>nonsense</dt>
         </div>
       </dl>
       {table && tally && (
-        <p class={`fitness ${skipped === 0 ? 'clean' : ''}`}>
-          {fitness(tally.untaught, skipped, broken)}
+        <p class={`fitness ${hiddenCount(tally).toRegret + tally.untaught === 0 ? 'clean' : ''}`}>
+          {hiddenInWords(tally)} {fitness(tally)}
         </p>
       )}
     </div>
   );
 }
 
-function fitness(untaught: number, skipped: number, broken: number): string {
-  if (untaught > 0) return 'Some cards were not taught yet; the class will not see them.';
-  if (skipped > 0) return 'For the screen only: it skips what is stopped.';
-  if (broken > 0) return 'Clean: fit for cards on paper.';
-  return 'Clean, and no rule broken: fit for paper.';
+function fitness({ untaught, stopped, rule, unfit }: Tally): string {
+  if (untaught > 0) return 'The class will not see what was not taught.';
+  if (stopped > 0) return 'For the screen only.';
+  return rule + unfit > 0 ? 'Fit for cards on paper.' : 'Fit for paper, strictly.';
 }
 
 /** Harmless combinations that are not shown all the same, each under its reason. */
@@ -55,7 +46,7 @@ export function LeftOut({ desk }: { readonly desk: Desk }) {
   if (!table || groups.size === 0) return null;
   return (
     <details class="left-out">
-      <summary>{leftOutInWords(tallyOf(table))}</summary>
+      <summary>What breaks a rule or would mislead</summary>
       <dl>
         {[...groups].map(([reason, words]) => (
           <div key={reason}>
@@ -66,14 +57,6 @@ export function LeftOut({ desk }: { readonly desk: Desk }) {
       </dl>
     </details>
   );
-}
-
-function leftOutInWords({ rule, unfit }: Tally): string {
-  const parts: string[] = [];
-  if (rule > 0)
-    parts.push(rule === 1 ? '1 breaks a spelling rule' : `${rule} break a spelling rule`);
-  if (unfit > 0) parts.push(`${unfit} would mislead`);
-  return `Left out: ${parts.join(', ')}`;
 }
 
 const general: Readonly<Record<string, string>> = {

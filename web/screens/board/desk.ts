@@ -1,11 +1,14 @@
+import { signal } from '@preact/signals';
 import { type Tally, tallyOf } from '../../../core/boards/judge/card-gain.ts';
 import type { RowJudge } from '../../../core/boards/judge/row-judge.ts';
+import { type Swap, swapsFor } from '../../../core/boards/judge/swap.ts';
 import { type WhyNot, whyNotHere } from '../../../core/boards/judge/why-not-here.ts';
+import type { Board } from '../../../core/boards/shapes/board.ts';
 import { pileInWords } from '../../../core/boards/shapes/pile-names.ts';
 import type { Shape } from '../../../core/boards/shapes/shapes.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import type { Taught } from '../../../core/language/taught.ts';
-import { boardOnTable, boardUse, layBoard } from '../../state/boards.ts';
+import { boardOnTable, boardUse, layBoard, pinnedCards } from '../../state/boards.ts';
 import type { Engine } from '../../state/engine.ts';
 import { itemShort } from '../../wording/card-name.ts';
 import { type Lying, putIn, takeOut } from './moves.ts';
@@ -42,6 +45,8 @@ export function put(desk: Desk, card: Lying, pile: number): boolean {
   if (card.pile === pile) return false;
   const piles = pilesNow(desk);
   const against = whyNot({ ...desk, piles }, card.id, pile);
+  if (against?.code === 'full') offer(desk, card, pile, piles);
+  else offered.value = null;
   if (against?.forbids) {
     say(against.message);
     return false;
@@ -50,6 +55,34 @@ export function put(desk: Desk, card: Lying, pile: number): boolean {
   layBoard(next, `${lettersOf(card.id)} put with ${pileInWords(desk.shape, pile)}.`);
   say([against?.message, totals(desk, next.piles)].filter(Boolean).join(' '));
   return true;
+}
+
+/** A swap that waits for her yes: the card that would come, and the one that would go. */
+export interface Offer {
+  readonly card: Lying;
+  readonly pile: number;
+  readonly swap: Swap;
+  /** The board that it was worked out for; of another one it says nothing. */
+  readonly board: Board | null;
+}
+
+/** The swap offered last. */
+export const offered = signal<Offer | null>(null);
+
+/** Offers the cheapest swap by which a card comes into a full pile. */
+function offer({ judge }: Desk, card: Lying, pile: number, piles: Desk['piles']): void {
+  const [swap] = swapsFor(judge, piles, pile, card.id, pinnedCards.peek());
+  offered.value = swap ? { card, pile, swap, board: boardOnTable.peek() } : null;
+}
+
+/** Does what was offered, and says what the board makes now. */
+export function takeOffer(desk: Desk, { card, pile, swap }: Offer): void {
+  offered.value = null;
+  const piles = pilesNow(desk);
+  const board = takeOut({ shape: desk.shape.id, piles }, pile, swap.out);
+  const next = putIn(board, card, pile);
+  layBoard(next, `${lettersOf(card.id)} put in the place of ${lettersOf(swap.out)}.`);
+  say(totals(desk, next.piles));
 }
 
 /** Takes a card out of its pile and says what the board makes now. */

@@ -20,9 +20,9 @@ export function say(text: string): void {
   last.value = { text: again ? `${text}\u00a0` : text, board: boardOnTable.peek() };
 }
 
-/** A tally in a sentence: `140 real words, 120 nonsense, 3 stopped`. */
+/** A tally in a sentence: `140 real words, 120 nonsense, 3 to regret`. */
 export function tallyInWords({ real, nonsense, stopped }: Tally): string {
   const parts = [counted(real, 'real word'), `${nonsense} nonsense`];
-  if (stopped > 0) parts.push(`${stopped} stopped`);
+  if (stopped > 0) parts.push(`${stopped} to regret`);
   return parts.join(', ');
 }

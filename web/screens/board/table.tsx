@@ -45,7 +45,8 @@ export function Table({ desk }: { readonly desk: Desk }) {
   const board = { shape: shape.id, piles };
   const isEmpty = piles.every((pile) => pile.length === 0);
   const best = isFound(desk);
-  const kept = keptBoards.value.length + earlierBoards.value.length;
+  const kept = keptBoards.value.length;
+  const earlier = earlierBoards.value.length;
   return (
     <>
       <div class="board-head">
@@ -115,14 +116,14 @@ export function Table({ desk }: { readonly desk: Desk }) {
                 }}
               />
             )}
-            {kept > 0 && (
+            {kept + earlier > 0 && (
               <button
                 type="button"
                 class="button plain"
                 aria-haspopup="dialog"
                 onClick={(event) => setOpen({ what: 'boards', anchor: event.currentTarget })}
               >
-                Your boards ({kept})
+                {kept > 0 ? `Your boards (${kept})` : `Earlier boards (${earlier})`}
               </button>
             )}
           </p>
@@ -159,7 +160,11 @@ export function Table({ desk }: { readonly desk: Desk }) {
         </Popover>
       )}
       {open?.what === 'boards' && (
-        <Popover anchor={open.anchor} title="Your boards" onClose={close}>
+        <Popover
+          anchor={open.anchor}
+          title={kept > 0 ? 'Your boards' : 'Earlier boards'}
+          onClose={close}
+        >
           <KeptBoards onDone={close} />
         </Popover>
       )}
@@ -184,7 +189,14 @@ function BestButton({ desk, isNext }: { readonly desk: Desk; readonly isNext: bo
   const share = searching.value;
   if (share !== null) {
     return (
-      <button type="button" class="button" onClick={callOff}>
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          callOff();
+          say('The search was stopped. The board stays as it lies.');
+        }}
+      >
         {share < 1 ? `Listening … ${Math.floor(share * 100)}%` : 'Searching …'} Stop
       </button>
     );
@@ -206,7 +218,7 @@ function TodayButton({ desk, isNext }: { readonly desk: Desk; readonly isNext: b
         say(refused ?? 'Today’s blending uses this board.');
       }}
     >
-      Use for today’s blending
+      Use it today
     </button>
   );
 }

@@ -28,7 +28,7 @@ export function Tray({ desk, onOpen }: TrayProps) {
         return (
           <div key={pile} class="tray-group">
             <h3 id={`tray-${pile}`} class="quiet">
-              {names[pile]}
+              More {(names[pile] ?? '').toLowerCase()}
             </h3>
             <CardLine desk={desk} ids={ids} lies="tray" pile={pile} onOpen={onOpen} />
           </div>
