@@ -12,7 +12,17 @@ import { Whereabouts } from './whereabouts.tsx';
 /** The class on several devices: to begin, to let devices and colleagues in, to remove them, to stop. */
 export function SharePage() {
   const now = sharing.value;
-  if (isLookedAt.value) return <p>A sample class stays here. Go back to your class to share it.</p>;
+  if (isLookedAt.value) {
+    return (
+      <div class="share-page">
+        <h1>Devices and people</h1>
+        <p>
+          Here you open your class on your other devices and let colleagues in. The sample class is
+          only to look at: go back to your own class to share it.
+        </p>
+      </div>
+    );
+  }
   const name = nameOfClass(classState.value);
   if (sharedAs.value === null) return <Begin name={classState.value.name} />;
   const me = now?.rights?.members.get(now.device);

@@ -33,71 +33,73 @@ export function Filters() {
       </label>
       <details class="more-filters" open={isWide() || isNarrowed({ ...now, shape: '' })}>
         <summary>More to ask for</summary>
-        <label class="filter">
-          <span>Syllables</span>
-          <select
-            value={now.syllables}
-            onChange={(event) => setWish({ syllables: Number(event.currentTarget.value) })}
-          >
-            <option value={0}>any number</option>
-            {[1, 2, 3, 4, 5].map((count) => (
-              <option key={count} value={count}>
-                {count}
-              </option>
-            ))}
-          </select>
-        </label>
-        <fieldset class="filter">
-          <legend>With the card</legend>
-          <CardChoice
-            name="With the card"
-            id={now.card}
-            onlyTaught={now.onlyTaught}
-            onChoose={(card) => setWish({ card })}
-          />
-          {now.card !== '' && (
+        <div class="more-asked">
+          <label class="filter">
+            <span>Syllables</span>
             <select
-              aria-label="Where the card stands"
-              value={now.place}
-              onChange={(event) => setWish({ place: placeOf(event.currentTarget.value) })}
+              value={now.syllables}
+              onChange={(event) => setWish({ syllables: Number(event.currentTarget.value) })}
             >
-              {PLACES_ASKED.map((place) => (
-                <option key={place} value={place}>
-                  {placeNames[place]}
+              <option value={0}>any number</option>
+              {[1, 2, 3, 4, 5].map((count) => (
+                <option key={count} value={count}>
+                  {count}
                 </option>
               ))}
             </select>
-          )}
-        </fieldset>
-        <fieldset class="filter">
-          <legend>Pairs that differ in one card</legend>
-          <CardChoice
-            name="First card of the pair"
-            id={now.left}
-            onlyTaught={now.onlyTaught}
-            onChoose={(left) => setWish({ left })}
-          />
-          <span class="quiet">and</span>
-          <CardChoice
-            name="Second card of the pair"
-            id={now.right}
-            onlyTaught={now.onlyTaught}
-            onChoose={(right) => setWish({ right })}
-          />
-        </fieldset>
-        <label class="filter">
-          <span>Order</span>
-          <select
-            value={now.order}
-            onChange={(event) =>
-              setWish({ order: event.currentTarget.value === 'easy' ? 'easy' : 'common' })
-            }
-          >
-            <option value="common">commonest first</option>
-            <option value="easy">easiest first</option>
-          </select>
-        </label>
-        <Switch name="asked">Also words that are yours to decide</Switch>
+          </label>
+          <fieldset class="filter">
+            <legend>With the card</legend>
+            <CardChoice
+              name="With the card"
+              id={now.card}
+              onlyTaught={now.onlyTaught}
+              onChoose={(card) => setWish({ card })}
+            />
+            {now.card !== '' && (
+              <select
+                aria-label="Where the card stands"
+                value={now.place}
+                onChange={(event) => setWish({ place: placeOf(event.currentTarget.value) })}
+              >
+                {PLACES_ASKED.map((place) => (
+                  <option key={place} value={place}>
+                    {placeNames[place]}
+                  </option>
+                ))}
+              </select>
+            )}
+          </fieldset>
+          <fieldset class="filter">
+            <legend>Pairs that differ in one card</legend>
+            <CardChoice
+              name="First card of the pair"
+              id={now.left}
+              onlyTaught={now.onlyTaught}
+              onChoose={(left) => setWish({ left })}
+            />
+            <span class="quiet">and</span>
+            <CardChoice
+              name="Second card of the pair"
+              id={now.right}
+              onlyTaught={now.onlyTaught}
+              onChoose={(right) => setWish({ right })}
+            />
+          </fieldset>
+          <label class="filter">
+            <span>Order</span>
+            <select
+              value={now.order}
+              onChange={(event) =>
+                setWish({ order: event.currentTarget.value === 'easy' ? 'easy' : 'common' })
+              }
+            >
+              <option value="common">commonest first</option>
+              <option value="easy">easiest first</option>
+            </select>
+          </label>
+          <Switch name="asked">Also words that are yours to decide</Switch>
+        </div>
       </details>
       {isNarrowed(now) && (
         <button
