@@ -220,6 +220,16 @@ function arbitrarySpec(ids: readonly string[]): fc.Arbitrary<EventSpec> {
         }),
       ),
     }),
+    'no-school': fc.record({
+      first: fc.constantFrom('2026-03-02', '2026-03-03'),
+      last: fc.constantFrom('2026-03-03', '2026-03-06'),
+      holds: fc.boolean(),
+    }),
+    away: fc.record({
+      child,
+      day: fc.constantFrom('2026-03-02', '2026-03-03'),
+      away: fc.boolean(),
+    }),
     noted: fc.record({ drillId: fc.option(drillId, { nil: null }), groupId, text }),
     wrote: fc.record({
       page: fc.constantFrom('meeting', 'family'),

@@ -36,5 +36,8 @@ await bringOver();
 followAddress(() => (told.peek() ? 'today' : 'learned'));
 render(<App />, root);
 keepInStep();
+if (shelf.read('school-days') ?? shelf.read('absent')) {
+  void import('./state/kept-before.ts').then(({ takeOverKeptBefore }) => takeOverKeptBefore());
+}
 clearClosed();
 void refillOffline();

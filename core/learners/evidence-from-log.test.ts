@@ -58,6 +58,7 @@ function observed(record: Partial<DrillRecord>) {
     drills: new Map([[drill.id, drill]]),
     checks: new Map(),
     papers: new Map(),
+    calendar: { off: [], away: new Map([['2026-03-03', [childId('Tariq')]]]) },
     groups: new Map([group(WHOLE_CLASS), group(groupId('reds')), group(groupId('blues'))]),
     children: new Map([child(childId('Mina'), groupId('reds')), child(childId('Tariq'), null)]),
   });
@@ -77,6 +78,12 @@ describe('what a drill has shown', () => {
         heard: null,
       },
     ]);
+  });
+
+  it('is no practice of a child that was away on that day', () => {
+    const [on] = observed({ day: '2026-03-03', groupId: WHOLE_CLASS });
+    expect(on?.away).toEqual(['Tariq']);
+    expect(observed({ groupId: WHOLE_CLASS })[0]).not.toHaveProperty('away');
   });
 
   it('of the whole class tells of every group', () => {
@@ -187,6 +194,7 @@ describe('what a short check has shown', () => {
       drills: new Map(),
       papers: new Map(),
       checks: new Map([[checkId('c'), { ...check, ...some }]]),
+      calendar: { off: [], away: new Map() },
       groups: new Map([group(WHOLE_CLASS), group(groupId('reds'))]),
       children: new Map([child(childId('Mina'), groupId('reds'))]),
     });

@@ -16,7 +16,10 @@ import { parseDay } from './day.ts';
 import type { Observation } from './observation.ts';
 
 /** What the model needs of a class. */
-type ClassDrills = Pick<ClassState, 'drills' | 'checks' | 'papers' | 'groups' | 'children'>;
+type ClassDrills = Pick<
+  ClassState,
+  'drills' | 'checks' | 'papers' | 'groups' | 'children' | 'calendar'
+>;
 
 /**
  * What the drills of a class have shown, as they were begun, then what its
@@ -30,16 +33,13 @@ type ClassDrills = Pick<ClassState, 'drills' | 'checks' | 'papers' | 'groups' | 
  *
  * A child's readings count for its small group of today, and for the whole
  * class after that; what the whole class reads together counts for every group,
- * but not for who was away: `awayOn` tells that of a day, `YYYY-MM-DD`, by id.
+ * but not for who was away.
  */
-export function observationsOf(
-  state: ClassDrills,
-  awayOn: (day: string) => readonly ChildId[] = () => [],
-): readonly Observation[] {
+export function observationsOf(state: ClassDrills): readonly Observation[] {
   const observations: Observation[] = [];
   const groups = groupsIn(state);
   for (const record of state.drills.values()) {
-    addObservations(observations, record, groups, awayOn(record.day));
+    addObservations(observations, record, groups, state.calendar.away.get(record.day) ?? []);
   }
   for (const record of state.checks.values()) addReadings(observations, record, groups);
   for (const record of state.papers.values()) addSpellings(observations, record, groups, state);

@@ -12,6 +12,7 @@ import {
 } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
+import type { ClassCalendar } from './class-calendar.ts';
 import type { EventBodies, ItemReading, NameOrder, Part, Slip } from './event.ts';
 import type { Facts } from './facts.ts';
 import type { GroupPlace } from './group-place.ts';
@@ -42,6 +43,7 @@ export interface ClassState {
   readonly checks: ReadonlyMap<CheckId, CheckRecord>;
   /** Piles of spelling papers by id, as they were begun. */
   readonly papers: ReadonlyMap<PapersId, PapersRecord>;
+  readonly calendar: ClassCalendar;
   /** Oldest first. */
   readonly notes: readonly Note[];
   /** Her own lines on the pages she hands on, by `lineKey`. */

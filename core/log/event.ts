@@ -47,6 +47,9 @@ export type CheckEvent = EventOf<'check-begun' | 'check-marked' | 'check-ended'>
 /** What the log says of one pile of spelling papers. */
 export type PapersEvent = EventOf<'papers-begun' | 'papers-read' | 'papers-changed'>;
 
+/** What the log says of the days of a class. */
+export type CalendarEvent = EventOf<'no-school' | 'away'>;
+
 /** Every kind of event we know. */
 export const EVENT_KINDS = [
   'set',
@@ -64,6 +67,8 @@ export const EVENT_KINDS = [
   'papers-begun',
   'papers-read',
   'papers-changed',
+  'no-school',
+  'away',
   'noted',
   'wrote',
   'decided',
@@ -184,6 +189,10 @@ export interface EventBodies {
   };
   /** The day of a pile or one of its words was set right later; of several, the last holds. */
   readonly 'papers-changed': { readonly papersId: PapersId; readonly change: PapersChange };
+  /** There is no school from one day to another, both among them; or there is after all. Of several on the same days, the last holds. */
+  readonly 'no-school': { readonly first: string; readonly last: string; readonly holds: boolean };
+  /** A child was away on a day, or had come after all; of several, the last holds. */
+  readonly away: { readonly child: ChildId; readonly day: string; readonly away: boolean };
   /** Her own line, about a drill or about the group at large. */
   readonly noted: {
     readonly drillId: DrillId | null;

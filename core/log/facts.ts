@@ -1,6 +1,13 @@
 import type { CheckId, ClassId, DrillId, EventId, PapersId } from '../ids.ts';
 import { inTime, timesSaid } from './dating.ts';
-import type { CheckEvent, DrillEvent, EventOf, LogEvent, PapersEvent } from './event.ts';
+import type {
+  CalendarEvent,
+  CheckEvent,
+  DrillEvent,
+  EventOf,
+  LogEvent,
+  PapersEvent,
+} from './event.ts';
 import { compareEvents, insertEvent, sortEvents } from './event-order.ts';
 import { understand } from './understand.ts';
 
@@ -14,6 +21,7 @@ export interface Facts {
   readonly drills: ReadonlyMap<DrillId, readonly DrillEvent[]>;
   readonly checks: ReadonlyMap<CheckId, readonly CheckEvent[]>;
   readonly papers: ReadonlyMap<PapersId, readonly PapersEvent[]>;
+  readonly calendar: readonly CalendarEvent[];
   readonly notes: readonly EventOf<'noted'>[];
   readonly lines: readonly EventOf<'wrote'>[];
   readonly decisions: readonly EventOf<'decided'>[];
@@ -31,6 +39,7 @@ export function gatherFacts(classId: ClassId, events: readonly LogEvent[]): Fact
   const drills = new Map<DrillId, DrillEvent[]>();
   const checks = new Map<CheckId, CheckEvent[]>();
   const papers = new Map<PapersId, PapersEvent[]>();
+  const calendar: CalendarEvent[] = [];
   const notes: EventOf<'noted'>[] = [];
   const lines: EventOf<'wrote'>[] = [];
   const decisions: EventOf<'decided'>[] = [];
@@ -46,6 +55,7 @@ export function gatherFacts(classId: ClassId, events: readonly LogEvent[]): Fact
     const known = understand(event);
     if (known === null) unknown.push(event);
     else if (known.kind === 'set') settings.push(known);
+    else if (known.kind === 'no-school' || known.kind === 'away') calendar.push(known);
     else if (known.kind === 'noted') notes.push(known);
     else if (known.kind === 'wrote') lines.push(known);
     else if (known.kind === 'decided') decisions.push(known);
@@ -60,6 +70,7 @@ export function gatherFacts(classId: ClassId, events: readonly LogEvent[]): Fact
     drills: sortedLists(drills),
     checks: sortedLists(checks),
     papers: sortedLists(papers),
+    calendar: sortEvents(calendar),
     notes: sortEvents(notes),
     lines: sortEvents(lines),
     decisions: sortEvents(decisions),
@@ -80,6 +91,9 @@ export function addFact(before: Facts, came: LogEvent): Facts {
   const known = understand(event);
   if (known === null) return { ...facts, unknown: insertEvent(facts.unknown, event) };
   if (known.kind === 'set') return { ...facts, settings: insertEvent(facts.settings, known) };
+  if (known.kind === 'no-school' || known.kind === 'away') {
+    return { ...facts, calendar: insertEvent(facts.calendar, known) };
+  }
   if (known.kind === 'noted') return { ...facts, notes: insertEvent(facts.notes, known) };
   if (known.kind === 'wrote') return { ...facts, lines: insertEvent(facts.lines, known) };
   if (known.kind === 'undone') return { ...facts, undos: insertEvent(facts.undos, known) };
@@ -142,13 +156,25 @@ export function latestOf(facts: Facts): number {
 }
 
 function listsOf(facts: Facts): readonly (readonly LogEvent[])[] {
-  const { settings, drills, checks, papers, notes, lines, decisions, undos, dates, unknown } =
-    facts;
+  const {
+    settings,
+    drills,
+    checks,
+    papers,
+    calendar,
+    notes,
+    lines,
+    decisions,
+    undos,
+    dates,
+    unknown,
+  } = facts;
   return [
     settings,
     ...drills.values(),
     ...checks.values(),
     ...papers.values(),
+    calendar,
     notes,
     lines,
     decisions,

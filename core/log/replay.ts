@@ -1,5 +1,6 @@
 import type { ClassId, EventId } from '../ids.ts';
 import { readCheck } from './check-record.ts';
+import { readCalendar } from './class-calendar.ts';
 import { type CheckRecord, type ClassState, type DrillRecord, lineKey } from './class-state.ts';
 import { readDrill } from './drill-record.ts';
 import type { DrillEvent, LogEvent } from './event.ts';
@@ -94,6 +95,10 @@ function read(id: ClassId, facts: Facts, before: ClassState | null): ClassState 
     discarded: asBegun(discarded),
     checks: asBegun(checks),
     papers: asBegun(papers),
+    calendar:
+      before && isAsBefore(facts.calendar, before.facts.calendar)
+        ? before.calendar
+        : readCalendar(inForce(facts.calendar)),
     notes:
       before && isAsBefore(facts.notes, before.facts.notes)
         ? before.notes

@@ -68,6 +68,8 @@ describe('what an event says', () => {
     ['check-marked', { ...item, outcome: 'left-out', broke: [], count: 5 }],
     ['check-ended', { checkId: 'one', reached: 0, seconds: null }],
     ['wrote', { page: 'family', about: 'r', text: 'Read together!' }],
+    ['no-school', { first: '2026-12-21', last: '2027-01-01', holds: true }],
+    ['away', { child: 'r', day: '2026-03-02', away: false }],
     ['undone', { event: 'e0' }],
     ['shown', { ...moment, more: 'from a newer version' }],
   ])('is understood: %s %j', (kind, body) => {
@@ -76,6 +78,8 @@ describe('what an event says', () => {
 
   it.each([
     ['sung', {}],
+    ['no-school', { first: '2027-01-01', last: '2026-12-21', holds: true }],
+    ['away', { child: 'r', day: 'Monday', away: true }],
     ['constructor', {}],
     ['shown', { ...moment, part: 'spelling' }],
     ['shown', { ...moment, place: -1 }],

@@ -102,6 +102,8 @@ const isPapersChange = isShape<EventBodies['papers-changed']>({
   ),
 });
 
+const isDaysOff = isShape<EventBodies['no-school']>({ first: isDay, last: isDay, holds: isFlag });
+
 /** Whether the cards of a word are its letters, so that it can be read. */
 function isSpelledOut({ word, cards, breaks }: PapersWord): boolean {
   try {
@@ -202,6 +204,9 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
   'papers-changed': (body): body is EventBodies['papers-changed'] =>
     isPapersChange(body) &&
     (body.change.of === 'day' || body.change.said === null || isSpelledOut(body.change.said)),
+  'no-school': (body): body is EventBodies['no-school'] =>
+    isDaysOff(body) && body.first <= body.last,
+  away: isShape({ child: isChildId, day: isDay, away: isFlag }),
   noted: isShape({ drillId: isNullOr(isDrillId), groupId: isGroupId, text: isText }),
   wrote: isShape({ page: isOneOf(PAGES), about: isEither(isChildId, isGroupId), text: isText }),
   decided: isShape({

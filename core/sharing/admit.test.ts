@@ -48,6 +48,7 @@ describe('what a record brings in', () => {
       'amended',
       'corrected',
       'ended',
+      'away',
       'undone',
       'dated',
     ]);

@@ -31,7 +31,7 @@ export function mayWrite(role: Role, lane: Lane): boolean {
 }
 
 /**
- * Whether a role may say an event of this kind. An aide runs a warm-up and marks, and takes back or dates
+ * Whether a role may say an event of this kind. An aide runs a warm-up, marks and says who is away, and takes back or dates
  * what she said herself (admit.ts asks whose it was); of kinds that only a newer version knows, nothing.
  */
 export function maySay(role: Role, kind: string): boolean {
@@ -56,6 +56,7 @@ const aideKinds: ReadonlySet<string> = new Set<EventKind>([
   'amended',
   'corrected',
   'ended',
+  'away',
   'undone',
   'dated',
 ]);

@@ -1,16 +1,23 @@
 import { computed } from '@preact/signals';
-import { array, number, object, string } from 'valibot';
+import { parseDay } from '../../core/learners/day.ts';
 import { type SchoolDays, schoolDaysWithout } from '../../core/learners/school-days.ts';
-import { remembered } from '../device/remembered.ts';
+import type { DaysOff } from '../../core/log/class-calendar.ts';
+import { classState, recordUndoable } from './open-class.ts';
 
-/** Her days without school, and the day that she looks ahead to, `YYYY-MM-DD`; empty for the next June 12. */
-export const calendar = remembered(
-  'school-days',
-  object({ free: array(object({ from: number(), to: number() })), until: string() }),
-  { free: [], until: '' },
-);
-
-/** Whether there is school on a day, by weekdays and what she entered. */
+/** Whether there is school on a day, by weekdays and the breaks of the class. */
 export const isSchool = computed<SchoolDays>(() =>
-  schoolDaysWithout(calendar.value.free.map(({ from, to }) => ({ first: from, last: to }))),
+  schoolDaysWithout(
+    classState.value.calendar.off.flatMap((days) => {
+      const [first, last] = [parseDay(days.first), parseDay(days.last)];
+      return first === null || last === null ? [] : { first, last };
+    }),
+  ),
 );
+
+/** Says that there is no school on these days, or that there is after all; with a way back. */
+export function setDaysOff({ first, last }: DaysOff, holds: boolean): void {
+  recordUndoable(holds ? 'A break was added' : 'A break was taken out', {
+    kind: 'no-school',
+    body: { first, last, holds },
+  });
+}

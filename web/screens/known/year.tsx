@@ -4,12 +4,14 @@ import { openStandards } from '../../../core/ahead/open-standards.ts';
 import { paceOf, type StandAhead, standAhead } from '../../../core/ahead/year.ts';
 import { daySaid } from '../../../core/facts/day-said.ts';
 import { type Day, makeDay, parseDay } from '../../../core/learners/day.ts';
+import type { DaysOff } from '../../../core/log/class-calendar.ts';
 import { standingHistory } from '../../../core/log/standing-history.ts';
 import { today as dayAt } from '../../state/day.ts';
 import { modelDay } from '../../state/knowledge.ts';
+import { lookAheadTo } from '../../state/look-ahead.ts';
 import { classState, group } from '../../state/open-class.ts';
 import { progress, progressAt } from '../../state/progress.ts';
-import { calendar, isSchool } from '../../state/school-days.ts';
+import { isSchool, setDaysOff } from '../../state/school-days.ts';
 import { counted } from '../../wording/counted.ts';
 
 /** Where the group at work will stand at this pace, with its range, and what of the grade's standards is open then. */
@@ -21,7 +23,7 @@ export function Year() {
     step: progressAt(standing).upTo,
   }));
   const pace = paceOf(stood, today, isSchool.value);
-  const until = Math.max(today + 1, parseDay(calendar.value.until) ?? nextJune(today));
+  const until = Math.max(today + 1, parseDay(lookAheadTo.value.until) ?? nextJune(today));
   return (
     <section class="part year" aria-labelledby="group-year">
       <h3 id="group-year">The year</h3>
@@ -121,16 +123,13 @@ function Picture({ all, from }: { readonly all: readonly StandAhead[]; readonly 
 function Calendar({ until }: { readonly until: Day }) {
   const [from, setFrom] = useState('');
   const [to, setTo] = useState('');
-  const { free } = calendar.value;
+  const { off } = classState.value.calendar;
   const first = parseDay(from);
   const last = parseDay(to === '' ? from : to);
-  const setFree = (next: typeof free) => {
-    calendar.value = { ...calendar.peek(), free: [...next].sort((a, b) => a.from - b.from) };
-  };
   return (
     <details>
       <summary>
-        School days: no weekends, and {counted(free.length, 'break')} that you entered
+        School days: no weekends, and {counted(off.length, 'break')} that you entered
       </summary>
       <p class="quiet small">When a card is due, tomorrow’s plan and the year keep to them.</p>
       <p class="year-fields">
@@ -140,21 +139,16 @@ function Calendar({ until }: { readonly until: Day }) {
             type="date"
             value={makeDay(until)}
             onChange={(event) => {
-              calendar.value = { ...calendar.peek(), until: event.currentTarget.value };
+              lookAheadTo.value = { ...lookAheadTo.peek(), until: event.currentTarget.value };
             }}
           />
         </label>
       </p>
       <ul>
-        {free.map((days) => (
-          <li key={`${days.from} ${days.to}`}>
-            {daySaid(days.from)}
-            {days.to > days.from && ` to ${daySaid(days.to)}`}{' '}
-            <button
-              type="button"
-              class="button plain"
-              onClick={() => setFree(free.filter((one) => one !== days))}
-            >
+        {off.map((days) => (
+          <li key={`${days.first} ${days.last}`}>
+            {offSaid(days)}{' '}
+            <button type="button" class="button plain" onClick={() => setDaysOff(days, false)}>
               Take out
             </button>
           </li>
@@ -174,7 +168,7 @@ function Calendar({ until }: { readonly until: Day }) {
           disabled={first === null || last === null || last < first}
           onClick={() => {
             if (first === null || last === null) return;
-            setFree([...free, { from: first, to: last }]);
+            setDaysOff({ first: makeDay(first), last: makeDay(last) }, true);
             setFrom('');
             setTo('');
           }}
@@ -184,6 +178,12 @@ function Calendar({ until }: { readonly until: Day }) {
       </p>
     </details>
   );
+}
+
+/** `December 21 to January 1`; a single day alone. */
+function offSaid({ first, last }: DaysOff): string {
+  const said = [first, ...(last > first ? [last] : [])].map((day) => daySaid(parseDay(day) ?? 0));
+  return said.join(' to ');
 }
 
 /** Up to six days at even distances, the last one the day itself. */
