@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
+import { deflateSync } from 'fflate';
 import { parseBoardLink } from '../../core/boards/shapes/board-link.ts';
 import { parseReading } from '../../core/checks/parse-reading.ts';
-import { classId } from '../../core/ids.ts';
+import { childId, classId, drillId, groupId } from '../../core/ids.ts';
 import { parseCardId } from '../../core/language/card-id.ts';
 import { guessReading } from '../../core/language/guess.ts';
 import { parseSounds } from '../../core/language/phonemes.ts';
@@ -28,15 +29,28 @@ import { makeProgress, taughtOf } from '../../core/sequence/progress.ts';
 import { parseSequenceCsv } from '../../core/sequence/sequence-csv.ts';
 import { parseTaught, parseTaughtJson } from '../../core/sequence/taught-text.ts';
 import { parseDeviceMessage, parseServerMessage } from '../../core/sharing/message.ts';
-import { isKept, isRecord } from '../../core/sharing/record.ts';
+import { type ClassRecord, headerOf, isKept, isRecord } from '../../core/sharing/record.ts';
 import { parseRightsSaid } from '../../core/sharing/rights-said.ts';
+import { parseShortCode, parseTyped } from '../../core/sharing/typed-code.ts';
 import { readAttempt } from '../../core/spelling/read-attempt.ts';
 import { isFamiliarIn, saidWord } from '../../core/spelling/said-word.ts';
 import { judgePassage } from '../../core/texts/passage.ts';
 import { tokensOf } from '../../core/texts/tokens.ts';
+import type { Lots } from '../../core/warm-up/calling.ts';
+import { doDeed } from '../../core/warm-up/deed.ts';
+import { momentsOf } from '../../core/warm-up/moments.ts';
+import type { Running } from '../../core/warm-up/run-state.ts';
+import { placeOf, planFor, runningAt } from '../../core/warm-up/sent.ts';
+import { standingAt as momentStanding } from '../../core/warm-up/standing.ts';
+import { isWindowSaid } from '../../core/warm-up/window-said.ts';
 import { parseNames, soundedNames } from '../../core/words/name-sounds.ts';
 import { parseScreenLine } from '../../core/words/screen-line.ts';
 import { parseShape } from '../../core/words/word-shape.ts';
+import { fromText, joined } from '../../web/device/far/bytes.ts';
+import { keyFrom, makeSecret, seal } from '../../web/device/far/cipher.ts';
+import { invitationId, openInvitation } from '../../web/device/far/invitation.ts';
+import { createPieces, piecesOf } from '../../web/device/far/live-pieces.ts';
+import { unsealEvents } from '../../web/device/far/sealed-events.ts';
 import { unlockText } from '../../web/device/log/lock.ts';
 import { eventOf } from '../../web/device/log/loose-record.ts';
 import { readPage } from '../../web/device/log/page.ts';
@@ -46,6 +60,7 @@ import { parseThresholds } from '../../web/screens/known/parse-thresholds.ts';
 import { readTextBytes } from '../../web/screens/text/open-file.ts';
 import { parseView } from '../../web/state/known-view.ts';
 import { parseQuery, parseScreen } from '../../web/state/route.ts';
+import { isWindowHere } from '../../web/warm-up/window-here.ts';
 import { arbitraryEvents, SMALL_DRILL, SMALL_FORM, standingAt } from '../arbitrary-events.ts';
 import { builtLexicon as lexicon } from '../built-lexicon.ts';
 import { classYear } from '../class-year.ts';
@@ -77,6 +92,31 @@ const pages = Object.values<string>(JSON.parse(museum('second-copy.json')));
 const taught = taughtOf(makeProgress(SEQUENCE, 40));
 const spelling = { taught, isFamiliar: isFamiliarIn(lexicon) };
 const said = saidWord('shipment', lexicon) ?? [];
+
+/** A warm-up in its middle. */
+const underWay: Running = {
+  classId: classId('room'),
+  groupId: groupId('all'),
+  drillId: drillId('d'),
+  drill: SMALL_DRILL,
+  standing: momentStanding(momentsOf(SMALL_DRILL).length, 1),
+  blending: 'joined',
+  calling: { on: true, readers: [childId('c')], upcoming: [childId('b')], calls: [childId('c')] },
+  dictated: ['ship'],
+  asking: null,
+  rehearsed: null,
+  count: 3,
+  by: 'w',
+};
+const lots: Lots = {
+  present: [childId('b'), childId('c')],
+  draw: (all, count) => all.slice(0, count),
+};
+/** A message between devices, a sign for each byte. */
+const pieceText = (said: unknown) =>
+  piecesOf(said)
+    .map((piece) => String.fromCharCode(...piece))
+    .join('');
 
 const text = (
   name: string,
@@ -256,7 +296,83 @@ export const PARSERS: readonly Parser[] = [
     ],
     parseRightsSaid,
   ),
+  text('a sealed record', [...eventTexts.slice(0, 20), ...pages], readSealed),
+  text(
+    'an invitation',
+    ['["room","founder","[]"]', '["room","founder",[{},{},{},{}]]'],
+    readInvitation,
+  ),
+  text(
+    'a link or a code of an invitation',
+    ['ABCD-EFGH-JKLM', `#/join/${'A'.repeat(22)}`],
+    (link) => [parseShortCode(link), parseTyped(link), parseScreen(link)],
+  ),
+  text('what is said of the moment', [pieceText(1), pieceText('here')], (piece) =>
+    createPieces().take('a', bytesOf(piece)),
+  ),
+  value(
+    'what a window says of the warm-up',
+    [
+      JSON.stringify({ kind: 'plan', plan: planFor(underWay, null, 'p') }),
+      JSON.stringify({
+        kind: 'place',
+        place: placeOf(underWay, planFor(underWay, null, 'p')),
+        granted: null,
+      }),
+      '{"kind":"wish","id":"w","drillId":"d","from":3,"deed":{"does":"act","act":"next"}}',
+      '{"kind":"wish","id":"w","drillId":"d","from":3,"deed":{"does":"call","child":"c"}}',
+      '{"kind":"ask"}',
+    ],
+    hearWindow,
+  ),
+  value(
+    'what a window says of itself',
+    ['{"from":"w","kind":"here","role":"desk","drillId":"d"}', '{"from":"w","kind":"gone"}'],
+    isWindowHere,
+  ),
 ];
+
+/** Each sign of a text as a byte; signs beyond a byte are cut to one. */
+function bytesOf(given: string): Uint8Array<ArrayBuffer> {
+  return Uint8Array.from(given, (sign) => sign.charCodeAt(0));
+}
+
+/** A body that the server changed, and one that a member of the class sealed. */
+async function readSealed(given: string): Promise<unknown> {
+  const key = await keyFrom(makeSecret(), 'room', 'fuzz');
+  const header = record('a');
+  const lengths = new DataView(new ArrayBuffer(8));
+  const packed = deflateSync(bytesOf(given));
+  lengths.setUint32(0, packed.length);
+  lengths.setUint32(4, given.length);
+  const plain = joined(new Uint8Array(lengths.buffer), packed);
+  const bodies = [
+    given,
+    await seal(key, headerOf(classId('room'), header), bytesOf(given)),
+    await seal(key, headerOf(classId('room'), header), plain),
+  ];
+  return Promise.all(bodies.map((body) => unsealEvents(key, classId('room'), { ...header, body })));
+}
+
+/** A box that the server changed, and one that whoever has the link sealed. */
+async function readInvitation(given: string): Promise<unknown> {
+  const secret = 'A'.repeat(22);
+  const key = await keyFrom(fromText(secret), 'sweepline/1', 'invitation box');
+  const sealed = await seal(key, await invitationId(secret), bytesOf(given));
+  return [await openInvitation(secret, given), await openInvitation(secret, sealed)];
+}
+
+/** A warm-up of which a window told, after the next act. */
+function hearWindow(said: unknown): unknown {
+  if (!isWindowSaid(said)) return null;
+  if (said.kind === 'wish') return doDeed(underWay, said.deed, lots);
+  if (said.kind === 'ask') return null;
+  const [plan, place] =
+    said.kind === 'plan'
+      ? [said.plan, placeOf(underWay, planFor(underWay, null, 'p'))]
+      : [planFor(underWay, null, 'p'), said.place];
+  return doDeed(runningAt(plan, place, []), { does: 'act', act: 'next' }, lots);
+}
 
 function readCopy(copy: string): unknown {
   const log = parseLog(copy);
@@ -278,7 +394,7 @@ function classOf(log: Parameters<typeof replay>[1]): unknown {
   ];
 }
 
-function record(id: string) {
+function record(id: string): ClassRecord {
   return {
     id,
     writer: 'w',

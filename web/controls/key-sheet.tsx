@@ -1,7 +1,7 @@
 import './key-sheet.css';
 import { useEffect, useRef } from 'preact/hooks';
 import { KEYS } from '../warm-up/keys.ts';
-import type { Role } from '../warm-up/windows.ts';
+import type { Role } from '../warm-up/window-here.ts';
 
 /** The sheet of keys, on '?': enough for someone who has never run a warm-up here. */
 export function KeySheet({

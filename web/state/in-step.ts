@@ -1,5 +1,5 @@
-import type { ClassId } from '../../core/ids.ts';
-import { isObject } from '../../core/log/is-value.ts';
+import { type ClassId, isClassId } from '../../core/ids.ts';
+import { isListOf, isObject, isShape, isText } from '../../core/log/is-value.ts';
 import type { Rights } from '../../core/sharing/rights.ts';
 import { openBridge } from '../device/far/bridge.ts';
 import { type FarClass, openFarClass } from '../device/far/far-class.ts';
@@ -21,8 +21,18 @@ type Message =
   | { readonly kind: 'now'; readonly now: Sharing };
 
 function isMessage(value: unknown): value is Message {
-  return isObject(value) && (value.kind === 'ask' || (value.kind === 'now' && isObject(value.now)));
+  if (!isObject(value)) return false;
+  return value.kind === 'ask'
+    ? isClassId(value.classId)
+    : value.kind === 'now' && isSharing(value.now);
 }
+
+/** As far as another build may have it otherwise; its parts are read by those who show them. */
+const isSharing = isShape<Pick<Sharing, 'classId' | 'device' | 'present'>>({
+  classId: isClassId,
+  device: isText,
+  present: isListOf(isText),
+});
 
 /** Where the app and its server are. */
 export const HERE = new URL('.', location.href).href;

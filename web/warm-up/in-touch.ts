@@ -2,35 +2,12 @@
  * What the windows tell each other of the warm-up, on the channel: its plan once, then after each act only
  * where it stands. A window that has just come, or missed a plan, asks.
  */
-import {
-  type ChildId,
-  type DrillId,
-  isChildId,
-  isClassId,
-  isDrillId,
-  isGroupId,
-} from '../../core/ids.ts';
-import { isDrill } from '../../core/log/is-drill.ts';
-import {
-  isFlag,
-  isListOf,
-  isNullOr,
-  isNumber,
-  isObject,
-  isShape,
-  isText,
-} from '../../core/log/is-value.ts';
+import type { ChildId, DrillId } from '../../core/ids.ts';
 import { NOBODY, type Said } from '../../core/warm-up/lead.ts';
 import type { Running } from '../../core/warm-up/run-state.ts';
-import { type Place, type Plan, placeOf, planFor, runningAt } from '../../core/warm-up/sent.ts';
+import { type Plan, placeOf, planFor, runningAt } from '../../core/warm-up/sent.ts';
+import { isWindowSaid, type WindowSaid } from '../../core/warm-up/window-said.ts';
 import { openLink } from '../device/link.ts';
-
-/** What the windows send. */
-type Message =
-  | { readonly kind: 'ask' }
-  | { readonly kind: 'plan'; readonly plan: Plan }
-  | { readonly kind: 'place'; readonly place: Place; readonly granted: string | null }
-  | Exclude<Said, { readonly kind: 'state' }>;
 
 /** What a window needs to be in touch. */
 export interface InTouchSpec {
@@ -61,34 +38,6 @@ interface HeardPlan {
 /** So many plans are held, for as many warm-ups at once as there may be on several devices. */
 const MOST_PLANS = 8;
 
-/** Whether another window said something that this build understands. */
-function isMessage(value: unknown): value is Message {
-  if (!isObject(value)) return false;
-  if (value.kind === 'ask') return true;
-  if (value.kind === 'plan') return isPlan(value.plan);
-  if (value.kind === 'place') return isPlace(value.place);
-  return value.kind === 'wish';
-}
-
-const isTexts = isListOf(isText);
-
-const isPlan = isShape<Plan>({
-  key: isText,
-  classId: isClassId,
-  groupId: isGroupId,
-  drillId: isDrillId,
-  drill: isDrill,
-  dictated: isTexts,
-  who: isListOf(isChildId),
-});
-
-const isPlace = isShape<Pick<Place, 'plan' | 'on' | 'readers' | 'upcoming'>>({
-  plan: isText,
-  on: isFlag,
-  readers: isListOf(isNullOr(isNumber)),
-  upcoming: isListOf(isNumber),
-});
-
 /** Begins to listen to the other windows. */
 export function getInTouch({
   name,
@@ -100,7 +49,7 @@ export function getInTouch({
 }: InTouchSpec): InTouch {
   let plan: Plan | null = null;
   let heard: ReadonlyMap<string, HeardPlan> = new Map();
-  const link = openLink<Message & { readonly afar?: string }>(name, isMessage, (message) => {
+  const link = openLink<WindowSaid>(name, isWindowSaid, (message) => {
     const { afar = null } = message;
     if (message.kind === 'wish') onSaid(message, afar);
     else if (message.kind === 'ask') tellAll();

@@ -9,17 +9,7 @@ import { useEffect } from 'preact/hooks';
 import type { DrillId } from '../../core/ids.ts';
 import { newId } from '../device/log/ids.ts';
 import { running } from './running.ts';
-
-/** What a window shows of the warm-up. */
-export type Role = 'desk' | 'stage';
-
-type Message = { readonly from: string } & (
-  | { readonly kind: 'who' | 'gone' }
-  | { readonly kind: 'here'; readonly role: Role; readonly drillId?: DrillId | null }
-) & {
-    /** The other device that it is on; left out for this one. */
-    readonly afar?: string;
-  };
+import { isWindowHere, type Role, type WindowHere } from './window-here.ts';
 
 /** A window as it has said of itself. */
 interface Shown {
@@ -71,8 +61,8 @@ export function useRole(mine: Role): void {
 }
 
 if (channel) {
-  channel.onmessage = ({ data }: MessageEvent<Message>) => {
-    if (!data || typeof data.from !== 'string') return;
+  channel.onmessage = ({ data }: MessageEvent<unknown>) => {
+    if (!isWindowHere(data)) return;
     if (data.kind === 'who') return sayHere();
     const now = new Map(others.peek());
     if (data.kind === 'here') {
@@ -100,6 +90,6 @@ function sayHere(): void {
   if (role !== null) post({ kind: 'here', from: me, role, drillId });
 }
 
-function post(message: Message): void {
+function post(message: WindowHere): void {
   channel?.postMessage(message);
 }

@@ -1,4 +1,4 @@
-import { type ClassId, classId } from '../../../core/ids.ts';
+import { type ClassId, isClassId } from '../../../core/ids.ts';
 import { fromText, toText, utf8 } from './bytes.ts';
 import {
   bytesFrom,
@@ -68,7 +68,8 @@ export async function openInvitation(
   if (bytes === null) return null;
   try {
     const [ofClass, founder, keys] = JSON.parse(new TextDecoder().decode(bytes));
-    return { id, classId: classId(ofClass), founder, keys: await unpackKeys(keys) };
+    if (!isClassId(ofClass) || typeof founder !== 'string') return null;
+    return { id, classId: ofClass, founder, keys: await unpackKeys(keys) };
   } catch {
     return null;
   }

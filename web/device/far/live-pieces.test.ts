@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { deflateSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { createPieces, piecesOf } from './live-pieces.ts';
 
@@ -31,5 +32,7 @@ describe('what is said of the moment', () => {
   it('is nothing when it cannot be read', () => {
     expect(createPieces().take('a', new Uint8Array([0, 1, 5, 9, 9, 9]))).toBeNull();
     expect(createPieces().take('a', new Uint8Array())).toBeNull();
+    const flood = deflateSync(new TextEncoder().encode(`"${' '.repeat(2_000_000)}"`));
+    expect(createPieces().take('a', new Uint8Array([0, 1, 5, ...flood]))).toBeNull();
   });
 });

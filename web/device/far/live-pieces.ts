@@ -1,4 +1,4 @@
-import { deflateSync, inflateSync } from 'fflate';
+import { deflateSync, Inflate } from 'fflate';
 import { joined, utf8 } from './bytes.ts';
 
 /** So many bytes of one message go together; what is sealed of them fits into what a server passes on. */
@@ -6,6 +6,10 @@ const PIECE = 3072;
 
 /** Before each piece stand which of how many it is, and of which message. */
 const HEAD = 3;
+
+/** A plan takes two pieces, and unfolds to some tens of kilobytes; who sends more wants to fill a memory. */
+const MOST_PIECES = 16;
+const MOST_BYTES = 1024 * 1024;
 
 let messages = 0;
 
@@ -28,32 +32,40 @@ export interface Pieces {
   take(from: string, piece: Uint8Array): unknown;
 }
 
-/** No piece has come yet. */
+/** No piece has come yet. The pieces of one message come one after another, so each device has one begun. */
 export function createPieces(): Pieces {
-  const begun = new Map<string, readonly Uint8Array[]>();
+  const begun = new Map<
+    string,
+    { readonly message: number; readonly all: readonly Uint8Array[] }
+  >();
   return {
     take(from, piece) {
       const [place = 0, count = 0, message = 0] = piece;
-      const name = `${from} ${message}`;
-      const before = begun.get(name) ?? [];
-      if (before.length !== place || place >= count) {
-        begun.delete(name);
-        return null;
-      }
-      const all = [...before, piece.subarray(HEAD)];
-      if (all.length < count) {
-        begun.set(name, all);
-        return null;
-      }
-      begun.delete(name);
-      return unpacked(joined(...all));
+      const before = begun.get(from);
+      const earlier = before?.message === message ? before.all : [];
+      begun.delete(from);
+      if (earlier.length !== place || place >= count || count > MOST_PIECES) return null;
+      const all = [...earlier, piece.subarray(HEAD)];
+      if (all.length === count) return unpacked(all);
+      begun.set(from, { message, all });
+      return null;
     },
   };
 }
 
-function unpacked(bytes: Uint8Array): unknown {
+function unpacked(pieces: readonly Uint8Array[]): unknown {
+  const parts: Uint8Array[] = [];
+  let size = 0;
+  const unfolding = new Inflate((part) => {
+    size += part.length;
+    if (size > MOST_BYTES) throw new Error('It unfolds to far more than a plan.');
+    parts.push(part);
+  });
   try {
-    return JSON.parse(new TextDecoder().decode(inflateSync(bytes)));
+    for (const [place, piece] of pieces.entries()) {
+      unfolding.push(piece, place === pieces.length - 1);
+    }
+    return JSON.parse(new TextDecoder().decode(joined(...parts)));
   } catch {
     return null;
   }
