@@ -9,6 +9,7 @@ import { RING_COUNTS, type RingCount } from '../print/binder.ts';
 import { cardPages } from '../print/cards/card-pages.ts';
 import type { CardLook } from '../print/cards/front.ts';
 import { CARD_KINDS } from '../print/cards/grid.ts';
+import { charactersThatFit, type OwnPlace } from '../print/cards/own-length.ts';
 import { ownCard, type PaperCard, paperCard, sightCard } from '../print/cards/paper-card.ts';
 import { stripPages } from '../print/cards/strip-pages.ts';
 import { withoutTwins } from '../print/cards/twins.ts';
@@ -67,7 +68,10 @@ export async function cards(args: readonly string[]): Promise<string> {
   } else {
     const named = namedCards(typed);
     const told = look.pictures !== null || backs !== null;
-    const chosen = [...(told ? named : withoutTwins(named)), ...ownCards(typed, look)];
+    const chosen = [
+      ...(told ? named : withoutTwins(named)),
+      ...ownCards(typed, { kind, paper, pictured: look.pictures !== null }, look),
+    ];
     if (chosen.length === 0) fail('There are no cards to print: say --taught, --steps or --own.');
     pages = cardPages(chosen, { kind, paper, backs }, look);
     count = chosen.length;
@@ -136,7 +140,7 @@ function stepItems(text: string): readonly Item[] {
 }
 
 /** Cards with the texts of `--own said,was`, and `--blank N` empty ones. */
-function ownCards(typed: Typed, { typeface }: CardLook): readonly PaperCard[] {
+function ownCards(typed: Typed, place: OwnPlace, { typeface }: CardLook): readonly PaperCard[] {
   const texts = (typed.text('own') ?? '')
     .split(',')
     .map((text) => text.trim())
@@ -148,6 +152,12 @@ function ownCards(typed: Typed, { typeface }: CardLook): readonly PaperCard[] {
     if (missing) fail(`The letters of the cards have no “${missing}”. Leave it out of “${text}”.`);
     if (lexicon && screen && screenText(text, lexicon, screen).verdict === 'stop') {
       fail(`“${text}” is a word that the word screen stops. Choose another.`);
+    }
+    const fitting = charactersThatFit(text, place, typeface);
+    if (fitting !== null) {
+      fail(
+        `“${text}” is too long for this card: about ${fitting} characters fit at a size children can read. Shorten it${place.kind === 'half' ? '' : ', or print it on --kind half'}.`,
+      );
     }
   }
   const blank = typed.whole('blank', 0, 0, MOST_OWN);

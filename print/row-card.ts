@@ -11,6 +11,7 @@ import { graphemeOf } from '../core/language/card-id.ts';
 import { type CardShape, shapeOfCard } from '../core/language/card-shape.ts';
 import { correspondenceById } from '../core/language/correspondences.ts';
 import type { Letters, OutlineStep } from './glyphs.ts';
+import { opticalMiddle } from './optical-middle.ts';
 import { type Corner, type Corners, cornerBox, placed } from './outline.ts';
 import { solidParts } from './solid-parts.ts';
 
@@ -130,11 +131,11 @@ function box(width: number, radii: Corners): OutlineStep[] {
   return cornerBox({ left: 0, top: 0, width, height: CARD_HEIGHT, corners: radii });
 }
 
-/** Letters in their room, the middle of their ink in the middle of their advance. */
+/** Letters in their room, their middle, as the eye has it, in the middle of their advance. */
 function standing({ text, before }: Room, letters: Letters, left: number): OutlineStep[] {
-  const { advance, ink, steps } = letters.outlineOf(text);
-  const nudge = (advance - ink.left - ink.right) / 2;
-  return placed(steps, { x: left + before + nudge, y: BASELINE, scaleX: 1, scaleY: -1 });
+  const outline = letters.outlineOf(text);
+  const nudge = outline.advance / 2 - opticalMiddle(outline);
+  return placed(outline.steps, { x: left + before + nudge, y: BASELINE, scaleX: 1, scaleY: -1 });
 }
 
 const HAIR = 0.012;

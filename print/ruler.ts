@@ -1,30 +1,39 @@
 import type { Inks } from './ink.ts';
 import { line, type PageMark } from './page.ts';
-import { points } from './paper.ts';
+import { INCH, points } from './paper.ts';
 
-/** How long the ruler is, in mm. */
-export const RULER = 50;
+/** What the ruler and its words take, in mm: no cut mark may cross this box. */
+export const RULER = { width: 57, height: 6.6 };
 
 /**
- * A ruler to lay a real one against, from (`x`, `y`): if it does not measure 50 mm, the printer has
- * scaled the page. Takes 50 mm by 3 mm below `y`, and words to its right.
+ * A ruler to lay a real one against, its upper left corner at (`x`, `y`): 5 cm above its line and 2 in
+ * below it. If either measures otherwise, the printer has scaled the page.
  */
-export function ruler(x: number, y: number, { soft }: Inks): readonly PageMark[] {
+export function rulerMarks(
+  { x, y }: { readonly x: number; readonly y: number },
+  { soft }: Inks,
+): readonly PageMark[] {
   const look = { stroke: soft, line: 0.2 };
-  const ticks = Array.from({ length: RULER / 10 + 1 }, (_, at) => {
-    const length = at % 5 === 0 ? 3 : 1.6;
-    return line([x + at * 10, y], [x + at * 10, y + length], look);
+  const base = y + 2;
+  const ticks = (count: number, apart: number, way: number, isLong: (at: number) => boolean) =>
+    Array.from({ length: count + 1 }, (_, at) => {
+      const place = x + at * apart;
+      return line([place, base], [place, base + way * (isLong(at) ? 2 : 1.1)], look);
+    });
+  const words = (text: string, left: number, foot: number): PageMark => ({
+    kind: 'text',
+    text,
+    x: left,
+    y: foot,
+    size: points(6),
+    ink: soft,
   });
   return [
-    line([x, y], [x + RULER, y], look),
-    ...ticks,
-    {
-      kind: 'text',
-      text: '50 mm. If it measures otherwise, print at 100 %.',
-      x: x + RULER + 3,
-      y: y + 2.6,
-      size: points(7),
-      ink: soft,
-    },
+    line([x, base], [x + 2 * INCH, base], look),
+    ...ticks(5, 10, -1, () => true),
+    ...ticks(8, INCH / 4, 1, (at) => at % 4 === 0),
+    words('5 cm', x + 51.4, base - 0.3),
+    words('2 in', x + 51.4, base + 2),
+    words('If it measures otherwise, print at 100%.', x, y + 5.8),
   ];
 }

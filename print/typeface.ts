@@ -6,6 +6,7 @@
  * long bar over oo, are in no file: they are taken off here and drawn above the pair (`over`).
  */
 import { type Ink, type Letters, type Outline, readLetters } from './glyphs.ts';
+import { opticalMiddle } from './optical-middle.ts';
 import type { Weight } from './page.ts';
 
 /** The files of a typeface, each weight's subsets in the order in which they are asked. WOFF, not WOFF2: a PDF made from that prints blank. */
@@ -39,6 +40,8 @@ export interface Typeface {
   lay(text: string, size: number, weight?: Weight): LaidLine;
   /** Where the ink of a line lies, in mm from its start and above (`bottom`: negative below) its baseline. */
   ink(text: string, size: number, weight?: Weight): Ink;
+  /** Where the middle of a line lies for the eye, in mm from its start. */
+  middle(text: string, size: number, weight?: Weight): number;
   /** The characters of a text that the typeface lacks, each once. */
   missing(text: string): readonly string[];
 }
@@ -52,26 +55,35 @@ export function openTypeface(files: FontFiles): Typeface {
     fonts[weight].findIndex((font) => font.has(character));
   const lay = (text: string, size: number, weight: Weight = 'regular') =>
     layLine(text, size, fonts[weight], (character) => fileOf(character, weight));
+  const ink = (text: string, size: number, weight: Weight = 'regular'): Ink => {
+    const boxes = lay(text, size, weight).runs.map((run) => {
+      const { ink } = fonts[weight][run.file]!.outlineOf(run.text);
+      return {
+        left: run.x + ink.left * size,
+        right: run.x + ink.right * size,
+        top: ink.top * size,
+        bottom: ink.bottom * size,
+      };
+    });
+    if (boxes.length === 0) return { left: 0, right: 0, top: 0, bottom: 0 };
+    return {
+      left: Math.min(...boxes.map(({ left }) => left)),
+      right: Math.max(...boxes.map(({ right }) => right)),
+      top: Math.max(...boxes.map(({ top }) => top)),
+      bottom: Math.min(...boxes.map(({ bottom }) => bottom)),
+    };
+  };
   return {
     files,
     lay,
-    ink(text, size, weight = 'regular') {
-      const boxes = lay(text, size, weight).runs.map((run) => {
-        const { ink } = fonts[weight][run.file]!.outlineOf(run.text);
-        return {
-          left: run.x + ink.left * size,
-          right: run.x + ink.right * size,
-          top: ink.top * size,
-          bottom: ink.bottom * size,
-        };
-      });
-      if (boxes.length === 0) return { left: 0, right: 0, top: 0, bottom: 0 };
-      return {
-        left: Math.min(...boxes.map(({ left }) => left)),
-        right: Math.max(...boxes.map(({ right }) => right)),
-        top: Math.max(...boxes.map(({ top }) => top)),
-        bottom: Math.min(...boxes.map(({ bottom }) => bottom)),
-      };
+    ink,
+    middle(text, size, weight = 'regular') {
+      const [run, ...others] = lay(text, size, weight).runs;
+      if (run && others.length === 0) {
+        return opticalMiddle(fonts[weight][run.file]!.outlineOf(run.text)) * size;
+      }
+      const { left, right } = ink(text, size, weight);
+      return (left + right) / 2;
     },
     missing: (text) => [
       ...new Set(

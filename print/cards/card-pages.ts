@@ -2,11 +2,12 @@
 import { cutMarks } from '../cut-marks.ts';
 import { behind, type Turn, turnsOverTop } from '../duplex.ts';
 import type { Page } from '../page.ts';
-import { type Paper, SAFE_EDGE } from '../paper.ts';
-import { RULER, ruler } from '../ruler.ts';
+import type { Paper } from '../paper.ts';
+import { rulerMarks } from '../ruler.ts';
 import { backMarks } from './back.ts';
-import { type CardLook, frontMarks } from './front.ts';
+import { type CardLook, frontMarks, letterRoom } from './front.ts';
 import { type CardKind, cardsPerPage, frameAt, type Grid, gridOf } from './grid.ts';
+import { letterSizes } from './letter-size.ts';
 import type { PaperCard } from './paper-card.ts';
 
 export interface CardPagesSpec {
@@ -25,10 +26,12 @@ export function cardPages(
   const grid = gridOf(kind, paper);
   const { landscape } = grid;
   const size = cardsPerPage(grid);
+  const room = letterRoom(frameAt(grid, 0), look.pictures !== null);
+  const set = { sizes: letterSizes(cards, room, look.typeface), loose: true };
   const pages: Page[] = [];
   for (let from = 0; from < cards.length; from += size) {
     const sheet = cards.slice(from, from + size);
-    const fronts = sheet.flatMap((card, at) => frontMarks(card, frameAt(grid, at), look));
+    const fronts = sheet.flatMap((card, at) => frontMarks(card, frameAt(grid, at), set, look));
     const ruled = grid.top > 0 || from === 0;
     pages.push({
       paper,
@@ -41,7 +44,7 @@ export function cardPages(
       landscape,
       upsideDown: turnsOverTop(backs, landscape),
       marks: sheet.flatMap(({ back }, at) =>
-        back ? backMarks(back, behind(frameAt(grid, at), grid.page.width), look) : [],
+        back ? backMarks(back, behind(frameAt(grid, at), grid.page.width), look, true) : [],
       ),
     });
   }
@@ -59,10 +62,11 @@ function marginMarks(grid: Grid, { inks }: CardLook, ruled: boolean) {
     across: lines(left, cell.width, columns, page.width),
     down: lines(top, cell.height, rows, page.height),
   };
-  const above = top > 17 ? 9 : 3.5;
-  const rulerLeft = columns === 2 && left > 0 ? page.width / 2 - RULER - 3 : 10;
-  return [
-    ...cutMarks(cuts, page, inks),
-    ...(ruled ? ruler(rulerLeft, page.height - SAFE_EDGE - above, inks) : []),
-  ];
+  return [...cutMarks(cuts, page, inks), ...(ruled ? rulerMarks(rulerPlace(grid), inks) : [])];
+}
+
+/** In the margin at the foot, above the marks; where there is none, beside the cut between two cards. */
+function rulerPlace({ left, top, cell, page }: Grid): { readonly x: number; readonly y: number } {
+  const x = left + 8;
+  return top > 0 ? { x, y: page.height - top + 2.6 } : { x: left + 20, y: cell.height + 0.4 };
 }

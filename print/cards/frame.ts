@@ -3,9 +3,9 @@
  * (print/row-card.ts), at the height of a printed card: vowels live in arches, a cluster has faint
  * divisions, what only ends a word bends at its end.
  *
- * Letters stand by their ink: its middle in the middle of the frame, their baseline where the caller
- * puts it, so that all cards of a set have one baseline and one size. Only letters that would not fit
- * between the sides are smaller.
+ * Letters stand by their ink: its middle, as the eye has it, in the middle of their room, their baseline
+ * where the caller puts it, so that all cards of a set have one baseline. How large they are is said for
+ * the whole set (letter-size.ts); only on a card that stands alone are they made to fit here.
  */
 import type { CardShape } from '../../core/language/card-shape.ts';
 import type { Box } from '../box.ts';
@@ -13,45 +13,62 @@ import type { Inks } from '../ink.ts';
 import { type Corner, type Corners, cornerBox } from '../outline.ts';
 import { outlinePath } from '../outline-path.ts';
 import { line, type PageMark } from '../page.ts';
+import { sweepStroke } from '../sweep-stroke.ts';
 import type { Typeface } from '../typeface.ts';
+import { bendOf, gapIn, inkWidths, leastWidth, SPLIT } from './letter-room.ts';
 
 export interface FrameSpec {
   readonly shape: CardShape;
   readonly parts: readonly string[];
   readonly box: Box;
+  /** Where in the box the letters stand: a picture has the rest, at the foot or at the right side. */
+  readonly room: Box;
   /** The em of the letters in mm, if they fit. */
   readonly em: number;
   /** The baseline in mm from the top of the page. */
   readonly baseline: number;
-  /** How much of the frame's foot is kept free of divisions, in mm, for a picture. */
-  readonly foot: number;
 }
-
-/** Between the letters and the frame, in em. */
-const PADDING = 0.16;
 
 /** The frame and its letters. */
 export function frameMarks(spec: FrameSpec, inks: Inks, typeface: Typeface): readonly PageMark[] {
   if (spec.shape === 'split') return splitMarks(spec, inks, typeface);
-  const { box, shape, parts } = spec;
-  const rooms = layRooms(spec, typeface);
+  const { box, room, shape, parts } = spec;
+  const laid = layLetters(spec, typeface);
   const ground = shape === 'arch' ? inks.arch : inks.card;
-  const marks: PageMark[] = [outline(box, cornersOf(shape, box, spec.em), ground, inks, spec.em)];
+  const corners =
+    shape === 'arch' ? archOver(spec, laid, typeface) : cornersOf(shape, box, spec.em);
+  const marks: PageMark[] = [outline(box, corners, ground, inks, spec.em)];
   if (shape === 'ending') marks.push(seam(box, inks, spec.em));
   if (shape === 'slip') marks.push(spine(box, inks, spec.em));
-  rooms.cuts.forEach((x) => {
+  laid.cuts.forEach((x) => {
     if (shape === 'carrier') marks.push(silentGround(spec, x, inks));
-    const bottom = box.y + box.height - Math.max(spec.foot, spec.em * 0.06);
+    const bottom = Math.min(room.y + room.height, box.y + box.height - spec.em * 0.06);
     const look = { stroke: inks.rule, line: spec.em * 0.012 };
     marks.push(line([x, box.y + spec.em * 0.06], [x, bottom], look));
   });
   parts.forEach((text, at) => {
-    marks.push(letters(text, rooms.starts[at]!, spec.baseline, rooms.em, inks));
+    marks.push(letters(text, laid.starts[at]!, spec.baseline, laid.em, inks));
   });
   return marks;
 }
 
-interface Rooms {
+/**
+ * The mark that says which way is up: the sweep line along a card's foot, so that a turned d is no p and a
+ * turned n no u. As long as the foot is straight; an arch and the half arch of a silent e need none.
+ */
+export function uprightMark(shape: CardShape, box: Box, em: number, inks: Inks): PageMark {
+  const thick = Math.min(1.5, Math.max(1.1, box.height * 0.018));
+  const up = thick * 1.9;
+  const [, , right, left] = cornersOf(shape, box, em);
+  const bent = ([rx, ry]: Corner) =>
+    up >= ry ? 0 : rx * (1 - Math.sqrt(1 - ((ry - up) / ry) ** 2));
+  const from = box.x + Math.max(box.width * 0.07, bent(left) + 1.5);
+  const to = box.x + box.width - Math.max(box.width * 0.07, bent(right) + 1.5);
+  const steps = sweepStroke(from, to, box.y + box.height - up, thick);
+  return { kind: 'shape', path: outlinePath(steps), fill: inks.sweep };
+}
+
+interface LaidLetters {
   readonly em: number;
   /** Where each part's pen starts, in mm from the left of the page. */
   readonly starts: readonly number[];
@@ -59,59 +76,79 @@ interface Rooms {
   readonly cuts: readonly number[];
 }
 
-/** Places the parts side by side, the middle of all ink in the middle of the frame. */
-function layRooms({ parts, box, em, shape }: FrameSpec, typeface: Typeface): Rooms {
-  const inks = parts.map((text) => typeface.ink(text, 1));
-  const gap = shape === 'cluster' || shape === 'carrier' ? 0.26 : 0;
-  const wide = inks.reduce((sum, { left, right }) => sum + right - left, 0);
-  const total = wide + gap * (parts.length - 1);
-  const bend = shape === 'cle' || shape === 'ending' ? 0.18 : 0;
-  const fit = Math.min(em, (box.width * 0.94) / (total + 2 * PADDING + bend));
-  let x = box.x + (box.width - (total + bend) * fit) / 2;
+/** Places the parts side by side, their middle in the middle of the room. */
+function layLetters({ parts, room, em, shape }: FrameSpec, typeface: Typeface): LaidLetters {
+  const least = Math.max(0.1, leastWidth({ shape, parts }, typeface));
+  const fit = Math.min(em, room.width / least);
+  const gap = gapIn({ shape, parts }, room.width / fit, typeface) * fit;
+  const widths = inkWidths(parts, typeface).map((width) => width * fit);
+  const wide = widths.reduce((sum, width) => sum + width, 0) + gap * Math.max(0, parts.length - 1);
+  const middle = room.x + (room.width - bendOf(shape) * fit) / 2;
+  const [only, second] = parts;
+  if (only !== undefined && second === undefined) {
+    return { em: fit, starts: [middle - typeface.middle(only, fit)], cuts: [] };
+  }
+  let x = middle - wide / 2;
   const starts: number[] = [];
   const cuts: number[] = [];
-  inks.forEach(({ left, right }, at) => {
+  parts.forEach((text, at) => {
     if (at > 0) {
-      cuts.push(x + (gap * fit) / 2);
-      x += gap * fit;
+      cuts.push(x + gap / 2);
+      x += gap;
     }
-    starts.push(x - left * fit);
-    x += (right - left) * fit;
+    starts.push(x - typeface.ink(text, fit).left);
+    x += widths[at]!;
   });
   return { em: fit, starts, cuts };
 }
 
+/** The corners of an arch that no letter pokes through: less round where a tall one stands far out (igh). */
+function archOver({ box, parts, baseline, em }: FrameSpec, laid: LaidLetters, typeface: Typeface) {
+  const corners = cornersOf('arch', box, em);
+  const free = 0.05 * laid.em;
+  const tips = parts.flatMap((text, at) => {
+    const start = laid.starts[at]! - box.x;
+    return [...text].map((letter, index) => {
+      const pen = start + typeface.lay(text.slice(0, index), laid.em).width;
+      const { left, right, top } = typeface.ink(letter, laid.em);
+      return {
+        side: Math.min(pen + left, box.width - pen - right) - free,
+        down: baseline - box.y - top - free,
+      };
+    });
+  });
+  const isOut = (bow: number) =>
+    tips.some(
+      ({ side, down }) => side < bow && down < bow && Math.hypot(bow - side, bow - down) > bow,
+    );
+  let [bow] = corners[0];
+  while (bow > 1 && isOut(bow)) bow *= 0.93;
+  const round: Corner = [bow, bow];
+  return [round, round, corners[2], corners[3]] as const;
+}
+
 /** An arch, the place of the consonant, and the silent e in a pale half arch. */
 function splitMarks(spec: FrameSpec, inks: Inks, typeface: Typeface): readonly PageMark[] {
-  const { parts, baseline, foot } = spec;
-  const box = { ...spec.box, height: spec.box.height - foot };
-  const wide = parts.map((text) => {
-    const { left, right } = typeface.ink(text, 1);
-    return right - left;
-  });
-  const [vowel = 0, silent = 0] = wide;
-  const widths = [vowel + 0.5, 0.5, silent + 0.4] as const;
-  const total = widths.reduce((sum, width) => sum + width, 0);
-  const em = Math.min(spec.em, box.width / total);
-  const spare = (box.width - total * em) / 2;
-  const vowelBox = { ...box, width: widths[0] * em + spare };
-  const silentBox = {
-    ...box,
-    x: box.x + vowelBox.width + widths[1] * em,
-    width: widths[2] * em + spare,
-  };
-  const middle = [vowelBox, silentBox].map(({ x, width }) => x + width / 2);
-  const gapLeft = vowelBox.x + vowelBox.width + 0.08 * em;
+  const { parts, baseline, room } = spec;
+  const em = Math.min(spec.em, room.width / leastWidth(spec, typeface));
+  const [vowel = 0, silent = 0] = inkWidths(parts, typeface);
+  const widths = [vowel + SPLIT.vowel, SPLIT.consonant, silent + SPLIT.silent] as const;
+  const spare = (room.width - widths.reduce((sum, width) => sum + width, 0) * em) / 3;
+  const vowelBox = { ...room, width: widths[0] * em + spare };
+  const silentWidth = widths[2] * em + spare;
+  const silentBox = { ...room, x: room.x + room.width - silentWidth, width: silentWidth };
+  const between = silentBox.x - vowelBox.x - vowelBox.width;
+  const gapLeft = vowelBox.x + vowelBox.width + between * 0.16;
   return [
     outline(vowelBox, cornersOf('arch', vowelBox, em), inks.arch, inks, em),
     outline(silentBox, halfArch(silentBox, em), inks.pale, inks, em),
-    line([gapLeft, baseline], [gapLeft + 0.34 * em, baseline], {
+    line([gapLeft, baseline], [gapLeft + between * 0.68, baseline], {
       stroke: inks.soft,
       line: em * 0.03,
     }),
     ...parts.map((text, at) => {
-      const ink = typeface.ink(text, em);
-      return letters(text, middle[at]! - (ink.left + ink.right) / 2, baseline, em, inks);
+      const { x, width } = at === 0 ? vowelBox : silentBox;
+      return letters(text, x + width / 2 - typeface.middle(text, em), baseline, em, inks);
     }),
   ];
 }
@@ -124,7 +161,8 @@ function letters(text: string, x: number, y: number, size: number, { ink }: Inks
 function cornersOf(shape: CardShape, { width, height }: Box, em: number): Corners {
   const tight: Corner = [em * 0.09, em * 0.09];
   const square: Corner = [0, 0];
-  const half: Corner = [width / 2, Math.min(width / 2, height * 0.42)];
+  const bow = Math.min(width / 2, height * 0.42);
+  const half: Corner = [bow, bow];
   const round = (share: number): Corner => [em * share, em * share];
   switch (shape) {
     case 'arch':
@@ -155,7 +193,7 @@ function outline(box: Box, corners: Corners, fill: string, { edge }: Inks, em: n
 
 /** The width of a frame's line in mm. */
 function lineOf(em: number): number {
-  return Math.max(0.3, em * 0.014);
+  return Math.min(0.9, Math.max(0.3, em * 0.014));
 }
 
 /** The spine of a word known by sight, along its left side. */
@@ -174,19 +212,24 @@ function seam({ x, y, height }: Box, inks: Inks, em: number): PageMark {
   });
 }
 
-/** The pale ground of a silent e at the end of a card, inside its frame. */
-function silentGround({ box, em, foot }: FrameSpec, x: number, { pale }: Inks): PageMark {
+/** The pale ground of a silent e at the end of a card's letters, inside its frame. */
+function silentGround({ box, room, em }: FrameSpec, x: number, { pale }: Inks): PageMark {
   const inner = lineOf(em) / 2;
   const tight: Corner = [em * 0.09 - inner, em * 0.09 - inner];
   const square: Corner = [0, 0];
+  const atSide = room.width >= box.width;
+  const atFoot = room.height >= box.height;
+  const right = atSide ? box.x + box.width - inner : room.x + room.width;
+  const bottom = atFoot ? box.y + box.height - inner : room.y + room.height;
+  const top = box.y + inner;
+  const corners: Corners = [
+    square,
+    atSide ? tight : square,
+    atSide && atFoot ? tight : square,
+    square,
+  ];
   const path = outlinePath(
-    cornerBox({
-      left: x,
-      top: box.y + inner,
-      width: box.x + box.width - x - inner,
-      height: box.height - inner - Math.max(foot, inner),
-      corners: [square, tight, foot > 0 ? square : tight, square],
-    }),
+    cornerBox({ left: x, top, width: right - x, height: bottom - top, corners }),
   );
   return { kind: 'shape', path, fill: pale };
 }

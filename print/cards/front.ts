@@ -3,7 +3,8 @@ import type { Inks } from '../ink.ts';
 import type { PageMark } from '../page.ts';
 import { type Pictures, pictureMarks } from '../picture.ts';
 import type { Typeface } from '../typeface.ts';
-import { frameMarks } from './frame.ts';
+import { frameMarks, uprightMark } from './frame.ts';
+import { ABOVE, BELOW, type LetterSizes } from './letter-size.ts';
 import type { PaperCard } from './paper-card.ts';
 
 /** How the cards of one printing look. */
@@ -15,42 +16,84 @@ export interface CardLook {
   readonly pictures: Pictures | null;
 }
 
-/** The pupils' side of a card, in its frame: letters, and at its foot the keyword with its picture. */
-export function frontMarks(card: PaperCard, box: Box, look: CardLook): readonly PageMark[] {
+/** How the cards of a set are made alike. */
+export interface CardSet {
+  readonly sizes: LetterSizes;
+  /** Lying loose, so that each says which way is up; else they hang on rings. */
+  readonly loose: boolean;
+}
+
+/** How much lower than its head a loose card ends for its letters, in mm: the mark at its foot lies there. */
+const UP = 1.6;
+/** What that mark has of the foot of an upright card, in mm. */
+const MARK = 2.6;
+
+/**
+ * The pupils' side of a card, in its frame: letters, and the keyword with its picture at the foot of an
+ * upright card, beside the letters of one that lies.
+ */
+export function frontMarks(
+  card: PaperCard,
+  box: Box,
+  { sizes, loose }: CardSet,
+  look: CardLook,
+): readonly PageMark[] {
   const { inks, typeface, pictures } = look;
-  const em = emOf(box);
-  const foot = pictures ? box.width * 0.5 : 0;
-  const baseline = box.y + (box.height - foot) / 2 + em * (pictures ? 0.34 : 0.26);
   const { shape, parts, keyword } = card;
-  const frame = { shape, parts, box, em, baseline };
-  if (!pictures || !keyword) return frameMarks({ ...frame, foot: 0 }, inks, typeface);
-  return [...frameMarks({ ...frame, foot }, inks, typeface), ...footMarks(keyword, box, look)];
+  const em = sizes.of(card);
+  const kept = letterRoom(box, pictures !== null);
+  const isPictured = pictures !== null && keyword !== null;
+  const high = (ABOVE + BELOW) * sizes.full;
+  const head = (kept.height - (loose ? UP : 0) - high) / 2;
+  const baseline = kept.y + head + ABOVE * sizes.full;
+  const room = isPictured ? kept : box;
+  const frame = frameMarks({ shape, parts, box, room, em, baseline }, inks, typeface);
+  const isTurnable = loose && shape !== 'arch' && shape !== 'split';
+  return [
+    ...frame,
+    ...(isTurnable ? [uprightMark(shape, box, em, inks)] : []),
+    ...(isPictured ? keywordMarks(keyword, pictureRoom(box, loose ? MARK : 0), look) : []),
+  ];
 }
 
-/** The size of the letters of a set, in mm: two letters such as sh fill the width. */
-function emOf({ width, height }: Box): number {
-  return Math.min(width * 0.58, height * 0.42);
+/** Where the letters of a card stand: all of it, or what its picture leaves. */
+export function letterRoom(box: Box, pictured: boolean): Box {
+  if (!pictured) return box;
+  const { width, height } = pictureRoom(box);
+  return lies(box) ? { ...box, width: box.width - width } : { ...box, height: box.height - height };
 }
 
-function footMarks(keyword: string, box: Box, look: CardLook): readonly PageMark[] {
+/** The place of the picture: the foot of an upright card, the right side of one that lies. */
+function pictureRoom({ x, y, width, height }: Box, mark = 0): Box {
+  if (lies({ width, height })) {
+    const column = width * 0.3;
+    return { x: x + width - column, y, width: column, height };
+  }
+  return { x, y: y + height - width * 0.5, width, height: width * 0.5 - mark };
+}
+
+function lies({ width, height }: Pick<Box, 'width' | 'height'>): boolean {
+  return width > height;
+}
+
+/** A picture in the middle of its room, and its word beneath. */
+function keywordMarks(keyword: string, room: Box, look: CardLook): readonly PageMark[] {
   const { inks, typeface, grey } = look;
-  const { width } = box;
   const picture = look.pictures?.get(keyword);
-  const size = width * 0.34;
-  const middle = box.x + box.width / 2;
-  const bottom = box.y + box.height;
-  const wanted = width * 0.085;
-  const fit = (width * 0.9) / typeface.lay(keyword, 1).width;
+  const side = Math.min(room.width * 0.82, room.height * 0.68);
+  const size = Math.min(side * 0.25, (room.width * 0.92) / typeface.lay(keyword, 1).width);
+  const middle = room.x + room.width / 2;
+  const high = picture ? side + size * 1.2 : size;
+  const top = room.y + (room.height - high) / 2 - size * 0.4;
   const word: PageMark = {
     kind: 'text',
     text: keyword,
     x: middle,
-    y: bottom - width * (picture ? 0.065 : 0.15),
-    size: Math.min(wanted, fit),
+    y: top + high,
+    size,
     ink: inks.soft,
     align: 'center',
   };
   if (!picture) return [word];
-  const corner = { x: middle - size / 2, y: bottom - width * 0.17 - size, size };
-  return [...pictureMarks(picture, corner, grey), word];
+  return [...pictureMarks(picture, { x: middle - side / 2, y: top, size: side }, grey), word];
 }

@@ -19,21 +19,26 @@ export interface Grid {
   readonly inset: number;
 }
 
-/** The grid of a kind on a paper: index 76.2 × 127 mm and desk 48 × 60 mm on both papers, half half of the sheet. */
+/**
+ * The grid of a kind on a paper: index 127 × 76.2 mm and desk 48 × 60 mm on both papers, half half of the
+ * sheet. Cards for a group lie on their long side, where letters are larger by half: on index cards
+ * they can be read from 4 m, on half sheets from 8 m.
+ */
 export function gridOf(kind: CardKind, paper: Paper): Grid {
   const upright = paperSize[paper];
   if (kind === 'half') {
-    const page = { width: upright.height, height: upright.width };
-    const cell = { width: page.width / 2, height: page.height };
-    return { landscape: true, page, columns: 2, rows: 1, left: 0, top: 0, cell, inset: 11 };
+    const cell = { width: upright.width, height: upright.height / 2 };
+    const page = upright;
+    return { landscape: false, page, columns: 1, rows: 2, left: 0, top: 0, cell, inset: 6.5 };
   }
-  const [columns, rows, cell, inset] =
-    kind === 'index'
-      ? ([2, 2, { width: 3 * INCH, height: 5 * INCH }, 5] as const)
-      : ([4, 4, { width: 48, height: 60 }, 3] as const);
-  const left = (upright.width - columns * cell.width) / 2;
-  const top = (upright.height - rows * cell.height) / 2;
-  return { landscape: false, page: upright, columns, rows, left, top, cell, inset };
+  const landscape = kind === 'index';
+  const page = landscape ? { width: upright.height, height: upright.width } : upright;
+  const [columns, rows, cell, inset] = landscape
+    ? ([2, 2, { width: 5 * INCH, height: 3 * INCH }, 4.5] as const)
+    : ([4, 4, { width: 48, height: 60 }, 3] as const);
+  const left = (page.width - columns * cell.width) / 2;
+  const top = (page.height - rows * cell.height) / 2;
+  return { landscape, page, columns, rows, left, top, cell, inset };
 }
 
 /** How many cards a sheet holds. */

@@ -1,14 +1,15 @@
 /** The strips of a board, sheet by sheet: each sheet holds one card of every pile of a binder. */
-import { holesOf, type RingCount } from '../binder.ts';
+import { type HoleSpec, holesOf, type RingCount } from '../binder.ts';
 import type { Box } from '../box.ts';
 import { cutMarks } from '../cut-marks.ts';
 import { behind, type Turn, turnsOverTop } from '../duplex.ts';
 import type { Inks } from '../ink.ts';
 import { circle, line, type Page, type PageMark } from '../page.ts';
 import { type Paper, paperSize, points, SAFE_EDGE, type Size } from '../paper.ts';
-import { ruler } from '../ruler.ts';
+import { RULER, rulerMarks } from '../ruler.ts';
 import { backMarks } from './back.ts';
-import { type CardLook, frontMarks } from './front.ts';
+import { type CardLook, frontMarks, letterRoom } from './front.ts';
+import { letterSizes } from './letter-size.ts';
 import type { PaperCard } from './paper-card.ts';
 import { pilesByBinder, type Strip, stripsOf } from './strip-cuts.ts';
 
@@ -22,7 +23,7 @@ export interface StripPagesSpec {
 /** From a strip's sides to its frame, from its top past the holes, and from its foot, in mm. */
 const SIDE = 6.5;
 const HEAD = 26;
-const FOOT = 11;
+const FOOT = 14;
 
 /** The pages of a board of two to five piles. */
 export function stripPages(
@@ -32,8 +33,12 @@ export function stripPages(
 ): readonly Page[] {
   const { width: height, height: width } = paperSize[paper];
   const page = { width, height };
-  const counts = pilesByBinder(piles.length, rings);
-  const strips = stripsOf(Math.max(...counts), rings, width);
+  const counts = pilesByBinder(piles.length, rings, paper);
+  const strips = stripsOf(Math.max(...counts), rings, paper);
+  const widest = [...strips].sort((a, b) => b.right - b.left - (a.right - a.left))[0]!;
+  const narrowest = strips.map((strip) => boxOf(strip, page)).sort((a, b) => a.width - b.width)[0]!;
+  const room = letterRoom(narrowest, look.pictures !== null);
+  const set = { sizes: letterSizes(piles.flat(), room, look.typeface), loose: false };
   const pages: Page[] = [];
   let first = 0;
   counts.forEach((count, binder) => {
@@ -51,12 +56,20 @@ export function stripPages(
         landscape: true,
         marks: [
           ...hung.flatMap(({ card, strip, label }) => [
-            ...frontMarks(card, boxOf(strip, page), look),
-            ...holeMarks(strip, rings, look.inks),
+            ...frontMarks(card, boxOf(strip, page), set, look),
+            ...holeMarks(strip, holesOf(rings, paper), look.inks),
             labelMark(label, strip, look.inks),
           ]),
           ...cutMarks({ across: cutsOf(strips, width), down: [] }, page, look.inks),
-          ...(pages.length === 0 ? ruler(10, height - SAFE_EDGE - 3.5, look.inks) : []),
+          ...(pages.length === 0
+            ? rulerMarks(
+                {
+                  x: Math.max(SAFE_EDGE, widest.left + 1) + 1,
+                  y: height - SAFE_EDGE - RULER.height,
+                },
+                look.inks,
+              )
+            : []),
         ],
       });
       if (backs === null) continue;
@@ -65,7 +78,7 @@ export function stripPages(
         landscape: true,
         upsideDown: turnsOverTop(backs, true),
         marks: hung.flatMap(({ card, strip }) =>
-          card.back ? backMarks(card.back, behind(boxOf(strip, page), width), look) : [],
+          card.back ? backMarks(card.back, behind(boxOf(strip, page), width), look, false) : [],
         ),
       });
     }
@@ -84,8 +97,11 @@ function cutsOf(strips: readonly Strip[], width: number): readonly number[] {
 }
 
 /** The holes as they will be punched, with their middles. */
-function holeMarks({ holes }: Strip, rings: RingCount, { soft }: Inks): readonly PageMark[] {
-  const { fromEdge, diameter } = holesOf[rings];
+function holeMarks(
+  { holes }: Strip,
+  { fromEdge, diameter }: HoleSpec,
+  { soft }: Inks,
+): readonly PageMark[] {
   const look = { stroke: soft, line: 0.15 };
   return holes.flatMap((x) => [
     circle(x, fromEdge, diameter / 2, look),

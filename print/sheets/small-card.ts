@@ -19,12 +19,11 @@ export function smallCard(id: CardId, height: number, { inks, typeface }: SheetL
   return {
     width,
     height,
-    marks: (x, y) =>
-      frameMarks(
-        { shape, parts, box: { x, y, width, height }, em, baseline: y + height * 0.745, foot: 0 },
-        inks,
-        typeface,
-      ),
+    marks: (x, y) => {
+      const box = { x, y, width, height };
+      const baseline = y + height * 0.745;
+      return frameMarks({ shape, parts, box, room: box, em, baseline }, inks, typeface);
+    },
   };
 }
 

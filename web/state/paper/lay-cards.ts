@@ -14,6 +14,7 @@ import { cardOfItem } from '../../../core/sequence/item.ts';
 import { screenText } from '../../../core/words/own-text.ts';
 import { sightParts } from '../../../core/words/sight-parts.ts';
 import { cardPages } from '../../../print/cards/card-pages.ts';
+import { charactersThatFit, type OwnPlace } from '../../../print/cards/own-length.ts';
 import { ownCard, paperCard, sightCard } from '../../../print/cards/paper-card.ts';
 import { stripPages } from '../../../print/cards/strip-pages.ts';
 import { withoutTwins } from '../../../print/cards/twins.ts';
@@ -42,7 +43,12 @@ export function layCards(kind: CardThing, choices: Choices, stock: CardStock, lo
     const pages = stripPages(strips, { paper, rings, backs }, look);
     return laidPages(pages, strips.flat().length, notes);
   }
-  const { texts, notes } = ownTexts(choices.own, look.typeface, stock.sources);
+  const { texts, notes } = ownTexts(
+    choices.own,
+    { kind, paper, pictured: look.pictures !== null },
+    look.typeface,
+    stock.sources,
+  );
   const { lexicon } = stock.sources;
   const named = idsOf(choices, stock).map((id) =>
     isSightId(id)
@@ -120,6 +126,7 @@ const EVERY_WORD = { familiar: 1, rare: 1, nonsense: 1 };
 /** Her own texts, one to a line; those that cannot be printed are named in `notes`. */
 function ownTexts(
   text: string,
+  place: OwnPlace,
   typeface: Typeface,
   { lexicon, screen }: Stock['sources'],
 ): { readonly texts: readonly string[]; readonly notes: readonly string[] } {
@@ -128,9 +135,14 @@ function ownTexts(
   for (const line of text.split('\n').map((each) => each.trim())) {
     if (line === '') continue;
     const [missing] = typeface.missing(line);
+    const fitting = missing ? null : charactersThatFit(line, place, typeface);
     if (missing)
       notes.push(`“${line}” is not printed: the letters of the cards have no “${missing}”.`);
-    else if (screenText(line, lexicon, screen).verdict === 'stop') {
+    else if (fitting !== null) {
+      notes.push(
+        `“${line}” is not printed: about ${fitting} characters fit at a size children can read. Shorten it${place.kind === 'half' ? '' : ', or choose half sheets'}.`,
+      );
+    } else if (screenText(line, lexicon, screen).verdict === 'stop') {
       notes.push(`“${line}” is not printed: the word screen stops it.`);
     } else texts.push(line);
   }
