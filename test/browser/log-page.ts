@@ -9,6 +9,7 @@ import { createDeviceStore, type DeviceStore, openClass } from '../../web/device
 import { createFileDrawer } from '../../web/device/log/file-drawer.ts';
 import { createIndexedStore } from '../../web/device/log/indexed-store.ts';
 import { askToPersist } from '../../web/device/log/persistence.ts';
+import { createAsideShelf } from '../../web/device/log/set-aside.ts';
 import { exportLog, importLog } from '../../web/device/log/transfer.ts';
 import { SMALL_DRILL } from '../arbitrary-events.ts';
 import { classYear } from '../class-year.ts';
@@ -22,6 +23,7 @@ const exposed = {
   askToPersist,
   classId,
   classYear,
+  createAsideShelf,
   createDeviceStore,
   createIndexedStore,
   eventId,

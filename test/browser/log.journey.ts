@@ -201,6 +201,37 @@ describe('when storage fails', () => {
     await site.stop();
   });
 
+  it('keeps what the store cannot take as text beside it: it is there after a reload, for whoever looks', async () => {
+    const page = await visit.open();
+    await page.evaluate(async () => {
+      const store = log.createDeviceStore();
+      const odd = { text: 'Robin read alone', does: () => 'what no store keeps' };
+      await store.append([
+        {
+          id: log.eventId('odd'),
+          classId: log.classId('odd room'),
+          at: 1,
+          by: 'desk',
+          kind: 'noted',
+          body: odd,
+        },
+      ]);
+      await store.close();
+    });
+    await page.reload();
+    await page.waitForFunction(() => 'log' in globalThis);
+    const shelf = () =>
+      page.evaluate(async () => {
+        const aside = log.createAsideShelf();
+        const all = (await aside.all()).filter(({ reason }) => reason === 'as-text');
+        await aside.throwAway(all);
+        return all.map(({ text }) => JSON.parse(text));
+      });
+    await expect.poll(shelf).toMatchObject([{ id: 'odd', body: { text: 'Robin read alone' } }]);
+    expect(await shelf()).toEqual([]);
+    await page.close();
+  });
+
   it('is of a newer version: it is left as it is', async () => {
     const page = await visit.open();
     const outcome = await page.evaluate(async () => {

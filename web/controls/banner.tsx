@@ -31,7 +31,8 @@ export function Banner() {
       {store.aside.value.length > 0 && (
         <CopyOffered act="Try again" does={tryAgain}>
           One thing you entered could not be kept on this device and was set aside. Everything else
-          is kept. Save a copy as a file; it holds that too.
+          is kept. Save a copy as a file; it holds that too. You also find it on the class page,
+          under Keep it safe.
         </CopyOffered>
       )}
       {trouble.value === 'refused' && !lost && (

@@ -1,8 +1,7 @@
 /** What could not be read or kept on this device and was set aside: to be seen, saved and thrown away. */
 
 import { signal } from '@preact/signals';
-import { eventId } from '../../core/ids.ts';
-import { createAsideShelf, type SetAside } from '../device/log/set-aside.ts';
+import { createAsideShelf, jsonOf, type SetAside } from '../device/log/set-aside.ts';
 import { saveText } from '../device/save-text.ts';
 import { asideCopies, throwAsideAway } from '../device/shelf.ts';
 import { store } from './open-class.ts';
@@ -25,9 +24,12 @@ export async function lookAtAside(): Promise<void> {
   const remembered = asideCopies().map(
     ({ name, text }): AsidePiece => ({ reason: 'remembered', text, place: name }),
   );
+  const asText = new Set(kept.map(({ text }) => text));
   const unkeepable = store.aside
     .peek()
-    .map((event): AsidePiece => ({ reason: 'unkeepable', text: textOf(event), place: event.id }));
+    .map((event) => ({ id: event.id, text: jsonOf(event) ?? String(event) }))
+    .filter(({ text }) => !asText.has(text))
+    .map(({ id, text }): AsidePiece => ({ reason: 'unkeepable', text, place: id }));
   setAside.value = [...kept, ...remembered, ...unkeepable];
 }
 
@@ -43,22 +45,13 @@ export async function throwSetAsideAway(): Promise<boolean> {
   const of = (...reasons: readonly AsidePiece['reason'][]) =>
     pieces.filter(({ reason }) => reasons.includes(reason));
   try {
-    await shelf.throwAway(of('entry', 'page', 'sheet') as readonly SetAside[]);
+    await shelf.throwAway(of('entry', 'page', 'sheet', 'as-text') as readonly SetAside[]);
     throwAsideAway(of('remembered').map(({ place }) => String(place)));
-    store.letGo(of('unkeepable').map(({ place }) => eventId(String(place))));
+    store.letGo(store.aside.peek().map(({ id }) => id));
     return true;
   } catch {
     return false;
   } finally {
     await lookAtAside();
-  }
-}
-
-/** An event that no store can keep may be one that has no JSON either. */
-function textOf(event: unknown): string {
-  try {
-    return JSON.stringify(event);
-  } catch {
-    return String(event);
   }
 }

@@ -10,6 +10,7 @@ import { createIndexedStore } from './indexed-store.ts';
 import { createMemoryStore } from './memory-store.ts';
 import { withPatience } from './patient-store.ts';
 import { withSecondCopy } from './second-copy.ts';
+import { createAsideShelf } from './set-aside.ts';
 import type { SharedRecord } from './shared-record.ts';
 import { createSharedRecords, type SharedRecords } from './shared-records.ts';
 import { type SpareStore, withSpare } from './spare-store.ts';
@@ -55,7 +56,14 @@ export function createDeviceStore(): DeviceStore {
   const { inMemory, heldInMemory, workInMemory, leaveMemory, ...spared } = withSpare(
     withPatience(copied),
   );
-  const announced = announce(keepGoing(spared));
+  const aside = createAsideShelf(connection);
+  const announced = announce(
+    keepGoing(spared, (events) => {
+      aside.keep(events).catch(() => {
+        // Then it is in memory alone, as `aside` of the store says.
+      });
+    }),
+  );
   const shared = createSharedRecords(connection);
   return { ...announced, amiss, shared, inMemory, heldInMemory, workInMemory, leaveMemory };
 }

@@ -1,14 +1,16 @@
+import type { LogEvent } from '../../../core/log/event.ts';
 import { type Connection, connect, isAsideRecord } from './database.ts';
 import { createFileDrawer } from './file-drawer.ts';
 import { type Drawer, parseSheet } from './sheet.ts';
 
-/** Something that was found damaged in what is kept of the classes, and was moved out of the way. */
+/** Something that is kept apart from the classes, since it could not be read or kept with the rest of them. */
 export interface SetAside {
   /**
    * Why: one `entry` no longer reads as it was written; a `page` of up to a thousand does not, whose readable
-   * ones were kept; or a `sheet` of the second copy does not, which was written anew from the first.
+   * ones were kept; a `sheet` of the second copy does not, which was written anew from the first; or an entry
+   * could not be kept with the others, `as-text` it could.
    */
-  readonly reason: 'entry' | 'page' | 'sheet';
+  readonly reason: 'entry' | 'page' | 'sheet' | 'as-text';
   /** What it says, as it was found; an entry as JSON. */
   readonly text: string;
   /** Where it stands now: a key of the database, or the name of a sheet. */
@@ -19,6 +21,11 @@ export interface SetAside {
 export interface AsideShelf {
   /** Everything, oldest first; what cannot be reached is left out. */
   all(): Promise<readonly SetAside[]>;
+  /**
+   * Keeps events that the store could not take: each as the text of what can be said of it as JSON. One that
+   * has no such text is not kept. Rejects when the browser refuses.
+   */
+  keep(events: readonly LogEvent[]): Promise<void>;
   /** Throws these away for good. Rejects when the browser refuses. */
   throwAway(pieces: readonly SetAside[]): Promise<void>;
 }
@@ -32,6 +39,15 @@ export function createAsideShelf(
     async all() {
       const found = [fromDatabase(connection), fromDrawer(drawer)];
       return (await Promise.all(found.map((one) => one.catch(() => [])))).flat();
+    },
+    async keep(events) {
+      const db = await connection.open();
+      const tx = db.transaction('aside', 'readwrite', { durability: 'strict' });
+      for (const event of events) {
+        const text = jsonOf(event);
+        if (text !== null) void tx.store.add({ classId: event.classId, record: text });
+      }
+      await tx.done;
     },
     async throwAway(pieces) {
       const db = await connection.open();
@@ -63,6 +79,7 @@ async function fromDatabase(connection: Connection): Promise<readonly SetAside[]
 /** Records of the second version stand there as they were found, without a reason. */
 function readAside(value: unknown): Pick<SetAside, 'reason' | 'text'> {
   const record = isAsideRecord(value) ? value.record : value;
+  if (typeof record === 'string') return { reason: 'as-text', text: record };
   const text = typeof record === 'object' && record !== null && 'text' in record && record.text;
   if (typeof text === 'string') return { reason: 'page', text };
   return { reason: 'entry', text: JSON.stringify(record) ?? String(record) };
@@ -74,4 +91,13 @@ async function fromDrawer(drawer: Drawer): Promise<readonly SetAside[]> {
     return { reason: 'sheet', text: await drawer.read(name), place: name };
   });
   return Promise.all(texts);
+}
+
+/** An event as JSON; null when it has none: it is nested too deep, or goes round in a circle. */
+export function jsonOf(event: LogEvent): string | null {
+  try {
+    return JSON.stringify(event);
+  } catch {
+    return null;
+  }
 }

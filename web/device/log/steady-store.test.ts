@@ -33,7 +33,9 @@ function failing() {
     recall: unless(store.recall),
     close: store.close,
   };
-  return { state, store, steady: keepGoing(refusing) };
+  const toldAside: LogEvent[] = [];
+  const steady = keepGoing(refusing, (events) => toldAside.push(...events));
+  return { state, store, steady, toldAside };
 }
 
 async function idsOf(store: EventStore): Promise<readonly string[]> {
@@ -90,7 +92,7 @@ describe('a steady store', () => {
   });
 
   it('sets aside what no store can keep, and keeps everything before and after it', async () => {
-    const { state, store, steady } = failing();
+    const { state, store, steady, toldAside } = failing();
     await steady.append([note('a')]);
     await steady.append([{ ...note(eventId('b')), body: { cannot: () => 'be kept' } }]);
     await steady.append([note('c')]);
@@ -98,6 +100,7 @@ describe('a steady store', () => {
     expect(await steady.append([note('d')])).toEqual({ kept: true });
     expect(await idsOf(store)).toEqual(['a', 'c', 'd']);
     expect(ids(steady.aside.value)).toEqual(['b']);
+    expect(ids(toldAside)).toEqual(['b']);
     expect(steady.unsaved.value).toEqual([]);
     expect(steady.trouble.value).toBeNull();
   });

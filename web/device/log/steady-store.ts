@@ -35,10 +35,13 @@ export interface SteadyStore extends EventStore {
  * Goes on in memory when a store fails. Events that could not be kept are held,
  * are given back with all others, and are offered to the store again with
  * each further append, after what is new, so that one that can never be kept
- * holds no other up: it is set aside. What is recorded of a forgotten class is let go. Reading never fails:
+ * holds no other up: it is set aside, and `keepAside` is told. What is recorded of a forgotten class is let go. Reading never fails:
  * with the store out of reach it gives what is held here, and `trouble` says so.
  */
-export function keepGoing(store: EventStore): SteadyStore {
+export function keepGoing(
+  store: EventStore,
+  keepAside: (events: readonly LogEvent[]) => unknown = () => {},
+): SteadyStore {
   const unsaved = signal<readonly LogEvent[]>([]);
   const aside = signal<readonly LogEvent[]>([]);
   const trouble = signal<StoreError | null>(null);
@@ -118,7 +121,10 @@ export function keepGoing(store: EventStore): SteadyStore {
     }
     if (isSettled(outcome)) {
       unsaved.value = without(unsaved.value, all);
-      if (outcome.error.code === 'unkeepable') aside.value = without(aside.value, all).concat(all);
+      if (outcome.error.code === 'unkeepable') {
+        aside.value = without(aside.value, all).concat(all);
+        keepAside(all);
+      }
       return outcome;
     }
     failed = [...batches, ...failed];

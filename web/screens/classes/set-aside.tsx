@@ -97,6 +97,12 @@ const REASONS: readonly Reason[] = [
     why: 'this browser remembers for you, such as an order or a list you typed, could not be read. That began afresh.',
   },
   {
+    reason: 'as-text',
+    one: 'One entry',
+    more: 'entries',
+    why: 'could not be kept with the others of a class, and is kept here as text.',
+  },
+  {
     reason: 'unkeepable',
     one: 'One entry',
     more: 'entries',
