@@ -206,6 +206,15 @@ const CASES: Readonly<Record<string, { breaks: readonly string[]; keeps: readonl
   'no-oe-after-w': { breaks: ['t w oe', 'w oe'], keeps: ['t oe', 'w ow'] },
   'one-r': { breaks: ['c r or p', 'r ar'], keeps: ['c or p', 'r i p'] },
   'one-l': { breaks: ['s l i l m', 'l e ll'], keeps: ['s l i m', 'f e ll'] },
+  'one-hiss': { breaks: ['th a sh', 'sh e ss', 'th e ff'], keeps: ['th i n', 'sh o t', 's a sh'] },
+  'e-not-last': { breaks: ['bl e=IY', 't e=IY'], keeps: ['bl ee', 'b e t', 't ea'] },
+  'y-inside': { breaks: ['b y=IH ck', 'j y=IH sh'], keeps: ['g y=IH m', 'm y=IH th'] },
+  'ow-oi-before': {
+    breaks: ['g ou b', 'm oi b', 'y ou f'],
+    keeps: ['l ou d', 'c oi n', 'm ou th', 'sh ou t'],
+  },
+  'looks-like-more-than-one': { breaks: ['d oi s=Z', 'sn ai s=Z'], keeps: ['d oi d', 'n oi se=Z'] },
+  'mb-after-letter': { breaks: ['qu ear mb', 'b ea mb'], keeps: ['th u mb', 'l a mb'] },
   'past-form': { breaks: ['l a p t', 'f a c t', 't a x t'], keeps: ['l a p', 'l a s t'] },
   'cluster-after-long': {
     breaks: ['l ea mp', 'r ai sk', 's oi lk'],

@@ -27,6 +27,20 @@ export const VOWEL_RULES: readonly SpellingRule[] = [
       [s.onset, s.coda].every((side) => side.some(({ phonemes }) => phonemes[0] === 'L')),
   },
   {
+    id: 'one-hiss',
+    title: 'No th or sh with another hissing sound behind the vowel',
+    why: 'Two such sounds in one beat twist the tongue: thash, shess, theff.',
+    source: COMMON_PRACTICE,
+    exceptions: ['sheath', 'theft', 'these', 'thief', 'this', 'those', 'thus'],
+    reads: 'all',
+    breaks: (s) => {
+      const first = s.onset.at(-1)?.phonemes[0] ?? '';
+      const after = s.coda[0]?.phonemes[0] ?? '';
+      if (/^(TH|DH)$/.test(first)) return /^(TH|DH|S|Z|SH|F|V)$/.test(after);
+      return first === 'SH' && /^(TH|DH|S|Z|SH)$/.test(after);
+    },
+  },
+  {
     id: 'short-vowel-closed',
     title: 'A short vowel needs an ending',
     why: 'A vowel letter at the end of a word is not short.',
@@ -34,6 +48,36 @@ export const VOWEL_RULES: readonly SpellingRule[] = [
     exceptions: [],
     reads: 'ending',
     breaks: (s) => s.vowel.kind === 'short-vowel' && s.coda.length === 0,
+  },
+  {
+    id: 'e-not-last',
+    title: 'Only be, he, me, she, we and the end in one e',
+    why: 'At the end of a new word a single e looks silent; write ee or ea.',
+    source: COMMON_PRACTICE,
+    exceptions: ['be', 'he', 'me', 'she', 'the', 'we'],
+    reads: 'ending',
+    breaks: (s) => s.coda.length === 0 && s.opens && s.closes && s.vowel.grapheme === 'e',
+  },
+  {
+    id: 'y-inside',
+    title: 'y inside a word stands before a few letters',
+    why: 'y says the short i in words such as gym, myth and lynx, not before doubled letters, ck or sh.',
+    source: COMMON_PRACTICE,
+    exceptions: [],
+    reads: 'ending',
+    breaks: (s) =>
+      s.vowel.id === 'y=IH' && !/^(m|mph|n|nch|nx|p|ph|pt|st|t|th)$/.test(lettersOf(s.coda)),
+  },
+  {
+    id: 'ow-oi-before',
+    title: 'After /ow/ and /oi/ comes d, l, n, s, t or their like',
+    why: 'No English syllable has a p, b, f, v, m, k or g straight after /ow/ or /oi/.',
+    source: COMMON_PRACTICE,
+    exceptions: [],
+    reads: 'ending',
+    breaks: (s) =>
+      /^(AW|OY)$/.test(s.vowel.phonemes[0] ?? '') &&
+      /^(P|B|F|V|M|K|G|SH)$/.test(s.coda[0]?.phonemes[0] ?? ''),
   },
   {
     id: 'a-before-l',

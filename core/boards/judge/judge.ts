@@ -16,6 +16,7 @@ import type { Lexicon } from '../../words/lexicon.ts';
 import type { Screened, WordScreen } from '../../words/screen.ts';
 import { isSlang } from '../../words/slang.ts';
 import { isNearSevere, isSpokenPart } from '../../words/spoken-parts.ts';
+import { isUnlistedWord } from '../../words/unlisted.ts';
 import type { BuiltWord, StopReason } from '../shapes/board.ts';
 import { type LaidWord, layWord, plain, secondVowel } from '../shapes/lay-word.ts';
 import type { Shape } from '../shapes/shapes.ts';
@@ -83,6 +84,7 @@ function judgeLaid(
   }
   if (isFirstName(word)) return stop('name', 'It is somebody’s name.');
   if (isSlang(word)) return stop('name', 'It is heard as slang.');
+  if (isUnlistedWord(word)) return stop('name', 'It is heard as a word, though a rare one.');
   if (isSpokenPart(word, sounds)) {
     return stop('name', 'It is a part of longer words, or a letter’s name.');
   }

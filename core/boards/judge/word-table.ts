@@ -17,6 +17,7 @@ import { brokenRules, SPELLING_RULES } from '../../language/spelling-rules.ts';
 import { isFirstName } from '../../words/first-names.ts';
 import { isSlang } from '../../words/slang.ts';
 import { isNearSevere, isSpokenPart } from '../../words/spoken-parts.ts';
+import { isUnlistedWord } from '../../words/unlisted.ts';
 import type { BuiltWord } from '../shapes/board.ts';
 import type { Shape } from '../shapes/shapes.ts';
 import { asksForHabits, isTaughtCard } from '../shapes/taught-cards.ts';
@@ -101,7 +102,7 @@ export function makeWordTable(
       if (realness(word, parts, lexicon) !== 'real') return 'said-differently';
       return lexicon.band(found) <= FAMILIAR_BAND ? 'familiar' : 'rare';
     }
-    if (isFirstName(word) || isSlang(word)) return 'name';
+    if (isFirstName(word) || isSlang(word) || isUnlistedWord(word)) return 'name';
     if (isSpokenPart(word, sounds) || isNearSevere(sounds)) return 'name';
     if (broken || tail.broken) return 'rule';
     if (breaksRule('all', begin.parts, vowel.card, end.parts)) return 'rule';
