@@ -1,4 +1,4 @@
-import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
+import { cardsMet } from '../core/boards/shapes/taught-cards.ts';
 import { type CardId, makeSightId } from '../core/language/card-id.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import type { Item } from '../core/sequence/sequence.ts';
@@ -114,7 +114,7 @@ function idsOf(typed: Typed): readonly CardId[] {
   if (steps !== null) return stepCards(steps);
   const taught = typed.text('taught');
   if (taught === null && (typed.text('own') !== null || typed.text('blank') !== null)) return [];
-  return cardsTaught(readTaught(taught)).map(({ id }) => id);
+  return cardsMet(readTaught(taught)).map(({ id }) => id);
 }
 
 /** The piles of the best board on which no combination is stopped: paper cannot skip one. */

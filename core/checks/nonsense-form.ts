@@ -19,6 +19,7 @@ import type { JudgeContext } from '../boards/judge/judge.ts';
 import { makeRandom, type Random, shuffled } from '../random.ts';
 import type { MadeForm } from './check-form.ts';
 import { nonsensePool, type PoolItem } from './nonsense-pool.ts';
+import { withOtherReadings } from './other-readings.ts';
 
 /** A form of `count` words; words in `avoid`, those of earlier forms, are asked only when there are too few others. */
 export function makeNonsenseForm(
@@ -41,7 +42,7 @@ export function makeNonsenseForm(
     form: {
       kind: 'nonsense-words',
       seed,
-      items: shuffled(chosen, random).map(({ item }) => item),
+      items: shuffled(chosen, random).map(({ item }) => withOtherReadings(item, context)),
       hardness,
       offBy: deviation > 0 ? (hardness - mean) / deviation : 0,
     },

@@ -142,18 +142,19 @@ const notation: Readonly<Record<Phoneme, readonly [string, string]>> = {
 export type SoundStyle = 'classroom' | 'ipa';
 
 /**
- * A sound as a teacher writes it, `/sh/`, `/ā/`, `/kw/`; or in IPA. The two
+ * Sounds as a teacher writes them, `/sh/`, `/ā/`, `/kw/`, `/skror/`; or in IPA. The two
  * sounds of th share one notation in classrooms; the spoken keyword tells them apart.
  */
 export function soundLabel(sounds: readonly Phoneme[], style: SoundStyle = 'classroom'): string {
-  const column = style === 'ipa' ? 1 : 0;
   if (sounds.length === 0) return 'silent';
-  const joined = sounds.join(' ');
-  if (style === 'classroom') {
-    const fixed = classroomPairs.get(joined);
-    if (fixed) return `/${fixed}/`;
+  if (style === 'ipa') return `/${sounds.map((sound) => notation[sound][1]).join('')}/`;
+  let text = '';
+  for (let at = 0; at < sounds.length; at += 1) {
+    const pair = classroomPairs.get(`${sounds[at]} ${sounds[at + 1]}`);
+    text += pair ?? notation[sounds[at]!][0];
+    if (pair) at += 1;
   }
-  return `/${sounds.map((sound) => notation[sound][column]).join('')}/`;
+  return `/${text}/`;
 }
 
 /** Pairs of sounds that classrooms write as one sign. */

@@ -15,9 +15,14 @@ export function isTaughtCard(card: Correspondence, taught: Taught): boolean {
   });
 }
 
+/** The cards that were taught themselves, in their order; without an ending that only its parts make known. */
+export function cardsMet(taught: Taught): readonly Correspondence[] {
+  return [...taught.correspondences].flatMap((id) => correspondenceById.get(id) ?? []);
+}
+
 /** The cards that may come to a board, in the order they were taught, -ing and -est last. */
 export function cardsTaught(taught: Taught): readonly Correspondence[] {
-  const cards = [...taught.correspondences].flatMap((id) => correspondenceById.get(id) ?? []);
+  const cards = cardsMet(taught);
   const composed = ENDINGS.filter(
     (card) => !taught.correspondences.has(card.id) && isTaughtCard(card, taught),
   );

@@ -2,7 +2,7 @@ import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
 import { searchTable } from '../../../core/boards/search/best-board.ts';
 import type { Board } from '../../../core/boards/shapes/board.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
-import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
+import { cardsMet } from '../../../core/boards/shapes/taught-cards.ts';
 import {
   type CardId,
   graphemeOf,
@@ -73,7 +73,7 @@ function idsOf(
   const boardCards = (board: Board | null) => [...new Set(board?.piles.flat() ?? [])];
   switch (source) {
     case 'taught':
-      return cardsTaught(taught).map(({ id }) => id);
+      return cardsMet(taught).map(({ id }) => id);
     case 'newest':
       return newest();
     case 'steps':
