@@ -40,6 +40,7 @@ const STILL: Readonly<Record<string, number>> = {
   'small-desk': 20, // pixels
   stage: 14, // drawn
   today: 5,
+  wall: 4,
 };
 
 const folder = fromRoot('test/browser');

@@ -1,5 +1,6 @@
 import type { ClassId } from '../core/ids.ts';
-import { type DeviceMessage, makeMessage } from '../core/sharing/message.ts';
+import { type DeviceMessage, makeMessage, TO_WALLS } from '../core/sharing/message.ts';
+import { isIn, type Member } from '../core/sharing/rights.ts';
 import type { ClassStore } from './class-store.ts';
 
 /** A connection that follows classes. */
@@ -18,8 +19,13 @@ export interface Followers {
   follow(line: Line, from: DeviceMessage & { readonly t: 'follow' }): Promise<void>;
   /** Whether a connection follows a class. */
   follows(line: Line, classId: ClassId): boolean;
-  /** Says something to all who follow a class and take what is sent, but not to `except`. */
-  tell(classId: ClassId, text: string, except: Line | null): void;
+  /** Whether a connection follows a class as a wall, which is sent no records. */
+  isWall(line: Line, classId: ClassId): boolean;
+  /**
+   * Says something to all who follow a class and take what is sent, but not to `except`; `to` as a live
+   * message says it, null for all.
+   */
+  tell(classId: ClassId, text: string, except: Line | null, to: string | null): void;
   /** The connection is gone. */
   leave(line: Line): void;
   /** These classes have grown. */
@@ -32,6 +38,7 @@ export interface Followers {
 const MOST_PRESSURE = 512 * 1024;
 
 interface Place {
+  readonly isWall: boolean;
   cursor: number;
   isBusy: boolean;
   /** Whether it is held up until the device has taken what was sent. */
@@ -43,33 +50,39 @@ interface Place {
 /**
  * Sends every device what it has not yet of the classes that it follows. A follower is a place in the
  * database and no queue in memory, so that a thousand that take nothing cost nothing. Whoever was removed
- * is cut off with the next record of the class, which is the one that removes it.
+ * is cut off with the next record of the class, which is the one that removes it. A wall is sent no record at all,
+ * and not told how many there are.
  */
-export function createFollowers(store: ClassStore): Followers {
+export function createFollowers(store: ClassStore, now: () => number): Followers {
   const byClass = new Map<ClassId, Map<Line, Place>>();
   return {
     async follow(line, { c: classId, after, trace }) {
       const read = await store.read(classId, after);
-      const why = await reasonAgainst(line, classId, read !== null);
-      if (read === null || why) {
-        line.send(makeMessage({ t: 'closed', c: classId, why: why ?? 'no-class' }));
+      const stands = read === null ? 'no-class' : await standingOf(line, classId);
+      if (read === null || typeof stands === 'string') {
+        line.send(makeMessage({ t: 'closed', c: classId, why: `${stands}` }));
         return;
       }
-      const { head } = read;
-      const knows = await store.knows(classId, after, trace);
+      const isWall = stands.role === 'wall';
+      const head = isWall ? 0 : read.head;
+      const knows = isWall || (await store.knows(classId, after, trace));
       line.send(makeMessage({ t: 'following', c: classId, head, knows }));
       // What the server does not know leads nowhere: the device begins anew.
       if (!knows) return;
       const lines = byClass.get(classId) ?? new Map<Line, Place>();
       byClass.set(classId, lines);
-      const place: Place = { cursor: after, isBusy: false, isHeld: false, again: false };
+      const cursor = isWall ? read.head : after;
+      const place: Place = { isWall, cursor, isBusy: false, isHeld: false, again: false };
       lines.set(line, place);
       await pump(line, classId, place);
     },
     follows: (line, classId) => byClass.get(classId)?.has(line) === true,
-    tell(classId, text, except) {
-      for (const line of byClass.get(classId)?.keys() ?? []) {
-        if (line !== except && line.pressure() < MOST_PRESSURE) line.send(text);
+    isWall: (line, classId) => byClass.get(classId)?.get(line)?.isWall === true,
+    tell(classId, text, except, to) {
+      for (const [line, { isWall }] of byClass.get(classId) ?? []) {
+        const isMeant =
+          to === null || (isWall ? to === TO_WALLS || to === line.device : to !== TO_WALLS);
+        if (isMeant && line !== except && line.pressure() < MOST_PRESSURE) line.send(text);
       }
     },
     leave(line) {
@@ -84,9 +97,9 @@ export function createFollowers(store: ClassStore): Followers {
       }
     },
     async tick() {
-      const now = await store.heads([...byClass.keys()]);
+      const heads = await store.heads([...byClass.keys()]);
       for (const [classId, lines] of byClass) {
-        const head = now.get(classId) ?? 0;
+        const head = heads.get(classId) ?? 0;
         for (const [line, place] of lines) {
           if (place.cursor < head) void pump(line, classId, place);
         }
@@ -94,15 +107,11 @@ export function createFollowers(store: ClassStore): Followers {
     },
   };
 
-  async function reasonAgainst(
-    { device }: Line,
-    classId: ClassId,
-    isThere: boolean,
-  ): Promise<string | null> {
-    if (!isThere) return 'no-class';
+  /** As whom a device is in a class; or why it is not. */
+  async function standingOf({ device }: Line, classId: ClassId): Promise<Member | string> {
     const member = (await store.rightsOf(classId))?.members.get(device);
     if (!member) return 'no-member';
-    return member.removed ? 'removed' : null;
+    return isIn(member, now()) ? member : 'removed';
   }
 
   /** Sends on until there is nothing more, or the device has to take first what was sent. */
@@ -118,9 +127,9 @@ export function createFollowers(store: ClassStore): Followers {
         while (byClass.get(classId)?.get(line) === place) {
           place.isHeld = line.pressure() >= MOST_PRESSURE;
           if (place.isHeld) return;
-          const why = await reasonAgainst(line, classId, true);
-          if (why) {
-            line.send(makeMessage({ t: 'closed', c: classId, why }));
+          const stands = await standingOf(line, classId);
+          if (typeof stands === 'string') {
+            line.send(makeMessage({ t: 'closed', c: classId, why: stands }));
             byClass.get(classId)?.delete(line);
             line.end();
             return;
@@ -129,6 +138,10 @@ export function createFollowers(store: ClassStore): Followers {
           const read = await store.read(classId, from);
           if (!read || read.records.length === 0) break;
           const { head, to, records } = read;
+          if (place.isWall) {
+            place.cursor = head;
+            break;
+          }
           line.send(makeMessage({ t: 'records', c: classId, from, to, head, records }), () => {
             if (place.isHeld) void pump(line, classId, place);
           });

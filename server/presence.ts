@@ -1,5 +1,11 @@
 import type { ClassId } from '../core/ids.ts';
-import { type LiveMessage, makeMessage, type PresenceMessage } from '../core/sharing/message.ts';
+import {
+  type LiveMessage,
+  makeMessage,
+  type PresenceMessage,
+  parseServerMessage,
+  type ServerMessage,
+} from '../core/sharing/message.ts';
 import type { Followers, Line } from './followers.ts';
 import type { Limit } from './limits.ts';
 
@@ -27,16 +33,21 @@ export function createPresence(
 ): Presence {
   const there = new Map<Line, Map<ClassId, number>>();
   return {
-    say(line, message) {
-      const { c: classId } = message;
+    say(line, said) {
+      const { c: classId } = said;
       if (!followers.follows(line, classId) || limit.take(line.device) > 0) return;
+      // A wall speaks to the devices of the class, never to another wall.
+      const isOfWall = said.t === 'live' && followers.isWall(line, classId);
+      const message = isOfWall ? { ...said, s: line.device } : said;
       if (message.t === 'here') {
         const classes = there.get(line) ?? new Map<ClassId, number>();
         there.set(line, classes.set(classId, now()));
       }
-      pass(classId, makeMessage({ ...message, from: line.device }), line);
+      pass(classId, makeMessage({ ...message, from: line.device }), line, addressee(message));
     },
-    heard: (classId, text) => followers.tell(classId, text, null),
+    heard(classId, text) {
+      followers.tell(classId, text, null, addressee(parseServerMessage(text)));
+    },
     leave(line) {
       for (const classId of there.get(line)?.keys() ?? []) depart(line, classId);
       there.delete(line);
@@ -52,12 +63,17 @@ export function createPresence(
     },
   };
 
-  function pass(classId: ClassId, text: string, except: Line | null): void {
-    followers.tell(classId, text, except);
+  function pass(classId: ClassId, text: string, except: Line | null, to: string | null): void {
+    followers.tell(classId, text, except, to);
     elsewhere(classId, text);
   }
 
   function depart(line: Line, c: ClassId): void {
-    pass(c, makeMessage({ t: 'left', c, from: line.device }), line);
+    pass(c, makeMessage({ t: 'left', c, from: line.device }), line, null);
   }
+}
+
+/** To whom something is said; null for all who follow the class. */
+function addressee(message: LiveMessage | PresenceMessage | ServerMessage | null): string | null {
+  return message?.t === 'live' ? message.s : null;
 }

@@ -59,7 +59,7 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
   const identity = await readIdentity(db);
   const locksRows = word !== null;
   const store = createClassStore({ db, locksRows, mostBytes: MOST_CLASS_BYTES });
-  const followers = createFollowers(store);
+  const followers = createFollowers(store, now);
   const live = createLimit(LIVE_PER_SECOND, LIVE_PER_SECOND * 2, now);
   const presence = createPresence(followers, live, now, (...said) => others?.pass(...said));
   const others = word?.({ onGrown: followers.grown, onLive: presence.heard });

@@ -65,12 +65,18 @@ export type DeviceMessage =
     }
   /** Asks for what was deposited. */
   | { readonly t: 'fetch'; readonly k: number; readonly invite: string }
-  /** An act or a state of one warm-up `s`, as it happens; `n` counts them, so that an old one is known. */
+  /** An act or a state of a warm-up as it happens; `n` counts them, so that an old one is known. */
   | LiveMessage
   /** It is there: said every ten seconds, and when something of it has changed. */
   | PresenceMessage;
 
-/** Something said live in a class that the device follows; whoever was away has missed it. */
+/** To whom something live is said when it is for all walls of the class, and for nobody else. */
+export const TO_WALLS = 'walls';
+
+/**
+ * Something said live in a class that the device follows; whoever was away has missed it. `s` says to whom:
+ * to all walls, or to the wall of this id; anything else, to the devices that are in the class.
+ */
 export interface LiveMessage {
   readonly t: 'live';
   readonly c: ClassId;

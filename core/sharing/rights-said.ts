@@ -20,9 +20,9 @@ export interface DeviceKeys {
   readonly by: string;
 }
 
-/** The secrets of an epoch, sealed to one device or invitation; `private` is null for who does not read it. */
+/** The secrets of an epoch, sealed to one device or invitation; null for who does not read that lane. */
 export interface SealedSecrets {
-  readonly run: string;
+  readonly run: string | null;
   readonly private: string | null;
 }
 
@@ -95,7 +95,7 @@ export function makeRightsSaid(said: RightsSaid): string {
 
 const isDevice = isShape<DeviceKeys>({ sign: isKey, box: isKey, by: isId });
 const isBox = isBytes(400);
-const isSealed = isShape<SealedSecrets>({ run: isBox, private: isNullOr(isBox) });
+const isSealed = isShape<SealedSecrets>({ run: isNullOr(isBox), private: isNullOr(isBox) });
 
 /** No class has so many devices. */
 const MOST_DEVICES = 200;

@@ -2,7 +2,7 @@ import type { ClassId } from '../ids.ts';
 import type { ClassRecord, KeptRecord } from './record.ts';
 import { signedText } from './record.ts';
 import { type DeviceKeys, parseRightsSaid, type RightsSaid } from './rights-said.ts';
-import { mayWrite, type Role } from './role.ts';
+import { mayRead, mayWrite, type Role } from './role.ts';
 
 /** Who may do what in a class, after all that was said of it so far. */
 export interface Rights {
@@ -104,9 +104,17 @@ export function rightsAfter(rights: Rights | null, records: readonly KeptRecord[
   return now;
 }
 
-/** Members that were not removed. */
+/** Members that were not removed and have its keys, which walls have not. */
 export function staying({ members }: Rights): readonly Member[] {
-  return [...members.values()].filter(({ removed }) => !removed);
+  return [...members.values()].filter(({ removed, role }) => !removed && mayRead(role, 'run'));
+}
+
+/** A wall is in the class for so long, in milliseconds: one warm-up, with all that comes between. */
+export const WALL_FOR = 3 * 60 * 60 * 1000;
+
+/** Whether a device is in the class at a time, by the server's clock in milliseconds. */
+export function isIn({ removed, role, since }: Member, at: number): boolean {
+  return !removed && (role !== 'wall' || at < since + WALL_FOR);
 }
 
 /** Invitations that can still be used. */

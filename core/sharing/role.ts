@@ -3,9 +3,10 @@ import type { EventKind } from '../log/event.ts';
 /**
  * What a device may do in a class, as its owner chose it. A school is a key that no device has: its private
  * half lies with the school, for the day on which nobody else can open the class. All members see that it
- * can; it reads all and writes nothing.
+ * can; it reads all and writes nothing. A wall is a screen that shows one warm-up: it reads and writes nothing of the
+ * class, and what it is told live is sealed with a key of that warm-up alone.
  */
-export const ROLES = ['owner', 'teacher', 'aide', 'specialist', 'school'] as const;
+export const ROLES = ['owner', 'teacher', 'aide', 'specialist', 'wall', 'school'] as const;
 export type Role = (typeof ROLES)[number];
 
 /**
@@ -22,7 +23,7 @@ export function laneOf(kind: string): Lane {
 
 /** Whether a role reads a lane. */
 export function mayRead(role: Role, lane: Lane): boolean {
-  return lane === 'run' || role !== 'aide';
+  return role !== 'wall' && (lane === 'run' || role !== 'aide');
 }
 
 /** Whether a role may send anything on a lane; what it may say there is asked by `maySay`. */

@@ -71,7 +71,7 @@ describe(`${DAMAGED} damaged messages`, () => {
     const pass = await makePass(db, 1000);
     const now = Date.now;
     const store = createClassStore({ db, locksRows: false, mostBytes: 1e9 });
-    const followers = createFollowers(store);
+    const followers = createFollowers(store, Date.now);
     const unlimited = { take: () => 0 };
     const house: House = {
       followers,

@@ -5,7 +5,7 @@ import type { EventStore } from '../../core/log/event-store.ts';
 import { NOTHING } from '../../core/sharing/follower.ts';
 import type { Role } from '../../core/sharing/role.ts';
 import { makeKeys } from '../../web/device/far/cipher.ts';
-import { type FarClass, openFarClass } from '../../web/device/far/far-class.ts';
+import { type FarClass, type FarClassSpec, openFarClass } from '../../web/device/far/far-class.ts';
 import type { Socket } from '../../web/device/far/far-line.ts';
 import { type OpenedInvitation, openInvitation } from '../../web/device/far/invitation.ts';
 import type { Ledger, Noted } from '../../web/device/far/ledger.ts';
@@ -61,6 +61,8 @@ export class FarDevice {
   polls = false;
   /** How far its clock is wrong, in milliseconds. */
   wrongBy = 0;
+  /** What it does with what is said live. */
+  hears: Pick<FarClassSpec, 'onLive' | 'onSealed'> = {};
   readonly classId: ClassId;
   readonly #port: () => number;
   #founder: string;
@@ -93,6 +95,17 @@ export class FarDevice {
 
   /** Another device, let in by this one. */
   async letIn(role: Role): Promise<FarDevice> {
+    const opened = await this.invite(role);
+    const own = await ownDevice(await makeKeys(false), newId());
+    const device = new FarDevice(own, this.classId, this.#port, opened);
+    await device.open();
+    await device.#sayAtLast(async () => [await device.shared.comeIn(opened)]);
+    await device.far.settled();
+    return device;
+  }
+
+  /** An invitation by this device, as whoever has its secret opens it. */
+  async invite(role: Role): Promise<OpenedInvitation> {
     const until = this.far.now() + 600_000;
     const { record, id, box, secret } = await this.shared.invite(role, until);
     await this.#sayAtLast(async () => [record]);
@@ -101,12 +114,7 @@ export class FarDevice {
     const opened = await openInvitation(secret, (await raw.fetch(id)) ?? '');
     raw.close();
     if (!opened) throw new Error('The invitation does not open.');
-    const own = await ownDevice(await makeKeys(false), newId());
-    const device = new FarDevice(own, this.classId, this.#port, opened);
-    await device.open();
-    await device.#sayAtLast(async () => [await device.shared.comeIn(opened)]);
-    await device.far.settled();
-    return device;
+    return opened;
   }
 
   /** A device with keys of its own that this one has seen, let in by them alone. */
@@ -142,7 +150,9 @@ export class FarDevice {
         this.#shared = this.#nothingRead();
         return this.#shared;
       },
-      connect: () => this.#connect(),
+      connect: () => this.connect(),
+      onLive: (from, value) => this.hears.onLive?.(from, value),
+      onSealed: (from, body) => this.hears.onSealed?.(from, body),
       stamping: { device: own.by, now: () => Date.now() + this.wrongBy, newId },
       wait: (ms) => new Promise((resolve) => setTimeout(resolve, Math.min(ms, 100))),
     });
@@ -154,7 +164,7 @@ export class FarDevice {
       classId: this.classId,
       own: this.own,
       shared: this.#nothingRead(),
-      connect: () => this.#connect(),
+      connect: () => this.connect(),
       now: Date.now,
       newId,
       wait: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
@@ -189,7 +199,8 @@ export class FarDevice {
     return createSharedClass({ classId: this.classId, own: this.own, founder, invitation, newId });
   }
 
-  #connect(): Socket {
+  /** A line of this device's network to the server. */
+  connect(): Socket {
     const address = `127.0.0.1:${this.#port()}/v1`;
     if (this.polls) return openPollingSocket(`http://${address}`);
     const socket = new WebSocket(`ws://${address}`);

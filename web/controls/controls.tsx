@@ -2,6 +2,7 @@ import './controls.css';
 import type { Moment } from '../../core/warm-up/moments.ts';
 import type { Blending } from '../../core/warm-up/standing.ts';
 import { settings } from '../state/settings.ts';
+import { wall } from '../state/wall.ts';
 import type { Wish } from '../warm-up/keys.ts';
 import { leadIsSilent, takeLead } from '../warm-up/running.ts';
 
@@ -50,7 +51,7 @@ export function Controls(props: ControlsProps) {
         {!led && moment && button('pause', 'Blank', 'B', paused)}
         {!led && moment?.part === 'blending' && button('blending', shortNames[blending], 'O')}
         {!led && button('glimpse', 'Glimpse', 'G', settings.value.glimpse)}
-        {leadIsSilent.value && (
+        {leadIsSilent.value && wall.value === null && (
           <button type="button" onClick={takeLead}>
             Take over here
           </button>

@@ -41,7 +41,9 @@ export function SharingNews() {
 function Came() {
   const fresh = newcomers.value;
   if (fresh.length === 0) return null;
-  const names = fresh.map(({ by }) => classState.value.devices.get(by) ?? 'A new device');
+  const names = fresh.map(({ by, role }) =>
+    role === 'wall' ? 'A wall' : (classState.value.devices.get(by) ?? 'A new device'),
+  );
   return (
     <div class="banner" role="status">
       <p>{names.join(', ')} came into this class.</p>

@@ -8,6 +8,7 @@ import { ownDevice } from '../device/far/own-device.ts';
 import { packClass } from '../device/far/pack-class.ts';
 import { createSharedClass } from '../device/far/shared-class.ts';
 import { createSockets } from '../device/far/sockets.ts';
+import { createWalls } from '../device/far/walls.ts';
 import { openLink } from '../device/link.ts';
 import { ownStamping } from '../device/log/device-log.ts';
 import { newId } from '../device/log/ids.ts';
@@ -109,7 +110,18 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
       else early = [...early, ...ours];
     });
     const present = new Set<string>();
-    const bridge = openBridge((value) => void opened?.sayLive(value));
+    const walls = createWalls({
+      classId,
+      me: own.id,
+      rights: () => opened?.shared().rights() ?? null,
+      secretOf: async (drillId) => opened?.shared().wallSecret(drillId) ?? null,
+      sayTo: (to, body) => opened?.sayTo(to, body),
+      now: () => opened?.now() ?? Date.now(),
+    });
+    const bridge = openBridge((value) => {
+      void opened?.sayLive(value);
+      walls.say(value);
+    });
     const pack = async ({ shared, state }: FarClass) => {
       const role = shared().rights()?.members.get(own.id)?.role;
       const last = Number(shelf.read(`packed.${classId}`) ?? 0);
@@ -142,9 +154,13 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
         const before = present.size;
         if (value === null) present.delete(from);
         else present.add(from);
-        if (value !== 'here') bridge.hear(from, value);
+        if (value === 'here') walls.met(from);
+        else bridge.hear(from, value);
+        if (value === null) walls.left(from);
         if (present.size !== before) say();
       },
+      onSealed: (from, body) =>
+        void walls.hear(from, body).then((value) => value && bridge.hear(from, value)),
       onReached: () => queueMicrotask(bridge.reached),
     });
     void opened.send(early);
@@ -174,7 +190,7 @@ const PACK_EVERY = 7 * 24 * 60 * 60 * 1000;
 const PAUSE = 500;
 
 /** Waits so long, up to a fifth longer by chance, or until the network is back or she looks here again. */
-function wait(milliseconds: number): Promise<void> {
+export function wait(milliseconds: number): Promise<void> {
   return new Promise((resolve) => {
     const done = () => {
       clearTimeout(timer);

@@ -16,6 +16,7 @@ import {
 } from '../device/far/invitation.ts';
 import { type OwnDevice, ownDevice } from '../device/far/own-device.ts';
 import { deviceId, newId } from '../device/log/ids.ts';
+import { beWall } from './be-wall.ts';
 import { connect } from './in-step.ts';
 import {
   classState,
@@ -50,9 +51,14 @@ const FOR_GOOD = 50 * 365 * 24 * 60 * 60 * 1000;
 /** So long an act waits for the server, in milliseconds. */
 const PATIENCE = 15_000;
 
-/** Whether this browser can share at all; else why not. */
+/** Whether this browser has the locks that sharing needs; else why not. */
+function cannotSeal(): string | null {
+  return isSecureContext && 'subtle' in crypto ? null : 'not-secure';
+}
+
+/** Whether this browser can share a class; else why not. */
 function cannotShare(): string | null {
-  if (!isSecureContext || !('subtle' in crypto)) return 'not-secure';
+  if (cannotSeal() !== null) return cannotSeal();
   if (store.inMemory.peek() || store.trouble.peek() !== null) return 'no-storage';
   return 'locks' in navigator ? null : 'old-browser';
 }
@@ -164,10 +170,10 @@ export async function leave(): Promise<void> {
   await reopenClass();
 }
 
-/** Comes into a class by an invitation's secret, and opens it. */
+/** Comes into a class by an invitation's secret, and opens it; as a wall, shows its warm-up. */
 export async function join(secret: string): Promise<Done> {
-  const why = cannotShare();
-  if (why !== null) return { why };
+  const unsafe = cannotSeal();
+  if (unsafe !== null) return { why: unsafe };
   const keys = await makeKeys(false);
   const by = newId();
   const own = await ownDevice(keys, by);
@@ -175,6 +181,9 @@ export async function join(secret: string): Promise<Done> {
   if (typeof box !== 'string') return box;
   const opened = await openInvitation(secret, box);
   if (opened === null) return { why: 'spent' };
+  if (opened.isWall) return beWall(opened, own);
+  const why = cannotShare();
+  if (why !== null) return { why };
   const { classId, founder } = opened;
   const before = await store.shared.of(classId);
   if (before !== null) {

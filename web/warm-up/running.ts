@@ -16,6 +16,7 @@ import { makeRandom } from '../../core/random.ts';
 import { callNobody, callTakenUp, type Lots, turnCalling } from '../../core/warm-up/calling.ts';
 import { type Deed, mannerOf } from '../../core/warm-up/deed.ts';
 import { isToFollow } from '../../core/warm-up/follow.ts';
+import { mayOnWall } from '../../core/warm-up/for-wall.ts';
 import { type GroupDay, groupDay } from '../../core/warm-up/group-day.ts';
 import {
   hear,
@@ -48,6 +49,7 @@ import { classState, group, record } from '../state/open-class.ts';
 import { freshSeed } from '../state/plan.ts';
 import { asked } from '../state/route.ts';
 import { setSettings, settings } from '../state/settings.ts';
+import { wall } from '../state/wall.ts';
 import { getInTouch } from './in-touch.ts';
 
 /** The warm-up under way; null when there is none. */
@@ -204,7 +206,8 @@ export function finish({ id, ended }: Pick<DrillRecord, 'id' | 'ended'>): void {
   if (ended === null) record({ kind: 'ended', body: { drillId: id, complete: false } });
 }
 
-function leaveIt(): void {
+/** Leaves the warm-up under way in this window; nothing is noted of that. */
+export function leaveIt(): void {
   running.value = null;
   waiting = [];
 }
@@ -285,6 +288,7 @@ function ledHere(): Led | null {
 }
 
 function doHere(deed: Deed): boolean {
+  if (wall.peek() !== null && !mayOnWall(deed)) return false;
   const led = ledHere();
   const step = led && performIn(led, me, { id: newId(), deed }, lots, moments.peek());
   take(step);
@@ -332,8 +336,9 @@ function askAgain(): void {
   patience = setTimeout(askAgain, PATIENCE);
 }
 
-/** This window leads from now on, and what waited for an answer is noted here. */
+/** This window leads from now on, and what waited for an answer is noted here. A wall never leads. */
 export function takeLead(): void {
+  if (wall.peek() !== null) return;
   const led = ledHere();
   ledFrom.value = null;
   if (led) take(takeOver(led, me));
@@ -343,7 +348,7 @@ export function takeLead(): void {
 function concerns(said: Said): boolean {
   const own = running.peek();
   if (said.kind === 'wish') return own?.drillId === said.drillId;
-  const showsAny = asked.peek() === FOLLOWING;
+  const showsAny = asked.peek() === FOLLOWING || wall.peek() !== null;
   return isToFollow(own, said.running, { groupId: group.peek().id, showsAny });
 }
 
@@ -373,6 +378,7 @@ function noteLater({ before, after, what }: Noted): void {
 
 /** Adds to the log; of a warm-up that is just looked at, to what would have been noted. */
 function note(what: Running, ...specs: readonly EventSpec[]): readonly LogEvent[] {
+  if (wall.peek() !== null) return [];
   if (what.rehearsed === null) return record(...specs);
   const now = running.peek();
   if (now?.drillId !== what.drillId || now.rehearsed === null) return [];

@@ -18,6 +18,10 @@ export const ROLE_SAID: Readonly<Record<Role, { readonly name: string; readonly 
     name: 'Reads along',
     says: 'Sees all that you see, and writes nothing.',
   },
+  wall: {
+    name: 'Wall only',
+    says: 'Shows the cards and the sweep. It knows no names, notes nothing, and forgets the warm-up when it is over.',
+  },
   school: {
     name: 'Your school’s key',
     says: 'Your school can open this class when nobody else can. It writes nothing.',

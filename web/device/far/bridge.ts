@@ -1,7 +1,8 @@
 import { isObject } from '../../../core/log/is-value.ts';
 
-/** What the windows of this browser tell each other that her other devices are told too. */
-const CHANNELS = ['sweepline.warm-up', 'sweepline.windows'] as const;
+/** The channels on which the windows of this browser tell each other what her other devices are told too. */
+export const WARM_UP = 'sweepline.warm-up';
+export const WINDOWS = 'sweepline.windows';
 
 /** Carries what windows say of a warm-up from one device to the others. */
 export interface Bridge {
@@ -19,33 +20,36 @@ export interface Bridge {
 export function openBridge(say: (value: unknown) => void): Bridge {
   const windows = new Map<string, Set<string>>();
   const channels = new Map(
-    CHANNELS.map((name) => {
+    [WARM_UP, WINDOWS].map((name) => {
       const channel = new BroadcastChannel(name);
-      channel.onmessage = ({ data }: MessageEvent<unknown>) => say([name, data]);
-      return [name as string, channel];
+      // What has come from afar goes nowhere else.
+      channel.onmessage = ({ data }: MessageEvent<unknown>) => {
+        if (!isObject(data) || data.afar === undefined) say([name, data]);
+      };
+      return [name, channel];
     }),
   );
   return {
     hear(from, value) {
       if (value === null) {
         for (const id of windows.get(from) ?? []) {
-          channels.get('sweepline.windows')?.postMessage({ kind: 'gone', from: id, afar: from });
+          channels.get(WINDOWS)?.postMessage({ kind: 'gone', from: id, afar: from });
         }
         windows.delete(from);
         return;
       }
       const [name, data] = Array.isArray(value) ? value : [];
       if (!isObject(data)) return;
-      if (name === 'sweepline.windows' && data.kind === 'here') {
+      if (name === WINDOWS && data.kind === 'here') {
         windows.set(from, (windows.get(from) ?? new Set()).add(String(data.from)));
       }
       channels.get(String(name))?.postMessage({ ...data, afar: from });
     },
     reached() {
       const who = { kind: 'who', from: '' };
-      channels.get('sweepline.windows')?.postMessage(who);
-      say(['sweepline.windows', who]);
-      say(['sweepline.warm-up', { kind: 'ask' }]);
+      channels.get(WINDOWS)?.postMessage(who);
+      say([WINDOWS, who]);
+      say([WARM_UP, { kind: 'ask' }]);
     },
     close() {
       for (const channel of channels.values()) channel.close();

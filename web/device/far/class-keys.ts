@@ -64,7 +64,7 @@ export function makeSecrets(): Required<Secrets> {
   return { run: makeSecret(), private: makeSecret() };
 }
 
-/** Secrets sealed to a device or an invitation, as far as its role reads. */
+/** Secrets sealed to a device or an invitation, as far as its role reads: to a wall, none. */
 export async function sealSecrets(
   publicKey: string,
   role: Role,
@@ -77,9 +77,9 @@ export async function sealSecrets(
     const secret = mayRead(role, lane) ? secrets[lane] : undefined;
     if (secret) sealed[lane] = await sealTo(publicKey, purposeOf(classId, epoch, lane), secret);
   }
-  if (sealed.run === null)
+  if (sealed.run === null && mayRead(role, 'run'))
     throw new Error('Without the secret to run by there is nothing to share.');
-  return { run: sealed.run, private: sealed.private };
+  return sealed;
 }
 
 /** The secrets that were sealed to this pair of keys; nothing of those that were not. */

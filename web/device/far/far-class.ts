@@ -45,6 +45,8 @@ export interface FarClass {
   ask(make: (k: number) => DeviceMessage): Promise<ServerMessage | null>;
   /** Says something of the moment to whoever is there now; whoever is away misses it. */
   sayLive(value: unknown): Promise<void>;
+  /** Says something live to all walls, or to the one of this id, sealed already. */
+  sayTo(to: string, body: string): void;
   /** Lets the class begin anew on a server that has lost all of it, with a pass of that server. */
   shareAgain(pass: string): void;
   /** Resolves when everything here is with the server, and everything there is here. */
@@ -93,6 +95,8 @@ export interface FarClassSpec {
   readonly onChange?: () => void;
   /** Is told what another device says of the moment; of one that is gone, null. */
   readonly onLive?: (from: string, value: unknown) => void;
+  /** Is told what another device says that is not sealed for the class: a wall does. */
+  readonly onSealed?: (from: string, body: string) => void;
   /** Is told that the server was reached, and that others may hear what is said of the moment. */
   readonly onReached?: () => void;
 }
@@ -115,7 +119,7 @@ const GOOD_LINE = 10_000;
 /** Keeps a class in step until it is closed; connects again as often as the line ends. */
 export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   const { classId, createShared, own, ledger, store, connect, stamping, wait } = spec;
-  const { onChange, onLive, onReached } = spec;
+  const { onChange, onLive, onSealed, onReached } = spec;
   const { now } = stamping;
   let shared = createShared();
   // Read before the ledger: then whatever is here and unsent is noted there, and what comes later is told.
@@ -197,6 +201,9 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
           line?.send({ t: 'live', c: classId, s: own.id, n: ++liveCount, body });
         }
       }
+    },
+    sayTo(to, body) {
+      if (isFollowing) line?.send({ t: 'live', c: classId, s: to, n: ++liveCount, body });
     },
     shareAgain(given) {
       pass = given;
@@ -335,6 +342,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       }
     } else if (message.t === 'live') {
       const bytes = await shared.openLive(message.body);
+      if (bytes === null) onSealed?.(message.from, message.body);
       const value = bytes && pieces.take(message.from, bytes);
       if (value !== null && value !== undefined) onLive?.(message.from, value);
       return;

@@ -21,6 +21,8 @@ export interface OpenedInvitation {
   /** The device that shared the class first: with it begins what the new one believes. */
   readonly founder: string;
   readonly keys: KeyPairs;
+  /** Whether it is for a wall, which comes in otherwise than the devices that read the class. */
+  readonly isWall: boolean;
 }
 
 /** A secret for a link. */
@@ -52,9 +54,9 @@ export async function invitationId(secret: InviteSecret): Promise<string> {
 /** What is left at the server for whoever has the secret. */
 export async function sealInvitation(
   secret: InviteSecret,
-  { classId, founder, keys }: Omit<OpenedInvitation, 'id'>,
+  { classId, founder, keys, isWall }: Omit<OpenedInvitation, 'id'>,
 ): Promise<string> {
-  const text = JSON.stringify([classId, founder, await packKeys(keys)]);
+  const text = JSON.stringify([classId, founder, await packKeys(keys), isWall ? 'wall' : '']);
   return seal(await boxKeyOf(secret), await invitationId(secret), utf8(text));
 }
 
@@ -67,9 +69,10 @@ export async function openInvitation(
   const bytes = await unseal(await boxKeyOf(secret), id, box);
   if (bytes === null) return null;
   try {
-    const [ofClass, founder, keys] = JSON.parse(new TextDecoder().decode(bytes));
+    const [ofClass, founder, packed, kind] = JSON.parse(new TextDecoder().decode(bytes));
     if (!isClassId(ofClass) || typeof founder !== 'string') return null;
-    return { id, classId: ofClass, founder, keys: await unpackKeys(keys) };
+    const keys = await unpackKeys(packed);
+    return { id, classId: ofClass, founder, keys, isWall: kind === 'wall' };
   } catch {
     return null;
   }

@@ -1,4 +1,4 @@
-import type { ClassId, EventId } from '../../../core/ids.ts';
+import type { ClassId, DrillId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { type Admitted, admit } from '../../../core/sharing/admit.ts';
 import { type ClassRecord, type KeptRecord, signedText } from '../../../core/sharing/record.ts';
@@ -29,6 +29,7 @@ import {
 } from './invitation.ts';
 import { keysOf, type OwnDevice } from './own-device.ts';
 import { sealEvents, unsealEvents } from './sealed-events.ts';
+import { wallSecret } from './wall-key.ts';
 
 /** A shared class as one device reads and writes it; without a network. */
 export interface SharedClass {
@@ -77,6 +78,8 @@ export interface SharedClass {
   sealLive(bytes: Uint8Array<ArrayBuffer>): Promise<string | null>;
   /** What another device sealed so; null when it was sealed for others, or before the keys changed. */
   openLive(body: string): Promise<Uint8Array<ArrayBuffer> | null>;
+  /** What the key of one warm-up is made from, by which walls show it; null when this device cannot. */
+  wallSecret(drillId: DrillId): Promise<Uint8Array<ArrayBuffer> | null>;
   /** The record that deletes the class everywhere. */
   deleted(): Promise<ClassRecord>;
 }
@@ -151,7 +154,12 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
         record,
         id,
         secret,
-        box: await sealInvitation(secret, { classId, founder, keys: pairs }),
+        box: await sealInvitation(secret, {
+          classId,
+          founder,
+          keys: pairs,
+          isWall: role === 'wall',
+        }),
       };
     },
     async letIn({ id, sign, box, by }, role) {
@@ -182,6 +190,10 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
     async openLive(body) {
       const key = await keys.keyOf(rights?.epoch ?? 0, 'run');
       return key && unseal(key, liveHeader(), body);
+    },
+    async wallSecret(drillId) {
+      const { run } = keys.secretsOf(rights?.epoch ?? 0);
+      return run ? wallSecret(run, classId, drillId) : null;
     },
     deleted: () => said({ says: 'gone' }),
   };

@@ -4,6 +4,7 @@ import { nameOfClass } from '../../state/class-list.ts';
 import { classState } from '../../state/open-class.ts';
 import { asked, linkTo, takeAsked } from '../../state/route.ts';
 import { join, secretTyped } from '../../state/sharing-acts.ts';
+import { wall } from '../../state/wall.ts';
 import { refusalSaid } from '../../wording/sharing-said.ts';
 import { Knock } from './knock.tsx';
 
@@ -16,6 +17,7 @@ export function JoinPage() {
     setStands('comes');
     setSaid('');
     const done = await join(secret);
+    if (wall.peek() !== null) return;
     setStands('why' in done ? 'asks' : 'in');
     if ('why' in done) setSaid(refusalSaid(done.why));
   };
@@ -87,7 +89,7 @@ export function JoinPage() {
       <p role="status" class={said === '' ? undefined : 'join-note'}>
         {said}
       </p>
-      <Knock onIn={() => setStands('in')} />
+      <Knock onIn={() => wall.peek() === null && setStands('in')} />
     </div>
   );
 }

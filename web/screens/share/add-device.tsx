@@ -33,7 +33,8 @@ export function AddDevice() {
     const came = [...members.values()].find(({ id }) => !code.before.has(id));
     if (!came) return;
     const called = name.trim() || defaultName(came.role);
-    void nameDevice(came.by, called);
+    // A wall is gone after the warm-up; its name would stay.
+    if (came.role !== 'wall') void nameDevice(came.by, called);
     tellOf([came.id]);
     setCode(null);
     setName('');
@@ -177,5 +178,6 @@ const names: Readonly<Record<Role, string>> = {
   teacher: 'A colleague',
   aide: 'An aide',
   specialist: 'A specialist',
+  wall: 'The wall',
   school: 'The school',
 };

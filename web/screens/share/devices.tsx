@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Member } from '../../../core/sharing/rights.ts';
+import { isIn, type Member } from '../../../core/sharing/rights.ts';
 import { today } from '../../state/day.ts';
 import { classState } from '../../state/open-class.ts';
 import { sharing } from '../../state/sharing.ts';
@@ -15,7 +15,7 @@ interface DevicesProps {
 /** Every device that is in the class, what it may do, when it was heard of last; and a way to remove it. */
 export function Devices({ name, isOwner }: DevicesProps) {
   const now = sharing.value;
-  const there = [...(now?.rights?.members.values() ?? [])].filter(({ removed }) => !removed);
+  const there = [...(now?.rights?.members.values() ?? [])].filter((one) => isIn(one, Date.now()));
   return (
     <section class="share-devices not-printed" aria-labelledby="devices-title">
       <h2 id="devices-title">In {name === '' ? 'this class' : name} now</h2>
@@ -34,7 +34,8 @@ function Device({ member, isOwner }: { readonly member: Member; readonly isOwner
   const [said, setSaid] = useState('');
   const now = sharing.value;
   const isMe = member.id === now?.device;
-  const name = classState.value.devices.get(member.by) ?? (isMe ? 'This device' : 'A device');
+  const fallback = isMe ? 'This device' : member.role === 'wall' ? 'The wall' : 'A device';
+  const name = classState.value.devices.get(member.by) ?? fallback;
   const at = Math.max(now?.seen[member.id] ?? 0, member.since);
   const isHere = isMe || now?.present.includes(member.id) === true;
   return (

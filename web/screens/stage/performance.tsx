@@ -18,6 +18,7 @@ import {
 import { knowsStage } from '../../state/knows-stage.ts';
 import { goTo, linkTo } from '../../state/route.ts';
 import { setSettings, settings } from '../../state/settings.ts';
+import { wall } from '../../state/wall.ts';
 import type { Wish } from '../../warm-up/keys.ts';
 import { hiddenNow, isOver, moments, perform } from '../../warm-up/running.ts';
 import { doWish, useKeys } from '../../warm-up/use-keys.ts';
@@ -39,7 +40,7 @@ import { Ticks } from './ticks.tsx';
 export function Performance({ now }: { readonly now: Running }) {
   const { drill, standing, blending } = now;
   const all = moments.value;
-  const led = deskIsOpen.value || isOpenedByDesk();
+  const led = wall.value !== null || deskIsOpen.value || isOpenedByDesk();
   const edge = edgeOn(!led, { width: innerWidth });
   const prepared = useLayouts(all, drill.board.piles.length, edge);
   const { hand, sweepPace } = settings.value;
@@ -62,6 +63,7 @@ export function Performance({ now }: { readonly now: Running }) {
 
   const leave = () => leaveStage(led, isOver(now) && now.rehearsed === null);
   const onWish = (wish: Wish) => {
+    if (wall.peek() !== null && !WALL_WISHES.has(wish)) return;
     if (wish === 'dictate' || wish === 'another' || wish === 'who' || doWish(wish)) return;
     if (wish === 'leave') leave();
     else if (wish === 'keys') setKeysShown(true);
@@ -204,6 +206,12 @@ export function Performance({ now }: { readonly now: Running }) {
   );
 }
 
+/** What the keys of a wall do. */
+const WALL_WISHES: ReadonlySet<Wish> = new Set<Wish>([
+  ...(['next', 'back', 'sweep', 'pause'] as const),
+  ...(['leave', 'full-screen', 'show', 'keys'] as const),
+]);
+
 /** Whether the desk has opened this window, for the projector, and is still there. */
 function isOpenedByDesk(): boolean {
   return opener !== null && !(opener as Window).closed;
@@ -215,6 +223,7 @@ const noSpace = { width: 0, height: 0 };
 /** Back to the plan, or at the end to how it went; the window that the desk opened for the stage is closed. */
 function leaveStage(led: boolean, over: boolean): void {
   leaveFullScreen();
-  if (led && opener) close();
+  if (wall.peek() !== null) wall.peek()?.forget();
+  else if (led && opener) close();
   else goTo(over ? 'after' : 'today');
 }

@@ -2,13 +2,19 @@ import './stage.css';
 import { useLook } from '../../controls/use-look.ts';
 import { engine } from '../../state/engine-ready.ts';
 import { asked } from '../../state/route.ts';
+import { AS_WALL } from '../../state/wall.ts';
 import { FOLLOWING } from '../../warm-up/running.ts';
 import { useWarmUp } from '../../warm-up/take-up.ts';
 import { useRole } from '../../warm-up/windows.ts';
 import { Performance } from './performance.tsx';
+import { WallStage } from './wall-stage.tsx';
 
 /** The stage: the whole screen, for the children's eyes. */
 export function Stage() {
+  return asked.value === AS_WALL ? <WallStage /> : <OwnStage />;
+}
+
+function OwnStage() {
   const now = useWarmUp();
   useRole('stage');
   useLook();
