@@ -9,7 +9,7 @@ const FAMILIES = {
   double: 'doubled consonants',
   digraph: 'digraphs',
   cluster: 'blends',
-  'silent-e': 'silent e',
+  'silent-e': 'silent-e spellings',
   'long-vowel': 'long vowels',
   'vowel-team': 'vowel teams',
   'r-vowel': 'vowels with r',

@@ -9,6 +9,7 @@ import { answerKey, type PapersRecord, type PileWord } from '../../core/log/pape
 import { childrenOf } from '../../core/log/roster.ts';
 import { attemptsOf, type PaperAttempt } from '../../core/papers/attempts.ts';
 import {
+  type CardShown,
   type CommonSlip,
   cardsShown,
   commonSlips,
@@ -170,6 +171,11 @@ export function attemptsOfPile(pile: PapersRecord): readonly PaperAttempt[] {
 
 /** What all papers of a child have shown. */
 export interface ChildSpelling {
+  /** How many papers were read, and how many words on them. */
+  readonly papers: number;
+  readonly words: number;
+  /** By card: how often it was heard, and spelled as the word has it. */
+  readonly cards: readonly CardShown[];
   readonly hears: Share;
   readonly knows: Share;
   /** Words that were not right when they were last written, the newest first. */
@@ -180,7 +186,10 @@ export interface ChildSpelling {
 
 /** A child's spelling by its papers; null while none of its was read. */
 export function spellingOf(child: ChildId): ChildSpelling | null {
-  const attempts = piles.value.flatMap((pile) => attemptsOf(pile, [child]));
+  const papers = piles.value
+    .map((pile) => attemptsOf(pile, [child]))
+    .filter((attempts) => attempts.length > 0);
+  const attempts = papers.flat();
   if (attempts.length === 0) return null;
   const cards = cardsShown(attempts);
   const newest = new Map<string, PaperAttempt>();
@@ -188,6 +197,9 @@ export function spellingOf(child: ChildId): ChildSpelling | null {
     if (!newest.has(attempt.said.word)) newest.set(attempt.said.word, attempt);
   }
   return {
+    papers: papers.length,
+    words: attempts.length,
+    cards,
     hears: sumOf(cards.map(({ hears }) => hears)),
     knows: sumOf(cards.map(({ knows }) => knows)),
     missed: [...newest.values()]

@@ -34,6 +34,7 @@ import { dueSaid } from '../../wording/due-said.ts';
 import { Growth } from './growth.tsx';
 import { NextSteps } from './next-steps.tsx';
 import { Skill } from './skill.tsx';
+import { SpellingPanel } from './spelling-panel.tsx';
 import { WordCounts } from './word-counts.tsx';
 
 /** One child: its one sentence, what was seen card by card, what to do next, and how it grew. */
@@ -54,25 +55,30 @@ export function ChildView({
         <Neighbors child={child} />
       </header>
       <p class="child-sentence">{sentenceOn(child)}</p>
-      <section class="part" aria-labelledby="child-sounds">
-        <div class="child-sounds-head">
-          <h3 id="child-sounds">{task.value === 'read' ? 'Reading alone' : 'Spelling alone'}</h3>
-          <WordCounts cells={taught} />
-          <span class="not-printed">
-            <Skill />
-          </span>
-        </div>
-        <Sounds child={child} who={who} taught={taught} beyond={beyond} />
-      </section>
       <div class="child-columns">
         <div class="child-column">
+          <section class="part" aria-labelledby="child-sounds">
+            <div class="child-sounds-head">
+              <h3 id="child-sounds">
+                {task.value === 'read' ? 'Reading alone' : 'Spelling alone'}
+              </h3>
+              <WordCounts cells={taught} />
+              <span class="not-printed">
+                <Skill />
+              </span>
+            </div>
+            <Sounds child={child} who={who} taught={taught} beyond={beyond} />
+          </section>
+        </div>
+        <div class="child-column">
           {task.value === 'read' && <NextSteps child={child} taught={taught} />}
+          <section class="part" aria-labelledby="child-growth">
+            <h3 id="child-growth">Growth</h3>
+            <Growth key={`${child.id} ${card} ${task.value}`} who={who} cards={cards} card={card} />
+          </section>
+          <SpellingPanel child={child} />
           {task.value === 'read' && <Places cells={[...taught, ...beyond]} />}
         </div>
-        <section class="part" aria-labelledby="child-growth">
-          <h3 id="child-growth">Growth</h3>
-          <Growth key={`${child.id} ${card} ${task.value}`} who={who} cards={cards} card={card} />
-        </section>
       </div>
     </article>
   );
@@ -103,10 +109,19 @@ function Neighbors({ child }: { readonly child: Child }) {
   );
 }
 
-/** When a card should come back; why then on pointing at it. */
-function DueCell({ due, now }: { readonly due: Due | null; readonly now: Day }) {
+/** When a card should come back; why then, and when it was read last, on pointing at it. */
+function DueCell({
+  due,
+  last,
+  now,
+}: {
+  readonly due: Due | null;
+  readonly last: Day | null;
+  readonly now: Day;
+}) {
   if (due === null) return null;
-  return <span title={`because ${DUE_SAID[due.because]}`}>{dueSaid(due.day, now)}</span>;
+  const read = last === null ? '' : `, last read ${whenSaid(makeDay(last), today())}`;
+  return <span title={`because ${DUE_SAID[due.because]}${read}`}>{dueSaid(due.day, now)}</span>;
 }
 
 /** Each card that was read, what needs it most first, those beyond the group's step behind; the others in a row. */
@@ -123,12 +138,12 @@ function Sounds({
 }) {
   const now = modelDay();
   const more = {
-    names: ['Last', 'Due'],
+    names: ['Due'],
     of: ({ card, seen }: MapCell) => [
-      seen.until === null ? '' : whenSaid(makeDay(seen.until), today()),
       <DueCell
         key={card}
         due={dueOf(knowledge.value[task.value], who, card, isSchool.value)}
+        last={seen.until}
         now={now}
       />,
     ],

@@ -1,0 +1,111 @@
+import type { MapCell } from '../../../core/facts/class-map.ts';
+import type { Child } from '../../../core/log/class-state.ts';
+import type { CardShown } from '../../../core/papers/spelling-shown.ts';
+import { cardsSaid, listSaid } from '../../../core/story/card-said.ts';
+import { SoundedCard } from '../../controls/sounded-card.tsx';
+import { cellsOf } from '../../state/of-child.ts';
+import { type ChildSpelling, spellingOf } from '../../state/papers.ts';
+import { linkTo } from '../../state/route.ts';
+import { settings } from '../../state/settings.ts';
+import { counted } from '../../wording/counted.ts';
+
+/** So many cards and words stand in the panel. */
+const MOST_CARDS = 6;
+const MOST_WORDS = 3;
+
+/** What was seen of a child's spelling, beside its reading: by its papers hearing and spelling apart, and by the auditory part. */
+export function SpellingPanel({ child }: { readonly child: Child }) {
+  const onPaper = spellingOf(child.id);
+  const { taught, beyond } = cellsOf(child, 'spell');
+  const asked = [...taught, ...beyond].filter(({ seen }) => seen.right + seen.missed > 0);
+  return (
+    <section class="part spelling-panel" aria-labelledby="child-spelling">
+      <h3 id="child-spelling">Spelling</h3>
+      {onPaper !== null && <OnPaper spelling={onPaper} />}
+      {onPaper === null && asked.length > 0 && <Asked cells={asked} />}
+      {onPaper === null && asked.length === 0 && (
+        <p class="quiet">Nothing of {child.name}’s spelling was noted yet.</p>
+      )}
+      <p class="not-printed">
+        <a href={linkTo('papers')}>Spelling papers</a>
+      </p>
+    </section>
+  );
+}
+
+function OnPaper({ spelling }: { readonly spelling: ChildSpelling }) {
+  const { papers, words, hears, knows, missed } = spelling;
+  const rows = spelling.cards
+    .filter((card) => missedOf(card) > 0)
+    .sort((one, other) => missedOf(other) - missedOf(one));
+  return (
+    <>
+      <p class="quiet small">
+        {counted(papers, 'paper')}, {counted(words, 'word')}: {hears.times} of {hears.of} sounds
+        heard, {knows.times} of {knows.of} of those spelled as the word has them.
+      </p>
+      {rows.length > 0 && (
+        <table class="figures">
+          <thead>
+            <tr>
+              <th scope="col">Sound</th>
+              <th scope="col">Hears it</th>
+              <th scope="col">Knows the spelling</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.slice(0, MOST_CARDS).map(({ id, hears, knows }) => (
+              <tr key={id}>
+                <th scope="row">
+                  <SoundedCard id={id} />
+                </th>
+                <td>
+                  {hears.times} of {hears.of}
+                </td>
+                <td>{knows.of === 0 ? '–' : `${knows.times} of ${knows.of} heard`}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {rows.length > MOST_CARDS && (
+        <p class="quiet small">And {counted(rows.length - MOST_CARDS, 'sound')} more.</p>
+      )}
+      {missed.length > 0 && (
+        <p>
+          Wrote{' '}
+          {listSaid(
+            missed
+              .slice(0, MOST_WORDS)
+              .map(({ word, wrote }) =>
+                wrote === '' ? `nothing for ${word}` : `${wrote} for ${word}`,
+              ),
+          )}
+          .
+        </p>
+      )}
+    </>
+  );
+}
+
+/** What the auditory part has shown, where there is no paper. */
+function Asked({ cells }: { readonly cells: readonly MapCell[] }) {
+  const right = cells.reduce((sum, { seen }) => sum + seen.right, 0);
+  const missed = cells.filter(({ seen }) => seen.missed > 0);
+  const asked = right + missed.reduce((sum, { seen }) => sum + seen.missed, 0);
+  const cards = cardsSaid(
+    missed.toSorted((one, other) => other.seen.missed - one.seen.missed).map(({ card }) => card),
+    settings.value.notation,
+  );
+  return (
+    <p>
+      Wrote {right} of {asked} spellings right in the auditory part
+      {missed.length > 0 && `; missed ${cards}`}.
+    </p>
+  );
+}
+
+/** How often a sound was not heard, or heard and spelled otherwise. */
+function missedOf({ hears, knows }: CardShown): number {
+  return hears.of - hears.times + knows.of - knows.times;
+}
