@@ -12,7 +12,7 @@ import { classesOf, judgeWorld, RIVALS } from '../test/classroom/judge-world.ts'
 import { planned } from '../test/classroom/planned.ts';
 import { JUDGING_SEEDS } from '../test/classroom/seeds.ts';
 import { crossed } from '../test/classroom/truths/crossed.ts';
-import { MISTAKES_ONLY, WORLDS } from '../test/classroom/worlds.ts';
+import { MISTAKES_ONLY, UNTOUCHED, WORLDS } from '../test/classroom/worlds.ts';
 
 const PLANNED = 20;
 const EXACT_SEEDS = [6001, 6002, 6003, 6004, 6005, 6006];
@@ -32,12 +32,12 @@ print(
   'counts inside',
 );
 print(...Array.from({ length: 11 + RIVALS.length }, () => '---'));
-for (const world of WORLDS) {
+for (const world of [...WORLDS, ...UNTOUCHED]) {
   const one = judgeWorld(world, JUDGING_SEEDS);
   const counts = judgeIntervals(comparedCounts(classesOf(world, JUDGING_SEEDS)));
   const { intervals, afterBreak } = one;
   print(
-    world.late ? `${one.name} *` : one.name,
+    UNTOUCHED.includes(world) ? `${one.name} **` : world.late ? `${one.name} *` : one.name,
     `**${one.ours.toFixed(4)}**`,
     ...RIVALS.map((rival) => one.rivals[rival].toFixed(4)),
     one.truth.toFixed(4),

@@ -1,13 +1,16 @@
 /**
  * A family of hidden truths, so that no model can win by being made like the one it is judged on. The
- * numbers of our model were settled on others (docs/mastery.md); on the worlds called `late` nothing at
- * all was: they were written when the model was done, and looked at once.
+ * numbers of our model were settled on others (docs/mastery.md). The worlds called `late` were written
+ * after those; since the model was changed once more after them, UNTOUCHED were written last of all.
  */
 import type { ClassroomSpec } from './classroom.ts';
 import type { Written } from './marked.ts';
 import { crossed } from './truths/crossed.ts';
 import { confusions, curves, sudden } from './truths/curves.ts';
+import { disturbed } from './truths/disturbed.ts';
+import { echoes } from './truths/echoes.ts';
 import { allOrNone } from './truths/known-or-not.ts';
+import { spurts } from './truths/spurts.ts';
 import { traces } from './truths/traces.ts';
 
 /** A world: how a class in it is made, and what she writes down of it. */
@@ -68,6 +71,16 @@ export const WORLDS: readonly World[] = [
     late: true,
   },
 ].map((world) => ({ weeks: WEEKS, ...world }) as World);
+
+/**
+ * Worlds on which nothing was ever settled: written when the model was done, looked at once, and not a
+ * number of it was changed since. Once one is, they are worlds like the others, and new ones are due.
+ */
+export const UNTOUCHED: readonly World[] = [
+  { name: 'what is new disturbs what came before', truth: disturbed },
+  { name: 'what was just heard is echoed', truth: echoes },
+  { name: 'growth in spurts, worse Mondays', truth: spurts },
+].map((world) => ({ weeks: WEEKS, ...world }));
 
 /**
  * Worlds of which only mistakes are written down, wholly or mostly. Most words are read by one child: the
