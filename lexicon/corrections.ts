@@ -161,6 +161,7 @@ export const CORRECTIONS: readonly (readonly [word: string, pronunciation: strin
     ['trowel', 'T R AW1 AH0 L', 'the source has W as a sound'],
     ['umbrella', 'AH2 M B R EH1 L AH0', 'a short u, as taught'],
     ['unreasonable', 'AH0 N R IY1 Z AH0 N AH0 B AH0 L', 'as reasonable'],
+    ['untoward', 'AH2 N T AH0 W AO1 R D', 'three beats; the source has two vowels in one'],
     ['us', 'AH1 S', 'strong form'],
     ['valuable', 'V AE1 L Y UW0 AH0 B AH0 L', 'the full form'],
     ['was', 'W AH1 Z', 'strong form, American'],
