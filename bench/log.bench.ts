@@ -20,11 +20,13 @@ export async function measurements(): Promise<readonly Measurement[]> {
   };
   try {
     await inNewPage((page) => page.evaluate((size) => log.keepClassYear(size), EVENTS));
+    const both: number[] = [];
     const opened: Awaited<ReturnType<typeof log.timeOpening>>[] = [];
     for (let run = 0; run < 10; run++) {
       opened.push(
         await inNewPage((page) => page.evaluate((size) => log.timeOpening(size), EVENTS)),
       );
+      both.push(await inNewPage((page) => page.evaluate(() => log.timeOpeningBoth())));
     }
     const appended = await inNewPage((page) => page.evaluate(() => log.timeAppends()));
     return [
@@ -38,6 +40,7 @@ export async function measurements(): Promise<readonly Measurement[]> {
         },
       ),
       summary({ name: '… of which read', unit: 'ms', values: opened.map(({ read }) => read) }),
+      summary({ name: '… as the app does, its second copy looked at', unit: 'ms', values: both }),
       ...beside(
         'yardstick: the least that IndexedDB commits',
         appended.map(({ least }) => least),
@@ -47,11 +50,20 @@ export async function measurements(): Promise<readonly Measurement[]> {
           values: appended.map(({ mark }) => mark),
         },
       ),
+      ...(['strict', 'alone', 'file'] as const).map((part) =>
+        summary({ name: PARTS[part], unit: 'ms', values: appended.map((row) => row[part]) }),
+      ),
     ];
   } finally {
     await visit.end();
   }
 }
+
+const PARTS = {
+  strict: '… the least, down to the disk',
+  alone: '… the mark in the database alone',
+  file: '… its line in a file alone',
+} as const;
 
 /** A yardstick, and what is measured by it. */
 function beside(

@@ -14,7 +14,7 @@ import { exportLog, importLog } from '../../web/device/log/transfer.ts';
 import { SMALL_DRILL } from '../arbitrary-events.ts';
 import { classYear } from '../class-year.ts';
 import { STORE_LAWS } from '../event-store-contract.ts';
-import { keepClassYear, timeAppends, timeOpening } from './log-times.ts';
+import { keepClassYear, timeAppends, timeOpening, timeOpeningBoth } from './log-times.ts';
 
 /** What the page of the log's journeys and measurements can do; they find it as `globalThis.log`. */
 const exposed = {
@@ -37,6 +37,7 @@ const exposed = {
   sheetsOfSecondCopy: () => createFileDrawer().names(),
   timeAppends,
   timeOpening,
+  timeOpeningBoth,
 };
 
 declare global {

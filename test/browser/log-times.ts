@@ -1,19 +1,39 @@
 import { classId, eventId } from '../../core/ids.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import { replay } from '../../core/log/replay.ts';
-import { createDeviceStore } from '../../web/device/log/device-log.ts';
+import { createDeviceStore, openClass } from '../../web/device/log/device-log.ts';
+import { createFileDrawer } from '../../web/device/log/file-drawer.ts';
 import { createIndexedStore } from '../../web/device/log/indexed-store.ts';
+import { encodePage } from '../../web/device/log/page.ts';
 import { classYear } from '../class-year.ts';
 
-/** Keeps a class of so many events, most of it brought in at once as from a file, the last days bit by bit. */
+/**
+ * Keeps a class of so many events in both copies, most of it brought in at once as from a file, the last days
+ * bit by bit, and opens it once, after which it lies as it does from the second day on.
+ */
 export async function keepClassYear(size: number): Promise<void> {
-  const store = createIndexedStore();
+  const store = createDeviceStore();
   const events = classYear(classId('class'), size);
   await store.append(events.slice(0, -400));
   for (let from = size - 400; from < size; from += 40) {
     await store.append(events.slice(from, from + 40));
   }
   await store.close();
+  const later = createDeviceStore();
+  await later.eventsOf(classId('class'));
+  await later.close();
+}
+
+/** Milliseconds until the class is open as the app opens it, its second copy looked at. */
+export async function timeOpeningBoth(): Promise<number> {
+  const started = performance.now();
+  const store = createDeviceStore();
+  const { state, close } = await openClass(store, classId('class'));
+  const took = performance.now() - started;
+  if (state.value.drills.size === 0) throw new Error('The class is not whole.');
+  close();
+  await store.close();
+  return took;
 }
 
 /**
@@ -39,31 +59,38 @@ export async function timeOpening(
 
 /**
  * Milliseconds until a mark is committed, its second copy too, medians of 20; `least` is the
- * yardstick: a number in a store without strictness. The two by turns, so that
- * both meet the same moods of the disk.
+ * yardstick: a number in a store without strictness. `strict` is that number with strictness, `alone` the mark
+ * in the database alone, `file` its line in a file alone. All by turns, so that they meet the same moods of
+ * the disk.
  */
-export async function timeAppends(): Promise<
-  readonly Readonly<Record<'mark' | 'least', number>>[]
-> {
+export async function timeAppends(): Promise<readonly AppendTimes[]> {
   const store = createDeviceStore();
   await store.classes();
+  const bare = createIndexedStore('bare');
+  const drawer = createFileDrawer('bare');
   const db = await openYardstick();
-  const rows: { readonly mark: number; readonly least: number }[] = [];
+  const put = (durability: IDBTransactionDurability) => (n: number) =>
+    new Promise<void>((resolve) => {
+      const tx = db.transaction('numbers', 'readwrite', { durability });
+      tx.objectStore('numbers').put(n, n);
+      tx.oncomplete = () => resolve();
+    });
+  const rows: AppendTimes[] = [];
   for (let batch = 0; batch < 15; batch++) {
     const mark = await median((n) => store.append([markOf(20 * batch + n)]));
-    const least = await median(
-      (n) =>
-        new Promise<void>((resolve) => {
-          const tx = db.transaction('numbers', 'readwrite', { durability: 'relaxed' });
-          tx.objectStore('numbers').put(n, n);
-          tx.oncomplete = () => resolve();
-        }),
-    );
-    rows.push({ mark, least });
+    const least = await median(put('relaxed'));
+    const strict = await median(put('strict'));
+    const alone = await median((n) => bare.append([markOf(20 * batch + n)]));
+    const file = await median((n) => drawer.add('sheet', encodePage([markOf(20 * batch + n)])));
+    rows.push({ mark, least, strict, alone, file });
   }
+  await bare.close();
   await store.close();
   return rows;
 }
+
+/** What a mark costs, and its parts. */
+type AppendTimes = Readonly<Record<'mark' | 'least' | 'strict' | 'alone' | 'file', number>>;
 
 async function median(work: (n: number) => Promise<unknown>): Promise<number> {
   const times: number[] = [];

@@ -10,7 +10,7 @@ import { failureOf } from './store-error.ts';
 
 /** The same, but quick to look again. */
 const withSecondCopy = (store: EventStore, spec: SecondCopySpec) =>
-  withCopy(store, { lookAgainAfter: 1, ...spec });
+  withCopy(store, { lookAgainAfter: 1, compareAfter: 0, ...spec });
 
 /**
  * Windows at work while every call to either copy may fail, hang or be half done, by a seeded chance; between

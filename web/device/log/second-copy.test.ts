@@ -7,12 +7,12 @@ import { STORE_LAWS } from '../../../test/event-store-contract.ts';
 import { createMemoryStore } from './memory-store.ts';
 import { encodePage } from './page.ts';
 import { type Found, type SecondCopySpec, withSecondCopy as withCopy } from './second-copy.ts';
-import type { Drawer } from './sheet.ts';
+import { type Drawer, parseSheet } from './sheet.ts';
 import { failureOf } from './store-error.ts';
 
 /** The same, but quick to look again. */
 const withSecondCopy = (store: EventStore, spec: SecondCopySpec) =>
-  withCopy(store, { lookAgainAfter: 1, ...spec });
+  withCopy(store, { lookAgainAfter: 1, compareAfter: 0, ...spec });
 
 function makeDrawer(): Drawer & { readonly texts: Map<string, string> } {
   const texts = new Map<string, string>();
@@ -159,6 +159,22 @@ describe('a store with a second copy', () => {
     }
     const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
     expect(await idsOf(lost)).toEqual(await idsOf(kept));
+  });
+
+  it('does not read a class anew at each opening that was brought in at once', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    const many = Array.from({ length: 1500 }, (_, n) => note(`e${n}`));
+    for (const session of ['first', 'second', 'third']) {
+      const store = withSecondCopy(kept, { drawer, session });
+      if (session === 'first') await store.append(many);
+      await store.eventsOf(room);
+      await store.close();
+    }
+    const sheets = (await drawer.names()).map((name) => parseSheet(name)?.kind);
+    expect(sheets).toEqual(['full', 'full']);
+    const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'later' });
+    expect(await idsOf(lost)).toHaveLength(1500);
   });
 
   it('loses nothing that another window adds while all sheets are written anew', async () => {

@@ -16,6 +16,8 @@ export interface SecondCopySpec {
   readonly onFound?: (found: Found) => void;
   /** After so many milliseconds it is looked again whether events that the drawer has not have come to it. */
   readonly lookAgainAfter?: number;
+  /** So many milliseconds after a class that looked whole was opened, the sheets are read and compared. */
+  readonly compareAfter?: number;
 }
 
 /** What was amiss in the two copies of a class. */
@@ -42,7 +44,7 @@ export interface Found {
  * both. When a class is opened, what one copy lacks is taken from the other, by the events' ids. Most
  * openings find both whole, and waiting for every sheet would double their time: so first only the names of
  * the sheets are looked at, which tell how many events the full ones hold and the mark of their ids, and the
- * few open ones are read. When the store has just these, the class opens; the sheets are then read whole and
+ * few open ones are read. When the store has just these, the class opens; a while later the sheets are read whole and
  * compared behind it. When anything differs, the class opens once it is put back. So that nobody takes the store
  * for lost, a window's first events of a class go to the store before the drawer, and what is forgotten
  * leaves the drawer first. A forgotten class is remembered in both copies, so that no sheet left over brings
@@ -52,10 +54,11 @@ export interface Found {
  * lost would look as if that had never been.
  */
 export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventStore {
-  const { drawer, session, onFound, lookAgainAfter = ANOTHER_LOOK } = spec;
+  const { drawer, session, onFound, lookAgainAfter = ANOTHER_LOOK, compareAfter = A_WHILE } = spec;
   const sheets = createSheets(withPatience(drawer, PATIENCE), session);
   const onSheets = new Map<ClassId, Set<EventId>>();
   const underWay = new Set<Promise<unknown>>();
+  const toCompare = new Map<ClassId, () => void>();
   const uniting = new Map<ClassId, Promise<EventsRead | null>>();
   return {
     async append(events, origin) {
@@ -73,7 +76,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       const seen = await glance;
       if (seen === null) return read;
       if (isWhole(read, seen)) {
-        void unite(classId);
+        compareLater(classId);
         return read;
       }
       const damaged = ('damaged' in read && read.damaged) || 0;
@@ -123,7 +126,25 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
 
   /** Resolves when nothing is under way, what was begun meanwhile included. */
   async function settled(): Promise<void> {
+    for (const goOn of toCompare.values()) goOn();
     while (underWay.size > 0) await Promise.all(underWay);
+  }
+
+  /** Compares the copies of a class when the screen has been drawn; at once when the store is closed before. */
+  function compareLater(classId: ClassId): void {
+    if (toCompare.has(classId)) return;
+    const waited = new Promise<void>((resolve) => {
+      const timer = setTimeout(resolve, compareAfter);
+      toCompare.set(classId, () => {
+        clearTimeout(timer);
+        resolve();
+      });
+    });
+    void quietly(async () => {
+      await waited;
+      toCompare.delete(classId);
+      await unite(classId);
+    });
   }
 
   /** Adds the events that are not in the drawer yet to the sheets of their classes; gives those it added. */
@@ -286,6 +307,8 @@ const PATIENCE = 3000;
 const ON_THE_WAY = 4;
 /** Long enough for a file of some thousand events that another window has brought in, in milliseconds. */
 const ANOTHER_LOOK = 1000;
+/** Long enough for the screens to be there, in milliseconds. */
+const A_WHILE = 1500;
 /** So many events are compared before other work has its turn. */
 const LOOKED_AT_ONCE = 1024;
 

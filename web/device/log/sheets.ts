@@ -80,7 +80,8 @@ export function createSheets(drawer: Drawer, session: string) {
       drawer.add(openSheet(classId, session), strikingLine(ids)),
     /**
      * Writes on full sheets what the open ones alone hold, or all events again where full ones are damaged,
-     * scattered, hold the same, or tell no mark; nothing while the sheets are whole and few.
+     * scattered, hold the same, or tell no mark; nothing while the sheets are whole and few, and the open
+     * ones, which every opening reads, short.
      */
     async tidy(classId: ClassId, there: ClassSheets, events: readonly LogEvent[]): Promise<void> {
       const full = there.sheets.filter(({ kind }) => kind === 'full');
@@ -92,14 +93,12 @@ export function createSheets(drawer: Drawer, session: string) {
       const isMarked = full.every(({ mark }) => mark !== null);
       if (!asSaid || !isMarked || full.length > most || full.some(isDamaged)) {
         await writeAnew(classId, events, there.sheets);
-      } else if (open.length > MOST_SHEETS || open.some(isDamaged)) {
+      } else if (open.length > MOST_SHEETS || open.some(isDamaged) || isMuch(open, onFull)) {
         const fresh = events.filter(({ id }) => !onFull.has(id));
         await writeAnew(classId, fresh, open);
       } else {
         const isSpent = ({ name, events }: Sheet & SheetRead): boolean =>
-          name !== openSheet(classId, session) &&
-          events.length > 0 &&
-          events.every(({ id }) => onFull.has(id));
+          name !== openSheet(classId, session) && events.every(({ id }) => onFull.has(id));
         await writeAnew(classId, [], open.filter(isSpent));
       }
     },
@@ -185,6 +184,12 @@ export function createSheets(drawer: Drawer, session: string) {
     const ids = (found?.events ?? []).map(({ id }) => id).filter((id) => onFull.has(id));
     if (ids.length > 0) await drawer.add(name, strikingLine(ids));
   }
+}
+
+/** Whether the open sheets hold more than a full one would, and no full one has it. */
+function isMuch(open: readonly SheetRead[], onFull: ReadonlySet<EventId>): boolean {
+  const ids = open.flatMap(({ events }) => events.map(({ id }) => id));
+  return ids.length > PAGE && new Set(ids.filter((id) => !onFull.has(id))).size > PAGE;
 }
 
 /** Events on a full sheet. */
