@@ -39,8 +39,8 @@ interface ParagraphLook {
 /** Text in as many lines as it takes; a word wider than the sheet is set smaller. */
 export function paragraph(text: string, look: SheetLook, how: ParagraphLook = {}): Block {
   const { size = BODY, weight = 'regular', soft = false } = how;
-  const { typeface, inks, paper } = look;
-  const width = blockWidth(paper);
+  const { typeface, inks } = look;
+  const width = blockWidth(look);
   const lines = wrap(text, width, size, typeface, weight);
   return {
     height: lines.length * size * LEADING,
@@ -105,7 +105,7 @@ export function grid(
   look: SheetLook,
   gap = 0,
 ): readonly Block[] {
-  const wide = blockWidth(look.paper) / columns;
+  const wide = blockWidth(look) / columns;
   const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, row) =>
     cells.slice(row * columns, (row + 1) * columns),
   );
@@ -117,7 +117,7 @@ export function grid(
 
 /** How many columns cells of this width fit in, at least one and at most `most`. */
 export function columnsFor(widest: number, most: number, look: SheetLook): number {
-  return Math.max(1, Math.min(most, Math.floor(blockWidth(look.paper) / widest)));
+  return Math.max(1, Math.min(most, Math.floor(blockWidth(look) / widest)));
 }
 
 /** Cells one after another in as many lines as a width takes, `gap` between them. */
@@ -147,8 +147,9 @@ export function tickBox(x: number, y: number, { inks }: SheetLook, side = 4): Pa
 }
 
 /** Lines to write on, `apart` from each other. */
-export function writingLines(count: number, apart: number, { inks, paper }: SheetLook): Block[] {
-  const width = blockWidth(paper);
+export function writingLines(count: number, apart: number, look: SheetLook): Block[] {
+  const width = blockWidth(look);
+  const { inks } = look;
   return Array.from({ length: count }, () => ({
     height: apart,
     marks: (left, top) => [
@@ -159,8 +160,8 @@ export function writingLines(count: number, apart: number, { inks, paper }: Shee
 
 /** Places to write in, named: `Name ______  Date ____`. `shares` of the width, one for each. */
 export function blanks(names: readonly (readonly [string, number])[], look: SheetLook): Block {
-  const { inks, typeface, paper } = look;
-  const width = blockWidth(paper);
+  const { inks, typeface } = look;
+  const width = blockWidth(look);
   return {
     height: 11,
     marks: (left, top) => {

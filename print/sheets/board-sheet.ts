@@ -11,7 +11,8 @@ import { twinsIn } from '../../core/language/twins.ts';
 import type { Lexicon } from '../../core/words/lexicon.ts';
 import type { Page } from '../page.ts';
 import { columnsFor, grid, heading, lineUp, paragraph, space, titleBlock } from './blocks.ts';
-import { type Block, blockWidth, flowPages } from './flow.ts';
+import { fitPages } from './fit.ts';
+import { type Block, blockWidth } from './flow.ts';
 import { BODY, type SheetLook } from './sheet-look.ts';
 import { notedCard } from './small-card.ts';
 import { wordCell } from './word-cell.ts';
@@ -54,7 +55,7 @@ export function boardSheet(spec: BoardSheetSpec, look: SheetLook): readonly Page
   const title = `Board: ${shape?.title ?? board.shape}`;
   const names = shape ? pileNames(shape) : [];
   const cards = board.piles.flat().length;
-  const blocks: Block[] = [
+  const blocks = (look: SheetLook): readonly Block[] => [
     ...titleBlock(
       title,
       `${counted(cards, 'card')} in ${counted(board.piles.length, 'pile')}, from left to right. They make ${counted(real.length, 'real word')} and ${nonsense.length} nonsense.`,
@@ -66,7 +67,7 @@ export function boardSheet(spec: BoardSheetSpec, look: SheetLook): readonly Page
     ...wordBlocks('Real words', real, look),
     ...wordBlocks('Nonsense words, easier ones first', nonsense, look),
   ];
-  return flowPages(blocks, { paper: look.paper, foot: title }, look);
+  return fitPages(blocks, { foot: title }, look);
 }
 
 /** Whether the cards may lie on a table, where nothing can be skipped. */
@@ -80,7 +81,7 @@ function pileBlocks(name: string, ids: readonly CardId[], look: SheetLook): read
   const twins = twinsIn(ids);
   const laid = lineUp(
     ids.map((id) => notedCard(id, 15, look, twins)),
-    blockWidth(look.paper),
+    blockWidth(look),
     2.4,
   );
   return [heading(`${name}: ${counted(ids.length, 'card')}`, look), ...grid([laid], 1, look, 3)];

@@ -10,6 +10,7 @@ import { graphemeShown, lettersShown } from '../../core/language/card-id.ts';
 import { line, type Page, type PageMark } from '../page.ts';
 import { points } from '../paper.ts';
 import { blanks, type Cell, grid, paragraph, space, titleBlock } from './blocks.ts';
+import { fitPages } from './fit.ts';
 import { type Block, blockWidth, flowPages } from './flow.ts';
 import { printable, said } from './said.ts';
 import { CHILD_LEAST, type SheetLook, SMALL } from './sheet-look.ts';
@@ -39,14 +40,13 @@ export function checkSheet(
   { form = `${seed}`, reader = '' }: FormNames = {},
 ): readonly Page[] {
   const name = `${names[kind]}, form ${form}`;
-  const { paper } = look;
   // On both pages alike, so that she finds her place.
   const perRow = PER_ROW[kind];
   return [
-    ...flowPages(childBlocks(items, perRow, look), { paper, foot: name }, look),
-    ...flowPages(
-      scoringBlocks(name, reader, items, perRow, look),
-      { paper, foot: `${name}: scoring page` },
+    ...flowPages(childBlocks(items, perRow, look), name, look).pages,
+    ...fitPages(
+      (zoomed) => scoringBlocks(name, reader, items, perRow, zoomed),
+      { foot: `${name}: scoring page` },
       look,
     ),
   ];
@@ -57,7 +57,7 @@ function childBlocks(
   perRow: number,
   look: SheetLook,
 ): readonly Block[] {
-  const column = (blockWidth(look.paper) - APART) / perRow;
+  const column = (blockWidth(look) - APART) / perRow;
   const texts = items.map(({ text }) => graphemeShown(text));
   const size = sizeFor(texts, column, [CHILD_LEAST, ITEM], look);
   const cells = texts.map((text) => wordCell(text, size, look));
@@ -71,7 +71,7 @@ function scoringBlocks(
   perRow: number,
   look: SheetLook,
 ): readonly Block[] {
-  const width = blockWidth(look.paper) / perRow;
+  const width = blockWidth(look) / perRow;
   return [
     ...titleBlock(reader === '' ? name : `${name}: ${reader}`, '', look),
     blanks(

@@ -3,6 +3,7 @@ import type { Dictation } from '../../core/dictation/dictation.ts';
 import { line, type Page } from '../page.ts';
 import { points } from '../paper.ts';
 import { blanks, type Cell, grid, heading, paragraph, space, titleBlock } from './blocks.ts';
+import { fitPages } from './fit.ts';
 import { type Block, blockWidth, flowPages } from './flow.ts';
 import { BODY, type SheetLook } from './sheet-look.ts';
 
@@ -12,7 +13,7 @@ export function dictationSheet(
   below: string,
   look: SheetLook,
 ): readonly Page[] {
-  const hers: Block[] = [
+  const hers = (look: SheetLook): readonly Block[] => [
     ...titleBlock('Dictation', below, look),
     paragraph(
       'Say it once, use it in a sentence, say it again. The children repeat it, tap its sounds, write it, and read what they wrote. Check together, one by one. A star marks what is new.',
@@ -22,7 +23,7 @@ export function dictationSheet(
     ...part('Sentences', sentences, look),
   ];
   return [
-    ...flowPages(hers, { paper: look.paper, foot: 'Dictation: the teacher’s page' }, look),
+    ...fitPages(hers, { foot: 'Dictation: the teacher’s page' }, look),
     ...writingPages(words.length, sentences.length, look),
   ];
 }
@@ -43,7 +44,7 @@ function part(name: string, all: Dictation['words'], look: SheetLook): readonly 
 const ROW = 14;
 
 function writingPages(words: number, sentences: number, look: SheetLook): readonly Page[] {
-  const width = blockWidth(look.paper);
+  const width = blockWidth(look);
   const half = (width - 8) / 2;
   const wordCells = Array.from({ length: words }, (_, at) => lineCell(at + 1, half, 1, look));
   const sentenceCells = Array.from({ length: sentences }, (_, at) =>
@@ -56,7 +57,7 @@ function writingPages(words: number, sentences: number, look: SheetLook): readon
     space(5),
     ...grid(sentenceCells, 1, look, 4),
   ];
-  return flowPages(blocks, { paper: look.paper, foot: 'Dictation' }, look);
+  return flowPages(blocks, 'Dictation', look).pages;
 }
 
 /** Numbered lines to write on, each with a fine line at the height of small letters. */

@@ -3,8 +3,8 @@
  * cut: it stands on the page where it still fits, and one that belongs to the
  * next (a heading) goes with it. All lengths are mm.
  */
-import { type Page, type PageMark, pageSize } from '../page.ts';
-import { type Paper, points } from '../paper.ts';
+import { type Page, type PageMark, pageSize, type ShapeMark } from '../page.ts';
+import { points } from '../paper.ts';
 import type { SheetLook } from './sheet-look.ts';
 
 /** Part of a sheet: its height, and its marks once it stands at (`left`, `top`). */
@@ -22,34 +22,57 @@ const MARGIN = 15;
 /** The baseline of a page’s foot, from the lower edge. */
 const FOOT = 9;
 
-/** The width that blocks have on a paper. */
-export function blockWidth(paper: Paper): number {
-  return pageSize({ paper }).width - 2 * MARGIN;
+/** The width that blocks have on a sheet, as they are laid out. */
+export function blockWidth({ paper, zoom = 1 }: SheetLook): number {
+  return (pageSize({ paper }).width - 2 * MARGIN) / zoom;
+}
+
+/** Blocks on pages: the marks of each page, and how much of the last one they fill, from 0 to 1. */
+export interface Flowed {
+  readonly pages: readonly Page[];
+  readonly filled: number;
 }
 
 /** The pages of blocks; `foot` stands small at the foot of each, with the page’s number. */
-export function flowPages(
-  blocks: readonly Block[],
-  { paper, foot }: { readonly paper: Paper; readonly foot: string },
-  look: SheetLook,
-): readonly Page[] {
-  const { height } = pageSize({ paper });
-  const floor = height - MARGIN - points(8);
+export function flowPages(blocks: readonly Block[], foot: string, look: SheetLook): Flowed {
+  const { paper, zoom = 1 } = look;
+  const room = (pageSize({ paper }).height - 2 * MARGIN - points(8)) / zoom;
   const sheets: PageMark[][] = [];
   let top = Number.POSITIVE_INFINITY;
   blocks.forEach((block, at) => {
     const isFirst = sheets.length === 0;
-    if (isFirst || block.newPage || top + needed(blocks, at) > floor) {
+    if (isFirst || block.newPage || top + needed(blocks, at) > room) {
       sheets.push([]);
-      top = MARGIN;
+      top = 0;
     }
-    sheets.at(-1)?.push(...block.marks(MARGIN, top));
+    sheets.at(-1)?.push(...block.marks(0, top));
     top += block.height;
   });
-  return sheets.map((marks, at) => ({
-    paper,
-    marks: [...marks, ...footMarks(paper, foot, at + 1, sheets.length, look)],
-  }));
+  return {
+    filled: sheets.length === 0 ? 0 : top / room,
+    pages: sheets.map((marks, at) => ({
+      paper,
+      marks: [
+        ...marks.map((mark) => printed(mark, zoom)),
+        ...footMarks(foot, at + 1, sheets.length, look),
+      ],
+    })),
+  };
+}
+
+/** A mark in the place and size in which it is printed. */
+function printed(mark: PageMark, zoom: number): PageMark {
+  const [x, y] = [MARGIN + (mark.x ?? 0) * zoom, MARGIN + (mark.y ?? 0) * zoom];
+  if (mark.kind === 'text') return { ...mark, x, y, size: mark.size * zoom };
+  const { scale = 1, line, dash } = mark;
+  return {
+    ...mark,
+    x,
+    y,
+    scale: scale * zoom,
+    ...(line === undefined ? {} : { line: line * zoom }),
+    ...(dash ? { dash: [dash[0] * zoom, dash[1] * zoom] } : {}),
+  } satisfies ShapeMark;
 }
 
 /** The height of a block together with those that it must not be parted from. */
@@ -60,11 +83,10 @@ function needed(blocks: readonly Block[], at: number): number {
 }
 
 function footMarks(
-  paper: Paper,
   foot: string,
   page: number,
   pages: number,
-  { inks, typeface }: SheetLook,
+  { paper, inks, typeface }: SheetLook,
 ): readonly PageMark[] {
   const { width, height } = pageSize({ paper });
   const y = height - FOOT;

@@ -12,8 +12,9 @@ import {
   space,
   titleBlock,
 } from './blocks.ts';
-import { type Block, blockWidth, flowPages } from './flow.ts';
-import { BODY, CHILD_LEAST, type SheetLook } from './sheet-look.ts';
+import { fitPages } from './fit.ts';
+import { type Block, blockWidth } from './flow.ts';
+import { BODY, childLeast, type SheetLook } from './sheet-look.ts';
 import { smallCard } from './small-card.ts';
 import { wordRows } from './words-sheet.ts';
 
@@ -29,7 +30,7 @@ export interface HomeSheetSpec {
 
 /** The pages of home practice. */
 export function homeSheet({ cards, words, sentences, reader }: HomeSheetSpec, look: SheetLook) {
-  const blocks: Block[] = [
+  const blocks = (look: SheetLook): readonly Block[] => [
     ...titleBlock('Read together', '', look),
     blanks([[reader ? `For ${reader}` : 'For', 0.62] as const, ['Week of', 0.38] as const], look),
     space(2),
@@ -50,11 +51,7 @@ export function homeSheet({ cards, words, sentences, reader }: HomeSheetSpec, lo
     space(3),
     days(look),
   ];
-  return flowPages(
-    blocks,
-    { paper: look.paper, foot: 'Home practice' },
-    look,
-  ) satisfies readonly Page[];
+  return fitPages(blocks, { foot: 'Home practice' }, look) satisfies readonly Page[];
 }
 
 function cardRows(ids: readonly CardId[], look: SheetLook): readonly Block[] {
@@ -79,14 +76,14 @@ function cardRows(ids: readonly CardId[], look: SheetLook): readonly Block[] {
       ],
     };
   });
-  return [space(1), ...grid([lineUp(cells, blockWidth(look.paper), 6)], 1, look, 2)];
+  return [space(1), ...grid([lineUp(cells, blockWidth(look), 6)], 1, look, 2)];
 }
 
 function sentenceBlocks(sentences: readonly string[], look: SheetLook): readonly Block[] {
   return [
     space(2),
     heading('Read the sentences', look),
-    ...sentences.flatMap((text) => [paragraph(text, look, { size: CHILD_LEAST }), space(2)]),
+    ...sentences.flatMap((text) => [paragraph(text, look, { size: childLeast(look) }), space(2)]),
   ];
 }
 

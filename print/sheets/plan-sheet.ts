@@ -27,7 +27,8 @@ import {
   titleBlock,
   writingLines,
 } from './blocks.ts';
-import { type Block, blockWidth, flowPages } from './flow.ts';
+import { fitPages } from './fit.ts';
+import { type Block, blockWidth } from './flow.ts';
 import { printable, said } from './said.ts';
 import { BODY, type SheetLook, SMALL } from './sheet-look.ts';
 import { notedCard, smallCard } from './small-card.ts';
@@ -44,10 +45,13 @@ export interface PlanSheetSpec {
   readonly day: string;
 }
 
+/** A plan becomes so small at most to fit one page: its small print is 6 pt then. */
+const SMALLEST = 0.7;
+
 /** The pages of a plan. */
 export function planSheet(spec: PlanSheetSpec, look: SheetLook): readonly Page[] {
   const { drill, whom, day } = spec;
-  const blocks: Block[] = [
+  const blocks = (look: SheetLook): readonly Block[] => [
     ...titleBlock(
       `Warm-up for ${whom}`,
       `${day === '' ? '' : `${day}. `}Up to ten minutes, quick and friendly. All of it was taught: leave out what you like, add nothing. Tick the box where something broke, and write beside it what you heard.`,
@@ -60,7 +64,7 @@ export function planSheet(spec: PlanSheetSpec, look: SheetLook): readonly Page[]
     heading('For their teacher: what broke, what you heard, who needs more', look),
     ...writingLines(3, 9, look),
   ];
-  return flowPages(blocks, { paper: look.paper, foot: `Warm-up for ${whom}` }, look);
+  return fitPages(blocks, { foot: `Warm-up for ${whom}`, onePage: SMALLEST }, look);
 }
 
 function visualBlocks({ drill, taught }: PlanSheetSpec, look: SheetLook): readonly Block[] {
@@ -109,7 +113,7 @@ function visualBlocks({ drill, taught }: PlanSheetSpec, look: SheetLook): readon
       withNext: true,
     },
     { ...space(2), withNext: true },
-    ...grid(cells, 3, look, 3),
+    ...grid(cells, (look.zoom ?? 1) < 0.9 ? 4 : 3, look, 3),
   ];
 }
 
@@ -118,39 +122,38 @@ function soundInClass(id: CardId, taught: ReadonlySet<CardId>): string {
 }
 
 function auditoryBlocks(sounds: readonly AuditorySound[], look: SheetLook): readonly Block[] {
-  const width = blockWidth(look.paper);
-  const rows = sounds.map((asked): Cell => {
-    const { phonemes, spellings } = asked;
+  const width = blockWidth(look) / 2 - 5;
+  const before = 6.5;
+  const named = sounds.map((asked) => {
     const word = sightIn(asked);
-    const cards = lineUp(
-      spellings.map((id) => smallCard(id, 8.5, look)),
-      width * 0.46,
-      1.6,
-    );
-    const sound = word === null ? said(phonemes, look) : `“${lettersShown(word)}”`;
-    const keyword = spellings.map((id) => correspondenceById.get(id)?.keyword).find(Boolean) ?? '';
-    const used = Math.min(
-      cards.width,
-      spellings.reduce((sum, id) => sum + smallCard(id, 8.5, look).width + 1.6, 0),
-    );
+    const sound = word === null ? said(asked.phonemes, look) : `“${lettersShown(word)}”`;
+    const keyword =
+      asked.spellings.map((id) => correspondenceById.get(id)?.keyword).find(Boolean) ?? '';
+    const wide = look.typeface.lay(`${sound}  `, BODY * 1.1, 'bold').width;
+    return { sound, keyword, wide, end: wide + look.typeface.lay(keyword, BODY).width };
+  });
+  const start = before + Math.max(0, ...named.map(({ end }) => end)) + 4;
+  const rows = sounds.map(({ spellings }, at): Cell => {
+    const { sound, keyword, wide } = named[at]!;
+    const small = spellings.map((id) => smallCard(id, 8.5, look));
+    const cards = lineUp(small, width - start, 1.6);
+    const used = small.reduce((sum, card) => sum + card.width + 1.6, start + 3);
     return {
       width,
       height: cards.height + 3,
       marks: (x, y) => [
         tickBox(x, y + 2.2, look),
-        text(sound, x + 6.5, y + 5.6, BODY * 1.1, look, 'bold'),
-        text(
-          keyword,
-          x + 6.5 + look.typeface.lay(`${sound}  `, BODY * 1.1, 'bold').width,
-          y + 5.6,
-          BODY,
-          look,
-        ),
-        ...cards.marks(x + 46, y),
-        line([x + 46 + used + 4, y + 8], [x + width, y + 8], {
-          stroke: look.inks.rule,
-          line: 0.25,
-        }),
+        text(sound, x + before, y + 5.6, BODY * 1.1, look, 'bold'),
+        text(keyword, x + before + wide, y + 5.6, BODY, look),
+        ...cards.marks(x + start, y),
+        ...(used + 8 > width
+          ? []
+          : [
+              line([x + used, y + 8], [x + width, y + 8], {
+                stroke: look.inks.rule,
+                line: 0.25,
+              }),
+            ]),
       ],
     };
   });
@@ -169,13 +172,13 @@ function auditoryBlocks(sounds: readonly AuditorySound[], look: SheetLook): read
       withNext: true,
     },
     { ...space(2), withNext: true },
-    ...grid(rows, 1, look),
+    ...grid(rows, 2, look),
   ];
 }
 
 function blendingBlocks({ board, run }: Drill, look: SheetLook): readonly Block[] {
   const twins = twinsIn(board.piles.flat());
-  const width = blockWidth(look.paper);
+  const width = blockWidth(look);
   const shape = shapeById.get(board.shape);
   const names = shape ? pileNames(shape) : [];
   const room = width / Math.max(1, board.piles.length) - 5;
@@ -206,7 +209,7 @@ function blendingBlocks({ board, run }: Drill, look: SheetLook): readonly Block[
     },
     { ...space(2), withNext: true },
     ...grid(piles, board.piles.length, look, 3).map((block) => ({ ...block, withNext: true })),
-    ...grid(cells, columnsFor(widest + 3, 5, look), look, 1.2),
+    ...grid(cells, columnsFor(widest + 3, 6, look), look, 1.2),
   ];
 }
 

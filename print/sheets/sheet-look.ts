@@ -10,6 +10,8 @@ export interface SheetLook {
   readonly typeface: Typeface;
   /** How sounds are written. */
   readonly style: SoundStyle;
+  /** How many times larger all is printed than it is laid out; 1 when left out (fit.ts). */
+  readonly zoom?: number;
 }
 
 /**
@@ -22,3 +24,8 @@ export const TITLE = points(20);
 export const HEADING = points(13);
 export const BODY = points(10.5);
 export const SMALL = points(8.5);
+
+/** The least size of what children read, as it is laid out on this sheet. */
+export function childLeast({ zoom = 1 }: SheetLook): number {
+  return CHILD_LEAST / zoom;
+}

@@ -189,6 +189,10 @@ describe('sheets on paper', () => {
     expect(said).toContain('/thawm/');
   });
 
+  test.each(PAPERS)('a plan of thirty flips with the widest words fits one page of %s', (paper) => {
+    expect(sheets(lookOn(paper)).plan).toHaveLength(1);
+  });
+
   test('what children read is at least 18 pt', () => {
     const { words, home, check } = sheets(lookOn('a4')) as Record<string, readonly Page[]>;
     const sizes = (pages: readonly Page[] | undefined, wanted: readonly string[]) =>

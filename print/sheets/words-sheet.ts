@@ -1,8 +1,9 @@
 /** Words to read, in letters for children. */
 import type { Page } from '../page.ts';
 import { columnsFor, grid, space, titleBlock } from './blocks.ts';
-import { blockWidth, flowPages } from './flow.ts';
-import { CHILD, CHILD_LEAST, type SheetLook } from './sheet-look.ts';
+import { fitPages } from './fit.ts';
+import { blockWidth } from './flow.ts';
+import { CHILD, childLeast, type SheetLook } from './sheet-look.ts';
 import { sizeFor, wordCell } from './word-cell.ts';
 
 /** A list of words as they are written; pairs stand with a stroke between them. */
@@ -15,13 +16,17 @@ export interface WordsSheetSpec {
 
 /** The pages of a list of words. */
 export function wordsSheet({ title, below, words }: WordsSheetSpec, look: SheetLook) {
-  const blocks = [...titleBlock(title, below, look), space(2), ...wordRows(words, 4, look)];
-  return flowPages(blocks, { paper: look.paper, foot: title }, look) satisfies readonly Page[];
+  const blocks = (look: SheetLook) => [
+    ...titleBlock(title, below, look),
+    space(2),
+    ...wordRows(words, 4, look),
+  ];
+  return fitPages(blocks, { foot: title }, look) satisfies readonly Page[];
 }
 
 /** Words in rows of up to `most`, as large as children read. */
 export function wordRows(words: readonly string[], most: number, look: SheetLook) {
-  const size = sizeFor(words, blockWidth(look.paper) - 6, [CHILD_LEAST, CHILD], look);
+  const size = sizeFor(words, blockWidth(look) - 6, [childLeast(look), CHILD], look);
   const cells = words.map((word) => wordCell(word, size, look));
   const widest = Math.max(0, ...cells.map(({ width }) => width)) + 6;
   return grid(cells, columnsFor(widest, most, look), look, size * 0.35);
