@@ -1,4 +1,6 @@
+import { stageCards } from '../test/browser/stage-page.ts';
 import { openScreen, taughtUpTo } from '../test/browser/standing.ts';
+import { flips } from '../test/browser/today-page.ts';
 import { visit } from '../test/browser/visit.ts';
 import { type Measurement, summary } from './measure.ts';
 
@@ -15,8 +17,8 @@ export async function measurements(): Promise<readonly Measurement[]> {
   try {
     await page.emulateMedia({ reducedMotion: 'reduce' });
     await taughtUpTo(page, 40);
-    await page.locator('.flip').first().waitFor();
-    await openScreen(page, 'stage', '.card');
+    await flips(page).first().waitFor();
+    await openScreen(page, 'stage', stageCards(page));
     await page.evaluate(() => {
       const seen: number[] = [];
       Object.assign(globalThis, { seen });
@@ -32,10 +34,10 @@ export async function measurements(): Promise<readonly Measurement[]> {
         { capture: true },
       );
     });
-    for (let i = 0; i < 60 && (await page.locator('.row .card').count()) === 0; i++) {
+    for (let i = 0; i < 60 && (await stageCards(page).count()) === 0; i++) {
       await page.keyboard.press('Space');
     }
-    const flips = await timesOf(page, 25);
+    const turns = await timesOf(page, 25);
     await page.evaluate(() => {
       document.body.textContent = 'a';
       addEventListener('keydown', () => {
@@ -48,7 +50,7 @@ export async function measurements(): Promise<readonly Measurement[]> {
         name: 'next word on the stage, key to paint',
         unit: 'ms',
         aim: FRAME,
-        values: flips,
+        values: turns,
       }),
       summary({ name: 'yardstick: one letter on an empty page', unit: 'ms', values: letters }),
     ];

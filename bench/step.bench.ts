@@ -1,4 +1,7 @@
+import { markCards } from '../test/browser/desk-page.ts';
+import { stageCards } from '../test/browser/stage-page.ts';
 import { openScreen, taughtUpTo } from '../test/browser/standing.ts';
+import { flips } from '../test/browser/today-page.ts';
 import { visit } from '../test/browser/visit.ts';
 import { type Measurement, summary } from './measure.ts';
 
@@ -16,13 +19,13 @@ export async function measurements(): Promise<readonly Measurement[]> {
   const { page: desk, url, end } = await visit({ width: 1366, height: 768, path: '#/today' });
   try {
     await taughtUpTo(desk, 40);
-    await desk.locator('.flip').first().waitFor();
-    await openScreen(desk, 'desk', '.mark-card');
+    await flips(desk).first().waitFor();
+    await openScreen(desk, 'desk', markCards(desk));
     const stage = await desk.context().newPage();
     await stage.setViewportSize({ width: 1920, height: 1080 });
     await stage.emulateMedia({ reducedMotion: 'reduce' });
     await stage.goto(new URL('#/stage', url).href);
-    await stage.locator('.row .card').first().waitFor();
+    await stageCards(stage).first().waitFor();
     for (let presses = 0; presses < 60 && !(await isBlending(desk)); presses += 1) {
       await desk.keyboard.press('Space');
     }

@@ -1,11 +1,11 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { DAY, setClocks } from './clock.ts';
-import { markCards, marksMade } from './desk-page.ts';
+import { deskCount, deskPart, markCards, marksMade } from './desk-page.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { allKept } from './recorded.ts';
 import { openScreen } from './standing.ts';
-import { flips } from './today-page.ts';
+import { flips, swappable } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 /** One class on one day and the next, so the tests follow each other. */
@@ -15,7 +15,7 @@ let page: Page;
 beforeAll(async () => {
   current = await visit({ path: '#/today', upTo: 40 });
   page = current.page;
-  await openScreen(page, 'class', '.class-page');
+  await openScreen(page, 'class', page.getByLabel('Add children'));
   await page.getByLabel('Add children').fill(`Wren\n${long}`);
   await page.getByRole('button', { name: 'Add 2 children' }).click();
   await openScreen(page, 'today', flips(page));
@@ -29,7 +29,7 @@ const marks = () => marksMade(page);
 /** Goes on to the first word of the third part. */
 async function toBlending(): Promise<void> {
   for (let presses = 0; presses < 40; presses += 1) {
-    if ((await page.locator('.desk-part').textContent()) === 'Blending drill') return;
+    if ((await deskPart(page).textContent()) === 'Blending drill') return;
     await page.keyboard.press('Space');
   }
   throw new Error('no blending drill came');
@@ -47,15 +47,15 @@ async function fitsPhones(): Promise<void> {
 
 describe('how it went', () => {
   it('invites to a warm-up before there was one, and says warmly that nothing broke', async () => {
-    await openScreen(page, 'after', '.after-empty');
+    await openScreen(page, 'after', page.getByText('Nothing has been run'));
     await openScreen(page, 'desk', markCards(page));
     for (let card = 0; card < 3; card += 1) await page.keyboard.press('Space');
-    await page.locator('.desk-count', { hasText: '4 of' }).waitFor();
+    await deskCount(page).filter({ hasText: '4 of' }).waitFor();
     await allKept(page);
     await page.keyboard.press('Escape');
     await page.getByRole('link', { name: 'How it went' }).click();
     await part('Nothing broke').getByText('all of it went well').waitFor();
-    expect(await part('Went well').locator('.score').textContent()).toBe('4 of 4');
+    await part('Went well').getByText('4 of 4', { exact: true }).waitFor();
   });
 
   it('shows what broke, in which word, what was heard, and what comes back', async () => {
@@ -116,14 +116,15 @@ describe('how it went', () => {
   });
 
   it('brings back tomorrow what broke, and says so', async () => {
-    await openScreen(page, 'after', '.back-one');
-    const [card] = await page.locator('.back-one .card').allTextContents();
+    const back = part('Next time brings back').getByRole('img').first();
+    await openScreen(page, 'after', back);
+    const card = await back.getAttribute('aria-label');
     await setClocks(page, DAY);
     await openScreen(page, 'today', flips(page));
     await page.reload();
-    const broke = page.locator('.visual-cards li', { hasText: /missed \d of \d yesterday/ });
+    const broke = swappable(page, 'Visual').and(page.getByLabel(/; missed \d of \d yesterday/));
     await broke.first().waitFor();
-    expect(await broke.locator('.card:not(.half)').allTextContents()).toContain(card);
+    expect(await broke.and(page.getByLabel(`${card}; missed`)).count()).toBe(1);
     await page.getByRole('link', { name: 'How it went' }).click();
     await page.getByRole('heading', { name: 'How it went' }).waitFor();
     await part('Their warm-ups').getByRole('link').first().waitFor();
@@ -132,12 +133,13 @@ describe('how it went', () => {
 
 describe('a plan for a substitute', () => {
   it('has all three parts, and prints on two sheets at most of either paper', async () => {
-    await openScreen(page, 'plan', '.plan');
-    expect(await page.locator('.say-cards li').count()).toBe(16);
-    expect(await page.locator('.say-sounds li').count()).toBe(8);
-    expect(await page.locator('.plan-flips li').count()).toBe(30);
-    const real = await page.locator('.plan-flips .word.real').count();
-    expect(real).toBe(15);
+    const lines = (name: string) => page.getByRole('list', { name }).getByRole('listitem');
+    const flipsPlanned = lines('Words to blend');
+    await openScreen(page, 'plan', flipsPlanned);
+    expect(await lines('Cards to show').count()).toBe(16);
+    expect(await lines('Sounds to say').count()).toBe(8);
+    expect(await flipsPlanned.count()).toBe(30);
+    expect(await flipsPlanned.filter({ hasText: ', a real word' }).count()).toBe(15);
     for (const said of ['My turn', 'Our turn', 'Your turn'])
       await page.getByText(said, { exact: true }).waitFor();
     for (const format of ['Letter', 'A4']) {

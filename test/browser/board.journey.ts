@@ -1,6 +1,17 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parseBoardLink } from '../../core/boards/shapes/board-link.ts';
+import {
+  cardFor,
+  cardIn,
+  count,
+  draggedCard,
+  inPile,
+  pile,
+  realCells,
+  told,
+  wordCells,
+} from './board-page.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { openScreen } from './standing.ts';
 import { flips } from './today-page.ts';
@@ -28,22 +39,9 @@ async function atBoard(link = BOARD): Promise<Visit> {
     location.hash = '#/about';
   });
   await page.reload({ waitUntil: 'load' });
-  await openScreen(page, `board?${link}`, '.word-table td');
+  await openScreen(page, `board?${link}`, wordCells(page).filter({ hasText: /\w/ }));
   return current;
 }
-
-const inPile = (page: Page, pile: number): Promise<(string | null)[]> =>
-  page
-    .locator(`[data-group="pile-${pile}"] [data-card]`)
-    .evaluateAll((cards) => cards.map((card) => card.getAttribute('data-card')));
-
-const card = (page: Page, group: string, id: string): Locator =>
-  page.locator(`[data-group="${group}"] [data-card="${id}"]`);
-
-const count = async (page: Page, name: string): Promise<number> =>
-  Number(
-    await page.locator('.counts dl > div').filter({ hasText: name }).locator('dd').textContent(),
-  );
 
 /** What the sentence on hidden words says nobody wants to hear. */
 const toRegret = async (page: Page): Promise<number> =>
@@ -52,7 +50,7 @@ const toRegret = async (page: Page): Promise<number> =>
   );
 
 /** What the grid of words shows, counted anew from the page. */
-const realInGrid = (page: Page): Promise<number> => page.locator('td .word.real').count();
+const realInGrid = (page: Page): Promise<number> => realCells(page).count();
 
 async function middleOf(locator: Locator): Promise<{ readonly x: number; readonly y: number }> {
   await locator.scrollIntoViewIfNeeded();
@@ -67,66 +65,65 @@ describe('cards on the table', () => {
     const before = await count(page, 'real words');
     expect(before).toBeGreaterThan(8);
     expect(await realInGrid(page)).toBe(before);
-    const name = await card(page, 'pile-0', 'b=B').getAttribute('aria-label');
+    const name = await cardIn(page, 'Beginnings', 'b').getAttribute('aria-label');
     const [, adds] = /adds (\d+) real word/.exec(name ?? '') ?? [];
 
-    const from = await middleOf(card(page, 'pile-0', 'b=B'));
-    const tray = await page.locator('.board-tray h2').boundingBox();
+    const from = await middleOf(cardIn(page, 'Beginnings', 'b'));
+    const tray = await page.getByRole('heading', { name: 'Could lie here too' }).boundingBox();
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();
     await page.mouse.move((tray?.x ?? 0) + 60, (tray?.y ?? 0) + 10, { steps: 6 });
-    expect(await page.locator('.dragged').count()).toBe(1);
+    expect(await draggedCard(page).count()).toBe(1);
     await page.mouse.up();
-    expect(await inPile(page, 0)).toEqual(['d=D', 'm=M', 's=S']);
+    expect(await inPile(page, 'Beginnings')).toEqual(['d=D', 'm=M', 's=S']);
     expect(await count(page, 'real words')).toBe(before - Number(adds));
     expect(await realInGrid(page)).toBe(before - Number(adds));
-    expect(await page.locator('.dragged').count()).toBe(0);
+    expect(await draggedCard(page).count()).toBe(0);
 
     await page.getByRole('button', { name: 'Undo' }).click();
-    expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
+    expect(await inPile(page, 'Beginnings')).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
     expect(await count(page, 'real words')).toBe(before);
     expect(errors).toEqual([]);
   });
 
   it('dragged where they cannot stand stay where they lay, and it is said why', async () => {
     const { page } = await atBoard();
-    const from = await middleOf(card(page, 'pile-0', 'd=D'));
-    const vowels = await middleOf(page.locator('.board-pile').nth(1));
+    const from = await middleOf(cardIn(page, 'Beginnings', 'd'));
+    const vowels = await middleOf(pile(page, 'Vowels'));
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();
     await page.mouse.move(vowels.x, vowels.y, { steps: 6 });
     await page.mouse.up();
-    expect(await inPile(page, 0)).toContain('d=D');
-    expect(await page.locator('.board-told').textContent()).toContain('d is no vowel');
+    expect(await inPile(page, 'Beginnings')).toContain('d=D');
+    expect(await told(page).textContent()).toContain('d is no vowel');
   });
 
   it('move by keys alone: out, in and from pile to pile, each told in a live line', async () => {
     const { page } = await atBoard();
-    await card(page, 'pile-0', 'b=B').focus();
+    await cardIn(page, 'Beginnings', 'b').focus();
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('3');
-    expect(await inPile(page, 0)).toEqual(['b=B', 'm=M', 's=S']);
-    expect(await inPile(page, 2)).toEqual(['t=T', 'n=N', 'g=G', 'ck=K', 'd=D']);
-    const told = page.locator('.board-told[role=status]');
-    expect(await told.textContent()).toBe(
+    expect(await inPile(page, 'Beginnings')).toEqual(['b=B', 'm=M', 's=S']);
+    expect(await inPile(page, 'Endings')).toEqual(['t=T', 'n=N', 'g=G', 'ck=K', 'd=D']);
+    expect(await told(page).textContent()).toBe(
       `Now ${await count(page, 'real words')} real words, ${await count(page, 'nonsense')} nonsense` +
         `${(await toRegret(page)) > 0 ? `, ${await toRegret(page)} to regret` : ''}.`,
     );
     const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-card'));
     expect(await focused()).toBe('m=M');
     await page.keyboard.press('Delete');
-    expect(await inPile(page, 0)).toEqual(['b=B', 's=S']);
+    expect(await inPile(page, 'Beginnings')).toEqual(['b=B', 's=S']);
     expect(await focused()).toBe('s=S');
     await page.keyboard.press('2');
-    expect(await told.textContent()).toContain('s is no vowel');
+    expect(await told(page).textContent()).toContain('s is no vowel');
 
-    await card(page, 'tray-0', 'm=M').focus();
+    await cardFor(page, 'Beginnings', 'm').focus();
     await page.keyboard.press('1');
-    expect(await inPile(page, 0)).toEqual(['b=B', 's=S', 'm=M']);
+    expect(await inPile(page, 'Beginnings')).toEqual(['b=B', 's=S', 'm=M']);
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');
-    expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
+    expect(await inPile(page, 'Beginnings')).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
   });
 
   it('move under a finger that holds them, and the page scrolls under one that does not', async () => {
@@ -139,29 +136,29 @@ describe('cards on the table', () => {
         type,
         touchPoints: type === 'touchEnd' ? [] : [{ x, y }],
       });
-    const from = await middleOf(card(page, 'pile-0', 'd=D'));
-    const to = await middleOf(page.locator('.board-pile').nth(2));
+    const from = await middleOf(cardIn(page, 'Beginnings', 'd'));
+    const to = await middleOf(pile(page, 'Endings'));
     await touch('touchStart', from.x, from.y);
-    await page.locator('.dragged').waitFor();
+    await draggedCard(page).waitFor();
     await touch('touchMove', (from.x + to.x) / 2, to.y);
     await touch('touchMove', to.x, to.y);
     await touch('touchEnd');
-    await page.locator('[data-group="pile-2"] [data-card="d=D"]').waitFor();
-    expect(await inPile(page, 0)).not.toContain('d=D');
+    await cardIn(page, 'Endings', 'd').waitFor();
+    expect(await inPile(page, 'Beginnings')).not.toContain('d=D');
 
-    const start = await middleOf(card(page, 'pile-0', 'm=M'));
+    const start = await middleOf(cardIn(page, 'Beginnings', 'm'));
     const scrolled = await page.evaluate(() => scrollY);
     await touch('touchStart', start.x, start.y);
     for (let step = 1; step <= 6; step += 1) await touch('touchMove', start.x, start.y - step * 30);
     await touch('touchEnd');
     await page.waitForFunction((before) => scrollY > before, scrolled);
-    expect(await inPile(page, 0)).toContain('m=M');
+    expect(await inPile(page, 'Beginnings')).toContain('m=M');
 
-    await card(page, 'pile-0', 's=S')
+    await cardIn(page, 'Beginnings', 's')
       .tap()
-      .catch(() => card(page, 'pile-0', 's=S').click());
+      .catch(() => cardIn(page, 'Beginnings', 's').click());
     await page.getByRole('button', { name: 'Take out' }).click();
-    expect(await inPile(page, 0)).toEqual(['b=B', 'm=M']);
+    expect(await inPile(page, 'Beginnings')).toEqual(['b=B', 'm=M']);
     await session.send('Emulation.setTouchEmulationEnabled', { enabled: false });
     await session.detach();
     await page.setViewportSize({ width: 1366, height: 768 });
@@ -169,14 +166,14 @@ describe('cards on the table', () => {
 
   it('a tap tells what a card adds, where it can go, and why it cannot stand elsewhere', async () => {
     const { page } = await atBoard();
-    await card(page, 'pile-2', 'ck=K').click();
+    await cardIn(page, 'Endings', 'ck').click();
     const sheet = page.getByRole('dialog', { name: 'ck' });
     const text = await sheet.textContent();
     expect(text).toMatch(/Without ck, \d+ real words? and \d+ nonsense would go/);
     expect(text).toContain('stand after a vowel, never at the beginning.');
     expect(text).toContain('ck is no vowel');
     await sheet.getByRole('button', { name: 'Take out' }).click();
-    expect(await inPile(page, 2)).toEqual(['t=T', 'n=N', 'g=G']);
+    expect(await inPile(page, 'Endings')).toEqual(['t=T', 'n=N', 'g=G']);
   });
 });
 
@@ -185,15 +182,18 @@ describe('the best board', () => {
     const { page } = await atBoard();
     const before = await count(page, 'real words');
     await page.getByRole('button', { name: 'Make the best board' }).click();
-    const told = page.locator('.board-told');
-    await told.filter({ hasText: /Proven best|proven best/ }).waitFor();
+    await told(page)
+      .filter({ hasText: /Proven best|proven best/ })
+      .waitFor();
     expect(await count(page, 'real words')).toBeGreaterThan(before);
-    expect((await inPile(page, 0)).length).toBeLessThanOrEqual(8);
+    expect((await inPile(page, 'Beginnings')).length).toBeLessThanOrEqual(8);
 
-    await card(page, 'tray-2', 'x=K+S').click();
+    await cardFor(page, 'Endings', 'x').click();
     await page.getByRole('button', { name: 'Best board with x' }).click();
-    await card(page, 'pile-2', 'x=K+S').waitFor();
-    await told.filter({ hasText: /Proven best|proven best/ }).waitFor();
+    await cardIn(page, 'Endings', 'x').waitFor();
+    await told(page)
+      .filter({ hasText: /Proven best|proven best/ })
+      .waitFor();
     await page.getByRole('button', { name: 'Earlier boards (2)' }).click();
     expect(await page.getByRole('button', { name: 'Lay it again' }).count()).toBe(2);
     await page.keyboard.press('Escape');
@@ -203,8 +203,7 @@ describe('the best board', () => {
     const { page } = await atBoard();
     await page.getByLabel('What the best board is for').selectOption('paper');
     await page.getByRole('button', { name: 'Make the best board' }).click();
-    await page
-      .locator('.board-told')
+    await told(page)
       .filter({ hasText: /roven best/ })
       .waitFor();
     expect(await page.getByText(/stays? hidden/).textContent()).toMatch(/none to regret.* paper/);
@@ -228,7 +227,7 @@ describe('the best board', () => {
     await page.reload({ waitUntil: 'load' });
     await page.getByRole('button', { name: 'Make the best board' }).click();
     await page.getByText('more cards than this pile holds').waitFor();
-    expect(await inPile(page, 0)).toEqual(['b=B']);
+    expect(await inPile(page, 'Beginnings')).toEqual(['b=B']);
   });
 });
 
@@ -239,14 +238,14 @@ describe('boards kept and handed on', () => {
     await page.getByRole('textbox', { name: 'Name' }).fill('Monday’s board');
     await page.keyboard.press('Enter');
     await page.reload({ waitUntil: 'load' });
-    await page.locator('.board-card').first().waitFor();
-    expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
-    await card(page, 'pile-0', 'b=B').focus();
+    await pile(page, 'Beginnings').getByRole('button').first().waitFor();
+    expect(await inPile(page, 'Beginnings')).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
+    await cardIn(page, 'Beginnings', 'b').focus();
     await page.keyboard.press('Delete');
 
     await page.getByRole('button', { name: /^Your boards/ }).click();
     await page.getByRole('button', { name: 'Open Monday’s board' }).click();
-    expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
+    expect(await inPile(page, 'Beginnings')).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
     await page.getByRole('button', { name: /^Your boards/ }).click();
     await page.getByRole('button', { name: 'Rename Monday’s board' }).click();
     await page.getByRole('textbox', { name: 'Name' }).fill('Short i and a');
@@ -281,8 +280,8 @@ describe('boards kept and handed on', () => {
 
     const other = await visit({ path: `#/board?${BOARD}` });
     try {
-      await other.page.locator('.word-table td').first().waitFor();
-      expect(await inPile(other.page, 2)).toEqual(['t=T', 'n=N', 'g=G', 'ck=K']);
+      await wordCells(other.page).filter({ hasText: /\w/ }).first().waitFor();
+      expect(await inPile(other.page, 'Endings')).toEqual(['t=T', 'n=N', 'g=G', 'ck=K']);
       expect(await other.page.getByText('not taught yet', { exact: true }).count()).toBe(10);
       expect(await realInGrid(other.page)).toBe(0);
       expect(new URL(other.page.url()).hash).toBe('#/board');
@@ -293,9 +292,10 @@ describe('boards kept and handed on', () => {
 
   it('a broken link says what to do, and the board on the table stays', async () => {
     const { page } = await atBoard();
-    await openScreen(page, 'board?v=1&piles=b,a,j&shape=closed', '.board-told:not(:empty)');
-    expect(await page.locator('.board-told').textContent()).toContain('where it cannot lie');
-    expect(await inPile(page, 0)).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
+    const why = told(page).filter({ hasText: /\w/ });
+    await openScreen(page, 'board?v=1&piles=b,a,j&shape=closed', why);
+    expect(await told(page).textContent()).toContain('where it cannot lie');
+    expect(await inPile(page, 'Beginnings')).toEqual(['b=B', 'd=D', 'm=M', 's=S']);
     expect(new URL(page.url()).hash).toBe('#/board');
   });
 
@@ -308,8 +308,8 @@ describe('boards kept and handed on', () => {
     expect(words.length).toBeGreaterThan(10);
     for (const word of words) expect(word).toMatch(/^[bdms][ai](t|n|g|ck)$/);
     await page.getByRole('link', { name: 'Open this board' }).click();
-    await page.locator('.board-card').first().waitFor();
-    expect(await inPile(page, 1)).toEqual(['a=AE', 'i=IH']);
+    await pile(page, 'Beginnings').getByRole('button').first().waitFor();
+    expect(await inPile(page, 'Vowels')).toEqual(['a=AE', 'i=IH']);
   });
 });
 
@@ -337,10 +337,10 @@ describe('the screen', () => {
     expect(heads).toEqual(['t', 'n', 'g', 'ck']);
     const rows = await table.getByRole('row').allTextContents();
     expect(rows.slice(1).map((row) => row[0])).toEqual(['b', 'd', 'm', 's']);
-    const hidden = table.locator('.hidden-word').first();
+    const hidden = table.getByRole('cell').filter({ hasText: 'hidden, ' }).first();
     expect(await hidden.textContent()).toContain('hidden, ');
     await hidden.focus();
-    expect(await page.locator('.told').textContent()).toMatch(/^Hidden[.:] .+\.$/);
+    await page.getByText(/^Hidden[.:] .+\.$/).waitFor();
   });
 
   it('invites when nothing was taught', async () => {

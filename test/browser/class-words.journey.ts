@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
-import { markCards, marksMade } from './desk-page.ts';
+import { deskCount, markCards, marksMade, warmUpsListed } from './desk-page.ts';
 import { barriersIn } from './looks.ts';
 import { allKept } from './recorded.ts';
 import { stageCards } from './stage-page.ts';
@@ -23,6 +23,8 @@ async function atSettings(upTo: number, spec: VisitSpec = {}): Promise<Page> {
   return page;
 }
 
+const decided = (page: Page) => page.getByRole('list', { name: 'What you decided' });
+
 describe('the teacher’s word about words', () => {
   it('hides a word of today’s run for good, says so, and undo brings the same run back', async () => {
     const page = await atSettings(30);
@@ -40,7 +42,7 @@ describe('the teacher’s word about words', () => {
 
     await flips(page).nth(7).click();
     await page.getByRole('button', { name: 'Never in my class' }).click();
-    await page.locator('html:not([data-unsaved])').waitFor();
+    await allKept(page);
     await page.reload();
     await flips(page).first().waitFor();
     expect(await words(page)).not.toContain(blocked);
@@ -68,7 +70,7 @@ describe('the teacher’s word about words', () => {
     await openScreen(page, 'settings', page.getByLabel('A word', { exact: true }));
     await page.getByLabel('A word', { exact: true }).fill(second as string);
     await page.keyboard.press('Enter');
-    await page.locator('.decisions').waitFor();
+    await decided(page).waitFor();
     await openScreen(page, 'stage', stageCards(page));
     await expect.poll(onStage, { timeout: 10_000 }).not.toBe(second);
     expect(await onStage()).not.toBe(first);
@@ -88,15 +90,15 @@ describe('the teacher’s word about words', () => {
     await openScreen(page, 'settings', page.getByLabel('A word', { exact: true }));
     await page.getByLabel('A word', { exact: true }).fill(word as string);
     await page.keyboard.press('Enter');
-    await page.locator('.decisions').waitFor();
+    await decided(page).waitFor();
     await openScreen(page, 'desk', markCards(page));
-    await expect.poll(() => page.locator('.desk-count').textContent()).toMatch(/^2 of/);
+    await expect.poll(() => deskCount(page).textContent()).toMatch(/^2 of/);
     await page.keyboard.press('Digit1');
     await page.keyboard.press('Space');
     await allKept(page);
     await openScreen(page, 'after', marksMade(page));
     expect(await marksMade(page).count()).toBe(2);
-    expect(await page.locator('.earlier li').count()).toBe(1);
+    expect(await warmUpsListed(page).count()).toBe(1);
   });
 
   it('a word or a sound is settled in the settings and taken back there', async () => {
@@ -114,7 +116,7 @@ describe('the teacher’s word about words', () => {
     await openScreen(page, 'words', entries(page));
     const words = () => entries(page).allTextContents();
     await expect.poll(words).not.toContain('make');
-    await openScreen(page, 'settings', '.decisions');
+    await openScreen(page, 'settings', decided(page));
     await page.getByRole('button', { name: 'Take back: whatever says /māk/' }).click();
     await openScreen(page, 'words', entries(page));
     await expect.poll(words).toContain('make');

@@ -129,7 +129,7 @@ describe('the class', () => {
       .click();
     await expect.poll(run).toEqual(ofWillow);
 
-    await openScreen(page, 'class', '.group-panel');
+    await openScreen(page, 'class', panel(page, 'Whole class'));
     await page.getByRole('button', { name: 'Rename or remove Willow' }).click();
     await page.getByRole('button', { name: 'Remove the group' }).click();
     await members(page, 'Whole class').toEqual(['Odalys', 'Tam', 'Tam', 'Wren']);
@@ -285,12 +285,16 @@ describe('when this browser keeps nothing', () => {
     await refusing.getByLabel('Add children').fill('Bram, Tova');
     await refusing.keyboard.press('Enter');
     await members(refusing, 'Whole class').toEqual(['Bram', 'Tova']);
-    await openScreen(refusing, 'learned', '.stage-row');
+    await openScreen(
+      refusing,
+      'learned',
+      refusing.getByRole('button', { name: /^Taught up to step 1,/ }),
+    );
     await refusing.getByRole('slider', { name: 'Taught up to here' }).focus();
     for (let stages = 0; stages < 3; stages++) await refusing.keyboard.press('PageDown');
     await openScreen(refusing, 'today', flips(refusing));
     await openScreen(refusing, 'stage', stageCards(refusing));
-    await openScreen(refusing, 'class', '.group-panel');
+    await openScreen(refusing, 'class', panel(refusing, 'Whole class'));
     const copy = await saved(refusing, () =>
       copyOffered(refusing).getByRole('button', { name: 'Save a copy' }).click(),
     );

@@ -1,11 +1,34 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { EventBodies, EventKind, LogEvent } from '../../core/log/event.ts';
 import { DAY, setClocks } from './clock.ts';
-import { cardsBefore, markCards } from './desk-page.ts';
+import {
+  atNow,
+  broken,
+  cardsBefore,
+  deskCount,
+  deskEnd,
+  deskLetters,
+  deskPart,
+  keptMark,
+  markCards,
+  reader,
+  turnSaid,
+  upcoming,
+} from './desk-page.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
 import { allKept, recorded } from './recorded.ts';
-import { stageCards } from './stage-page.ts';
+import {
+  answer,
+  edge,
+  stageCards,
+  stageEnd,
+  stageLetters,
+  stagePlaces,
+  sweepLine,
+  turnPicture,
+  writingLine,
+} from './stage-page.ts';
 import { openScreen, putRows } from './standing.ts';
 import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
@@ -43,15 +66,11 @@ async function told<Kind extends EventKind>(kind: Kind): Promise<readonly Said<K
   return events.filter((event) => event.kind === kind) as unknown as readonly Said<Kind>[];
 }
 
-const part = () => desk.locator('.desk-part').textContent();
-const letters = (page: Page, row: string) =>
-  page
-    .locator(`${row} .card`)
-    .evaluateAll((cards) => cards.map((card) => card.textContent).join(''));
+const part = () => deskPart(desk).textContent();
 
 /** Waits until the stage shows the row that the desk shows. */
 async function inStep(): Promise<void> {
-  await expect.poll(() => letters(stage, '.row')).toBe(await letters(desk, '.of-now'));
+  await expect.poll(() => stageLetters(stage)).toBe(await deskLetters(desk));
 }
 
 async function goOnTo(name: string): Promise<void> {
@@ -65,19 +84,19 @@ describe('desk and stage', () => {
   it('go in step, part by part, and the children see only what they should', async () => {
     await desk.getByText('stage open').waitFor();
     await inStep();
-    expect(await stage.locator('.edge').count()).toBe(0);
+    expect(await edge(stage).count()).toBe(0);
     await desk.getByText('as in').first().waitFor();
     await desk.keyboard.press('PageDown');
     await desk.keyboard.press('PageDown');
-    await expect.poll(() => desk.locator('.desk-count').textContent()).toBe('3 of 16');
+    await expect.poll(() => deskCount(desk).textContent()).toBe('3 of 16');
     await inStep();
     await stage.keyboard.press('PageUp');
-    await expect.poll(() => desk.locator('.desk-count').textContent()).toBe('2 of 16');
+    await expect.poll(() => deskCount(desk).textContent()).toBe('2 of 16');
 
     await goOnTo('Auditory drill');
-    await stage.locator('.writing-line').waitFor();
-    expect(await stage.locator('.row').count()).toBe(0);
-    expect(await desk.locator('.of-now .card').count()).toBeGreaterThan(0);
+    await writingLine(stage).waitFor();
+    expect(await stageCards(stage).count()).toBe(0);
+    expect(await markCards(desk).count()).toBeGreaterThan(0);
     await desk.getByRole('button', { name: 'Reveal on the stage' }).click();
     await stageCards(stage).first().waitFor();
     await inStep();
@@ -85,9 +104,9 @@ describe('desk and stage', () => {
     await desk.keyboard.press('d');
     const words = new Set<string | null>();
     for (let word = 0; word < 6; word += 1) {
-      words.add(await desk.locator('.desk-word').textContent());
-      expect(await stage.locator('.writing-line').count()).toBe(1);
-      expect(await stage.locator('.row').count()).toBe(0);
+      words.add(await atNow(desk).getByRole('heading').textContent());
+      expect(await writingLine(stage).count()).toBe(1);
+      expect(await stageCards(stage).count()).toBe(0);
       if (word < 5) await desk.keyboard.press('Space');
     }
     expect(words.size).toBe(6);
@@ -96,31 +115,28 @@ describe('desk and stage', () => {
 
     await goOnTo('Blending drill');
     await inStep();
-    await expect
-      .poll(() => desk.locator('.desk-said').textContent())
-      .toMatch(/^(real word|nonsense)/);
-    const seen = await stage.locator('main').textContent();
+    await atNow(desk)
+      .getByText(/^(real word|nonsense)/)
+      .first()
+      .waitFor();
+    const seen = await stage.getByRole('main').textContent();
     expect(seen).not.toMatch(/nonsense|Odalys|Bram|Tova|Wren|\/[a-z]+\//);
-    expect(await stage.locator('.answer').count()).toBe(0);
+    expect(await answer(stage).count()).toBe(0);
   });
 
   it('blend the whole row, one sound at a time or joined, as she chooses at the desk', async () => {
-    const waiting = () => stage.locator('.place.waiting').count();
+    const waiting = () => stagePlaces(stage, 'waiting').count();
     await desk.getByLabel('One sound at a time').check();
     await expect.poll(waiting).toBeGreaterThan(0);
     await desk.keyboard.press('Space');
     await desk.getByLabel('Joined sounds').check();
     for (let presses = 0; presses < 5 && (await waiting()) > 0; presses += 1) {
-      const width = await stage
-        .locator('.sweep')
-        .evaluate((line) => line.getBoundingClientRect().width);
+      const width = await widthOf(sweepLine(stage));
       const before = await waiting();
       await desk.keyboard.press('Space');
       await expect.poll(waiting).toBeLessThan(before);
-      await stage.locator('.sweep path.gliding').waitFor();
-      const after = await stage
-        .locator('.sweep')
-        .evaluate((line) => line.getBoundingClientRect().width);
+      await sweepLine(stage, 'gliding').waitFor();
+      const after = await widthOf(sweepLine(stage));
       expect(after).toBeGreaterThan(width);
     }
     await desk.keyboard.press('o');
@@ -129,19 +145,19 @@ describe('desk and stage', () => {
 
   it('keep what broke: the child, the card, what was heard, and take it back', async () => {
     await desk.getByLabel('Call on children').check();
-    await desk.locator('.reader').waitFor();
-    const reader = await desk.locator('.reader').textContent();
+    await reader(desk).waitFor();
+    const child = await reader(desk).textContent();
     await desk.keyboard.press('Digit2');
     await desk.getByText('heard instead').waitFor();
     await desk.keyboard.press('Digit1');
     const marked = (await told('marked')).at(-1);
     const names = new Map((await told('set')).map(({ body }) => [body.id, body.value]));
-    expect(names.get(marked?.body.child ?? '')).toBe(reader);
+    expect(names.get(marked?.body.child ?? '')).toBe(child);
     expect(marked?.body).toMatchObject({ part: 'blending', broke: 2, heard: null });
     const amended = (await told('amended')).at(-1);
     expect(amended?.body).toMatchObject({ mark: marked?.id, field: 'heard' });
     expect(amended?.body.value).not.toBeNull();
-    await desk.locator('.chip.marked .kept:not(.waits)').waitFor();
+    await keptMark(desk).waitFor();
 
     const cards = marked?.body.cards;
     await desk.keyboard.press('Space');
@@ -152,7 +168,7 @@ describe('desk and stage', () => {
     expect((await told('undone')).at(-1)?.body.event).toBe(before?.id);
     const first = cardsBefore(desk).first();
     expect(await first.getAttribute('aria-pressed')).toBe('false');
-    expect(await desk.locator('.of-before .broke').count()).toBeGreaterThan(0);
+    expect(await broken(cardsBefore(desk)).count()).toBeGreaterThan(0);
 
     await markCards(desk).nth(0).click();
     await desk.getByRole('button', { name: 'something else' }).click();
@@ -167,14 +183,14 @@ describe('desk and stage', () => {
     await desk.getByRole('checkbox', { name: 'Tova is here' }).uncheck();
     const readers: (string | null)[] = [];
     for (let turn = 0; turn < 9; turn += 1) {
-      const upcoming = await desk.locator('.upcoming button').first().textContent();
+      const next = await upcoming(desk).first().textContent();
       await desk.keyboard.press('Space');
-      const reader = await desk.locator('.reader').textContent();
-      expect(reader).toBe(upcoming);
-      readers.push(reader);
+      const child = await reader(desk).textContent();
+      expect(child).toBe(next);
+      readers.push(child);
     }
     const counts = ['Odalys', 'Bram', 'Wren'].map(
-      (name) => readers.filter((reader) => reader === name).length,
+      (name) => readers.filter((child) => child === name).length,
     );
     expect(readers).not.toContain('Tova');
     expect(Math.min(...counts)).toBeGreaterThanOrEqual(1);
@@ -183,48 +199,48 @@ describe('desk and stage', () => {
   });
 
   it('lead through my turn, our turn and your turn, and bring the word back a few flips later', async () => {
-    const word = await letters(desk, '.of-now');
+    const word = await deskLetters(desk);
     await desk.keyboard.press('Digit1');
     await desk.keyboard.press('c');
     const seen: string[] = [];
-    for (let step = 0; step < 15 && (await desk.locator('.desk-turn').count()) > 0; step += 1) {
-      const turn = (await desk.locator('.desk-turn b').textContent()) ?? '';
+    for (let step = 0; step < 15 && (await turnSaid(desk).count()) > 0; step += 1) {
+      const turn = (await turnSaid(desk).textContent())?.split(':', 1)[0] ?? '';
       if (seen.at(-1) !== turn) seen.push(turn);
-      await stage.getByRole('img', { name: turn.replace(':', '') }).waitFor();
+      await stage.getByRole('img', { name: turn }).waitFor();
       if (step === 0) {
-        expect(await stage.locator('.place.lit').count()).toBe(1);
-        expect(await desk.locator('.desk-turn').textContent()).toMatch(/^My turn: you say \/.+\//);
+        expect(await stagePlaces(stage, 'lit').count()).toBe(1);
+        expect(await turnSaid(desk).textContent()).toMatch(/^My turn: you say \/.+\//);
       }
       await desk.keyboard.press('c');
     }
-    expect(seen).toEqual(['My turn:', 'Our turn:', 'Your turn:']);
+    expect(seen).toEqual(['My turn', 'Our turn', 'Your turn']);
     await expect.poll(async () => (await told('corrected')).length).toBe(1);
-    const reader = await desk.locator('.reader').textContent();
+    const child = await reader(desk).textContent();
     for (let more = 0; more < 4; more += 1) await desk.keyboard.press('Space');
-    expect(await letters(desk, '.of-now')).toBe(word);
-    expect(await desk.locator('.reader').textContent()).toBe(reader);
+    expect(await deskLetters(desk)).toBe(word);
+    expect(await reader(desk).textContent()).toBe(child);
     await desk.keyboard.press('c');
     await desk.keyboard.press('Escape');
-    expect(await desk.locator('.desk-turn').count()).toBe(0);
-    expect(await stage.locator('.turn-picture').count()).toBe(0);
+    expect(await turnSaid(desk).count()).toBe(0);
+    expect(await turnPicture(stage).count()).toBe(0);
   });
 
   it('stand where they stood when either is loaded anew, and when both are', async () => {
-    const count = await desk.locator('.desk-count').textContent();
-    const row = await letters(desk, '.of-now');
+    const count = await deskCount(desk).textContent();
+    const row = await deskLetters(desk);
     await allKept(desk);
     for (const page of [desk, stage]) {
       await page.reload({ waitUntil: 'load' });
       await markCards(desk).first().waitFor();
       await stageCards(stage).first().waitFor();
-      expect(await desk.locator('.desk-count').textContent()).toBe(count);
-      expect(await letters(desk, '.of-now')).toBe(row);
+      expect(await deskCount(desk).textContent()).toBe(count);
+      expect(await deskLetters(desk)).toBe(row);
       await inStep();
     }
     await stage.close();
     await desk.reload({ waitUntil: 'load' });
     await markCards(desk).first().waitFor();
-    expect(await letters(desk, '.of-now')).toBe(row);
+    expect(await deskLetters(desk)).toBe(row);
     const link = desk.context().waitForEvent('page');
     await desk.getByRole('button', { name: 'Open the stage' }).click();
     stage = await link;
@@ -250,7 +266,7 @@ describe('desk and stage', () => {
       { width: 390, height: 844 },
     ]) {
       await fitsAcross(desk, size.width, size.height);
-      const small = await desk.locator('.desk button:visible').evaluateAll((buttons) =>
+      const small = await desk.getByRole('button').evaluateAll((buttons) =>
         buttons
           .map((button) => ({ name: button.textContent, box: button.getBoundingClientRect() }))
           .filter(({ box }) => Math.round(box.height) < 44 || Math.round(box.width) < 44)
@@ -265,15 +281,11 @@ describe('desk and stage', () => {
   });
 
   it('come to the end together, from where one goes on to how it went', async () => {
-    for (
-      let presses = 0;
-      presses < 60 && (await desk.locator('.desk-over').count()) === 0;
-      presses += 1
-    ) {
+    for (let presses = 0; presses < 60 && (await deskEnd(desk).count()) === 0; presses += 1) {
       await desk.keyboard.press('Space');
     }
-    await stage.locator('.end p').waitFor();
-    expect(await stage.locator('.end a').count()).toBe(0);
+    await stageEnd(stage).waitFor();
+    expect(await stage.getByRole('link').count()).toBe(0);
     await expect.poll(async () => (await told('ended')).at(-1)?.body.complete).toBe(true);
     await desk.getByRole('link', { name: 'How it went' }).click();
     await desk.getByRole('heading', { name: 'How it went' }).waitFor();
@@ -309,15 +321,15 @@ describe('the stage alone', () => {
     await desk.getByRole('img', { name: 'My turn' }).waitFor();
     await desk.keyboard.press('Escape');
     const touch = await fingerOn(desk);
-    await touch(await middleOf(desk, '.row .card >> text=a'));
-    await expect.poll(() => letters(desk, '.row')).toBe('bit');
-    await touch(await middleOf(desk, '.row .card >> text=i'));
-    await desk.locator('.place.nudged').waitFor();
-    expect(await letters(desk, '.row')).toBe('bit');
+    await touch(await middleOf(stageCards(desk).filter({ hasText: 'a' })));
+    await expect.poll(() => stageLetters(desk)).toBe('bit');
+    await touch(await middleOf(stageCards(desk).filter({ hasText: 'i' })));
+    await stagePlaces(desk, 'nudged').waitFor();
+    expect(await stageLetters(desk)).toBe('bit');
     await touch({ x: 150, y: 640 }, { x: 1150, y: 640 });
-    await desk.locator('.sweep .drawn').waitFor();
+    await sweepLine(desk, 'drawn').waitFor();
     await touch({ x: 1200, y: 60 });
-    await expect.poll(() => letters(desk, '.row')).toBe('sat');
+    await expect.poll(() => stageLetters(desk)).toBe('sat');
   });
 
   it('has a link in place of a window that the browser blocks', async () => {
@@ -331,14 +343,17 @@ describe('the stage alone', () => {
   });
 });
 
+/** How wide it is on the screen, in CSS pixels. */
+const widthOf = async (line: Locator): Promise<number> => (await line.boundingBox())?.width ?? 0;
+
 interface Point {
   readonly x: number;
   readonly y: number;
 }
 
-async function middleOf(page: Page, selector: string): Promise<Point> {
-  const box = await page.locator(selector).boundingBox();
-  if (!box) throw new Error(`Nothing to touch: ${selector}`);
+async function middleOf(place: Locator): Promise<Point> {
+  const box = await place.boundingBox();
+  if (!box) throw new Error(`Nothing to touch: ${place}`);
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 

@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
+import { deskCount } from './desk-page.ts';
 import { comeIn, makeCode, share } from './share-page.ts';
 import { type Device, type SharedSite, serveShared } from './shared-site.ts';
 import { stageCards } from './stage-page.ts';
@@ -24,7 +25,7 @@ async function pair(noSockets = false): Promise<{ readonly desk: Device; readonl
 const row = ({ page }: Device) => stageCards(page);
 
 /** How far a desk is, as it says itself: `3 of 12`. */
-const count = ({ page }: Device) => page.locator('.desk-count');
+const count = ({ page }: Device) => deskCount(page);
 
 describe.each([
   ['', false],

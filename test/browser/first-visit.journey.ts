@@ -3,6 +3,7 @@ import { askedFor, kilobytes } from '../../bench/wire.bench.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo } from '../../core/sequence/teach.ts';
+import { copyOffered } from './class-page.ts';
 import { stageCards, stageEnd } from './stage-page.ts';
 import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
@@ -16,7 +17,7 @@ afterEach(async () => {
 
 /** The letters on the cards of the row, left to right. */
 function rowLetters({ page }: Visit): Promise<readonly string[]> {
-  return page.locator('.row .place').allTextContents();
+  return stageCards(page).allTextContents();
 }
 
 describe('a teacher who has never been here', () => {
@@ -78,7 +79,7 @@ describe('a teacher who has never been here', () => {
 
     await page.keyboard.press('Escape');
     await page.getByRole('heading', { name: 'How it went' }).waitFor();
-    expect(await page.locator('.banner').allTextContents()).toEqual([]);
+    expect(await copyOffered(page).count()).toBe(0);
     expect(current.errors).toEqual([]);
   });
 
@@ -93,18 +94,21 @@ describe('a teacher who has never been here', () => {
     expect(Number(upTo)).toBeGreaterThan(0);
     await page.goto(current.url, { waitUntil: 'load' });
     await page.getByRole('heading', { name: /^Whole class · / }).waitFor();
-    expect(await page.locator('.where').textContent()).toContain(`step ${upTo} of`);
+    await page.getByRole('banner').getByText(`step ${upTo} of`).waitFor();
   });
 
   it('may move the line by dragging it, by a step’s number, and one card by tapping it', async () => {
     current = await visit({ width: 1366, height: 900 });
     const { page } = current;
     const line = page.getByRole('slider', { name: 'Taught up to here' });
-    await page.locator('[data-step="6"] .step-number').click();
+    const step = (number: number) =>
+      page.getByRole('button', { name: `Taught up to step ${number},` });
+    const ofStep = (number: number) => page.getByRole('listitem').filter({ has: step(number) });
+    await step(6).click();
     expect(await line.getAttribute('aria-valuenow')).toBe('6');
 
     const handle = await line.boundingBox();
-    const target = await page.locator('[data-step="3"]').boundingBox();
+    const target = await ofStep(3).boundingBox();
     if (!handle || !target) throw new Error('nothing to drag');
     await page.mouse.move(handle.x + 20, handle.y + handle.height / 2);
     await page.mouse.down();
@@ -114,7 +118,7 @@ describe('a teacher who has never been here', () => {
     await page.keyboard.press('Control+z');
     expect(await line.getAttribute('aria-valuenow')).toBe('6');
 
-    const card = page.locator('[data-step="2"] .toggle').first();
+    const card = ofStep(2).getByRole('button').nth(1);
     expect(await card.getAttribute('aria-pressed')).toBe('true');
     await card.click();
     expect(await card.getAttribute('aria-pressed')).toBe('false');

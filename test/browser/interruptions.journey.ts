@@ -2,9 +2,11 @@ import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { LogEvent } from '../../core/log/event.ts';
 import { DAY, setClocks } from './clock.ts';
+import { broken, deskCount, deskLetters, reader, warmUpsListed } from './desk-page.ts';
 import { allKept, recorded } from './recorded.ts';
+import { edge, stageCards, stageLetters } from './stage-page.ts';
 import { openScreen } from './standing.ts';
-import { flips } from './today-page.ts';
+import { flips, flipsSaid } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 let current: Visit | undefined;
@@ -16,16 +18,12 @@ afterEach(async () => {
 
 async function atToday(): Promise<Page> {
   current = await visit({ path: '#/today', upTo: 40 });
-  await openScreen(current.page, 'today', '.flip');
+  await openScreen(current.page, 'today', flips(current.page));
   return current.page;
 }
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
-const started = (page: Page) => page.locator('.stage .row .card').first().waitFor();
-const letters = (page: Page, row: string) =>
-  page
-    .locator(`${row} .card`)
-    .evaluateAll((cards) => cards.map((card) => card.textContent).join(''));
+const started = (page: Page) => stageCards(page).first().waitFor();
 
 async function press(page: Page, times: number): Promise<void> {
   for (let pressed = 0; pressed < times; pressed += 1) await page.keyboard.press('Space');
@@ -42,19 +40,19 @@ describe('a warm-up that is interrupted', () => {
     await button(page, 'Start on the stage').click();
     await started(page);
     await press(page, 16 + 8 + 11);
-    const word = await letters(page, '.row');
+    const word = await stageLetters(page);
     await page.keyboard.press('Digit1');
     await page.keyboard.press('Escape');
     await page.keyboard.press('Escape');
     await button(page, 'Go on at word 12').waitFor();
     await page.getByText(/You stopped at \d+:\d\d, at word 12/).waitFor();
-    expect(await page.locator('.flips .up .flip').textContent()).toBe(word);
-    expect(await page.locator('.flips .read').count()).toBe(11);
-    expect(await page.locator('.flips .missed').count()).toBe(1);
+    expect(await flipsSaid(page, 'where you stopped').textContent()).toBe(word);
+    expect(await flipsSaid(page, 'read').count()).toBe(11);
+    expect(await flipsSaid(page, 'broke').count()).toBe(1);
     await page.reload({ waitUntil: 'load' });
     await button(page, 'Go on at word 12').click();
     await started(page);
-    expect(await letters(page, '.row')).toBe(word);
+    expect(await stageLetters(page)).toBe(word);
     expect(await told(page, 'begun')).toHaveLength(1);
 
     await page.keyboard.press('Escape');
@@ -65,31 +63,31 @@ describe('a warm-up that is interrupted', () => {
     expect(await told(page, 'begun')).toHaveLength(2);
     await page.keyboard.press('Escape');
     await page.getByRole('link', { name: 'How it went' }).click();
-    await expect.poll(() => page.locator('.earlier li').count()).toBe(1);
+    await expect.poll(() => warmUpsListed(page).count()).toBe(1);
   });
 
   it('comes back to the desk with the child whose turn it was, and the stage follows', async () => {
     const page = await atToday();
-    await openScreen(page, 'class', '.class-page');
+    await openScreen(page, 'class', page.getByLabel('Add children'));
     await page.getByLabel('Add children').fill('Odalys\nBram\nTova\nWren');
     await button(page, 'Add 4 children').click();
     await openScreen(page, 'today', flips(page));
     const opened = page.context().waitForEvent('page');
     await button(page, 'Open the desk').click();
     const stage = await opened;
-    await stage.locator('.row .card').first().waitFor();
+    await stageCards(stage).first().waitFor();
     await page.getByLabel('Call on children').check();
     await press(page, 7);
-    const reader = await page.locator('.reader').textContent();
-    const card = await letters(page, '.of-now');
+    const child = await reader(page).textContent();
+    const card = await deskLetters(page);
     await page.keyboard.press('Escape');
     await button(page, 'Go on at card 8').click();
-    await page.locator('.reader').waitFor();
-    expect(await page.locator('.reader').textContent()).toBe(reader);
-    await expect.poll(() => letters(stage, '.row')).toBe(card);
+    await reader(page).waitFor();
+    expect(await reader(page).textContent()).toBe(child);
+    await expect.poll(() => stageLetters(stage)).toBe(card);
     await press(page, 1);
-    await expect.poll(() => letters(stage, '.row')).not.toBe(card);
-    expect(await letters(stage, '.row')).toBe(await letters(page, '.of-now'));
+    await expect.poll(() => stageLetters(stage)).not.toBe(card);
+    expect(await stageLetters(stage)).toBe(await deskLetters(page));
     expect(await told(page, 'begun')).toHaveLength(1);
   });
 
@@ -107,12 +105,12 @@ describe('a warm-up that is interrupted', () => {
     await page.getByText('6 words of 54 things were left yesterday').waitFor();
     await button(page, 'Take them up today').click();
     await expect.poll(() => flips(page).allTextContents()).toEqual(left);
-    expect(await page.locator('.left-over').count()).toBe(0);
+    expect(await page.getByRole('note').count()).toBe(0);
     await page.keyboard.press('Control+z');
     await button(page, 'Take them up today').waitFor();
-    expect(await page.locator('.flip').allTextContents()).not.toEqual(left);
+    expect(await flips(page).allTextContents()).not.toEqual(left);
     await button(page, 'Drop them').click();
-    expect(await page.locator('.left-over').count()).toBe(0);
+    expect(await page.getByRole('note').count()).toBe(0);
     expect(await flips(page).count()).toBe(30);
   });
 
@@ -143,8 +141,8 @@ describe('a warm-up that is only looked at', () => {
       .getByRole('button', { name: /^Heard instead/ })
       .first()
       .click();
-    await expect(page.locator('.edge-mark[aria-pressed="true"]').count()).resolves.toBe(1);
-    const card = await letters(page, '.row');
+    await expect(broken(edge(page).getByRole('button')).count()).resolves.toBe(1);
+    const card = await stageLetters(page);
     await page.reload({ waitUntil: 'load' });
     await started(page);
     expect(card).not.toBe('');
@@ -154,7 +152,7 @@ describe('a warm-up that is only looked at', () => {
     await allKept(page);
     expect((await recorded(page)).length).toBe(before);
     await button(page, 'Open the desk').click();
-    await page.locator('.desk-count', { hasText: '1 of 16' }).waitFor();
+    await deskCount(page).filter({ hasText: '1 of 16' }).waitFor();
   });
 });
 

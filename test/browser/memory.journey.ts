@@ -32,7 +32,7 @@ describe('what this device remembers', () => {
     await page.getByText('could not be read').waitFor();
     await page.getByRole('button', { name: 'Close' }).click();
     await page.reload({ waitUntil: 'load' });
-    await page.locator('h1').waitFor();
+    await page.getByRole('heading', { level: 1 }).first().waitFor();
     expect(await page.getByText('could not be read').count()).toBe(0);
   });
 

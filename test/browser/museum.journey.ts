@@ -35,7 +35,7 @@ describe.each(VERSIONS)('a browser in which version %s was at work', (version) =
     await expectText('The small ship sat in the mud. A cat did nap.');
     for (const link of exhibitsOf(version).links) {
       await page.goto(new URL(link, url).href);
-      await page.locator('body').getByRole('button').first().waitFor();
+      await page.getByRole('button').first().waitFor();
     }
     await page.goto(new URL('#/board', url).href);
     await page.getByRole('button', { name: /Your boards/ }).click();
@@ -46,10 +46,10 @@ describe.each(VERSIONS)('a browser in which version %s was at work', (version) =
 });
 
 async function expectText(text: string): Promise<void> {
-  await current?.page.waitForFunction(
-    (wanted) => [...document.querySelectorAll('textarea')].some(({ value }) => value === wanted),
-    text,
-  );
+  const fields = current?.page.getByRole('textbox');
+  const texts = () =>
+    fields?.evaluateAll((all) => (all as HTMLTextAreaElement[]).map(({ value }) => value));
+  await expect.poll(texts).toContain(text);
 }
 
 /** Lays what a version stored where it stored it, on a page on which no app runs. */

@@ -7,9 +7,9 @@ import { type EventOf, type LogEvent, PARTS } from '../../core/log/event.ts';
 import { makeRandom, type Random } from '../../core/random.ts';
 import { fromRoot } from '../../house/root.mjs';
 import { type Serving, serve } from '../../house/serve.ts';
-import { markCards, marksMade } from './desk-page.ts';
+import { deskCount, deskEnd, deskPart, markCards, marksMade } from './desk-page.ts';
 import { type Killable, startKillable } from './killable.ts';
-import { allKept, recorded } from './recorded.ts';
+import { allKept, isUnsaved, recorded } from './recorded.ts';
 import { stageCards } from './stage-page.ts';
 import { openScreen, taughtUpTo } from './standing.ts';
 import { flips } from './today-page.ts';
@@ -82,15 +82,14 @@ function ofKind<Kind extends 'marked' | 'shown' | 'begun' | 'ended'>(
 }
 
 /** Where the desk says that the warm-up stands. */
-function deskStands(page: Page): Promise<string> {
-  return page
-    .locator('.desk-head')
-    .evaluate((head) =>
-      ['.desk-part', '.desk-count'].map((one) => head.querySelector(one)?.textContent).join(' '),
-    );
+async function deskStands(page: Page): Promise<string> {
+  return [
+    ...(await deskPart(page).allTextContents()),
+    ...(await deskCount(page).allTextContents()),
+  ].join(' ');
 }
 
-const openDesk = (page: Page) => openScreen(page, 'desk', '.mark-row .mark-card, .desk-over');
+const openDesk = (page: Page) => openScreen(page, 'desk', markCards(page).or(deskEnd(page)));
 
 describe('a browser that is killed in the middle of a run', () => {
   const folder = mkdtempSync(join(tmpdir(), 'killed-'));
@@ -261,7 +260,7 @@ describe('a class at work', () => {
     await markFirst(desk);
     await desk.getByText('There is no more room on this device.').waitFor();
     expect(await deskStands(desk)).toMatch(/^Visual drill 4 of/);
-    expect(await desk.locator('html[data-unsaved]').count()).toBe(1);
+    expect(await isUnsaved(desk)).toBe(true);
     const marks = ['0', '1', '2'].map((place) => `0 visual ${place} 1`);
     expect(readRun(await savedCopy(desk)).marks).toEqual(marks);
 

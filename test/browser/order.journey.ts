@@ -42,7 +42,10 @@ describe('her own order', () => {
     await page.getByLabel('Your order, one step a line').fill(ownOrder);
     const readBack = page.getByRole('list', { name: 'Your lines, read back' });
     await readBack.getByText('We know no card or word “qqx”').waitFor();
-    const waiting = await readBack.locator('li.line-waits').allTextContents();
+    const waiting = await readBack
+      .getByRole('listitem')
+      .filter({ hasText: /We know no|teaches nothing/ })
+      .allTextContents();
     expect(waiting).toHaveLength(2);
     expect(waiting[0]).toMatch(/^3/);
     expect(waiting[1]).toContain('This line teaches nothing');
@@ -79,7 +82,7 @@ describe('her own order', () => {
   it('moves a stage with all its steps, by mouse and by keys, and never what the class knows', async () => {
     const { page, errors } = await atOrder();
     const stages = page.getByRole('list', { name: 'Stages' }).getByRole('listitem');
-    const names = () => stages.locator('b').allTextContents();
+    const names = () => stages.getByRole('button').allTextContents();
     const before = await names();
     await stages.nth(3).getByRole('button').focus();
     await page.keyboard.press('Alt+ArrowUp');

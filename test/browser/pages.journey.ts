@@ -10,7 +10,9 @@ import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo } from '../../core/sequence/teach.ts';
 import { standingAt } from '../arbitrary-events.ts';
 import { builtLexicon } from '../built-lexicon.ts';
+import { bringCopy, children } from './class-page.ts';
 import { barriersIn, fitsAcross, SIZES } from './looks.ts';
+import { wordsForHome } from './pages-page.ts';
 import { openScreen } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
@@ -68,11 +70,10 @@ it('pages on a child say what is known, give words that this child can read, and
   const { page, errors } = current;
   await page.getByRole('link', { name: 'Add children' }).click();
   const file = { name: 'room.jsonl', mimeType: 'text/plain', buffer: Buffer.from(classLog()) };
-  await page.locator('.safe-copies input[type="file"]').setInputFiles(file);
-  await page.locator('.child-chip').waitFor();
-  await openScreen(page, 'pages', '.paper-page');
-  const shaky = page.locator('section', { has: page.getByRole('heading', { name: 'Shaky' }) });
-  expect(await shaky.locator('tbody .card').allTextContents()).toContain('o');
+  await bringCopy(page).setInputFiles(file);
+  await children(page).first().waitFor();
+  await openScreen(page, 'pages', page.getByRole('article'));
+  await page.getByRole('article').getByRole('heading', { name: 'Shaky' }).waitFor();
   await page.getByRole('row', { name: /^o, .*said \/ĕ\// }).waitFor();
   await page.getByText('not a diagnosis').waitFor();
   await page.getByLabel('A line of your own').fill('Ask about glasses');
@@ -83,7 +84,7 @@ it('pages on a child say what is known, give words that this child can read, and
   }
 
   await page.getByRole('button', { name: 'For the family' }).click();
-  const words = page.locator('.home-words li');
+  const words = wordsForHome(page);
   await words.first().waitFor();
   const given = await words.allTextContents();
   expect(given).toHaveLength(15);

@@ -17,14 +17,15 @@ describe('a pile of spelling papers', () => {
     await page.getByRole('link', { name: 'Add children' }).click();
     await page.getByLabel('Add children').fill(names.join('\n'));
     await page.getByRole('button', { name: 'Add 30 children' }).click();
-    await openScreen(page, 'papers', '.papers-setup');
+    await openScreen(page, 'papers', page.getByLabel('The words you said'));
     await page.getByLabel('The words you said').fill('ship, lake rain');
     await page.getByLabel('Written on').fill('');
     await page.getByRole('button', { name: 'Begin: 3 words' }).press('Enter');
 
     const field = (child: number, word: string) =>
       page.getByRole('textbox', { name: `${names[child]}, ${word}` });
-    const said = page.locator('.read-back-said');
+    const said = page.getByRole('region', { name: 'Read back' }).getByRole('status');
+    const readSoFar = (count: string) => page.getByText(`${count} words read`).waitFor();
     await expect.poll(() => field(0, 'ship').count()).toBe(1);
     await page.keyboard.type('sip');
     await expect.poll(() => said.textContent()).toBe('Sh not heard; the rest heard.');
@@ -44,41 +45,43 @@ describe('a pile of spelling papers', () => {
     for (const [width, height] of SIZES.toReversed()) await fitsAcross(page, width, height);
     expect(await barriersIn(page)).toEqual([]);
     await page.keyboard.press('Enter');
-    await expect.poll(() => page.locator('.papers-progress').textContent()).toContain('7 of 90');
+    await readSoFar('7 of 90');
 
     await page.keyboard.press('Escape');
-    await page.locator('.papers-grid input').evaluate((input) => {
-      const data = new DataTransfer();
-      data.setData('text', 'lack\nlaik\n\nlake\n');
-      input.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true }));
-    });
-    await expect.poll(() => page.locator('.papers-progress').textContent()).toContain('10 of 90');
+    await page
+      .getByRole('table')
+      .getByRole('textbox')
+      .evaluate((input) => {
+        const data = new DataTransfer();
+        data.setData('text', 'lack\nlaik\n\nlake\n');
+        input.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true }));
+      });
+    await readSoFar('10 of 90');
 
     await allKept(page);
     await page.reload();
-    await expect.poll(() => page.locator('.papers-progress').textContent()).toContain('10 of 90');
+    await readSoFar('10 of 90');
     await expect.poll(() => field(4, 'ship').count()).toBe(1);
     await page.getByRole('button', { name: /^sh, .* broke$/ }).click();
     await expect.poll(() => said.textContent()).toBe('sh broke; the rest is right.');
 
-    await expect.poll(() => page.locator('.papers-slips').textContent()).toContain('lak for lake');
-    expect(await page.locator('.papers-slips').textContent()).toContain('silent e');
+    const slips = page.getByRole('region', { name: 'What they say' }).getByRole('list').first();
+    await expect.poll(() => slips.textContent()).toContain('lak for lake');
+    expect(await slips.textContent()).toContain('silent e');
     await page.getByText('Change the words or the day', { exact: true }).click();
     await page.getByLabel('Word 3').fill('lake');
     await expect.poll(() => page.getByRole('alert').textContent()).toContain('already');
     await page.getByLabel('Word 3').fill('train');
     await page.getByLabel('More words').fill('them');
     await page.getByRole('button', { name: 'Save the change' }).click();
-    await expect.poll(() => page.locator('.papers-progress').textContent()).toContain('of 120');
+    await readSoFar('of 120');
     await page.getByRole('columnheader', { name: 'train' }).waitFor();
     await page.keyboard.press('Control+z');
-    await expect.poll(() => page.locator('.papers-progress').textContent()).toContain('of 90');
+    await readSoFar('of 90');
 
     await page.getByRole('button', { name: 'Take these papers out' }).click();
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect
-      .poll(() => page.locator('.papers-pile').textContent())
-      .toContain('11 of 90 words read');
+    await page.getByRole('button', { name: '11 of 90 words read' }).waitFor();
     expect(errors).toEqual([]);
   });
 });

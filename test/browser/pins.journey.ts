@@ -24,9 +24,9 @@ describe('what comes every day', () => {
     await swappable(page, 'Auditory').nth(4).click();
     await pressed(page);
     await page.keyboard.press('Escape');
-    const pinned = page.locator('.part li').filter({ hasText: 'every day' });
+    const pinned = page.getByRole('listitem').filter({ hasText: 'every day' });
     await expect.poll(() => pinned.count()).toBe(3);
-    const faces = () => pinned.locator('.card').allTextContents();
+    const faces = () => pinned.getByRole('button').allTextContents();
     const before = (await faces()).toSorted();
 
     await page.getByRole('button', { name: 'Add a word of your own' }).click();

@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { renderPdf } from '../pdf-pixels.ts';
 import { barriersIn, fitsAcross, SIZES } from './looks.ts';
@@ -11,11 +12,14 @@ afterEach(async () => {
   current = undefined;
 });
 
+/** The pages that will be printed, as they are shown. */
+const papers = (page: Page) => page.getByRole('img', { name: /^Page \d+ of \d+$/ });
+
 describe('cards and sheets on paper', () => {
   it('shows what will be printed, makes the file without a network and remembers the choices', async () => {
     current = await visit({ path: '#/print', upTo: 20 });
     const { page, errors } = current;
-    await page.locator('.papers svg').first().waitFor();
+    await papers(page).first().waitFor();
     await page.getByRole('radio', { name: 'Small, for a desk', exact: true }).check();
     await page.getByLabel('Keyword with its picture').check();
     await page.getByLabel(/^On the back/).check();
@@ -27,9 +31,9 @@ describe('cards and sheets on paper', () => {
     expect(await renderPdf(await readFile(await file.path()), 20)).toHaveLength(4);
     await page.getByRole('radio', { name: 'Home practice', exact: true }).check();
     await page.getByRole('img', { name: 'Page 1 of 1' }).waitFor();
-    const before = await page.locator('.papers text').allTextContents();
+    const before = await papers(page).allTextContents();
     await page.getByRole('button', { name: 'Other words' }).press('Enter');
-    await expect.poll(() => page.locator('.papers text').allTextContents()).not.toEqual(before);
+    await expect.poll(() => papers(page).allTextContents()).not.toEqual(before);
     await page.getByRole('radio', { name: 'Small, for a desk', exact: true }).check();
     await current.stopServer();
     await page.getByRole('radio', { name: 'A4', exact: true }).check();
@@ -77,12 +81,12 @@ describe('cards and sheets on paper', () => {
     current = await visit({ path: '#/print', upTo: 20 });
     const { page, errors } = current;
     await page.getByRole('radio', { name: 'Today’s plan', exact: true }).check();
-    const sounds = page.locator('.papers text', { hasText: '/ĭ/' });
+    const sounds = papers(page).getByText('/ĭ/');
     await sounds.first().waitFor();
     const other = await page.context().newPage();
     await other.goto(new URL('#/settings', page.url()).href);
     await other.getByLabel('in phonetic letters').check();
-    await page.locator('.papers text', { hasText: '/ɪ/' }).first().waitFor();
+    await papers(page).getByText('/ɪ/').first().waitFor();
     expect(await sounds.count()).toBe(0);
     expect(errors).toEqual([]);
   });

@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { EventBodies } from '../../core/log/event.ts';
-import { markCards, marksMade } from './desk-page.ts';
+import { children } from './class-page.ts';
+import { hereToday, markCards, marksMade, reader } from './desk-page.ts';
 import { barriersIn } from './looks.ts';
 import { allKept, recorded } from './recorded.ts';
 import { openScreen } from './standing.ts';
@@ -20,7 +21,7 @@ beforeAll(async () => {
 });
 afterAll(() => current?.end());
 
-const reader = () => page.locator('.reader').textContent();
+const whoReads = () => reader(page).textContent();
 
 async function lastMark(): Promise<{
   readonly child: string | null;
@@ -45,11 +46,11 @@ describe('who reads', () => {
     await page.getByRole('button', { name: /^Who reads/ }).click();
     expect(await barriersIn(page)).toEqual([]);
     await page.getByRole('dialog').getByRole('button', { name: 'Tova' }).click();
-    await expect.poll(reader).toBe('Tova');
+    await expect.poll(whoReads).toBe('Tova');
     await page.keyboard.press('w');
     await page.getByLabel('First letters of the name').fill('od');
     await page.keyboard.press('Enter');
-    await expect.poll(reader).toBe('Odalys');
+    await expect.poll(whoReads).toBe('Odalys');
     await page.keyboard.press('Digit1');
     expect((await lastMark()).child).toBe('Odalys');
     expect(await page.getByText('4 of 4 here today').count()).toBe(1);
@@ -72,7 +73,7 @@ describe('who reads', () => {
     await page.getByRole('link', { name: 'How it went' }).click();
     await page.getByRole('button', { name: 'Add a mark' }).click();
     const before = await marksMade(page).count();
-    const choices = page.locator('.popover .choice');
+    const choices = page.getByRole('dialog', { name: 'Add a mark' }).getByRole('button');
     expect(await choices.count()).toBe(5);
     const letters = await choices.nth(4).textContent();
     await choices.nth(4).click();
@@ -85,8 +86,8 @@ describe('who reads', () => {
   });
 
   it('stands in her order of names, everywhere', async () => {
-    const chips = () => page.locator('.child-chip').allTextContents();
-    await openScreen(page, 'class', '.child-chip');
+    const chips = () => children(page).allTextContents();
+    await openScreen(page, 'class', children(page));
     expect(await chips()).toEqual(['Bram', 'Odalys', 'Tova', 'Wren']);
     await page.getByLabel('Names in order').selectOption('typed');
     await expect.poll(chips).toEqual(['Wren', 'Odalys', 'Tova', 'Bram']);
@@ -97,12 +98,9 @@ describe('who reads', () => {
     await openScreen(page, 'desk', markCards(page));
     await page.getByLabel('Call on children').check();
     await page.getByText('4 of 4 here today').click();
-    expect(await page.locator('.here-names label').allTextContents()).toEqual([
-      'Wren',
-      'Odalys',
-      'Bram',
-      'Tova',
-    ]);
+    expect(
+      await hereToday(page).evaluateAll((all) => all.map(({ ariaLabel }) => ariaLabel)),
+    ).toEqual(['Wren is here', 'Odalys is here', 'Bram is here', 'Tova is here']);
     expect(current.errors).toEqual([]);
   });
 });

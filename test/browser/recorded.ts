@@ -5,7 +5,12 @@ import { readPage } from '../../web/device/log/page.ts';
 
 /** Waits until all that happened is kept, as the page signs it. */
 export async function allKept(page: Page): Promise<void> {
-  await page.waitForSelector('html:not([data-unsaved])', { state: 'attached' });
+  await page.waitForFunction(() => !('unsaved' in document.documentElement.dataset));
+}
+
+/** Whether something that happened is not kept yet, as the page signs it. */
+export function isUnsaved(page: Page): Promise<boolean> {
+  return page.evaluate(() => 'unsaved' in document.documentElement.dataset);
 }
 
 /** Every event that the page's own database holds, in the order of their times. */

@@ -1,10 +1,12 @@
-import type { Locator } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterEach, expect, it } from 'vitest';
 import { type Day, parseDay, weekdayOf } from '../../core/learners/day.ts';
 import { makeLog } from '../../core/log/log-file.ts';
 import { today } from '../../web/state/day.ts';
 import { STORY_CHILDREN, sevenDays } from '../seven-days.ts';
 import { countMarks, marksOf } from '../seven-days-marks.ts';
+import { bringCopy, brought } from './class-page.ts';
+import { wordsForHome } from './pages-page.ts';
 import { openScreen } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
 
@@ -13,15 +15,18 @@ afterEach(() => current?.end());
 
 const NAMES = Object.keys(STORY_CHILDREN);
 
+/** What is folded away is read, too. */
+const HIDDEN = { includeHidden: true };
+
 /** The rows of tables of what was seen: the last three as letters, and `right of asked`. */
 async function rowsIn(tables: Locator): Promise<readonly string[]> {
-  const rows = await tables.locator('tbody tr').evaluateAll((all) =>
-    all.map((row) => {
-      const [last, right] = [...row.querySelectorAll('td')].map((cell) => cell.textContent ?? '');
-      return `${last} ${right}`;
-    }),
-  );
-  return rows.map((row) => row.trim()).sort();
+  const rows = await tables
+    .getByRole('row', HIDDEN)
+    .evaluateAll((all) =>
+      (all as HTMLTableRowElement[]).map(({ cells }) => [...cells].map((cell) => cell.textContent)),
+    );
+  const seen = rows.filter(([card]) => card !== 'Card');
+  return seen.map(([, last, right]) => `${last} ${right}`.trim()).sort();
 }
 
 /** What such rows should say, straight from the marks. */
@@ -36,6 +41,13 @@ function rowsByMarks(name: string, isAsked: (marks: string) => boolean): readonl
     .sort();
 }
 
+/** What an address asks for. */
+const asked = (to: string) => new URLSearchParams(to.slice(to.indexOf('?')));
+
+/** The tables of what was seen of each card. */
+const seenTables = (of: Page | Locator): Locator =>
+  of.getByRole('table', HIDDEN).filter({ hasText: 'Last 3' });
+
 it('seven days of twenty children: no page says what the marks do not', async () => {
   current = await visit({ path: '#/known' });
   const { page, errors } = current;
@@ -44,20 +56,20 @@ it('seven days of twenty children: no page says what the marks do not', async ()
   await page.getByRole('link', { name: 'Add your children' }).click();
   const buffer = Buffer.from(makeLog(sevenDays(lastTuesday - 8)));
   const file = { name: 'room.jsonl', mimeType: 'text/plain', buffer };
-  await page.locator('input[accept*=jsonl]').setInputFiles(file);
-  await page.locator('.brought').waitFor();
+  await bringCopy(page).setInputFiles(file);
+  await brought(page).waitFor();
 
-  await openScreen(page, 'known', '.map-table');
+  const cells = page.getByRole('table').getByRole('cell').getByRole('link');
+  await openScreen(page, 'known', cells);
   await page.getByRole('combobox', { name: 'Sounds' }).selectOption('all');
-  const links = await page
-    .locator('.map-table tbody:last-of-type td a')
-    .evaluateAll((all) =>
+  const links = (
+    await cells.evaluateAll((all) =>
       all.map((link) => ({ to: link.getAttribute('href') ?? '', says: link.ariaLabel ?? '' })),
-    );
+    )
+  ).filter(({ to }) => NAMES.includes(asked(to).get('at') ?? ''));
   expect(links.length).toBeGreaterThan(20 * 30);
   for (const { to, says } of links) {
-    const asked = new URLSearchParams(to.slice(to.indexOf('?')));
-    const { marks } = marksOf(asked.get('at') ?? '').get(asked.get('card') ?? '') ?? {
+    const { marks } = marksOf(asked(to).get('at') ?? '').get(asked(to).get('card') ?? '') ?? {
       marks: '',
     };
     if (marks === '') expect(says).toMatch(/^not yet seen\. Not read/);
@@ -67,15 +79,23 @@ it('seven days of twenty children: no page says what the marks do not', async ()
   }
 
   for (const name of NAMES) {
-    await openScreen(page, `known?child=${name}`, '.child-sentence');
-    await page.getByRole('heading', { name, exact: true }).waitFor();
-    const said = (await page.locator('.child-sentence').textContent()) ?? '';
-    expect(await rowsIn(page.locator('.seen-table')), name).toEqual(rowsByMarks(name, Boolean));
+    const child = page.getByRole('article', { name, exact: true });
+    await openScreen(page, `known?child=${name}`, child);
+    const sentence = child
+      .getByRole('paragraph')
+      .filter({ hasNot: page.getByRole('link') })
+      .first();
+    const said = (await sentence.textContent()) ?? '';
+    expect(await rowsIn(seenTables(page)), name).toEqual(rowsByMarks(name, Boolean));
 
-    await openScreen(page, `pages?child=${name}`, '.paper-page');
-    await page.locator('.paper-page').getByRole('heading', { name, exact: true }).waitFor();
-    await page.locator('.paper-page').getByText(said, { exact: true }).waitFor();
-    const shaky = await rowsIn(page.locator('.paper-page .seen-table'));
+    const paper = page.getByRole('article');
+    await openScreen(
+      page,
+      `pages?child=${name}`,
+      paper.getByRole('heading', { name, exact: true }),
+    );
+    await paper.getByText(said, { exact: true }).waitFor();
+    const shaky = await rowsIn(seenTables(paper));
     const missedTwice = rowsByMarks(name, (marks) => countMarks(marks.slice(-3), 'm') >= 2);
     const beyond = STORY_CHILDREN[name]?.group === 'fern' ? 1 : 0;
     expect(missedTwice.filter((row) => !shaky.includes(row)).length).toBeLessThanOrEqual(beyond);
@@ -83,22 +103,22 @@ it('seven days of twenty children: no page says what the marks do not', async ()
     for (const row of shaky) expect(mayBe).toContain(row);
   }
 
-  await openScreen(page, 'known?child=Ines', '.child-sentence');
+  await openScreen(page, 'known?child=Ines', page.getByRole('article', { name: 'Ines' }));
   await page.getByRole('row', { name: 'in the middle 15 of 21 short i' }).waitFor();
-  await openScreen(page, 'known?child=Juno', '.child-sentence');
+  await openScreen(page, 'known?child=Juno', page.getByRole('article', { name: 'Juno' }));
   await page.getByText('Hear Juno again, and say where.').waitFor();
   await page.getByText('Juno stumbled, and it was not said at which card').waitFor();
 
-  await openScreen(page, 'pages?child=Amir', '.paper-page');
-  await page.getByRole('button', { name: 'For the family' }).click();
+  const family = page.getByRole('button', { name: 'For the family' });
+  await openScreen(page, 'pages?child=Amir', family);
+  await family.click();
   await page.getByText('Words that Amir can read').waitFor();
-  const words = await page.locator('.home-words li').allTextContents();
+  const words = await wordsForHome(page).allTextContents();
   expect(words).toHaveLength(15);
   // Amir drops the second consonant of blends: none stands in a word that Amir is said to read.
   for (const word of words) expect(word).not.toMatch(/^(s[cklmnptw]|[bcfgp]l|[bcdfgpt]r)|st/);
-  await page.locator('.page-cards').getByText('st, 2 sounds').waitFor();
-  await openScreen(page, 'pages?child=Ivo', '.paper-page');
-  await page.getByText('Words to try').waitFor();
+  await page.getByRole('article').getByText('st, 2 sounds').waitFor();
+  await openScreen(page, 'pages?child=Ivo', page.getByText('Words to try'));
 
   await page.getByRole('button', { name: 'For the next teacher' }).click();
   await page

@@ -1,9 +1,12 @@
 import type { Page } from 'playwright-core';
 import type { Device, SharedSite } from './shared-site.ts';
 
+/** A code to type, or the letters of a recovery sheet: capitals and digits in groups. */
+export const typedCode = (page: Page) => page.getByText(/^[A-Z2-9]{2,4}(-[A-Z2-9]{2,4})+$/);
+
 /** The quiet sign in the header. */
-export const whereabouts = (page: Page, said: string) =>
-  page.locator('header .whereabouts', { hasText: said });
+export const whereabouts = (page: Page, said: string | RegExp) =>
+  page.getByRole('banner').getByRole('link').filter({ hasText: said });
 
 /** Names the class and a child, and shares it. */
 export async function share(site: SharedSite, { page }: Device, child = 'Robin'): Promise<void> {
@@ -24,7 +27,7 @@ export async function makeCode({ page }: Device, role: string, name = ''): Promi
   await page.getByRole('radio', { name: role }).check();
   if (name !== '') await page.getByLabel('Its name, if you like').fill(name);
   await page.getByRole('button', { name: 'Show the code' }).click();
-  return (await page.locator('.share-address').textContent()) ?? '';
+  return (await page.getByText(/^https?:.+#/).textContent()) ?? '';
 }
 
 /** Comes into the class by an address. */

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { comeIn, makeCode, share, whereabouts } from './share-page.ts';
+import { comeIn, makeCode, share, typedCode, whereabouts } from './share-page.ts';
 import { type SharedSite, serveShared } from './shared-site.ts';
 import { visit } from './visit.ts';
 
@@ -86,7 +86,7 @@ describe('a class on several devices', () => {
     const laptop = await site.device({ upTo: 12 });
     await share(site, laptop, child);
     await makeCode(laptop, 'Reads along');
-    const code = (await laptop.page.locator('.typed-code').textContent()) ?? '';
+    const code = (await typedCode(laptop.page).textContent()) ?? '';
     const phone = await site.device({ path: '#/join' });
     await phone.page.getByLabel('The code').fill(code.toLowerCase().replaceAll('-', ' '));
     await phone.page.getByRole('button', { name: 'Come in' }).click();
@@ -95,7 +95,7 @@ describe('a class on several devices', () => {
 
     const screen = await site.device({ path: '#/join' });
     await screen.page.getByRole('button', { name: 'Show a code on this screen' }).click();
-    const shown = (await screen.page.locator('.typed-code').textContent()) ?? '';
+    const shown = (await typedCode(screen.page).textContent()) ?? '';
     await laptop.page.getByRole('radio', { name: 'Teaches too' }).check();
     await laptop.page.getByLabel('Or type the code that the other device shows').fill(shown);
     await laptop.page.getByRole('button', { name: 'Let it in' }).click();
@@ -111,7 +111,7 @@ describe('a class on several devices', () => {
     await share(site, laptop, child);
     const makeSheet = async () => {
       await laptop.page.getByRole('button', { name: 'Make a recovery sheet' }).click();
-      const letters = (await laptop.page.locator('.share-letters').textContent()) ?? '';
+      const letters = (await typedCode(laptop.page).textContent()) ?? '';
       await laptop.page.getByRole('button', { name: 'Done' }).click();
       return letters;
     };
@@ -154,7 +154,7 @@ describe('a class that is not shared', () => {
       await alone.page.getByRole('heading', { level: 1 }).first().waitFor();
     }
     expect(alone.requests.filter((url) => /\/v1\b|healthz/.test(url))).toEqual([]);
-    expect(await alone.page.locator('.whereabouts').count()).toBe(0);
+    expect(await whereabouts(alone.page, /device|On its way/).count()).toBe(0);
     await alone.end();
   });
 });

@@ -28,7 +28,7 @@ describe('sheets and slides from their screens', () => {
   it('are made in the browser, and again without a network', async () => {
     current = await visit({ path: '#/plan', upTo: 40 });
     const { page, errors, requests, url } = current;
-    await page.locator('.plan').waitFor();
+    await page.getByRole('list', { name: 'Words to blend' }).waitFor();
     const slides = await saved(page, 'Slides');
     expect(slides.name).toBe('slides.pptx');
     const parts = Object.keys(unzipSync(slides.bytes));

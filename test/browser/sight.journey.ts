@@ -1,10 +1,13 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { EventBodies } from '../../core/log/event.ts';
+import { cardOf, items, whatWasMissed } from './check-page.ts';
+import { atNow, markCards } from './desk-page.ts';
 import { barriersIn } from './looks.ts';
 import { allKept, recorded } from './recorded.ts';
+import { edge, stageCards, stageLetters, stageRow, writingLine } from './stage-page.ts';
 import { openScreen } from './standing.ts';
-import { partOf } from './today-page.ts';
+import { partOf, swappable } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 /** One word known by sight from the plan to the pages, so the tests follow each other. */
@@ -17,11 +20,13 @@ beforeAll(async () => {
   page = current.page;
   await page.getByLabel('Add children').fill('Wren\nOdalys');
   await page.getByRole('button', { name: 'Add 2 children' }).click();
-  await openScreen(page, 'today', '.visual-cards .slip');
+  await openScreen(page, 'today', slips('Visual'));
 });
 afterAll(() => current?.end());
 
-const slips = (part: 'Visual' | 'Auditory') => partOf(page, part).locator('.slip');
+/** The words known by sight in a part of the plan. */
+const slips = (part: 'Visual' | 'Auditory') =>
+  swappable(page, part).and(page.getByLabel(/^the word /));
 
 /** What the log says was heard at the marks, the card by its id, the latest last. */
 async function marks(): Promise<readonly (readonly [card: string | undefined, heard: unknown])[]> {
@@ -38,7 +43,7 @@ async function marks(): Promise<readonly (readonly [card: string | undefined, he
 }
 
 async function goOnTo(words: string): Promise<void> {
-  const there = page.locator('.desk-said').getByText(words);
+  const there = atNow(page).getByText(words);
   for (let press = 0; press < 40 && (await there.count()) === 0; press += 1) {
     await page.keyboard.press('Space');
   }
@@ -66,10 +71,12 @@ describe('a word known by sight', () => {
   });
 
   it('is read on the desk, marked like a card, and shows its part to learn on the stage', async () => {
-    await openScreen(page, 'desk', '.mark-card');
+    await openScreen(page, 'desk', markCards(page));
     await page.getByLabel('Call on children').check();
     await goOnTo('a word by sight');
-    expect(await page.locator('.mark-row.of-now .slip').textContent()).toBe(word);
+    await markCards(page)
+      .and(page.getByLabel(`the word ${word}: broke`))
+      .waitFor();
     await page.keyboard.press('Digit1');
     await page.getByRole('button', { name: /^sounded out/ }).click();
     expect((await marks()).at(-1)).toEqual([
@@ -77,16 +84,21 @@ describe('a word known by sight', () => {
       { kind: 'sounded-out' },
     ]);
     expect(await barriersIn(page)).toEqual([]);
-    await openScreen(page, 'stage', '.row .slip');
-    expect(await page.locator('.row').getAttribute('class')).toContain('untold');
+    await openScreen(page, 'stage', stageCards(page));
+    const isUntold = async () => (await stageRow(page, 'untold').count()) > 0;
+    await expect.poll(isUntold).toBe(true);
     await page.keyboard.press('KeyT');
-    await expect.poll(() => page.locator('.row').getAttribute('class')).not.toContain('untold');
+    await expect.poll(isUntold).toBe(false);
+    expect(await stageCards(page).count()).toBe(1);
   });
 
   it('is said and spelled in the auditory part; the edge of the stage does not spell it', async () => {
-    await openScreen(page, 'desk', '.mark-card');
+    await openScreen(page, 'desk', markCards(page));
     await goOnTo('They say it, spell it aloud and write it.');
-    const said = (await page.locator('.desk-sound').textContent()) ?? '';
+    const said =
+      (await atNow(page)
+        .getByText(/^“[A-Za-z']+”$/)
+        .textContent()) ?? '';
     expect(said).toMatch(/^“[A-Za-z']+”$/);
     await page.keyboard.press('Digit1');
     await page.getByRole('button', { name: /^left out/ }).click();
@@ -94,47 +106,48 @@ describe('a word known by sight', () => {
       `${said.slice(1, -1).toLowerCase()}=sight`,
       { kind: 'left-out' },
     ]);
-    await openScreen(page, 'stage', '.writing-line');
-    expect(await page.locator('.edge-said').textContent()).not.toContain(said.slice(1, -1));
+    await openScreen(page, 'stage', writingLine(page));
+    expect(await edge(page).textContent()).not.toContain(said.slice(1, -1));
     await page.keyboard.press('KeyT');
-    await expect.poll(() => page.locator('.row .slip').textContent()).toBe(said.slice(1, -1));
+    await expect.poll(() => stageLetters(page)).toBe(said.slice(1, -1));
   });
 
   it('stands in the class map, on the child’s own page and on the page for a meeting', async () => {
-    await openScreen(page, 'known', '.map-table');
-    await page.getByRole('combobox', { name: 'Sounds' }).selectOption('words');
-    const heads = page.locator('.map-table thead .slip');
-    expect(await heads.allTextContents()).toContain(word);
+    const sounds = page.getByRole('combobox', { name: 'Sounds' });
+    await openScreen(page, 'known', sounds);
+    await sounds.selectOption('words');
+    await page.getByRole('columnheader', { name: `the word ${word}` }).waitFor();
     const bodies = (await recorded(page)).flatMap(({ kind, body }) =>
       kind === 'marked' ? [body as EventBodies['marked']] : [],
     );
     const child = bodies[0]?.child;
-    await openScreen(page, `known?child=${child}`, '.seen-table .slip');
-    await page.locator('.seen-table').getByText('sounded it out once').waitFor();
-    await openScreen(page, `pages?child=${child}`, '.paper-page .slip');
+    const rows = page.getByRole('row', { name: `the word ${word}` });
+    await openScreen(page, `known?child=${child}`, rows);
+    await rows.filter({ hasText: 'sounded it out once' }).waitFor();
+    await openScreen(page, `pages?child=${child}`, rows);
     await page
-      .locator('.paper-page')
+      .getByRole('article')
       .getByText(/spellings and \d+ words by sight/)
       .waitFor();
   });
 
   it('is asked in a short check of its own, and counted', async () => {
-    await openScreen(page, 'check', '.check-setup');
+    await openScreen(page, 'check', page.getByLabel('Who reads'));
     await page.getByLabel('Words at sight').check();
     await page.getByLabel('No clock').check();
     await page.getByRole('button', { name: 'Begin' }).click();
-    await page.locator('.check-card').first().click();
-    await page.locator('.check-card').first().click();
+    for (let taps = 0; taps < 2; taps++) await cardOf(items(page).first(), 1).click();
     await page.getByRole('dialog').getByRole('button', { name: 'another word' }).click();
     await page.getByRole('button', { name: 'All of it was read' }).click();
-    await page.locator('.check-missed').getByText('said another word').waitFor();
+    await whatWasMissed(page).filter({ hasText: 'said another word' }).waitFor();
     await page.getByText('words right', { exact: true }).waitFor();
     expect(await barriersIn(page)).toEqual([]);
   });
 
   it('is printed on cards', async () => {
-    await openScreen(page, 'print', 'h1');
-    await page.getByRole('combobox', { name: 'Which cards' }).selectOption('sight');
+    const which = page.getByRole('combobox', { name: 'Which cards' });
+    await openScreen(page, 'print', which);
+    await which.selectOption('sight');
     await page.getByText(/on \d+ sheets/).waitFor();
     expect(current.errors).toEqual([]);
   });

@@ -1,7 +1,10 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { deskBar, deskCards, markCards, whoReads } from './desk-page.ts';
 import { barriersIn } from './looks.ts';
+import { atRest, edge, stageCards, stageEnd, ticks } from './stage-page.ts';
 import { openScreen, putRows } from './standing.ts';
+import { flips } from './today-page.ts';
 import { type Visit, visit } from './visit.ts';
 
 /** One class at one desk, so the tests follow each other. */
@@ -25,32 +28,41 @@ beforeAll(async () => {
   page = current.page;
   await page.getByLabel('Add children').fill(NAMES.join('\n'));
   await page.getByRole('button', { name: 'Add 2 children' }).click();
-  await openScreen(page, 'today', '.flip');
+  await openScreen(page, 'today', flips(page));
   await putRows(page, [
     ['t=T', 'a_e=EY', 'p=P'],
     ['l=L', 'igh=AY', 't=T'],
     ['b=B', 'ough=AO', 't=T'],
     ['s=S', 'p=P', 'r=R', 'i=IH', 'n=N', 't=T'],
   ]);
-  await openScreen(page, 'desk', '.mark-card');
+  await openScreen(page, 'desk', markCards(page));
   await page.getByLabel('Call on children').check();
 });
 afterAll(() => current?.end());
 
 /** Whether all of these lies on the screen, above what sticks to its foot; what does not, by its text. */
-async function cutOff(selector: string): Promise<readonly string[]> {
-  return page.locator(selector).evaluateAll((all) => {
-    const bar = document.querySelector('.desk-bar')?.getBoundingClientRect();
-    return all
-      .filter((element) => {
-        const { left, right, top, bottom } = element.getBoundingClientRect();
-        const beside = bar !== undefined && bar.height >= innerHeight - 1;
-        const foot = element.closest('.desk-bar') || beside ? innerHeight : (bar?.top ?? 0);
-        return left < 0 || right > innerWidth + 1 || top < 0 || bottom > foot + 1;
-      })
-      .map(({ textContent, className }) => `${className}: ${textContent}`);
-  });
+async function cutOff(...places: readonly Locator[]): Promise<readonly string[]> {
+  const bar = await deskBar(page).elementHandle();
+  const cut = places.map((place) =>
+    place.evaluateAll((all, stuck) => {
+      const { top: barTop, height } = (stuck as HTMLElement).getBoundingClientRect();
+      const beside = height >= innerHeight - 1;
+      return all
+        .filter((element) => {
+          const { left, right, top, bottom } = element.getBoundingClientRect();
+          const foot = stuck?.contains(element) || beside ? innerHeight : barTop;
+          return left < 0 || right > innerWidth + 1 || top < 0 || bottom > foot + 1;
+        })
+        .map(({ textContent }) => `${textContent}`);
+    }, bar),
+  );
+  return (await Promise.all(cut)).flat();
 }
+
+const above = () => [whoReads(page).getByRole('paragraph'), whoReads(page).getByRole('button')];
+const nextButton = () => deskBar(page).getByRole('button', { name: /^Next/ });
+const nameAbove = async () =>
+  (await whoReads(page).getByRole('paragraph').textContent())?.split(' then ', 1)[0];
 
 describe('the desk on a small screen', () => {
   it('shows the row whole, who reads, and Next on the first screen, whatever the row', async () => {
@@ -58,12 +70,11 @@ describe('the desk on a small screen', () => {
       for (const [width, height] of SMALL) {
         await page.setViewportSize({ width, height });
         await expect
-          .poll(() => cutOff('.who-line p, .who-line button, .of-now .card, .desk-bar .next'), {
+          .poll(() => cutOff(...above(), deskCards(page), nextButton()), {
             message: `row ${row}, ${width} × ${height}`,
           })
           .toEqual([]);
-        const name = await page.locator('.who-line b').textContent();
-        expect(NAMES).toContain(name);
+        expect(NAMES).toContain(await nameAbove());
         const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
         expect(wide, `row ${row}, ${width} × ${height}`).toBeLessThanOrEqual(0);
       }
@@ -74,10 +85,14 @@ describe('the desk on a small screen', () => {
 
   it('keeps the row whole and the first answers in sight when a card broke', async () => {
     await page.keyboard.press('Digit2');
+    const firstAnswer = page
+      .getByRole('group', { name: 'What was heard instead' })
+      .getByRole('button')
+      .first();
     for (const [width, height] of SMALL) {
       await page.setViewportSize({ width, height });
       await expect
-        .poll(() => cutOff('.of-now .card, .desk-bar .next, .chip:first-of-type'), {
+        .poll(() => cutOff(deskCards(page), nextButton(), firstAnswer), {
           message: `${width} × ${height}`,
         })
         .toEqual([]);
@@ -87,29 +102,26 @@ describe('the desk on a small screen', () => {
 
   it('says above the row who reads, and lets her choose another there', async () => {
     await page.setViewportSize({ width: 390, height: 844 });
-    const before = await page.locator('.who-line b').textContent();
+    const before = await nameAbove();
     const other = NAMES.find((name) => name !== before) ?? '';
-    await page.locator('.who-line button').click();
+    await whoReads(page).getByRole('button').click();
     await page.getByRole('dialog').getByRole('button', { name: other }).click();
-    await expect.poll(() => page.locator('.who-line b').textContent()).toBe(other);
+    await expect.poll(nameAbove).toBe(other);
     expect(await barriersIn(page)).toEqual([]);
   });
 
   it('keeps outlines and progress where colors are forced', async () => {
     await page.emulateMedia({ forcedColors: 'active' });
     await page.setViewportSize({ width: 1366, height: 768 });
-    await openScreen(page, 'stage', '.row .card');
-    for (const [selector, width] of [
-      ['.row .card', 'borderTopWidth'],
-      ['.ticks .current', 'backgroundColor'],
+    await openScreen(page, 'stage', stageCards(page));
+    for (const [drawn, width] of [
+      [stageCards(page), 'borderTopWidth'],
+      [ticks(page, 'current'), 'backgroundColor'],
     ] as const) {
-      const [seen, paper] = await page
-        .locator(selector)
-        .first()
-        .evaluate((element, name) => {
-          const style = getComputedStyle(element);
-          return [style[name], getComputedStyle(document.body).backgroundColor];
-        }, width);
+      const [seen, paper] = await drawn.first().evaluate((element, name) => {
+        const style = getComputedStyle(element);
+        return [style[name], getComputedStyle(document.body).backgroundColor];
+      }, width);
       expect(seen).not.toBe('0px');
       expect(seen).not.toBe(paper);
     }
@@ -119,24 +131,26 @@ describe('the desk on a small screen', () => {
 
 describe('the stage', () => {
   it('says how to go on once, and what each sign of her edge does when it is pointed at or focused', async () => {
-    await page.locator('.edge button', { hasText: 'C' }).hover();
-    await page.locator('.edge-tip', { hasText: 'Correct it: my turn' }).waitFor();
+    const tip = (said: string) => page.getByText(said, { exact: true });
+    const correct = 'Correct it: my turn, our turn, your turn';
+    await edge(page).getByRole('button', { name: correct }).hover();
+    await tip(correct).waitFor();
     await page.mouse.move(400, 100);
-    await expect.poll(() => page.locator('.edge-tip').count()).toBe(0);
-    await page.locator('.edge-mark').first().focus();
-    await page.locator('.edge-tip', { hasText: 'Card 1 broke' }).waitFor();
-    await page.locator('main').focus();
+    await expect.poll(() => tip(correct).count()).toBe(0);
+    await edge(page).getByRole('button', { name: 'Card 1 broke' }).focus();
+    await tip('Card 1 broke').waitFor();
+    await page.getByRole('main').focus();
   });
 
   it('ends with the day’s cards at rest on the line, and the way on', async () => {
-    for (let press = 0; press < 8 && (await page.locator('.end').count()) === 0; press += 1) {
+    for (let press = 0; press < 8 && (await stageEnd(page).count()) === 0; press += 1) {
       await page.keyboard.press('Space');
     }
-    expect(await page.locator('.at-rest .heap').count()).toBe(3);
-    const line = (await page.locator('.rest-line').boundingBox())!;
+    expect(await atRest(page, 'heap').count()).toBe(3);
+    const line = (await atRest(page, 'line').boundingBox())!;
     for (const [width, height] of [[1366, 768], ...SMALL] as const) {
       await page.setViewportSize({ width, height });
-      const out = await page.locator('.at-rest .card').evaluateAll(
+      const out = await atRest(page, 'card').evaluateAll(
         (all) =>
           all.filter((card) => {
             const { left, right, top } = card.getBoundingClientRect();

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { recorded } from './recorded.ts';
-import { stageCards } from './stage-page.ts';
+import { stageCards, stagePlaces, stageRow, sweepLine, ticks } from './stage-page.ts';
 import { openScreen, putRows } from './standing.ts';
 import { flips } from './today-page.ts';
 import { type Visit, type VisitSpec, visit } from './visit.ts';
@@ -59,8 +59,7 @@ interface Seen {
 
 /** The row as it is painted: sizes, baselines and the boxes of the cards. */
 function look(page: Page): Promise<Seen> {
-  return page.evaluate(() => {
-    const cards = [...document.querySelectorAll<HTMLElement>('.row .card')];
+  return stageCards(page).evaluateAll((cards) => {
     const size = Number.parseFloat(getComputedStyle(cards[0] as Element).fontSize);
     const pen = document.createElement('canvas').getContext('2d') as CanvasRenderingContext2D;
     pen.font = `400 ${size}px Andika`;
@@ -152,9 +151,8 @@ describe('the stage', () => {
       ['sh=SH', 'a=AE', 't=T'],
     ]);
     await still(page);
-    await page.evaluate(() => {
-      for (const card of document.querySelectorAll('.row .card'))
-        card.setAttribute('data-seen', '');
+    await stageCards(page).evaluateAll((cards) => {
+      for (const card of cards) card.setAttribute('data-seen', '');
     });
     await page.keyboard.press('Space');
     const kept = await stageCards(page).evaluateAll((cards) =>
@@ -169,27 +167,27 @@ describe('the stage', () => {
       ['sh=SH', 'a=AE', 't=T'],
       ['sh=SH', 'i=IH', 't=T'],
     ]);
-    expect(await page.locator('.sweep .gliding').count()).toBe(0);
+    expect(await sweepLine(page, 'gliding').count()).toBe(0);
     await page.keyboard.press('ArrowDown');
-    await page.locator('.sweep .gliding').waitFor();
+    await sweepLine(page, 'gliding').waitFor();
     await page.keyboard.press('t');
     await page.getByRole('img', { name: 'a nonsense word' }).waitFor();
     await page.keyboard.press('b');
-    expect(await page.locator('.row').count()).toBe(0);
+    expect(await stageRow(page).count()).toBe(0);
     await page.keyboard.press('b');
     expect(await stageCards(page).allTextContents()).toEqual(['b', 'a', 't']);
     await page.keyboard.press('o');
     await page.keyboard.press('PageDown');
     await page.keyboard.press('PageDown');
-    expect(await page.locator('.place.waiting').count()).toBeGreaterThan(0);
+    expect(await stagePlaces(page, 'waiting').count()).toBeGreaterThan(0);
     await page.keyboard.press('x');
-    expect(await page.locator('.ticks .skipped').count()).toBe(1);
+    expect(await ticks(page, 'skipped').count()).toBe(1);
     await page.keyboard.press('PageUp');
-    expect(await page.locator('.ticks .skipped').count()).toBe(0);
+    expect(await ticks(page, 'skipped').count()).toBe(0);
     await page.keyboard.press('?');
     await page.getByRole('dialog', { name: 'Keys of the stage' }).waitFor();
     await page.keyboard.press('Escape');
-    expect(await page.locator('.row').count()).toBe(1);
+    expect(await stageRow(page).count()).toBe(1);
     await page.keyboard.press('Escape');
     await page.getByRole('heading', { name: /^Whole class · / }).waitFor();
     expect(current?.errors).toEqual([]);
@@ -201,7 +199,7 @@ describe('the stage', () => {
       ['sh=SH', 'a=AE', 't=T'],
     ]);
     await page.mouse.click(700, 640);
-    await page.locator('.sweep .gliding').waitFor();
+    await sweepLine(page, 'gliding').waitFor();
     await page.mouse.click(1200, 60);
     expect(await stageCards(page).first().textContent()).toBe('sh');
     await page.mouse.click(100, 60);
@@ -213,17 +211,17 @@ describe('the stage', () => {
     await page.mouse.move(200, 640);
     await page.mouse.down();
     await page.mouse.move(700, 640, { steps: 5 });
-    const half = await page
-      .locator('.sweep path')
-      .evaluate((path) => Number((path as SVGElement).style.strokeDashoffset));
+    const half = await sweepLine(page).evaluate((path) =>
+      Number((path as SVGElement).style.strokeDashoffset),
+    );
     expect(half).toBeGreaterThan(0.2);
     expect(half).toBeLessThan(0.8);
     await page.mouse.move(1300, 640, { steps: 5 });
     await page.mouse.up();
-    expect(
-      await page.locator('.sweep path').evaluate((path) => getComputedStyle(path).strokeDashoffset),
-    ).toBe('0px');
-    expect(await page.locator('.sweep .gliding').count()).toBe(0);
+    expect(await sweepLine(page).evaluate((path) => getComputedStyle(path).strokeDashoffset)).toBe(
+      '0px',
+    );
+    expect(await sweepLine(page, 'gliding').count()).toBe(0);
     expect(await stageCards(page).first().textContent()).toBe('b');
   });
 
@@ -236,7 +234,7 @@ describe('the stage', () => {
     await page.keyboard.press('Space');
     await page.keyboard.press('s');
     expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);
-    const line = page.locator('.sweep path');
+    const line = sweepLine(page);
     expect(await line.evaluate((path) => getComputedStyle(path).strokeDashoffset)).toBe('0px');
     expect(await line.evaluate((path) => getComputedStyle(path).visibility)).toBe('visible');
   });

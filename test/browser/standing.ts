@@ -19,16 +19,11 @@ export async function taughtUpTo(page: Page, upTo: number): Promise<void> {
 }
 
 /** Goes to a screen by its address and waits until something of it is there. */
-export async function openScreen(
-  page: Page,
-  screen: string,
-  shows: Locator | string,
-): Promise<void> {
+export async function openScreen(page: Page, screen: string, shows: Locator): Promise<void> {
   await page.evaluate((hash) => {
     location.hash = hash;
   }, `#/${screen}`);
-  const there = typeof shows === 'string' ? page.locator(shows) : shows;
-  await there.first().waitFor();
+  await shows.first().waitFor();
 }
 
 /** Today's plan as this device remembers it, changed by hand to one that was never run, and the page loaded anew. */

@@ -11,6 +11,10 @@ export const flips = (page: Page): Locator =>
 /** The real words among them. */
 export const realFlips = (page: Page): Locator => flips(page).and(page.getByLabel(', a real word'));
 
+/** The flips of which this is said: read, broke, where it stopped. */
+export const flipsSaid = (page: Page, said: 'read' | 'broke' | 'where you stopped'): Locator =>
+  flips(page).and(page.getByLabel(new RegExp(`,.*\\b${said}\\b`)));
+
 /** The words of the flips as they are read. */
 export const words = (page: Page): Promise<string[]> => flips(page).allTextContents();
 

@@ -65,20 +65,20 @@ describe('today’s warm-up', () => {
 
   it('keeps to her sizes for each group, and takes a card and a sound more', async () => {
     const page = await atToday(40);
-    const cards = page.locator('.visual-cards .swap:not(:has(.slip))');
-    const sounds = page.locator('.sounds li:not(:has(.slip)) .sound');
+    const cards = swappable(page, 'Visual').and(page.getByLabel(/^(?!the word )/));
+    const sounds = swappable(page, 'Auditory').and(page.getByLabel(/^(?!the word )/));
     await page.getByRole('combobox', { name: /^Cards/ }).selectOption('8');
     await expect.poll(() => cards.count()).toBe(8);
     await page.getByRole('combobox', { name: /^Sounds/ }).selectOption('4');
     await expect.poll(() => sounds.count()).toBe(4);
     await page.getByRole('button', { name: 'Add a card' }).click();
-    await page.locator('.popover .choice').first().click();
+    await page.getByRole('dialog').getByRole('button').first().click();
     await page.getByRole('button', { name: 'Add a sound' }).click();
-    await page.locator('.popover .choice').first().click();
+    await page.getByRole('dialog').getByRole('button').first().click();
     await page.reload({ waitUntil: 'load' });
     await expect.poll(() => cards.count()).toBe(9);
     expect(await sounds.count()).toBe(5);
-    await openScreen(page, 'class', '.class-page');
+    await openScreen(page, 'class', page.getByLabel('Add a small group'));
     await page.getByLabel('Add a small group').fill('Maple');
     await page.getByRole('button', { name: 'Add the group' }).click();
     await openScreen(page, 'today', flips(page));

@@ -21,7 +21,7 @@ export function Earlier({
   const listed = drills.toReversed().slice(0, all ? drills.length : few);
   return (
     <>
-      <ul class="earlier">
+      <ul class="earlier" aria-label="Warm-ups, newest first">
         {listed.map((record) => (
           <li key={record.id}>
             <a

@@ -107,7 +107,11 @@ export function Told({ desk }: { readonly desk: Desk }) {
   const offer = offered.value;
   const isBest = said.value === '' && searching.value === null && isFound(desk);
   return (
-    <p class={`board-told ${isBest && known.value?.isBest ? 'best' : ''}`} role="status">
+    <p
+      class={`board-told ${isBest && known.value?.isBest ? 'best' : ''}`}
+      role="status"
+      aria-label="About this board"
+    >
       {refusal.value || said.value}
       {offer?.board === boardOnTable.value && offer && (
         <>

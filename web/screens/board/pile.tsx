@@ -22,7 +22,11 @@ export function Pile({ desk, pile, onOpen }: PileProps) {
   const role = shape.piles[pile]?.role ?? 'beginning';
   const choices = [...new Set([...ROOMS, room[pile] ?? 1])].sort((one, other) => one - other);
   return (
-    <section class={`board-pile ${role} ${lightOf(desk, pile)}`} data-drop={pile}>
+    <section
+      class={`board-pile ${role} ${lightOf(desk, pile)}`}
+      data-drop={pile}
+      aria-labelledby={`pile-${pile}`}
+    >
       <header>
         <h2 id={`pile-${pile}`}>{name}</h2>
         <label class="room quiet">

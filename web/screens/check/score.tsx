@@ -178,7 +178,7 @@ function Missed({ record, score }: { readonly record: CheckRecord; readonly scor
   if (score.asked === 0) return <p class="quiet">Nothing was read, so there is nothing to say.</p>;
   if (score.missed.length === 0) return <p>Nothing was marked. Tell them so.</p>;
   return (
-    <ul class="check-missed">
+    <ul class="check-missed" aria-label="What was missed">
       {score.missed.map(({ item, at }) => {
         const reading = record.marks.get(at);
         const broke = new Set(reading?.broke.map(({ card }) => item.cards[card - 1]));

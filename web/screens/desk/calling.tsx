@@ -42,14 +42,14 @@ export function Calling({ now: { calling, standing }, onWho }: CallingProps) {
             {reader === null ? 'nobody is here' : nameOf(reader)}
           </p>
           {calling.upcoming.length > 0 && (
-            <p class="quiet upcoming">
+            <fieldset class="quiet upcoming" aria-label="Reads next">
               then{' '}
               {calling.upcoming.slice(0, 2).map((child) => (
                 <button key={child} type="button" onClick={() => callChild(child)}>
                   {nameOf(child)}
                 </button>
               ))}
-            </p>
+            </fieldset>
           )}
           <button type="button" class="button small-button" onClick={callAnother}>
             Another child <kbd class="key">N</kbd>

@@ -61,7 +61,7 @@ function AtDictation({ now: { standing, dictated } }: { readonly now: Running })
   return (
     <div class="desk-dictation">
       <p class="quiet">Say the word, use it in a sentence, say it again.</p>
-      <p class="desk-word">{word}</p>
+      <h2 class="desk-word">{word}</h2>
       <p class="quiet">The stage shows the writing line.</p>
     </div>
   );

@@ -16,7 +16,7 @@ export function ReaderLine({ now: { calling, standing }, onWho }: ReaderLineProp
   const reader = calling.on ? readerAt(calling, standing.at) : null;
   const [next] = calling.on ? calling.upcoming : [];
   return (
-    <div class="who-line">
+    <section class="who-line" aria-label="Who reads">
       <p>
         <b>{reader === null ? 'All together' : nameOf(reader)}</b>
         {next !== undefined && <span class="quiet small"> then {nameOf(next)}</span>}
@@ -24,7 +24,7 @@ export function ReaderLine({ now: { calling, standing }, onWho }: ReaderLineProp
       <button type="button" class="button" aria-haspopup="dialog" onClick={onWho}>
         Who
       </button>
-    </div>
+    </section>
   );
 }
 

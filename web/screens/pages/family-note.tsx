@@ -50,7 +50,7 @@ export function FamilyNote({ child }: { readonly child: Child }) {
       {practice && practice.words.length > 0 && (
         <>
           <h3>{isSeen ? `Words that ${child.name} can read` : 'Words to try'}</h3>
-          <ul class="home-words">
+          <ul class="home-words" aria-label="Words to read">
             {practice.words.map(({ text }) => (
               <li key={text}>{text}</li>
             ))}

@@ -33,7 +33,7 @@ export function Blend({ drill: { board, run } }: { readonly drill: Drill }) {
           </div>
         ))}
       </div>
-      <ol class="plan-flips">
+      <ol class="plan-flips" aria-label="Words to blend">
         {run.map((flip, place) => (
           <li key={place}>
             <span class="place-in-run">{place + 1}</span>
@@ -41,6 +41,7 @@ export function Blend({ drill: { board, run } }: { readonly drill: Drill }) {
             <span class={`word plan-word ${flip.kind}`} data-kind={flip.kind}>
               {flip.word}
             </span>
+            {flip.kind === 'real' && <span class="for-ears">, a real word</span>}
             {flip.kind === 'nonsense' && <span class="quiet small said-of">{saidOf(flip)}</span>}
           </li>
         ))}

@@ -16,7 +16,7 @@ export function SayCards({ ids }: { readonly ids: readonly CardId[] }) {
         {ids.some(isSightId) &&
           ' A word with a thick left edge is read at once, then spelled aloud; dots mark the part to learn by heart.'}
       </p>
-      <ol class="say-cards">
+      <ol class="say-cards" aria-label="Cards to show">
         {ids.map((id) => (
           <li key={id}>
             <span class="box" />

@@ -19,7 +19,7 @@ export function SaySounds({ sounds }: { readonly sounds: readonly AuditorySound[
           'Say a word in quotation marks: they repeat it, spell it aloud and write it. '}
         Then show these:
       </p>
-      <ol class="say-sounds">
+      <ol class="say-sounds" aria-label="Sounds to say">
         {sounds.map((sound) => (
           <li key={soundKey(sound)}>
             <span class="box" />

@@ -135,7 +135,7 @@ export function Performance({ now }: { readonly now: Running }) {
         <>
           {standing.turn !== null && <TurnPicture turn={standing.turn} class="whose-turn" />}
           {moment.part === 'auditory' && !standing.spellings ? (
-            <div class="writing-line" />
+            <div class="writing-line" role="img" aria-label="A line to write on" />
           ) : (
             <Row
               key={moment.part === 'blending' ? 'run' : standing.at}
