@@ -23,7 +23,7 @@ const context = {
 /**
  * What a teacher waits for when one card moves: the board's counts and what each
  * card adds, with the rows judged before remembered; beside it the same with all
- * rows judged anew. One frame is 16 ms.
+ * rows judged again. One frame is 16 ms.
  */
 export async function measurements(): Promise<readonly Measurement[]> {
   const rows: Measurement[] = [];
@@ -53,7 +53,7 @@ export async function measurements(): Promise<readonly Measurement[]> {
         },
       }),
       await measure({
-        name: 'the same, all judged anew',
+        name: 'the same, all judged again',
         run: () => gainsOnBoard(makeWordTable(shape, moved(turn++), context)),
       }),
     );

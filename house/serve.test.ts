@@ -86,7 +86,7 @@ describe('the server of the built app', () => {
     expect(await refusing.text()).toBe('<p>plain</p>');
   });
 
-  it('lets browsers keep hashed files for good, and asks anew for all others', async () => {
+  it('lets browsers keep hashed files for good, and asks again for all others', async () => {
     const font = await fetch(new URL('assets/a-1234.woff2', serving.url));
     expect(font.headers.get('content-type')).toBe('font/woff2');
     expect(font.headers.get('cache-control')).toContain('immutable');
@@ -189,11 +189,11 @@ describe('the server of the built app', () => {
     },
   );
 
-  it('shows what was built anew without being started again', async () => {
-    writeFileSync(join(folder, 'index.html'), '<p>built anew</p>');
+  it('shows what was built again without being started again', async () => {
+    writeFileSync(join(folder, 'index.html'), '<p>built again</p>');
     rmSync(join(folder, 'index.html.br'));
     utimesSync(join(folder, 'index.html'), 1, 1);
-    expect((await ask('/')).body).toBe('<p>built anew</p>');
+    expect((await ask('/')).body).toBe('<p>built again</p>');
   });
 
   it('takes nothing in', async () => {

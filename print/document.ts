@@ -63,11 +63,11 @@ function askForTrueSize(document: PDFKit.PDFDocument, turn: DocumentSpec['turn']
     DisplayDocTitle: true,
     Duplex: turn ? duplex[turn] : 'Simplex',
   });
-  // The types do not name the catalogue, the one place where a file says how it is to be printed.
-  const { _root: catalogue } = document as unknown as {
+  // The types do not name the catalog, the one place where a file says how it is to be printed.
+  const { _root: catalog } = document as unknown as {
     readonly _root: { readonly data: Record<string, unknown> };
   };
-  catalogue.data.ViewerPreferences = preferences;
+  catalog.data.ViewerPreferences = preferences;
 }
 
 function paint(document: PDFKit.PDFDocument, mark: PageMark, typeface: Typeface): void {

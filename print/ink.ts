@@ -1,7 +1,7 @@
 /**
- * The colours of paper, one set for colour printers and one for grey ones. The colour set is the app's
- * own (web/look/tokens.css); on grey paper the arch keeps its shape and a light tone, so that nothing is
- * told by colour alone.
+ * The colors of paper, one set for color printers and one for gray ones. The color set is the app's
+ * own (web/look/tokens.css); on gray paper the arch keeps its shape and a light tone, so that nothing is
+ * told by color alone.
  */
 export interface Inks {
   /** Letters. */
@@ -22,7 +22,7 @@ export interface Inks {
   readonly sweep: string;
 }
 
-const colour: Inks = {
+const color: Inks = {
   ink: '#1d2740',
   soft: '#5a6275',
   rule: '#a59c86',
@@ -44,7 +44,7 @@ const grey: Inks = {
   sweep: '#333333',
 };
 
-/** The inks for a grey or a colour printer. */
-export function inks(greyPaper: boolean): Inks {
-  return greyPaper ? grey : colour;
+/** The inks for a gray or a color printer. */
+export function inks(grayPaper: boolean): Inks {
+  return grayPaper ? grey : color;
 }

@@ -4,7 +4,7 @@ import { paperSize } from './paper.ts';
 /**
  * A printed page as a value. What is laid out here is painted twice, as a PDF (document.ts) and as the
  * preview on the screen (web/screens/print/page-preview.tsx), so the two cannot differ. All lengths are mm from the top left
- * corner of the page, downwards; colours are `#rrggbb`.
+ * corner of the page, downwards; colors are `#rrggbb`.
  */
 export interface Page {
   readonly paper: Paper;

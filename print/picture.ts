@@ -31,19 +31,19 @@ export function pictureMarks(
     x,
     y,
     scale: size / box,
-    fill: grey ? greyOf(fill) : fill,
+    fill: grey ? grayOf(fill) : fill,
     opacity,
     evenOdd,
   }));
 }
 
 /**
- * The grey as light as a colour looks: relative luminance by the weights of ITU-R BT.709 over linear
+ * The gray as light as a color looks: relative luminance by the weights of ITU-R BT.709 over linear
  * light, back in sRGB (IEC 61966-2-1), so that a printer's own conversion makes no two parts alike.
  */
-export function greyOf(colour: string): string {
+export function grayOf(color: string): string {
   const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => {
-    const part = Number.parseInt(colour.slice(at, at + 2), 16) / 255;
+    const part = Number.parseInt(color.slice(at, at + 2), 16) / 255;
     return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
   });
   const light = 0.2126 * red + 0.7152 * green + 0.0722 * blue;

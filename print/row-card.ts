@@ -105,7 +105,7 @@ function roomsOf({ id }: Piece, shape: RowShape): readonly Room[] {
 const tight: Corner = [0.07, 0.07];
 const square: Corner = [0, 0];
 
-/** The corners that tell one kind of card from another without colour. */
+/** The corners that tell one kind of card from another without color. */
 function corners(shape: RowShape, width: number): Corners {
   const half: Corner = [width / 2, 0.6];
   const foot: Corner = [0.08, 0.08];

@@ -27,7 +27,7 @@ export async function slideFile(slides: readonly Slide[], title: string): Promis
   deck.company = 'Sweepline';
   for (const { shapes, notes } of slides) {
     const slide = deck.addSlide();
-    slide.background = { color: colour(SLIDE_GROUND) };
+    slide.background = { color: color(SLIDE_GROUND) };
     for (const shape of shapes) addShape(slide, shape);
     slide.addNotes(notes);
   }
@@ -47,11 +47,11 @@ function addShape(slide: pptxgen.Slide, shape: SlideShape): void {
     w: (right - left) / INCH,
     h: (bottom - top) / INCH,
     points: shape.steps.map((step) => pointOf(step, left, top)),
-    ...(fill ? { fill: { color: colour(fill) } } : {}),
+    ...(fill ? { fill: { color: color(fill) } } : {}),
     ...(stroke
       ? {
           line: {
-            color: colour(stroke),
+            color: color(stroke),
             width: line * POINTS,
             ...(dashed ? { dashType: 'dash' as const } : {}),
           },
@@ -78,7 +78,7 @@ function pointOf(step: OutlineStep, left: number, top: number): Point {
   return step.kind === 'move' ? { ...end, moveTo: true } : end;
 }
 
-function colour(token: string): string {
+function color(token: string): string {
   return token.slice(1).toUpperCase();
 }
 

@@ -10,7 +10,7 @@ export interface Slide {
   readonly notes: string;
 }
 
-/** One painted outline; lengths in mm from the slide's top left corner, y down, colours `#rrggbb`. */
+/** One painted outline; lengths in mm from the slide's top left corner, y down, colors `#rrggbb`. */
 export interface SlideShape {
   /** What the list of objects calls it, and what a screen reader says. */
   readonly name: string;

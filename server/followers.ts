@@ -67,7 +67,7 @@ export function createFollowers(store: ClassStore, now: () => number): Followers
       const head = isWall ? 0 : read.head;
       const knows = isWall || (await store.knows(classId, after, trace));
       line.send(makeMessage({ t: 'following', c: classId, head, knows }));
-      // What the server does not know leads nowhere: the device begins anew.
+      // What the server does not know leads nowhere: the device begins again.
       if (!knows) return;
       const lines = byClass.get(classId) ?? new Map<Line, Place>();
       byClass.set(classId, lines);

@@ -490,7 +490,7 @@ describe.each([
     expect((await fetch(`http://127.0.0.1:${served.port}/v1/other`)).status).toBe(404);
   });
 
-  it('keeps all of it when it is started anew', async () => {
+  it('keeps all of it when it is started again', async () => {
     const owner = await begin();
     const { classId } = owner;
     await owner.device.append(classId, [await said(owner, 'x')]);

@@ -101,7 +101,7 @@ const heard = fc.option(
 /** Things that only a newer version says. */
 const newer = fc.constantFrom(
   { kind: 'sung', body: { song: 'of the short vowels' } },
-  { kind: 'set', body: { of: 'child', id: childId('child 1'), field: 'colour', value: 'red' } },
+  { kind: 'set', body: { of: 'child', id: childId('child 1'), field: 'color', value: 'red' } },
   { kind: 'shown', body: { drillId: 'drill 1', part: 'spelling', place: 0 } },
 );
 

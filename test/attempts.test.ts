@@ -5,7 +5,7 @@ import { builtLexicon } from './built-lexicon.ts';
 import { readFixture } from './fixture.ts';
 
 /**
- * Attempts labelled card by card before anything could read them: by a language model, not yet
+ * Attempts labeled card by card before anything could read them: by a language model, not yet
  * reviewed by a teacher. A field may hold several acceptable answers, parted by a bar. The shares asked
  * for here are the project's targets; what was reached is in docs/spelling.md.
  */
@@ -34,18 +34,18 @@ function agreement(name: string) {
   return { cards, heard: heard / cards, verdicts: verdicts / cards };
 }
 
-describe.each(['attempts', 'attempts-unseen', 'attempts-fresh'])('%s, labelled by hand', (name) => {
+describe.each(['attempts', 'attempts-unseen', 'attempts-fresh'])('%s, labeled by hand', (name) => {
   const { cards, heard, verdicts } = agreement(name);
 
   it('are many', () => {
     expect(cards).toBeGreaterThan(150);
   });
 
-  it('heard or not heard as labelled, 95% of cards', () => {
+  it('heard or not heard as labeled, 95% of cards', () => {
     expect(heard).toBeGreaterThanOrEqual(0.95);
   });
 
-  it('with the labelled verdict, 90% of cards', () => {
+  it('with the labeled verdict, 90% of cards', () => {
     expect(verdicts).toBeGreaterThanOrEqual(0.9);
   });
 });

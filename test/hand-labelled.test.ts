@@ -4,11 +4,11 @@ import { builtLexicon } from './built-lexicon.ts';
 import { readFixture } from './fixture.ts';
 
 /**
- * Words labelled one by one from the conventions of docs/engine.md and the chosen pronunciations,
+ * Words labeled one by one from the conventions of docs/engine.md and the chosen pronunciations,
  * without sight of the tables: by a language model, not yet reviewed by a teacher. A field may hold
  * several acceptable answers, parted by a bar. The shares asked for here are the project's targets.
  */
-interface Labelled {
+interface Labeled {
   readonly word: string;
   readonly cards: readonly string[];
   readonly irregular: readonly string[];
@@ -17,7 +17,7 @@ interface Labelled {
   readonly reading: Reading;
 }
 
-function labelled(name: string): readonly Labelled[] {
+function labeled(name: string): readonly Labeled[] {
   return readFixture(`hand-labelled/${name}.tsv`).map((row) => {
     const index = builtLexicon.indexOf(row.word ?? '');
     const [reading] = index < 0 ? [] : builtLexicon.readings(index);
@@ -39,18 +39,18 @@ const typesOf = ({ syllables }: Reading) => syllables.map(({ type }) => type).jo
 const dividedBy = ({ word, syllables }: Reading) =>
   syllables.map(({ from, to }) => word.slice(from, to)).join('.');
 
-const cut = ({ cards, reading }: Labelled) => cards.includes(cardsOf(reading));
-const divided = ({ syllables, types, reading }: Labelled) =>
+const cut = ({ cards, reading }: Labeled) => cards.includes(cardsOf(reading));
+const divided = ({ syllables, types, reading }: Labeled) =>
   syllables.includes(dividedBy(reading)) && types.includes(typesOf(reading));
 
-function share(words: readonly Labelled[], right: (word: Labelled) => boolean): number {
+function share(words: readonly Labeled[], right: (word: Labeled) => boolean): number {
   return words.filter(right).length / words.length;
 }
 
 describe('the 300 commonest words', () => {
-  const words = labelled('commonest-300');
+  const words = labeled('commonest-300');
 
-  it('are all cut into the labelled cards', () => {
+  it('are all cut into the labeled cards', () => {
     expect(words.filter((word) => !cut(word)).map(({ word }) => word)).toEqual([]);
   });
 
@@ -72,13 +72,13 @@ describe('the 300 commonest words', () => {
 });
 
 describe('400 words not used in tuning', () => {
-  const words = labelled('unseen-400');
+  const words = labeled('unseen-400');
 
-  it('are cut into the labelled cards, 99% of them', () => {
+  it('are cut into the labeled cards, 99% of them', () => {
     expect(share(words, cut)).toBeGreaterThanOrEqual(0.99);
   });
 
-  it('are divided and typed as labelled, 97% of them', () => {
+  it('are divided and typed as labeled, 97% of them', () => {
     expect(share(words, divided)).toBeGreaterThanOrEqual(0.97);
   });
 });

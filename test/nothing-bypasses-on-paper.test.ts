@@ -169,11 +169,11 @@ test('word lists and home practice of the print screen', () => {
   fc.assert(
     fc.property(steps, classes, seeds, (step, screen, seed) => {
       const taught = taughtUpTo(SEQUENCE, step);
-      const practised = () => ({ cards: [], alone: taught, together: taught, newest: [] });
+      const practiced = () => ({ cards: [], alone: taught, together: taught, newest: [] });
       const sources = { lexicon, screen, sentences: SENTENCES };
-      const parts = { taught, practised, seed, wish: ANY_WORD, listTitle: 'Words', sources };
+      const parts = { taught, practiced, seed, wish: ANY_WORD, listTitle: 'Words', sources };
       const toRead = (choices: Choices) => wordsToRead(choices, parts);
-      const stock = { toRead, practised, each: () => [], seed, reader: '', sources };
+      const stock = { toRead, practiced, each: () => [], seed, reader: '', sources };
       for (const [kind, list] of [
         ['words', 'new'],
         ['words', 'found'],

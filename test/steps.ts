@@ -4,7 +4,7 @@ import { type Profiler, Session } from 'node:inspector';
  * How many steps each work takes: how often its blocks of code are run, as the engine counts them (precise
  * coverage of V8), whatever else the machine does. What the engine does by itself in one call, such as a
  * search in a text, counts as one. Code that the engine has made before it was asked to count is counted
- * coarsely until the engine makes it anew, whenever that is; so all is counted again and again until two
+ * coarsely until the engine makes it again, whenever that is; so all is counted again and again until two
  * rounds agree.
  */
 export function stepsOfEach(works: readonly (() => unknown)[]): readonly number[] {

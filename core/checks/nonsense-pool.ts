@@ -1,6 +1,6 @@
 import type { JudgeContext } from '../boards/judge/judge.ts';
 import { judgeWord } from '../boards/judge/judge.ts';
-import { realNeighbours } from '../boards/judge/neighbours.ts';
+import { realNeighbors } from '../boards/judge/neighbors.ts';
 import { isAwkward } from '../boards/judge/nonsense.ts';
 import { candidates, type Shape } from '../boards/shapes/shapes.ts';
 import { shapesFor } from '../boards/shapes/shapes-for.ts';
@@ -69,12 +69,12 @@ function layoutsOf(shape: Shape, { taught }: JudgeContext): readonly Layout[] {
 const LIKENESS = 20;
 
 /**
- * The engine's measures together: length, clusters, later cards and neighbours
+ * The engine's measures together: length, clusters, later cards and neighbors
  * (hardness.ts), and how unlike English words the sounds are (phonotactics.ts).
  */
 function hardnessOf({ cards, answers }: CheckItem, { lexicon }: JudgeContext): number {
   const sounds = answers[0] ?? [];
   const parts = { band: 7, cardIds: cards, syllables: 1, regular: true } as const;
-  const neighbours = realNeighbours(sounds, lexicon);
-  return hardness({ ...parts, neighbours }) - LIKENESS * phonotacticScore(sounds, lexicon);
+  const neighbors = realNeighbors(sounds, lexicon);
+  return hardness({ ...parts, neighbors }) - LIKENESS * phonotacticScore(sounds, lexicon);
 }

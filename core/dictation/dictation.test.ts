@@ -161,24 +161,24 @@ describe('a dictation', () => {
   });
 });
 
-test('what spelling papers showed is practised, and says so; half is still the newest', () => {
+test('what spelling papers showed is practiced, and says so; half is still the newest', () => {
   const spec = {
     ...specAtStep(SEQUENCE, 60, 3),
-    practise: ['sh=SH', 'i_e=AY'] satisfies readonly CardId[],
+    practice: ['sh=SH', 'i_e=AY'] satisfies readonly CardId[],
   };
   const { words, sentences } = dictationFor(spec, sources);
-  const practised = words.filter(({ practises }) => practises !== undefined);
+  const practiced = words.filter(({ practises }) => practises !== undefined);
   expect(words.filter(({ isNew }) => isNew).length).toBeGreaterThanOrEqual(3);
-  expect(new Set(practised.map(({ practises }) => practises))).toEqual(new Set(spec.practise));
-  for (const { text, practises } of practised) {
+  expect(new Set(practiced.map(({ practises }) => practises))).toEqual(new Set(spec.practice));
+  for (const { text, practises } of practiced) {
     expect(builtLexicon.cardIds(builtLexicon.indexOf(text))).toContain(practises);
   }
   expect(sentences[0]).toMatchObject({ isNew: true });
-  const practising = sentences.find(({ practises }) => practises !== undefined);
-  expect(spec.practise).toContain(practising?.practises);
-  const cards = sentenceWords(practising!.text, builtLexicon).map(({ cardIds }) => cardIds);
-  expect(cards.some((ids) => holdsCard(ids, practising!.practises!))).toBe(true);
-  expect(dictationFor({ ...spec, practise: [] satisfies readonly CardId[] }, sources)).toEqual(
+  const practicing = sentences.find(({ practises }) => practises !== undefined);
+  expect(spec.practice).toContain(practicing?.practises);
+  const cards = sentenceWords(practicing!.text, builtLexicon).map(({ cardIds }) => cardIds);
+  expect(cards.some((ids) => holdsCard(ids, practicing!.practises!))).toBe(true);
+  expect(dictationFor({ ...spec, practice: [] satisfies readonly CardId[] }, sources)).toEqual(
     dictationFor(specAtStep(SEQUENCE, 60, 3), sources),
   );
 });

@@ -19,7 +19,7 @@ export interface DictationSpec {
   readonly taught: Taught;
   readonly newest: readonly Item[];
   /** Cards that spelling showed to need practice, the most wanted first. */
-  readonly practise?: readonly CardId[];
+  readonly practice?: readonly CardId[];
   /** Cards that no word may hold, a cluster as its parts in a row either. */
   readonly avoid?: readonly CardId[];
   readonly seed: number;
@@ -51,7 +51,7 @@ export function dictationFor(spec: DictationSpec, sources: DictationSources): Di
   const {
     taught,
     newest,
-    practise,
+    practice,
     avoid = [],
     seed,
     words: wordCount = 6,
@@ -59,12 +59,12 @@ export function dictationFor(spec: DictationSpec, sources: DictationSources): Di
   } = spec;
   const random = makeRandom(seed);
   const words = dictationWords(
-    { taught, newest, avoid, count: wordCount, ...(practise ? { practise } : {}) },
+    { taught, newest, avoid, count: wordCount, ...(practice ? { practice } : {}) },
     sources,
     random,
   );
   const sentences = chooseSentences(
-    { taught, newest, practise: practise ?? [], avoid, count: sentenceCount },
+    { taught, newest, practice: practice ?? [], avoid, count: sentenceCount },
     sources,
     random,
   );
@@ -101,13 +101,13 @@ const LATEST = 24;
 interface SentencesSpec {
   readonly taught: Taught;
   readonly newest: readonly Item[];
-  readonly practise: readonly CardId[];
+  readonly practice: readonly CardId[];
   readonly avoid: readonly CardId[];
   readonly count: number;
 }
 
 function chooseSentences(
-  { taught, newest, practise, avoid, count }: SentencesSpec,
+  { taught, newest, practice, avoid, count }: SentencesSpec,
   { lexicon, screen, sentences }: DictationSources,
   random: Random,
 ): readonly Dictated[] {
@@ -122,7 +122,7 @@ function chooseSentences(
       text,
       words,
       share: shareOf(words, newest),
-      practises: practise.find((card) => words.some(({ cardIds }) => holdsCard(cardIds, card))),
+      practises: practice.find((card) => words.some(({ cardIds }) => holdsCard(cardIds, card))),
     }));
   const isFit = ({ words }: { readonly words: readonly SentenceWord[] }) =>
     words.every(({ word }) => isFitForClass(word, lexicon, screen));
@@ -130,10 +130,10 @@ function chooseSentences(
     .filter(({ share }) => share > 0)
     .sort((left, right) => right.share - left.share);
   const best = firstOf(withNew, count * CHOICE, isFit);
-  const practising = usable.filter(({ practises }) => practises !== undefined).reverse();
-  const forNewest = practising.length > 0 ? Math.ceil(count / 2) : count;
+  const practicing = usable.filter(({ practises }) => practises !== undefined).reverse();
+  const forNewest = practicing.length > 0 ? Math.ceil(count / 2) : count;
   const chosen = shuffled(best, random).slice(0, forNewest);
-  const toPractise = new Set(practising.filter((sentence) => !chosen.includes(sentence)));
+  const toPractice = new Set(practicing.filter((sentence) => !chosen.includes(sentence)));
   const add = (from: typeof usable, many: number) => {
     if (chosen.length === count) return;
     const more = firstOf(
@@ -143,13 +143,13 @@ function chooseSentences(
     );
     chosen.push(...shuffled(more, random).slice(0, count - chosen.length));
   };
-  add(practising, count * CHOICE);
+  add(practicing, count * CHOICE);
   add(best, count * CHOICE);
   add(usable.filter(({ share }) => share === 0).reverse(), LATEST);
   return chosen.map((sentence) => ({
     text: sentence.text,
     isNew: sentence.share > 0,
-    ...(sentence.practises !== undefined && toPractise.has(sentence)
+    ...(sentence.practises !== undefined && toPractice.has(sentence)
       ? { practises: sentence.practises }
       : {}),
   }));

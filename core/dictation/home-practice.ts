@@ -3,9 +3,9 @@ import type { Taught } from '../language/taught.ts';
 import type { Item } from '../sequence/sequence.ts';
 import { type Dictation, type DictationSources, dictationFor } from './dictation.ts';
 
-/** What is practised at home, and of what its words are made. */
-export interface Practised {
-  /** The cards to practise, the most wanted first. */
+/** What is practiced at home, and of what its words are made. */
+export interface Practiced {
+  /** The cards to practice, the most wanted first. */
   readonly cards: readonly CardId[];
   /** What words ask for that are read alone. */
   readonly alone: Taught;
@@ -26,7 +26,7 @@ export interface HomeSpec {
 
 /** Words to read alone and sentences to read together, all through the word screen; fewer where there are fewer. */
 export function homePractice(
-  { alone, together, newest, avoid = [] }: Practised,
+  { alone, together, newest, avoid = [] }: Practiced,
   { seed, words, sentences }: HomeSpec,
   sources: DictationSources,
 ): Pick<Dictation, 'words' | 'sentences'> {

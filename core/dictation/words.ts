@@ -3,7 +3,7 @@
  * screen. Two in three, where there are so many, show a newest item, the items
  * taking turns; the others repeat what is known. Rarer words are taken only for
  * an item that has few. Where spelling papers showed a need, half show a newest
- * item and the others practise what was missed, in turn. Two forms of one word
+ * item and the others practice what was missed, in turn. Two forms of one word
  * (*jump*, *jumps*) do not stand together. The shares are ours (common practice:
  * the new item well represented).
  */
@@ -23,7 +23,7 @@ import { holdsCard } from './needs.ts';
 export interface Dictated {
   readonly text: string;
   readonly isNew: boolean;
-  /** The card that it is there to practise, because of what spelling showed; absent for none. */
+  /** The card that it is there to practice, because of what spelling showed; absent for none. */
   readonly practises?: CardId;
 }
 
@@ -33,7 +33,7 @@ interface WordsSpec {
   readonly newest: readonly Item[];
   readonly count: number;
   /** Cards that spelling showed to need practice, the most wanted first. */
-  readonly practise?: readonly CardId[];
+  readonly practice?: readonly CardId[];
   /** Cards that no word may hold. */
   readonly avoid?: readonly CardId[];
 }
@@ -52,7 +52,7 @@ const REVIEW_LETTERS = { from: 3, to: 8 } as const;
 
 /** Words to dictate, shorter ones first; fewer than asked where there are no more. */
 export function dictationWords(
-  { taught, newest, count, practise = [], avoid = [] }: WordsSpec,
+  { taught, newest, count, practice = [], avoid = [] }: WordsSpec,
   { lexicon, screen }: WordSources,
   random: Random,
 ): readonly Dictated[] {
@@ -76,14 +76,14 @@ export function dictationWords(
     const fitting = length >= REVIEW_LETTERS.from && length <= REVIEW_LETTERS.to;
     return fitting && lexicon.band(index) <= FAMILIAR && !fresh.has(index);
   });
-  const wanted = practise.map((card) => {
+  const wanted = practice.map((card) => {
     const holding = others.filter((index) => lexicon.cardIds(index).includes(card));
     return shuffled(firstOf(holding, CHOICE, isFit), random);
   });
   const known = firstOf(shuffled(others, random), CHOICE, isFit);
   const chosen: number[] = [];
-  const isPractised = wanted.some((list) => list.length > 0);
-  takeTurns(byItem, chosen, Math.ceil(isPractised ? count / 2 : (count * 2) / 3), lexicon);
+  const isPracticed = wanted.some((list) => list.length > 0);
+  takeTurns(byItem, chosen, Math.ceil(isPracticed ? count / 2 : (count * 2) / 3), lexicon);
   takeTurns(wanted, chosen, count, lexicon);
   takeTurns([known], chosen, count, lexicon);
   takeTurns(byItem, chosen, count, lexicon);
@@ -91,7 +91,7 @@ export function dictationWords(
     .map((index): Dictated => {
       const practises = fresh.has(index)
         ? undefined
-        : practise.find((card) => lexicon.cardIds(index).includes(card));
+        : practice.find((card) => lexicon.cardIds(index).includes(card));
       const word = { text: lexicon.word(index), isNew: fresh.has(index) };
       return practises === undefined ? word : { ...word, practises };
     })

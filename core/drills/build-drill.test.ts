@@ -133,7 +133,7 @@ describe('a drill', () => {
     }
   });
 
-  test('has the cards to practise after the newest, their sounds too, and on the board', () => {
+  test('has the cards to practice after the newest, their sounds too, and on the board', () => {
     for (const [list, newest] of STAGES) {
       const taught = taughtOf(list);
       const focus: readonly CardId[] = ['a=AE', 'p=P'];
@@ -211,7 +211,7 @@ describe('a drill', () => {
     }
   });
 
-  test('practises in each part what is wished there, the newest of it first, the rest in no order', () => {
+  test('practices in each part what is wished there, the newest of it first, the rest in no order', () => {
     const parts = {
       visual: ['ai=EY', 'b=B', 'd=D', 'sh=SH', 'e=EH', 'i=IH', 'oi=OY'] satisfies readonly CardId[],
       auditory: ['igh=AY', 'k=K', 'm=M', 'oi=OY'] satisfies readonly CardId[],
@@ -303,7 +303,7 @@ describe('a drill', () => {
     for (const { word } of today.run) expect(avoid.has(word)).toBe(false);
   });
 
-  test('has the cards to practise in as many flips as asked, or says how far it is off', () => {
+  test('has the cards to practice in as many flips as asked, or says how far it is off', () => {
     for (const focusShare of [0.3, 0.6]) {
       for (const [list, newest] of STAGES.slice(1)) {
         const focus: readonly CardId[] = ['s=S', 'm=M'];

@@ -18,8 +18,8 @@ const ENOUGH_LETTERS = 10;
 /**
  * Today's drill: visual cards, sounds with all their taught spellings, a board
  * and a run over it. Everything in it was taught; the newest cards come first,
- * then those to practise, and both lie on the board where they fit; what single
- * parts should practise takes their place there. Words known by sight come behind the cards and behind
+ * then those to practice, and both lie on the board where they fit; what single
+ * parts should practice takes their place there. Words known by sight come behind the cards and behind
  * the sounds, as many as are asked for. The same spec and engine give the same drill. Where too little was taught, `shortfall`
  * says so, and the rest is given.
  */

@@ -76,7 +76,7 @@ export function pileSizes(
   );
 }
 
-/** Cards that live on one or two neighbours only: drawn when they are wanted, not otherwise. */
+/** Cards that live on one or two neighbors only: drawn when they are wanted, not otherwise. */
 export const NARROW: ReadonlySet<string> = new Set([
   'a=AA',
   'a=AO',

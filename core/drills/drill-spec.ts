@@ -15,11 +15,11 @@ export interface DrillSpec {
   readonly realShare?: number;
   /** The cards taught last: always in, first of all. */
   readonly newest?: readonly CardId[];
-  /** Cards to practise: on the board they count as the newest do, elsewhere they come next. */
+  /** Cards to practice: on the board they count as the newest do, elsewhere they come next. */
   readonly focus?: readonly CardId[];
   /** What the board and its run are best for; `today` by default. */
   readonly aim?: Aim;
-  /** What single parts should practise, in place of `newest` and `focus` there. */
+  /** What single parts should practice, in place of `newest` and `focus` there. */
   readonly parts?: Partial<PartWishes>;
   /** Cards that are in the visual and in the auditory part whatever else is, as far as they were taught. */
   readonly pinned?: Partial<Pick<PartWishes, 'visual' | 'auditory'>>;
@@ -46,9 +46,9 @@ export interface DrillSpec {
 }
 
 /**
- * Cards that each part should practise, by id, most wanted first. Those that are among the newest
+ * Cards that each part should practice, by id, most wanted first. Those that are among the newest
  * open the visual and auditory part; the others follow in an order by chance. Words known by sight
- * among them are practised behind the cards and sounds, and lie on no board.
+ * among them are practiced behind the cards and sounds, and lie on no board.
  */
 export interface PartWishes {
   readonly visual: readonly CardId[];
@@ -125,7 +125,7 @@ export function boardWishesOf(spec: DrillSpec): AimWishes {
 /**
  * The cards that are to lie on the board, those first that matter most: of the
  * contrasts both cards were taught of, then what the aim asks for: for today the newest and what the
- * blending part should practise, or else those in focus.
+ * blending part should practice, or else those in focus.
  */
 export function wantedCards(spec: DrillSpec): readonly CardId[] {
   const known = taughtPairs(spec.taught, spec.contrasts ?? []).flat();
@@ -138,7 +138,7 @@ export interface Practice {
   readonly next: readonly CardId[];
 }
 
-/** What the visual or auditory part should practise; what is pinned goes before all else. */
+/** What the visual or auditory part should practice; what is pinned goes before all else. */
 export function practiceOf(
   { newest = [], focus = [], parts, pinned }: DrillSpec,
   part: 'visual' | 'auditory',

@@ -18,7 +18,7 @@ export type Edited =
 
 /**
  * Every word that can take the place of flip `index`: on the board, fit to be
- * shown, not elsewhere in the run, and one card away from both neighbours.
+ * shown, not elsewhere in the run, and one card away from both neighbors.
  * Words of the same kind come first. Empty when there is none.
  */
 export function flipChoices(
@@ -35,13 +35,13 @@ export function flipChoices(
 export function choicesOn(table: WordTable, run: readonly Flip[], index: number): readonly Flip[] {
   const now = run[index];
   if (!now) return [];
-  const neighbours = [run[index - 1], run[index + 1]].filter((flip) => flip !== undefined);
+  const neighbors = [run[index - 1], run[index + 1]].filter((flip) => flip !== undefined);
   const used = new Set(run.map(({ word }) => word));
   const choices: Flip[] = [];
   table.words.forEach((word, at) => {
     if (used.has(word) || !mayShow(table, at)) return;
     const flip = flipOf(table, at);
-    if (neighbours.every((neighbour) => isOneCardAway(flip, neighbour))) choices.push(flip);
+    if (neighbors.every((neighbor) => isOneCardAway(flip, neighbor))) choices.push(flip);
   });
   return choices.sort(
     (one, other) => Number(other.kind === now.kind) - Number(one.kind === now.kind),

@@ -7,7 +7,7 @@ import { choicesOn, tableOf } from './edit-drill.ts';
 /**
  * A drill that was planned before the teacher blocked a word, or a child came
  * whose name it makes: every flip that the screen clears no longer gives way to
- * the first word that fits between its neighbours, of the same kind if there is
+ * the first word that fits between its neighbors, of the same kind if there is
  * one; where none fits it is left out, though two cards may then turn at once.
  * The same drill when nothing is to be mended.
  */

@@ -58,7 +58,7 @@ export const CLASS_TABLES = {
   known: {
     pupil: 'the child',
     card: 'letters = sounds',
-    share: 'how likely it is read rightly on this day, 0 to 1',
+    share: 'how likely it is read correctly on this day, 0 to 1',
     low: 'the low end of the 90% interval of that',
     high: 'its high end',
     readings: 'how many readings of the child’s own tell of it',

@@ -17,7 +17,7 @@ export type Gaps = Float64Array;
  * given, the gaps in the order of `cards`. A chance is drawn on the log-odds
  * scale, normal, so that one in twenty lies beyond either end of its interval.
  * Half of the variance is the child's own in all its cards, half the card's
- * alone: an interval does not say which part of it cards share (a judgement).
+ * alone: an interval does not say which part of it cards share (a judgment).
  */
 export function drawGaps(
   children: readonly ChildBeliefs[],

@@ -109,14 +109,14 @@ describe('groups that stay', () => {
     );
   });
 
-  it('begin anew where there are none, or another number is wanted', () => {
+  it('begin again where there are none, or another number is wanted', () => {
     const children = [childId('a'), childId('b'), childId('c'), childId('d')].map((id) =>
       child(id, VOWELS, 0.1),
     );
-    expect(keep(children, [], [2, 2])).toMatchObject({ from: 'anew', changes: [] });
+    expect(keep(children, [], [2, 2])).toMatchObject({ from: 'nothing', changes: [] });
     expect(
       keep(children, [[childId('a'), childId('b'), childId('c'), childId('d')]], [2, 2]).from,
-    ).toBe('anew');
+    ).toBe('nothing');
   });
 
   const share = fc.double({ min: 0.05, max: 0.95, noNaN: true });

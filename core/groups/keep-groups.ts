@@ -1,7 +1,7 @@
 /**
  * Groups that stay: today's, with only those changes that are clearly worth it.
  *
- * **Problem.** Groups suggested anew each week tear most children apart, though
+ * **Problem.** Groups suggested from scratch each week tear most children apart, though
  * what they need has hardly changed: differences of a few readings decide.
  *
  * **Method.** Start from today's groups. Children without a place go where they
@@ -41,8 +41,8 @@ export type GroupChange =
 /** The groups that are suggested, by child id, and what would change. */
 export interface KeptGroups {
   readonly groups: readonly (readonly ChildId[])[];
-  /** `anew` where there were no such groups to start from; then no change is listed. */
-  readonly from: 'today' | 'anew';
+  /** `nothing` where there were no such groups to start from; then no change is listed. */
+  readonly from: 'today' | 'nothing';
   readonly changes: readonly GroupChange[];
   /** What share of the differences between children lies between groups, 0 to 1: of these, and of a plain cut by level. */
   readonly covered: number;
@@ -65,8 +65,8 @@ export function keepGroups(spec: KeepSpec): KeptGroups | { readonly error: Group
     id,
     chances: new Map([...known].map(([card, { p }]) => [card, p])),
   }));
-  const anew = suggestGroups(chances, sizes);
-  if ('error' in anew) return anew;
+  const fresh = suggestGroups(chances, sizes);
+  if ('error' in fresh) return fresh;
   const draws = drawGaps(children, cards, DRAWINGS, random);
   const means = expectedGaps(children, cards);
   const numberOf = new Map(children.map(({ id }, at) => [id, at]));
@@ -77,9 +77,9 @@ export function keepGroups(spec: KeepSpec): KeptGroups | { readonly error: Group
     .filter((group) => group.length > 0);
   const coveredByLevel = coverOf(cutByLevel(means, sizes), draws);
   if (today.length !== sizes.length) {
-    const groups = anew.groups.map((ids) => ids.map((id) => numberOf.get(id) as number));
+    const groups = fresh.groups.map((ids) => ids.map((id) => numberOf.get(id) as number));
     const covered = coverOf(groups, draws);
-    return { groups: anew.groups, from: 'anew', changes: [], covered, coveredByLevel };
+    return { groups: fresh.groups, from: 'nothing', changes: [], covered, coveredByLevel };
   }
   const groups = today.map((group) => [...group]);
   const placed = placeAll(groups, sizesByRank(today, sizes), means).map(

@@ -17,7 +17,7 @@ import type { CardId } from '../language/card-id.ts';
  * and nothing alike.
  */
 
-/** A child, and its chance of reading each card rightly, 0 to 1; a card that is absent is not needed. */
+/** A child, and its chance of reading each card correctly, 0 to 1; a card that is absent is not needed. */
 export interface ChildChances {
   readonly id: ChildId;
   readonly chances: ReadonlyMap<CardId, number>;

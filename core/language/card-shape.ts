@@ -4,7 +4,7 @@ import { correspondenceById } from './correspondences.ts';
 
 /**
  * The shape that a card has on screen, on paper and in slides, so that kinds are
- * told apart without colour: `arch` for vowels, `tile` for consonants, `split`
+ * told apart without color: `arch` for vowels, `tile` for consonants, `split`
  * for an arch with a silent e, `slip` for a whole word known by sight, and one for each other kind of
  * card.
  */

@@ -79,7 +79,7 @@ describe('likely slips', () => {
   });
 });
 
-describe('the neighbours of a sound', () => {
+describe('the neighbors of a sound', () => {
   // test/fixtures/vowel-formants.tsv: Peterson & Barney 1952, Table II, children's averages.
   const vowels = readFixture('vowel-formants.tsv');
   const bark = (hertz: number) => (26.81 * hertz) / (1960 + hertz) - 0.53; // Traunmüller 1990

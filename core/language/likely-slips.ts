@@ -6,8 +6,8 @@
  * ones in sound; their misread vowels are not, but come from the letters
  * (Fowler, Liberman & Shankweiler, "On interpreting the error pattern in
  * beginning reading", Language and Speech 20, 1977). So for consonants the
- * neighbours in sound are offered, for vowels also the other sounds of the same
- * letters. Which consonants are neighbours: voicing or place apart (Miller &
+ * neighbors in sound are offered, for vowels also the other sounds of the same
+ * letters. Which consonants are neighbors: voicing or place apart (Miller &
  * Nicely, JASA 27, 1955); which short vowels: side by side in the vowel loop
  * (Peterson & Barney, JASA 24, 1952). Reversible letters, letter names, dropped
  * sounds and added vowels are offered by common practice, no source; so is what
@@ -94,12 +94,12 @@ function otherSounds(card: Correspondence, asked: Asked): readonly Phoneme[] {
   return [...new Set(likely)].filter((sound) => !right.has(sound) && sound !== named);
 }
 
-/** The neighbours of its first sound; of a welded or r-controlled card, of its vowel. */
+/** The neighbors of its first sound; of a welded or r-controlled card, of its vowel. */
 function soundAlikes({ phonemes, kind }: Correspondence): readonly Phoneme[] {
   if (kind === 'cluster') return [];
   const heart = phonemes.find(isVowelPhoneme) ?? phonemes[0];
   if (kind === 'r-vowel') return ['ER', 'AO', 'AA'];
-  return heart === undefined ? [] : neighbours[heart];
+  return heart === undefined ? [] : neighbors[heart];
 }
 
 /** What else the same letters say, early sounds first; for a long vowel, its letter's short sound. */
@@ -163,7 +163,7 @@ const lookAlikes: ReadonlyMap<string, readonly Phoneme[]> = new Map<string, read
 ]);
 
 /** The nearest sounds of each sound, nearest first. */
-const neighbours: Readonly<Record<Phoneme, readonly Phoneme[]>> = {
+const neighbors: Readonly<Record<Phoneme, readonly Phoneme[]>> = {
   AA: ['AH', 'AO'],
   AE: ['EH', 'AH'],
   AH: ['AA', 'UH'],

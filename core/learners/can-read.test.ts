@@ -13,7 +13,7 @@ const taught = {
   irregularWords: new Set(['said']),
 };
 
-/** Twenty days on which a child reads m and a rightly and e wrongly. */
+/** Twenty days on which a child reads m and a correctly and e wrongly. */
 const readings = Array.from({ length: 20 }, (_, day) =>
   (['m=M', 'a=AE', 'e=EH'] as const).map(
     (card): Observation => ({
@@ -29,14 +29,14 @@ const readings = Array.from({ length: 20 }, (_, day) =>
   ),
 ).flat();
 
-it('a child is given the cards that it reads rightly, and not the one it does not', () => {
+it('a child is given the cards that it reads correctly, and not the one it does not', () => {
   const { read } = knowledgeFrom(readings);
   const given = canRead(taught, read, childId('wren'), first + 20);
   expect([...given.correspondences]).toEqual(['m=M', 'a=AE']);
   expect([...given.irregularWords]).toEqual([]);
 });
 
-it('a child is given the words known by sight that it has read rightly itself, and no others', () => {
+it('a child is given the words known by sight that it has read correctly itself, and no others', () => {
   const words = ['said', 'was'].flatMap((word) =>
     Array.from(
       { length: 20 },

@@ -8,7 +8,7 @@ import { PUBLISHED_THRESHOLDS } from './thresholds.ts';
 
 /**
  * What a child can be given to read alone: of what was taught, the cards that
- * are read rightly at least so often, by what is known today, and so of the words
+ * are read correctly at least so often, by what is known today, and so of the words
  * known by sight those that it has read itself; habits are as they were taught.
  */
 export function canRead(

@@ -11,7 +11,7 @@ import type { Day } from './day.ts';
 import type { Known } from './known.ts';
 import { usualPlace } from './word-parts.ts';
 
-/** How likely something is read rightly on a day, and how sure that is. */
+/** How likely something is read correctly on a day, and how sure that is. */
 export interface Estimate {
   /** The chance of a right reading, 0 to 1. */
   readonly p: number;
@@ -93,11 +93,11 @@ function estimateGroup(known: Known, id: GroupId, card: CardId, day: Day, place:
   return { p, low, high, n, last };
 }
 
-/** How many of some cards are read rightly on a day, and how sure that is. */
+/** How many of some cards are read correctly on a day, and how sure that is. */
 export interface CountEstimate {
   /** How many of the cards they had themselves. */
   readonly met: number;
-  /** Of these: how many are expected to be read rightly. */
+  /** Of these: how many are expected to be read correctly. */
   readonly known: number;
   /** The 90% interval of that number. */
   readonly low: number;
@@ -105,7 +105,7 @@ export interface CountEstimate {
 }
 
 /**
- * How many of those cards that they have met are read rightly. What a card's interval owes to the
+ * How many of those cards that they have met are read correctly. What a card's interval owes to the
  * child itself, to forgetting and to places in a word errs to one side in all cards together; what it
  * owes to the card alone errs to either side. So the first adds up as it is, and the second as
  * independent errors do, by its squares.

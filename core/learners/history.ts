@@ -61,7 +61,7 @@ function countOf(counts: Map<CardId, Count>, card: CardId): Count {
   return count;
 }
 
-/** Writes the day that was counted into the histories, and begins to count anew. */
+/** Writes the day that was counted into the histories, and begins to count again. */
 function endDay(counts: ReadonlyMap<CardId, Count>, day: Day): void {
   for (const count of counts.values()) {
     if (!count.isHad) continue;

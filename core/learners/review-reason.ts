@@ -7,7 +7,7 @@ export type ReviewReason =
   | { readonly code: 'new'; readonly days: number }
   /** Went wrong so many times of those it was asked, on its last day. */
   | { readonly code: 'missed'; readonly missed: number; readonly asked: number; readonly day: Day }
-  /** Expected to be read rightly this often, 0 to 1, by the child or group. */
+  /** Expected to be read correctly this often, 0 to 1, by the child or group. */
   | { readonly code: 'shaky'; readonly p: number }
   /** Has not come up for so many days, and should have by now. */
   | { readonly code: 'unseen'; readonly days: number; readonly because: DueBecause }

@@ -1,5 +1,5 @@
 /**
- * What tomorrow's three parts should practise.
+ * What tomorrow's three parts should practice.
  *
  * New cards come first, for a few days, then what broke in the last drills. Then those that need it most: need is
  * the share of wrong readings to expect of the group's children tomorrow, and nothing else: being overdue

@@ -106,7 +106,7 @@ describe('what is known of a card', () => {
     expect(width(estimate(times(20, {}), mina, SH, 200))).toBeGreaterThan(width(many));
   });
 
-  it('is forgotten, more slowly the more days it was practised on', () => {
+  it('is forgotten, more slowly the more days it was practiced on', () => {
     const loss = (days: number) => {
       const seen = times(days, {});
       const end = 100 + days;
@@ -233,7 +233,7 @@ describe('a card that is unlike the others of a child', () => {
     childId('Flo'),
   ];
 
-  /** Eight children who read nine of ten rightly, but for Mina and sh: so many a day as they are listed. */
+  /** Eight children who read nine of ten correctly, but for Mina and sh: so many a day as they are listed. */
   function among(outcomes: readonly boolean[], daily: number) {
     const days = Math.max(10, Math.ceil(outcomes.length / daily));
     let count = 0;

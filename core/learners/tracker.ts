@@ -2,16 +2,16 @@
  * What is known, followed through time.
  *
  * **Problem.** Each child reads each card only a few times in weeks. How likely
- * is it to read it rightly today, and how sure can one be?
+ * is it to read it correctly today, and how sure can one be?
  *
- * **Model.** How likely a card is read rightly is the logistic of a strength,
+ * **Model.** How likely a card is read correctly is the logistic of a strength,
  *
  *     the child with the card  +  practice  −  what was forgotten  +  the place in the word, habits
  *     +  how the child and the card have moved since
  *
  * and of the first, which is a child's own, the *likelihood* is kept on a grid (belief/grid.ts): what
  * its readings say, before any of what is usual is counted in. Time blurs it and, with a small chance,
- * begins it anew (age.ts). What is usual, children and cards as crossed effects with their spreads, is
+ * begins it again (age.ts). What is usual, children and cards as crossed effects with their spreads, is
  * fitted to the class when figures are asked for (fit.ts), so that in a class whose children differ by
  * card a child's own readings count for more. A second belief, known or not, is mixed in as far as it
  * forecasts better (known-or-not.ts). There is no ceiling and no floor.
@@ -46,7 +46,7 @@ import { guessOf, type KnownReading, learnKnown, slipOf } from './belief/known-o
 import { layReading, makeLaid } from './belief/lay.ts';
 import type { Marking } from './belief/marking.ts';
 import { CHOIR } from './belief/numbers.ts';
-import { readAmongMistakes, readByHalf, readRightly, readWrongly } from './belief/outcome.ts';
+import { readAmongMistakes, readByHalf, readCorrectly, readWrongly } from './belief/outcome.ts';
 import { DAYS, LAST, TIMES, TOLD } from './belief/pair.ts';
 import { restlessOf } from './belief/restless.ts';
 import { endDay, moveCommon } from './belief/shifts.ts';
@@ -61,7 +61,7 @@ import { wordParts } from './word-parts.ts';
 /** Follows readings, which must come in the order of their days. */
 export interface Tracker {
   readonly observe: (reading: Observation) => void;
-  /** The chance that each card of a reading is read rightly, from what was observed before its day and of these cards. */
+  /** The chance that each card of a reading is read correctly, from what was observed before its day and of these cards. */
   readonly expect: (reading: Observation) => readonly number[];
   /** What is known by now; it goes on changing with every reading. */
   readonly known: Known;
@@ -93,14 +93,14 @@ export function startTracker(
     if (child === null) {
       if (marking !== 'mistakes-beside-class') readTogether(groups, count, day, right, broke);
       if (away !== undefined) passBy(away, count, day);
-      if (right || marking !== 'mistakes-beside-class') practiseTogether(groups, count, day, right);
+      if (right || marking !== 'mistakes-beside-class') practiceTogether(groups, count, day, right);
       return;
     }
     const reader = book.childOf(child, groups);
     layReading(book, laid, count, reader, day, 1, marking);
     if (marking === 'only-mistakes' && !right) readMistake(count, broke);
     else readAlone(reader, count, day, right, broke);
-    practise(count, day);
+    practice(count, day);
   }
 
   function expect(reading: Observation): readonly number[] {
@@ -143,7 +143,7 @@ export function startTracker(
       }
       const pair = laid.pairs[at] as number;
       const pairs = book.pairs.numbers;
-      if (others === null) readRightly(pairs, pair, laid.tables[at] as number);
+      if (others === null) readCorrectly(pairs, pair, laid.tables[at] as number);
       else readWrongly(pairs, pair, laid.tables[at] as number, others);
       pairs[pair + TOLD] = (pairs[pair + TOLD] as number) + 1;
       if (marking !== 'mistakes-beside-class') {
@@ -211,7 +211,7 @@ export function startTracker(
       pairs[pair + TOLD] = (pairs[pair + TOLD] as number) + 1;
       moveCommon(book, laid, at, choir, false, others, CHOIR.weight, CHOIR.slope, day);
     }
-    practise(count, day);
+    practice(count, day);
   }
 
   /** The chance that the whole word goes well. */
@@ -221,7 +221,7 @@ export function startTracker(
     return all;
   }
 
-  function practise(count: number, day: Day): void {
+  function practice(count: number, day: Day): void {
     const pairs = book.pairs.numbers;
     for (let at = 0; at < count; at++) {
       const pair = laid.pairs[at] as number;
@@ -246,7 +246,7 @@ export function startTracker(
     }
   }
 
-  function practiseTogether(
+  function practiceTogether(
     groups: readonly GroupId[],
     count: number,
     day: Day,

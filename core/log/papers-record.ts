@@ -33,7 +33,7 @@ export function answerKey(child: ChildId, slot: number): string {
 /**
  * Reads a pile from its events in force, in their order. Null while it is not known how it was begun.
  * Begun twice, it is the pile that was first. Answers to words that it has not are left out. What was
- * written stays when a word is set right, and is read anew; which of its cards broke does not, since
+ * written stays when a word is set right, and is read again; which of its cards broke does not, since
  * they were other cards.
  */
 export function readPapers(events: readonly PapersEvent[]): PapersRecord | null {

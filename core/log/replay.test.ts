@@ -366,7 +366,7 @@ function datedByHand(events: readonly LogEvent[]): readonly LogEvent[] {
 }
 
 /**
- * The naive twin: an event counts when no undoing after it counts, asked anew
+ * The naive twin: an event counts when no undoing after it counts, asked again
  * of every event, and the undone are cut out of the log.
  */
 function struckByHand(events: readonly LogEvent[]): readonly LogEvent[] {

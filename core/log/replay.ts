@@ -15,7 +15,7 @@ import { changedIds, findStruck, isStruck, type Struck } from './struck.ts';
  * events when they come nearly sorted, as logs do.
  *
  * Method: events are sorted into lists by what they can change, and each list
- * is read anew when it has changed. So an event more and a log read from its
+ * is read again when it has changed. So an event more and a log read from its
  * beginning cannot differ. The alternative, changing the class event by event,
  * needs a way back for every undoing and for every event that comes late.
  */

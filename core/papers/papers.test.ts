@@ -76,7 +76,7 @@ describe('a pile of papers', () => {
     expect(answers.has(answerKey(childId('ben'), 1))).toBe(false);
   });
 
-  it('a word set right keeps what was written for it, read anew, but not which card broke', () => {
+  it('a word set right keeps what was written for it, read again, but not which card broke', () => {
     const { state } = classWith(
       ['ann', 0, wrote('sip')],
       ['ben', 0, { kind: 'broke', cards: [1] }],

@@ -14,7 +14,7 @@ const both = 'which it looks and sounds like';
 
 /**
  * Look-alikes and sound-alikes. That reversible letters (b, d, p, q) and
- * neighbouring sounds (voiced and unvoiced pairs; short e and short i) are the
+ * neighboring sounds (voiced and unvoiced pairs; short e and short i) are the
  * usual mix-ups, and that they should not be new at the same time, is common
  * practice; how many steps apart is ours.
  */

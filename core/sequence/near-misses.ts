@@ -7,7 +7,7 @@ import { HABITS } from '../language/taught.ts';
  * plain letters as an irregular word.
  *
  * Method: optimal string alignment distance (one letter added, lost, changed,
- * or two neighbours swapped) over the known graphemes, card ids and habits; a
+ * or two neighbors swapped) over the known graphemes, card ids and habits; a
  * few hundred short strings, so a plain table is fast enough.
  */
 export function nearMisses(text: string, limit = 3): readonly string[] {
@@ -29,7 +29,7 @@ export function nearMisses(text: string, limit = 3): readonly string[] {
 /** Signs that no item is longer than, a word by heart included. */
 export const LONGEST_ITEM = 60;
 
-/** How far apart two strings are in single edits; a swap of neighbours counts one. */
+/** How far apart two strings are in single edits; a swap of neighbors counts one. */
 export function editDistance(left: string, right: string): number {
   const width = right.length + 1;
   const cost = new Uint16Array((left.length + 1) * width);

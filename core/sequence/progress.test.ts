@@ -60,7 +60,7 @@ describe('single items', () => {
     );
   });
 
-  test('stay when the step is set anew', () => {
+  test('stay when the step is set again', () => {
     const progress = dropItem(addItem(makeProgress(SEQUENCE, 5), card('oy=OY')), card('n=N'));
     const later = setStep(setStep(progress, 60), 5);
     expect(later).toEqual(progress);

@@ -48,7 +48,7 @@ export function whenKept(outbox: Outbox, k: number): Outbox {
 
 /**
  * What flew was not taken. What is wrong with it is set aside and the rest goes again; where nothing is
- * wrong with it but its epoch is past, all of it is sealed anew and goes again.
+ * wrong with it but its epoch is past, all of it is sealed again and goes again.
  */
 export function whenRefused(
   outbox: Outbox,

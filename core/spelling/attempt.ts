@@ -97,7 +97,7 @@ export interface AttemptReading {
   readonly wordRight: boolean;
 }
 
-/** Correct letter sequences: `right` of `of` pairs of neighbouring letters. */
+/** Correct letter sequences: `right` of `of` pairs of neighboring letters. */
 export interface LetterSequences {
   readonly right: number;
   readonly of: number;

@@ -5,7 +5,7 @@ import { isNamed, NAME_SOUNDS } from './letter-names.ts';
 import type { Target } from './target.ts';
 import type { Voice, Written } from './voices.ts';
 
-/** One way to take letters as two neighbouring cards; `length` letters of the attempt are used. */
+/** One way to take letters as two neighboring cards; `length` letters of the attempt are used. */
 export interface ExplainedPair {
   readonly length: number;
   readonly letters: readonly [string, string];

@@ -1,7 +1,7 @@
 /**
  * Lays the letters of an attempt on the cards of the word said: the cheapest path through cards ×
  * letters, by dynamic programming. A step takes letters as a card, leaves a card out, takes letters as
- * added, exchanges the letters of two neighbours, or takes one grapheme as two cards (x for ck and s). A
+ * added, exchanges the letters of two neighbors, or takes one grapheme as two cards (x for ck and s). A
  * split a_e stays open until its e, over at most two cards; the third coordinate counts them. O(cards ×
  * letters); ways that cost more than a bound are not followed, and the bound is raised when none is left,
  * since most attempts are nearly right. Of paths that cost the same the first in a fixed order is taken,
@@ -105,7 +105,7 @@ function layWithin(
   return { laid: path.reverse().flat(), cost: costs[goal] as number };
 }
 
-/** The grid's room, used again for every attempt: making it anew took a third of the time. */
+/** The grid's room, used again for every attempt: making it again took a third of the time. */
 let room = { costs: new Float64Array(0), steps: [] as (Step | undefined)[] };
 
 /** Room for so many places, no way known to any; what `steps` still holds is written before it is read. */

@@ -43,7 +43,7 @@ describe('correct letter sequences', () => {
   });
 });
 
-/** The naive twin: every way to match letters, each pair of matched neighbours a point. */
+/** The naive twin: every way to match letters, each pair of matched neighbors a point. */
 function bestByTrying(asked: string, given: string, a = 0, b = 0, last = false): number {
   if (a === asked.length || b === given.length) return 0;
   const matched =

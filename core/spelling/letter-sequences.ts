@@ -1,5 +1,5 @@
 /**
- * Correct letter sequences: every pair of neighbouring letters that stands in the attempt as in the
+ * Correct letter sequences: every pair of neighboring letters that stands in the attempt as in the
  * word counts one, the edges of the word counting as letters, so that a word of four letters has five
  * (White & Haring 1980; Deno, Mirkin & Wesson 1984; as taught in Hosp, Hosp & Howell, The ABCs of CBM,
  * 2007; all from memory). A letter is matched with one letter only, in the order of the word, in the way

@@ -242,7 +242,7 @@ function replaced({ word, cards }: Reading, at: number, row: TableRow): string |
   return holds && after?.test(wrote.slice(from + head.length)) !== false ? wrote : null;
 }
 
-/** A few slips on a word: a card lost, doubled, or exchanged for its neighbour's letters. */
+/** A few slips on a word: a card lost, doubled, or exchanged for its neighbor's letters. */
 function slipsOf(reading: Reading): readonly (readonly [Reading, string])[] {
   const { word, cards } = reading;
   return cards.flatMap(({ letters, grapheme }, at) => {

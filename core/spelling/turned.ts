@@ -14,7 +14,7 @@ export function isTurned(asked: string, wrote: string): boolean {
   return true;
 }
 
-/** Whether `wrote` has the letters of `asked`, two neighbours exchanged. */
+/** Whether `wrote` has the letters of `asked`, two neighbors exchanged. */
 export function isExchanged(asked: string, wrote: string): boolean {
   if (asked.length !== wrote.length || asked === wrote) return false;
   let at = 0;

@@ -115,7 +115,7 @@ describe('the step of a word', () => {
     expect(judged.get('mat')?.step).toBe(4);
   });
 
-  it('is the first at which it can be read: any words, any step, each judged anew', () => {
+  it('is the first at which it can be read: any words, any step, each judged again', () => {
     const word = fc.nat(builtLexicon.size - 1).map((index) => builtLexicon.word(index));
     const built = fc.constantFrom(
       "don't",

@@ -24,7 +24,7 @@ export interface Running {
   readonly rehearsed: readonly DrillEvent[] | null;
   /**
    * Grows with each act, in whichever window, and is never behind the clock in milliseconds: what is
-   * begun anew counts for more than what another window still shows.
+   * begun again counts for more than what another window still shows.
    */
   readonly count: number;
   /** The window that leads and alone notes what was shown (lead.ts). */

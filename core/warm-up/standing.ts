@@ -25,7 +25,7 @@ export interface Standing {
   readonly order: readonly number[];
   readonly at: number;
   readonly shown: number;
-  /** How often the row was swept; the line runs anew at each count. */
+  /** How often the row was swept; the line runs again at each count. */
   readonly sweeps: number;
   /** Whether the answer shows: that a word is real or not; of a word known by sight, its part to learn. */
   readonly answer: boolean;

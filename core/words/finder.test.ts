@@ -17,7 +17,7 @@ const taught: Taught = {
 const words = (indexes: readonly number[]) => indexes.map((index) => builtLexicon.word(index));
 
 describe('words that can be read', () => {
-  it('are those that the plain judgement of each reading gives', () => {
+  it('are those that the plain judgment of each reading gives', () => {
     const naive: number[] = [];
     for (let index = 0; index < builtLexicon.size; index++) {
       if (obstacles(index, builtLexicon, taught).length === 0) naive.push(index);

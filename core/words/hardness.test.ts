@@ -11,7 +11,7 @@ const parts: fc.Arbitrary<HardnessParts> = fc.record({
   cardIds: fc.array(fc.constantFrom(...ids), { minLength: 1, maxLength: 12 }),
   syllables: fc.integer({ min: 1, max: 6 }),
   regular: fc.boolean(),
-  neighbours: fc.integer({ min: 0, max: 20 }),
+  neighbors: fc.integer({ min: 0, max: 20 }),
 });
 
 function never(lower: (word: HardnessParts) => HardnessParts): void {
@@ -29,7 +29,7 @@ describe('hardness never falls', () => {
   it('when it has a card more', () =>
     never((word) => ({ ...word, cardIds: [...word.cardIds, 't=T'] })));
   it('when a part of it is irregular', () => never((word) => ({ ...word, regular: false })));
-  it('when it has fewer neighbours', () => never((word) => ({ ...word, neighbours: 0 })));
+  it('when it has fewer neighbors', () => never((word) => ({ ...word, neighbors: 0 })));
 });
 
 it('a short common word is easier than a long rare one', () => {
@@ -38,14 +38,14 @@ it('a short common word is easier than a long rare one', () => {
     cardIds: ['c=K', 'a=AE', 't=T'],
     syllables: 1,
     regular: true,
-    neighbours: 15,
+    neighbors: 15,
   };
   const splendid: HardnessParts = {
     band: 5,
     cardIds: ['s=S', 'p=P', 'l=L', 'e=EH', 'n=N', 'd=D', 'i=IH', 'd=D'],
     syllables: 2,
     regular: true,
-    neighbours: 0,
+    neighbors: 0,
   };
   expect(hardness(cat)).toBeLessThan(hardness(splendid));
 });

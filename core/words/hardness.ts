@@ -5,9 +5,9 @@
  * A sum of parts, each never lower for more of it: how rare the word is (its
  * band), how many cards it has beyond three, consonants in a row, syllables
  * after the first, cards of later tiers, irregular cards; and a little less for
- * each common neighbour (a word that differs in one card), since look-alikes
+ * each common neighbor (a word that differs in one card), since look-alikes
  * already known help. The parts are those that studies of word reading name
- * (frequency, length, clusters, regularity, neighbourhood); their weights are
+ * (frequency, length, clusters, regularity, neighborhood); their weights are
  * ours (common practice, no source).
  */
 import type { CardId } from '../language/card-id.ts';
@@ -22,7 +22,7 @@ export interface HardnessParts {
   readonly syllables: number;
   readonly regular: boolean;
   /** Familiar words (bands 1–4) that differ in one card. */
-  readonly neighbours: number;
+  readonly neighbors: number;
 }
 
 /** 0 for the easiest words; a long rare one reaches about 15. */
@@ -36,7 +36,7 @@ export function hardness(parts: HardnessParts): number {
     (parts.syllables - 1) * 1.2 +
     later * 0.6 +
     (parts.regular ? 0 : 2) +
-    1 / (1 + parts.neighbours)
+    1 / (1 + parts.neighbors)
   );
 }
 

@@ -6,10 +6,10 @@ import { parseScreenLine } from './screen-line.ts';
 import { createWordScreen } from './word-screen.ts';
 
 /**
- * The evaluation set, see docs/screen.md: labelled by hand before the list was
+ * The evaluation set, see docs/screen.md: labeled by hand before the list was
  * written, split in halves by a hash. The targets are those the project set.
  */
-interface Labelled {
+interface Labeled {
   readonly half: 'tuning' | 'held-out';
   readonly label: 'stop' | 'ask' | 'harmless';
   readonly shape: string;
@@ -21,7 +21,7 @@ interface Labelled {
 const readText = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 const screen = createWordScreen(SCREEN_DATA);
 
-const all: readonly Labelled[] = readText('test/fixtures/screen/evaluation.tsv')
+const all: readonly Labeled[] = readText('test/fixtures/screen/evaluation.tsv')
   .split('\n')
   .filter((line) => line !== '' && !line.startsWith('#') && !line.startsWith('half\t'))
   .map((line) => {
@@ -35,10 +35,10 @@ const all: readonly Labelled[] = readText('test/fixtures/screen/evaluation.tsv')
     const parsed = parseScreenLine(`${cards}\t${sounds}`);
     if ('error' in parsed) throw new Error(parsed.error.message);
     const { verdict } = screen.judge(parsed.line.word, parsed.line.sounds);
-    return { half, label, shape, cards, sounds, verdict } as Labelled;
+    return { half, label, shape, cards, sounds, verdict } as Labeled;
   });
 const heldOut = all.filter(({ half }) => half === 'held-out');
-const labelled = (label: Labelled['label']) => heldOut.filter((row) => row.label === label);
+const labeled = (label: Labeled['label']) => heldOut.filter((row) => row.label === label);
 const share = (part: number, whole: number) => part / whole;
 
 describe('the set', () => {
@@ -60,7 +60,7 @@ describe('the set', () => {
 describe('the held-out half meets the targets', () => {
   test('at least 99% of distinct stop sounds are stopped', () => {
     const stopped = new Map<string, boolean>();
-    for (const { sounds, verdict } of labelled('stop')) {
+    for (const { sounds, verdict } of labeled('stop')) {
       stopped.set(sounds, (stopped.get(sounds) ?? true) && verdict === 'stop');
     }
     const right = [...stopped.values()].filter(Boolean).length;
@@ -68,13 +68,13 @@ describe('the held-out half meets the targets', () => {
   });
 
   test('at least 97% of stop combinations as spelled are stopped', () => {
-    const rows = labelled('stop');
+    const rows = labeled('stop');
     const right = rows.filter(({ verdict }) => verdict === 'stop').length;
     expect(share(right, rows.length)).toBeGreaterThanOrEqual(0.97);
   });
 
   test('at most 1% of harmless words are stopped, at most 3% stopped or asked about', () => {
-    const rows = labelled('harmless');
+    const rows = labeled('harmless');
     const stopped = rows.filter(({ verdict }) => verdict === 'stop').length;
     const hidden = rows.filter(({ verdict }) => verdict !== 'clear').length;
     expect(share(stopped, rows.length)).toBeLessThanOrEqual(0.01);
@@ -82,7 +82,7 @@ describe('the held-out half meets the targets', () => {
   });
 
   test('at most 15% of mild words are clear', () => {
-    const rows = labelled('ask');
+    const rows = labeled('ask');
     const clear = rows.filter(({ verdict }) => verdict === 'clear').length;
     expect(share(clear, rows.length)).toBeLessThanOrEqual(0.15);
   });
@@ -122,7 +122,7 @@ describe('leaks that were looked for: two parts over two syllables, Spanish, mil
     ['stop', 'stopped', 0.95],
     ['ask', 'stopped or asked', 0.75],
     ['harmless', 'clear', 0.99],
-  ] as const)('of the held-out half labelled %s, enough are %s', (wanted, _, least) => {
+  ] as const)('of the held-out half labeled %s, enough are %s', (wanted, _, least) => {
     const asked = rows.filter(({ half, label }) => half === 'held-out' && label === wanted);
     const right = asked.filter(({ verdict }) =>
       wanted === 'ask' ? verdict !== 'clear' : verdict === (wanted === 'stop' ? 'stop' : 'clear'),

@@ -40,7 +40,7 @@ describe('a line of cards', () => {
     expect('error' in parsed && parsed.error.nearMisses).toContain('p');
   });
 
-  test('its judgement comes with the cards as written', () => {
+  test('its judgment comes with the cards as written', () => {
     const screen: WordScreen = {
       judge: (word) => ({ verdict: 'ask', category: 'insult', reason: word }),
     };

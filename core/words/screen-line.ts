@@ -18,7 +18,7 @@ export interface CardLineError {
   readonly nearMisses: readonly string[];
 }
 
-/** The judgement of a line; `sounds` as CMUdict writes them, without stress. */
+/** The judgment of a line; `sounds` as CMUdict writes them, without stress. */
 export interface ScreenedLine {
   readonly cards: string;
   readonly sounds: string;

@@ -65,7 +65,7 @@ describe('and by letters, doubled ones counted once', () => {
   });
 });
 
-test('a part that its neighbour would join opens no syllable', () => {
+test('a part that its neighbor would join opens no syllable', () => {
   const codes = new Uint8Array(64);
   const at = (text: string, from: number) => {
     heard.plain(parseSounds(text) ?? [], codes);

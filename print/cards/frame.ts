@@ -157,7 +157,7 @@ function letters(text: string, x: number, y: number, size: number, { ink }: Inks
   return { kind: 'text', text, x, y, size, ink };
 }
 
-/** The corners that tell one kind of card from another without colour. */
+/** The corners that tell one kind of card from another without color. */
 function cornersOf(shape: CardShape, { width, height }: Box, em: number): Corners {
   const tight: Corner = [em * 0.09, em * 0.09];
   const square: Corner = [0, 0];

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { boundsOf } from '../outline.ts';
-import { greyOf, type Picture } from '../picture.ts';
+import { grayOf, type Picture } from '../picture.ts';
 import { makePictures } from './make-pictures.ts';
 import { plainPath } from './plain-path.ts';
 import { readIcon } from './read-icon.ts';
@@ -66,7 +66,7 @@ describe('pictures of keywords', () => {
   });
 });
 
-describe('a grey for a colour', () => {
+describe('a gray for a color', () => {
   // The relative luminances of the sRGB primaries are the weights of ITU-R BT.709.
   it.each([
     ['#ff0000', 0.2126],
@@ -74,8 +74,8 @@ describe('a grey for a colour', () => {
     ['#0000ff', 0.0722],
     ['#ffffff', 1],
     ['#000000', 0],
-  ])('%s is as light as it looks', (colour, luminance) => {
-    const value = Number.parseInt(greyOf(colour).slice(1, 3), 16) / 255;
+  ])('%s is as light as it looks', (color, luminance) => {
+    const value = Number.parseInt(grayOf(color).slice(1, 3), 16) / 255;
     const linear = value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
     expect(linear).toBeCloseTo(luminance, 2);
   });

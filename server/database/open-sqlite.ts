@@ -37,7 +37,7 @@ export function openSqlite(folder: string): Kysely<Tables> {
       prepare(sql) {
         const statement = statements.get(sql) ?? db.prepare(sql);
         statements.set(sql, statement);
-        // One that failed stays as it was in the middle of it, and is made anew for the next time.
+        // One that failed stays as it was in the middle of it, and is made again for the next time.
         const orAnew = <Value>(work: () => Value): Value => {
           try {
             return work();

@@ -49,7 +49,7 @@ const toRegret = async (page: Page): Promise<number> =>
     /(\d+) to regret/.exec((await page.getByText(/stays? hidden/).textContent()) ?? '')?.[1] ?? 0,
   );
 
-/** What the grid of words shows, counted anew from the page. */
+/** What the grid of words shows, counted again from the page. */
 const realInGrid = (page: Page): Promise<number> => realCells(page).count();
 
 async function middleOf(locator: Locator): Promise<{ readonly x: number; readonly y: number }> {

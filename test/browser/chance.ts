@@ -17,7 +17,7 @@ export async function setChance(context: BrowserContext): Promise<void> {
         drawn = Math.max(drawn, Number(localStorage.getItem('journey.drawn')) + 1);
         localStorage.setItem('journey.drawn', String(drawn));
       } catch {
-        // Without storage, chance begins anew with every load.
+        // Without storage, chance begins again with every load.
       }
       return seed * 1000 + drawn;
     };

@@ -225,7 +225,7 @@ describe('desk and stage', () => {
     expect(await turnPicture(stage).count()).toBe(0);
   });
 
-  it('stand where they stood when either is loaded anew, and when both are', async () => {
+  it('stand where they stood when either is loaded again, and when both are', async () => {
     const count = await deskCount(desk).textContent();
     const row = await deskLetters(desk);
     await allKept(desk);

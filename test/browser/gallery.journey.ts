@@ -8,7 +8,7 @@ import { type Visit, visit } from './visit.ts';
 /**
  * The gallery is held against what was seen and approved: for each exhibit its words, and where its boxes
  * stand to the nearest 8 px, so that another Chromium with the same letters sees the same. A golden guards
- * against change and proves nothing: look at `npm run gallery` before `GOLDEN=new` writes it anew.
+ * against change and proves nothing: look at `npm run gallery` before `GOLDEN=new` writes it again.
  */
 const GOLDEN = fromRoot('test/goldens/gallery.json');
 

@@ -160,7 +160,7 @@ describe('a browser that is killed in the middle of a run', () => {
         if (marks === enough) killing = pause(random.below(80)).then(kill);
         const [, name, place] = /^(\w+) drill (\d+) of/.exec(await deskStands(page)) ?? [];
         if (name === undefined) {
-          // At the end the desk, opened anew, begins again.
+          // At the end the desk, opened again, begins again.
           await allKept(page);
           await page.reload();
           await openDesk(page);

@@ -9,7 +9,7 @@ export function standingAt(upTo: number): string {
   return JSON.stringify({ own: null, upTo, added: [], dropped: [], told: true });
 }
 
-/** Makes the class of an open page one that was taught up to a step; the page is loaded anew. */
+/** Makes the class of an open page one that was taught up to a step; the page is loaded again. */
 export async function taughtUpTo(page: Page, upTo: number): Promise<void> {
   await page.evaluate(([name, text]) => localStorage.setItem(name, text), [
     STANDING,
@@ -26,7 +26,7 @@ export async function openScreen(page: Page, screen: string, shows: Locator): Pr
   await shows.first().waitFor();
 }
 
-/** Today's plan as this device remembers it, changed by hand to one that was never run, and the page loaded anew. */
+/** Today's plan as this device remembers it, changed by hand to one that was never run, and the page loaded again. */
 export async function putRows(page: Page, rows: readonly (readonly string[])[]): Promise<void> {
   await flips(page).first().waitFor();
   await page.evaluate((all) => {

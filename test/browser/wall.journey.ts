@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { makeCode, share } from './share-page.ts';
-import { type Device, type SharedSite, serveShared } from './shared-site.ts';
+import { deskCount, keptMark } from './desk-page.ts';
+import { makeCode, share, typedCode } from './share-page.ts';
+import { type SharedSite, serveShared } from './shared-site.ts';
 import { stageCards } from './stage-page.ts';
 
 let site: SharedSite | undefined;
@@ -12,9 +13,6 @@ afterEach(async () => {
 
 const child = 'Quillon';
 
-/** How far a desk is, as it says itself: `3 of 12`. */
-const count = ({ page }: Device) => page.locator('.desk-count');
-
 describe('a classroom screen that is only a wall', () => {
   it('is let in by its own code, follows the desk without a name, and has forgotten it afterwards', async () => {
     site = await serveShared();
@@ -22,12 +20,12 @@ describe('a classroom screen that is only a wall', () => {
     await share(site, desk, child);
     const wall = await site.device({ width: 1920, height: 1080, path: '#/join' });
     await wall.page.getByRole('button', { name: 'Show a code on this screen' }).click();
-    const shown = (await wall.page.locator('.typed-code').textContent()) ?? '';
+    const shown = (await typedCode(wall.page).textContent()) ?? '';
     await desk.page.getByRole('radio', { name: 'Wall only' }).check();
     await desk.page.getByLabel('Or type the code that the other device shows').fill(shown);
     await desk.page.getByRole('button', { name: 'Let it in' }).click();
     await wall.page.getByText('as soon as your desk begins one').waitFor();
-    await desk.page.locator('.share-devices', { hasText: 'Wall only' }).waitFor();
+    await desk.page.getByRole('listitem').filter({ hasText: 'Wall only' }).first().waitFor();
 
     await desk.page.goto(`${site.url}#/desk`);
     const cards = stageCards(wall.page);
@@ -37,12 +35,12 @@ describe('a classroom screen that is only a wall', () => {
     await desk.page.keyboard.press('Space');
     await expect.poll(() => cards.allTextContents()).not.toEqual(first);
     await wall.page.keyboard.press('Space');
-    await expect.poll(() => count(desk).textContent()).toMatch(/^3 of /);
+    await expect.poll(() => deskCount(desk.page).textContent()).toMatch(/^3 of /);
     // A digit marks at a desk; a wall marks nothing.
     await wall.page.keyboard.press('1');
     await wall.page.keyboard.press('ArrowLeft');
-    await expect.poll(() => count(desk).textContent()).toMatch(/^2 of /);
-    expect(await desk.page.locator('.chip.marked').count()).toBe(0);
+    await expect.poll(() => deskCount(desk.page).textContent()).toMatch(/^2 of /);
+    expect(await keptMark(desk.page).count()).toBe(0);
 
     expect(await wall.page.content()).not.toContain(child);
     const kept = await wall.page.evaluate(async () => {
@@ -91,6 +89,8 @@ describe('a classroom screen that is only a wall', () => {
     await expect.poll(() => cards.allTextContents()).not.toEqual(before);
     await wall.page.keyboard.press('Space');
     await site.startServer();
-    await expect.poll(() => count(desk).textContent(), { timeout: 60_000 }).toMatch(/^3 of /);
+    await expect
+      .poll(() => deskCount(desk.page).textContent(), { timeout: 60_000 })
+      .toMatch(/^3 of /);
   });
 });

@@ -4,7 +4,7 @@
  * it went wrong, and what the later ones would have been is unknown.
  *
  * When it was not said which card broke, each is blamed by how likely it is to
- * have been the first to break, given how likely each is to be read rightly:
+ * have been the first to break, given how likely each is to be read correctly:
  * the expectation step of EM (Dempster, Laird & Rubin 1977), exact under this
  * account of a reading. The alternative, blaming all cards alike, would wear
  * down the sure ones along with the shaky one.
@@ -17,7 +17,7 @@ export interface Blame {
 
 /**
  * Writes into `blame` what a reading says of its first `count` cards.
- * `chances[i]` is the chance that card i is read rightly; `broke` counts from 1.
+ * `chances[i]` is the chance that card i is read correctly; `broke` counts from 1.
  */
 export function shareBlame(
   blame: Blame,

@@ -31,7 +31,7 @@ export interface ClassroomSpec {
   readonly named?: number;
   /** How often she takes another card for the one that broke, or a wrong reading for right. */
   readonly misheard?: number;
-  /** What to practise on a day; everything by chance when left out. */
+  /** What to practice on a day; everything by chance when left out. */
   readonly plan?: (today: Today) => Practice;
 }
 
@@ -127,11 +127,11 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
     const there = pupils.filter(() => !draw.happens(spec.absent ?? 0.05));
     const present = there.length > 0 ? there : pupils.slice(0, 1);
     for (const card of fresh) {
-      for (const pupil of present) pupil.practise(card, day, PRACTICE.together);
+      for (const pupil of present) pupil.practice(card, day, PRACTICE.together);
     }
     for (const card of practice.visual) readTogether([card], present, day);
     for (const card of practice.auditory) {
-      for (const pupil of present) pupil.practise(card, day, PRACTICE.spelled);
+      for (const pupil of present) pupil.practice(card, day, PRACTICE.spelled);
     }
     for (let flip = 0; flip < FLIPS; flip++) {
       const word = makeWord(taught, practice.blending, n >= 15, draw);
@@ -160,8 +160,8 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
     const broke = firstBroken(chances, draw);
     note(cards, pupil.name, day, broke, chances);
     for (const card of cards) {
-      for (const other of present) other.practise(card, day, PRACTICE.heard);
-      pupil.practise(card, day, broke === null ? PRACTICE.alone : PRACTICE.corrected);
+      for (const other of present) other.practice(card, day, PRACTICE.heard);
+      pupil.practice(card, day, broke === null ? PRACTICE.alone : PRACTICE.corrected);
     }
   }
 
@@ -172,7 +172,7 @@ export function runClassroom(spec: ClassroomSpec): Classroom {
     const isHeard = wrong.length / present.length > draw.between(0.15, 0.5);
     note(cards, null, day, isHeard ? mostCommon(wrong) : null, []);
     for (const card of cards) {
-      for (const pupil of present) pupil.practise(card, day, PRACTICE.together);
+      for (const pupil of present) pupil.practice(card, day, PRACTICE.together);
     }
   }
 
@@ -274,7 +274,7 @@ function chancesOf(
   );
 }
 
-/** The place of the first card that is not read rightly; null when all are. */
+/** The place of the first card that is not read correctly; null when all are. */
 function firstBroken(chances: readonly number[], draw: Chances): number | null {
   const at = chances.findIndex((chance) => !draw.happens(chance));
   return at < 0 ? null : at;

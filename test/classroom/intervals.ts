@@ -35,7 +35,7 @@ export function comparedCards(classes: readonly Classroom[]): readonly Compared[
   );
 }
 
-/** How many of the cards that it has met a pupil would read rightly, by its true chances, and the estimates of that number. */
+/** How many of the cards that it has met a pupil would read correctly, by its true chances, and the estimates of that number. */
 export function comparedCounts(classes: readonly Classroom[]): readonly Compared[] {
   return follow(classes, (known, { day, child, states, afterBreak }) => {
     const who = { of: 'child', id: child } as const;

@@ -1,7 +1,7 @@
 import type { Observation } from '../../core/learners/observation.ts';
 import type { Classroom } from './classroom.ts';
 
-/** Says how likely each card of a child's own reading is to be read rightly, then learns from it. */
+/** Says how likely each card of a child's own reading is to be read correctly, then learns from it. */
 export interface Forecaster {
   readonly expect: (reading: Observation) => readonly number[];
   readonly observe: (reading: Observation) => void;

@@ -3,7 +3,7 @@ import { knowledgeFrom } from '../../core/learners/knowledge.ts';
 import { planReview, type ReviewChoice } from '../../core/learners/review.ts';
 import { AUDITORY, FOCUS, type Practice, type Today, VISUAL } from './classroom.ts';
 
-/** What `planReview` would practise today, from what was seen until yesterday. */
+/** What `planReview` would practice today, from what was seen until yesterday. */
 export function planned({ day, taught, fresh, observations, group }: Today): Practice {
   const plan = planReview({
     observations,

@@ -115,7 +115,7 @@ describe.each([
     phone.close();
   });
 
-  it('stamp nothing of anybody else anew when one clock is wrong by a year', async () => {
+  it('stamp nothing of anybody else again when one clock is wrong by a year', async () => {
     const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);
     const phone = await desk.letIn('teacher');
@@ -258,7 +258,7 @@ describe.each([
       for (const device of [desk, phone, tablet]) device.close();
     });
 
-    it('share a class anew on a server that has lost all of it, with a pass', async () => {
+    it('share a class again on a server that has lost all of it, with a pass', async () => {
       const classId = newClass();
       const desk = await FarDevice.begin(port, classId, pass);
       const phone = await desk.letIn('teacher');

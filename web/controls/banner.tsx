@@ -92,7 +92,7 @@ function saidOfAmiss({ putBack, copied, damaged, twofold }: Amiss): string {
       : []),
     ...(copied > 0
       ? [
-          `The second copy on this device had lost ${count(copied, 'one entry', 'entries')}, which ${copied === 1 ? 'was' : 'were'} copied anew.`,
+          `The second copy on this device had lost ${count(copied, 'one entry', 'entries')}, which ${copied === 1 ? 'was' : 'were'} copied again.`,
         ]
       : []),
     ...(damaged > 0

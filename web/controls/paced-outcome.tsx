@@ -14,7 +14,7 @@ export interface PacedOutcome<Outcome> {
 }
 
 /**
- * Does work anew whenever one of its inputs changes: at once when it is short, else piece by piece, so that
+ * Does work again whenever one of its inputs changes: at once when it is short, else piece by piece, so that
  * the page answers meanwhile. What was begun on earlier inputs is given up. `makeWork` gives null when there
  * is nothing to do.
  */

@@ -2,7 +2,7 @@ import './sign.css';
 import { MASTERY_WORDS, type MasteryWord } from '../../core/facts/mastery-word.ts';
 
 /**
- * The sign of a word, told by its shape first and its colour second, so that it holds in grey:
+ * The sign of a word, told by its shape first and its color second, so that it holds in gray:
  * a full square, a half-full one, a hatched one, a dot.
  */
 export function Sign({ word }: { readonly word: MasteryWord }) {

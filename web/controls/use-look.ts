@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { settings } from '../state/settings.ts';
 
-/** The colours she chose for the classroom, for as long as this screen is shown. */
+/** The colors she chose for the classroom, for as long as this screen is shown. */
 export function useLook(): void {
   const { look } = settings.value;
   useEffect(() => {

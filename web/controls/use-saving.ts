@@ -13,7 +13,7 @@ export const savingSaid = {
   failed: 'The file could not be made. Nothing is lost: try once more.',
 } as const satisfies Record<Saving, string>;
 
-/** Makes a file when it is asked for, one at a time, and saves it; `forget` begins anew. */
+/** Makes a file when it is asked for, one at a time, and saves it; `forget` begins again. */
 export function useSaving(make: () => Promise<MadeFile>) {
   const [state, setState] = useState<Saving>('idle');
   const save = async () => {

@@ -2,7 +2,7 @@ import type { ComponentType } from 'preact';
 import { useCallback, useEffect, useState } from 'preact/hooks';
 
 interface LaterProps {
-  /** Fetches the screen. The same function each time: a new one fetches anew. */
+  /** Fetches the screen. The same function each time: a new one fetches again. */
   readonly load: () => Promise<ComponentType>;
 }
 

@@ -10,7 +10,7 @@ export const brokenLately = computed(() => toBringBack(drillsOf(classState.value
 /** So many cards at most come back in one warm-up, so that a day is not all mending (common practice, no source). */
 const MOST_BACK = 6;
 
-/** The cards that a warm-up practises of what it should bring back. */
-export function practised(those: readonly BringBack[]): readonly CardId[] {
+/** The cards that a warm-up practices of what it should bring back. */
+export function practiced(those: readonly BringBack[]): readonly CardId[] {
   return [...new Set(those.flatMap(({ cards }) => cards))].slice(0, MOST_BACK);
 }

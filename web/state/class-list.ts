@@ -37,7 +37,7 @@ export function nameOfClass({ name }: Pick<ListedClass, 'name'>): string {
   return name === '' ? 'Class without a name' : name;
 }
 
-/** Looks anew which classes there are. */
+/** Looks again which classes there are. */
 export async function refreshClasses(): Promise<void> {
   heads.value = await classHeads();
 }

@@ -92,7 +92,7 @@ export function forgetDictation(): void {
   kept.value = { counts: kept.peek().counts, made: null };
 }
 
-/** Makes the dictation anew, with other counts or by another chance; can be undone. */
+/** Makes the dictation again, with other counts or by another chance; can be undone. */
 export function remakeDictation(next: Counts, sources: DictationSources, said: string): void {
   change(kept, madeWith(next, sources), said);
 }
@@ -125,7 +125,7 @@ function specNow() {
   return {
     taught: taught.peek(),
     newest: newestTaught(progress.peek()),
-    practise: missedInSpelling.peek(),
+    practice: missedInSpelling.peek(),
     seed: freshSeed(),
   };
 }

@@ -2,7 +2,7 @@ import { hardness } from '../../core/words/hardness.ts';
 import type { Lexicon } from '../../core/words/lexicon.ts';
 
 const known = new WeakMap<Lexicon, Map<number, number>>();
-const neighbourhoods = new WeakMap<Lexicon, ReadonlyMap<string, number>>();
+const neighborhoods = new WeakMap<Lexicon, ReadonlyMap<string, number>>();
 
 /** The rarest band whose words count as familiar. */
 const FAMILIAR = 4;
@@ -22,7 +22,7 @@ export function hardnessOf(index: number, lexicon: Lexicon): number {
       cardIds,
       syllables: lexicon.syllableCount(index),
       regular: lexicon.isRegular(index),
-      neighbours: neighboursOf(index, cardIds, lexicon),
+      neighbors: neighborsOf(index, cardIds, lexicon),
     });
     all.set(index, value);
   }
@@ -43,11 +43,11 @@ export function easiestFirst(
 }
 
 /** Familiar words that differ from this one in one card. */
-function neighboursOf(index: number, cardIds: readonly string[], lexicon: Lexicon): number {
-  let counts = neighbourhoods.get(lexicon);
+function neighborsOf(index: number, cardIds: readonly string[], lexicon: Lexicon): number {
+  let counts = neighborhoods.get(lexicon);
   if (!counts) {
     counts = countFamiliar(lexicon);
-    neighbourhoods.set(lexicon, counts);
+    neighborhoods.set(lexicon, counts);
   }
   const itself = lexicon.band(index) <= FAMILIAR ? 1 : 0;
   return gapsOf(cardIds).reduce((sum, gap) => sum + (counts.get(gap) ?? itself) - itself, 0);

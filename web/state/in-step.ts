@@ -90,7 +90,7 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
         ]);
       });
     } catch {
-      // Another window has taken over, or this one anew; it waits its turn again.
+      // Another window has taken over, or this one again; it waits its turn again.
       if (!isOver) void wait(PAUSE).then(() => hold(false));
     }
     if (far === held.own) far = null;

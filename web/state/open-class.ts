@@ -114,7 +114,7 @@ export async function lookAtClass(classId: ClassId, events: readonly LogEvent[])
   log.value = opened;
 }
 
-/** Reads the open class anew, when its log has grown otherwise than by `record`. */
+/** Reads the open class again, when its log has grown otherwise than by `record`. */
 export function reopenClass(): Promise<void> {
   if (lookedAt.peek()) return Promise.resolve();
   return openClass(open.peek().classId, open.peek().groupId);

@@ -136,7 +136,7 @@ export function childrenOfPile({ groupId, words, answers }: PapersRecord) {
   return [...members, ...others];
 }
 
-/** So many of the latest piles say what is to be practised, and so many slips of theirs. */
+/** So many of the latest piles say what is to be practiced, and so many slips of theirs. */
 const LATEST = 3;
 const SLIPS = 3;
 

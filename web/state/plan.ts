@@ -27,7 +27,7 @@ import { isCards } from '../../core/log/is-card.ts';
 import { isDrill } from '../../core/log/is-drill.ts';
 import { drillsOf, recentWords } from '../../core/log/recent.ts';
 import { remembered } from '../device/remembered.ts';
-import { brokenLately, practised } from './broken-lately.ts';
+import { brokenLately, practiced } from './broken-lately.ts';
 import { classWordsKey } from './class-words.ts';
 import { today } from './day.ts';
 import type { Engine } from './engine.ts';
@@ -49,7 +49,7 @@ const wishesSchema = object({
   flips: pipe(number(), minValue(5), maxValue(60)),
   /** Share of real words among the flips, 0 to 1. */
   realShare: pipe(number(), minValue(0), maxValue(1)),
-  /** Share of the flips with a card to practise, 0 to 1; null: as it comes. */
+  /** Share of the flips with a card to practice, 0 to 1; null: as it comes. */
   focusShare: optional(nullable(pipe(number(), minValue(0), maxValue(1))), null),
   /** Two cards to be turned one into the other, by id. */
   contrast: optional(nullable(custom<readonly [CardId, CardId]>(isPair)), null),
@@ -149,7 +149,7 @@ function begunWithoutPlan(): Drill | null {
   return last && last.ended === null && last.day === today() ? last.drill : null;
 }
 
-/** Makes the warm-up anew, with other wishes or another seed; can be undone. */
+/** Makes the warm-up again, with other wishes or another seed; can be undone. */
 export function remakeDrill(next: Wishes, seed: number, said: string): void {
   const ready = readyEngine();
   if (!ready) return;
@@ -168,7 +168,7 @@ export function freshSeed(): number {
 
 /** What her wishes ask of a run, whichever board it is on. */
 export function runOf({ flips, realShare, focusShare, contrast, rise, aim }: Wishes) {
-  const focus = practised(brokenLately.peek());
+  const focus = practiced(brokenLately.peek());
   return {
     flips,
     realShare,

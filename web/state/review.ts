@@ -1,5 +1,5 @@
 /**
- * What the class's own evidence says the group at work should practise today,
+ * What the class's own evidence says the group at work should practice today,
  * and why; nothing while nothing was noted of the group, so that a first
  * warm-up is made as it was before there was any evidence.
  */
@@ -9,7 +9,7 @@ import type { PartWishes } from '../../core/drills/drill-spec.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import { planReview, type ReviewChoice } from '../../core/learners/review.ts';
 import { makeReason } from '../../core/learners/review-reason.ts';
-import { brokenLately, practised } from './broken-lately.ts';
+import { brokenLately, practiced } from './broken-lately.ts';
 import { knowledge, modelDay, observations } from './knowledge.ts';
 import { newestCards, newestSight } from './newest-cards.ts';
 import { group } from './open-class.ts';
@@ -31,7 +31,7 @@ const review = computed(() => {
     group: id,
     taught: [...taught.value.correspondences, ...sightWords.value],
     newest: [...newestCards(progress.value), ...newestSight(progress.value)],
-    back: practised(brokenLately.value),
+    back: practiced(brokenLately.value),
     day: modelDay(),
     thresholds: thresholds.value,
     isSchool: isSchool.value,
@@ -39,7 +39,7 @@ const review = computed(() => {
   });
 });
 
-/** What each part of the group's next warm-up should practise; null while nothing was noted of it. */
+/** What each part of the group's next warm-up should practice; null while nothing was noted of it. */
 export function reviewedParts(): PartWishes | null {
   const plan = review.peek();
   if (plan === null) return null;

@@ -17,7 +17,7 @@ import { remembered } from '../device/remembered.ts';
 
 /** How sounds are written: `/ā/` as in classrooms, or the phonetic alphabet. */
 export const NOTATIONS = ['classroom', 'ipa'] as const;
-/** The stage's colours. */
+/** The stage's colors. */
 export const LOOKS = ['paper', 'dark', 'contrast'] as const;
 /** The hand that points; the stage's touch side follows it. */
 export const HANDS = ['right', 'left'] as const;

@@ -261,7 +261,7 @@ function takeUpWith(drill: Drill, begun: DrillRecord): void {
 
 /**
  * This window begins and so leads. The count is never behind the clock in milliseconds, so that what
- * is begun anew counts for more than what another window still shows.
+ * is begun again counts for more than what another window still shows.
  */
 function begin(
   what: Pick<Running, 'drillId' | 'groupId' | 'drill' | 'standing' | 'calling' | 'rehearsed'>,

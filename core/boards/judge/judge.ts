@@ -23,7 +23,7 @@ import type { Shape } from '../shapes/shapes.ts';
 import { hasHabits, isTaughtCard } from '../shapes/taught-cards.ts';
 import { whyBroken } from './word-rules.ts';
 
-/** What a judgement rests on. The teacher's own decisions about words are part of the screen. */
+/** What a judgment rests on. The teacher's own decisions about words are part of the screen. */
 export interface JudgeContext {
   readonly taught: Taught;
   readonly lexicon: Lexicon;

@@ -6,7 +6,7 @@ import type { Phoneme } from '../../language/phonemes.ts';
 import { makeRandom, shuffled } from '../../random.ts';
 import { phonotacticScore } from '../../words/phonotactics.ts';
 import { flipOf, makeRun } from '../runs/run.ts';
-import { realNeighbours } from './neighbours.ts';
+import { realNeighbors } from './neighbors.ts';
 import { easeAmong, easyToHard, isAwkward, type Said } from './nonsense.ts';
 import { outcomeAt, type WordTable } from './word-table.ts';
 
@@ -22,7 +22,7 @@ describe('how easy nonsense is', () => {
     const measured = words.map(({ sounds }, at) => ({
       length: sounds.length,
       likely: phonotacticScore(sounds, builtLexicon),
-      near: realNeighbours(sounds, builtLexicon),
+      near: realNeighbors(sounds, builtLexicon),
       ease: ease[at] as number,
     }));
     for (const one of measured) {
@@ -50,7 +50,7 @@ describe('how easy nonsense is', () => {
     const ease = easeAmong(words, builtLexicon);
     words.forEach((word, at) => {
       const likely = rank(word, ({ sounds }) => phonotacticScore(sounds, builtLexicon));
-      const near = rank(word, ({ sounds }) => realNeighbours(sounds, builtLexicon));
+      const near = rank(word, ({ sounds }) => realNeighbors(sounds, builtLexicon));
       expect(ease[at]).toBeCloseTo((likely + near) / 2, 10);
     });
   });
@@ -69,7 +69,7 @@ describe('how easy nonsense is', () => {
   });
 });
 
-test('nonsense goes from short words with likely sounds and many real neighbours to others', () => {
+test('nonsense goes from short words with likely sounds and many real neighbors to others', () => {
   const words = ['Z OY V', 'S T R IH M P', 'D AE T'].map(said);
   expect(easyToHard(words, builtLexicon).map(({ word }) => word)).toEqual([
     'D AE T',

@@ -4,9 +4,9 @@
  * rank those words from easy to hard.
  *
  * Measures: the phonotactic probability of pairs of sounds (Vitevitch & Luce
- * 2004, core/words/phonotactics.ts) and the number of real neighbours
- * (core/boards/judge/neighbours.ts). Nonsense of likely sounds, which has many
- * neighbours, is repeated faster than other nonsense (Vitevitch & Luce, "When
+ * 2004, core/words/phonotactics.ts) and the number of real neighbors
+ * (core/boards/judge/neighbors.ts). Nonsense of likely sounds, which has many
+ * neighbors, is repeated faster than other nonsense (Vitevitch & Luce, "When
  * words compete: levels of processing in perception of spoken words",
  * Psychological Science 9, 1998). The two have no common unit, so their ranks
  * are averaged; that both weigh the same is ours (common practice, no source).
@@ -14,7 +14,7 @@
 import type { Phoneme } from '../../language/phonemes.ts';
 import type { Lexicon } from '../../words/lexicon.ts';
 import { hasUnheardPair, phonotacticScore } from '../../words/phonotactics.ts';
-import { realNeighbours } from './neighbours.ts';
+import { realNeighbors } from './neighbors.ts';
 
 /** Of a word only its sounds count here. */
 export interface Said {
@@ -37,7 +37,7 @@ export function easeAmong(words: readonly Said[], lexicon: Lexicon): readonly nu
   for (const places of lengths.values()) {
     const said = places.map((at) => (words[at] as Said).sounds);
     const likely = ranksOf(said.map((sounds) => phonotacticScore(sounds, lexicon)));
-    const near = ranksOf(said.map((sounds) => realNeighbours(sounds, lexicon)));
+    const near = ranksOf(said.map((sounds) => realNeighbors(sounds, lexicon)));
     places.forEach((at, place) => {
       ease[at] = ((likely[place] as number) + (near[place] as number)) / 2;
     });

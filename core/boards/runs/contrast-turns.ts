@@ -1,6 +1,6 @@
 /**
  * How many flips of a run can turn one card into its look-alike: what is asked (a third of the flips, or
- * what the board allows), and a bound that no run exceeds. A word of a run has two neighbours at most, so
+ * what the board allows), and a bound that no run exceeds. A word of a run has two neighbors at most, so
  * it takes part in two such turns at most, and in one where only one look-alike of it is a word.
  */
 import type { RunEdges } from './edges.ts';

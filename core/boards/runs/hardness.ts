@@ -1,7 +1,7 @@
 /**
  * How hard the words of one board are to each other, for a run that rises: fewer
  * sounds first; among equals real words before nonsense, and then words of
- * likely sounds with many real neighbours first (core/boards/judge/nonsense.ts). The
+ * likely sounds with many real neighbors first (core/boards/judge/nonsense.ts). The
  * order of the three is common practice, no source.
  */
 

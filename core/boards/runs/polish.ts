@@ -1,6 +1,6 @@
 /**
  * Improves a path flip by flip: a word gives way to another that is one card away
- * from both its neighbours when the run is worth more with it. This is hill
+ * from both its neighbors when the run is worth more with it. This is hill
  * climbing in the smallest neighborhood there is. It ends when no exchange helps,
  * since each one gains points. O(flips × edges of a node) counts a round; there
  * are seldom more than three rounds.
@@ -27,7 +27,7 @@ export function polishPath(
   }
   return better;
 
-  /** Tries every word that is joined to both neighbours of a place. */
+  /** Tries every word that is joined to both neighbors of a place. */
   function exchangeAt(place: number): boolean {
     const near = better[place === 0 ? 1 : place - 1] as number;
     const after = place === 0 ? undefined : better[place + 1];

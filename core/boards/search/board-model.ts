@@ -43,7 +43,7 @@ export type NoBoard =
   | { readonly kind: 'pins-clash'; readonly combination: readonly number[] }
   | { readonly kind: 'no-place'; readonly places: readonly (readonly Place[])[] };
 
-/** How far apart in the index neighbours of each pile are. */
+/** How far apart in the index neighbors of each pile are. */
 export function stridesOf(sizes: readonly number[]): readonly number[] {
   return sizes.map((_, pile) => sizes.slice(pile + 1).reduce((all, size) => all * size, 1));
 }

@@ -56,7 +56,7 @@ export function parseBoardLink(text: string): ReadLink {
       if (!shape.piles[at]?.takes(card)) {
         return refuse(
           'place',
-          `This link puts the card ${card.grapheme} where it cannot lie. Ask for the link anew.`,
+          `This link puts the card ${card.grapheme} where it cannot lie. Ask for the link again.`,
         );
       }
       own.add(card.id);

@@ -66,11 +66,11 @@ export const SHORT_SHAPES: readonly Shape[] = [
 
 /** Whether a vowel may stand inside a short word. */
 export function isInnerVowel(card: Correspondence): boolean {
-  return card.places.includes('middle') || BESIDE_A_NEIGHBOUR.has(card.id);
+  return card.places.includes('middle') || BESIDE_A_NEIGHBOR.has(card.id);
 }
 
 /** Vowels that stand inside a short word beside certain letters: want, ball, old, kind, worm. */
-const BESIDE_A_NEIGHBOUR: ReadonlySet<string> = new Set(
+const BESIDE_A_NEIGHBOR: ReadonlySet<string> = new Set(
   'a=AA a=AO al=AO al=AA o=OW i=AY ar=AO+R or=ER'.split(' '),
 );
 

@@ -3,13 +3,13 @@ import { DRIFT } from './numbers.ts';
 
 /** Blurring further than this at once would swing. */
 const MOST_AT_ONCE = 0.25;
-/** Of a pair at most so much begins anew. */
+/** Of a pair at most so much begins again. */
 const MOST_RENEWED = 0.5;
 
 /**
  * What days do to the likelihood that stands in `all` from `first` on. Strength wanders: the grid is
  * blurred as heat spreads (the explicit scheme of the diffusion equation, stable below a half; Crank
- * 1975, The Mathematics of Diffusion, 8.2), its ends shut. And with a small chance it begins anew from
+ * 1975, The Mathematics of Diffusion, 8.2), its ends shut. And with a small chance it begins again from
  * the prior that stands in `priors` from `prior` on, whatever was read before. `restless` scales both.
  */
 export function ageLikelihood(
@@ -26,9 +26,9 @@ export function ageLikelihood(
     left -= MOST_AT_ONCE;
   }
   const mean = blur(all, first, left, priors, prior);
-  const anew = Math.min(MOST_RENEWED, DRIFT.renewal * restless * days);
+  const renewed = Math.min(MOST_RENEWED, DRIFT.renewal * restless * days);
   // That the rest becomes less is left out: only how likelihoods compare counts.
-  const added = (anew / (1 - anew)) * mean;
+  const added = (renewed / (1 - renewed)) * mean;
   for (let at = first; at < first + NODES; at++) all[at] = (all[at] as number) + added;
 }
 

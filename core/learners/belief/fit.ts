@@ -64,7 +64,7 @@ const cavity: Cavity = { reader: 0, readerVariance: 1, card: 0, cardVariance: 1 
 const bell = new Float64Array(NODES);
 const tail = new Float64Array(NODES);
 
-/** One pair says anew what its readings tell of its reader and of its card. */
+/** One pair says again what its readings tell of its reader and of its card. */
 function sendMessage(fit: Fit, pairs: Float64Array, told: ToldPairs, at: number): void {
   const pair = told.pairs[at] as number;
   const reader = told.readers[at] as number;

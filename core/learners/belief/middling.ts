@@ -9,7 +9,7 @@ import {
 } from './book.ts';
 import { logistic } from './grid.ts';
 import { TIMES } from './pair.ts';
-import { practised } from './practice.ts';
+import { practiced } from './practice.ts';
 import type { Fit } from './usual.ts';
 
 /** 5 of 100 lie beyond this many standard deviations of a normal distribution, on either side. */
@@ -67,7 +67,7 @@ function usualPractice({ cardNumber, pairs, together }: Book, reader: Reader): n
     if (pair < 0) continue;
     const row = reader.home.rows.at(card);
     const times = row < 0 ? 0 : (together.numbers[row + GROUP_TIMES] as number);
-    sum += practised(pairs.numbers[pair + TIMES] as number, times);
+    sum += practiced(pairs.numbers[pair + TIMES] as number, times);
     count += 1;
   }
   return count === 0 ? 0 : sum / count;

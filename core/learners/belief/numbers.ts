@@ -27,7 +27,7 @@ export const TAIL = { share: 0.15, lowered: 0.3, least: 9, widening: 6.25 } as c
  */
 export const CAUTION = { usual: 0.2, forecast: 0.1, held: 20 } as const;
 
-/** What time does by the day: to a pair's strength, the chance that it begins anew, to children and cards. */
+/** What time does by the day: to a pair's strength, the chance that it begins again, to children and cards. */
 export const DRIFT = { pair: 0.006, renewal: 0.005, child: 0.005, card: 0.001 } as const;
 
 /** Strength grows by `mean · ln(1 + practice)`; a practice together counts as half of one alone. */

@@ -1,6 +1,6 @@
 import { type Book, CONTEXT_WIDTH, cardRow, OWN_CONTEXTS, type Reader, SHIFT } from './book.ts';
 import { DAYS, LAST, TIMES } from './pair.ts';
-import { away, practised } from './practice.ts';
+import { away, practiced } from './practice.ts';
 import { contextsOf, lowestOf } from './spots.ts';
 import { daysThere, lastThere, timesThere } from './there.ts';
 
@@ -38,7 +38,7 @@ export function offsetInto(
     daysTogether = daysThere(book, pair, row);
     last = Math.max(last, lastThere(book, pair, row));
   }
-  const grown = practised(times, timesTogether);
+  const grown = practiced(times, timesTogether);
   const lost = away(day - last, days, daysTogether);
   into.practice[at] = grown;
   into.away[at] = lost;

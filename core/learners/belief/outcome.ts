@@ -5,8 +5,8 @@ const LEAST = 1e-12;
 /** A likelihood may fall so far, and grow as far, before it is brought back. */
 const REACH = 1e-3;
 
-/** It was read rightly: each strength is as likely as that is under it. */
-export function readRightly(all: Float64Array, first: number, table: number): void {
+/** It was read correctly: each strength is as likely as that is under it. */
+export function readCorrectly(all: Float64Array, first: number, table: number): void {
   let at = table;
   for (let node = first; node < first + NODES; node++) {
     all[node] = (all[node] as number) * (LOGISTIC[at] as number) + LEAST;
@@ -28,7 +28,7 @@ export function readWrongly(all: Float64Array, first: number, table: number, oth
 
 /**
  * A reading together counts half: the square root of what one alone would say, at log-odds stretched by
- * `slope`. `others` null: rightly.
+ * `slope`. `others` null: correctly.
  */
 export function readByHalf(
   all: Float64Array,
@@ -52,8 +52,8 @@ export function readByHalf(
   }
 }
 
-/** It was read rightly, but that counts only in part: its likelihood to the power of `weight`. */
-export function readRightlyInPart(
+/** It was read correctly, but that counts only in part: its likelihood to the power of `weight`. */
+export function readCorrectlyInPart(
   all: Float64Array,
   first: number,
   table: number,

@@ -8,7 +8,7 @@ import { GAIN, LOSS } from './numbers.ts';
  */
 
 /** ln(1 + practice), from readings of its own and together. */
-export function practised(times: number, together: number): number {
+export function practiced(times: number, together: number): number {
   const halves = times / GAIN.together + together;
   return halves < LOG_PRACTICE.length
     ? (LOG_PRACTICE[halves] as number)

@@ -3,7 +3,7 @@ import { BEFORE, BEFORE_CERTAINTY, SURPRISE, SURPRISE_CERTAINTY, SURPRISE_DAY } 
 
 /**
  * Do the surprises of a pair on one day tell of those of its next? Then something moves that is not
- * followed: surprises of a filter that follows rightly are white (Mehra 1970, On the identification of
+ * followed: surprises of a filter that follows correctly are white (Mehra 1970, On the identification of
  * variances and adaptive Kalman filtering). It is the one check of a model that needs no truth.
  */
 export interface Restlessness {

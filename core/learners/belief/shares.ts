@@ -2,11 +2,11 @@ import { type Book, GROUP_RIGHTS, type Reader } from './book.ts';
 import { tablePlace } from './grid.ts';
 import { BESIDE_CLASS } from './numbers.ts';
 import { offsetInto } from './offset.ts';
-import { readRightlyInPart } from './outcome.ts';
+import { readCorrectlyInPart } from './outcome.ts';
 import { COUNTED, SHARES } from './pair.ts';
 
 /**
- * Where only mistakes are marked, a word that went right together was read rightly by one or other of
+ * Where only mistakes are marked, a word that went right together was read correctly by one or other of
  * the children: each is given its share of that, one over their number. Counts in what a pair has not
  * been given yet, as of a day.
  */
@@ -26,7 +26,7 @@ export function countShares(
   pairs[pair + COUNTED] = rights;
   if (share <= 0) return;
   const table = tablePlace(offsetInto(book, ROOM, 0, reader, number, pair, day), 1);
-  readRightlyInPart(pairs, pair, table, share);
+  readCorrectlyInPart(pairs, pair, table, share);
   pairs[pair + SHARES] = (pairs[pair + SHARES] as number) + share;
 }
 

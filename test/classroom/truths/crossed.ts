@@ -48,7 +48,7 @@ export function crossed(some: Crossed): Truth {
       chance: (card, day, place, clustered) =>
         logistic(strength(card, place, clustered) + moodOn(day)),
       usually: (card, _, place, clustered) => logistic(strength(card, place, clustered)),
-      practise(card, _, amount) {
+      practice(card, _, amount) {
         pairs.set(card, (pairs.get(card) ?? 0) + amount * (some.gain ?? 0));
       },
     };

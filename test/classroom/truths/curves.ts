@@ -44,7 +44,7 @@ export function curves({ rate, halfLife }: Curve): Truth {
         const { least } = at(card);
         return least + (ceiling - least) * kept(card, day);
       },
-      practise(card, day, amount) {
+      practice(card, day, amount) {
         const one = at(card);
         const before = kept(card, day);
         one.gained = before + (1 - before) * (1 - Math.exp(-one.pace * amount));
@@ -73,7 +73,7 @@ export const sudden: Truth = ({ name, difficulties, draw }) => {
       const { before, day: seen } = cards.get(card) ?? { before: 0.3, day: 0 };
       return day >= seen ? 1 - slip : before;
     },
-    practise() {},
+    practice() {},
   };
 };
 
@@ -83,16 +83,16 @@ export const confusions: Truth = ({ name, difficulties, draw }) => {
   const slip = draw.between(0.01, 0.06);
   const patience = draw.between(6, 40);
   const mixed = new Map(ids.map((id) => [id, draw.happens(0.25) ? draw.between(0.3, 0.7) : 0]));
-  const practised = new Map<string, number>();
+  const practiced = new Map<string, number>();
   return {
     name,
     chance(card) {
       const twin = ids[ids.indexOf(card) ^ 1] ?? card;
-      const had = (practised.get(card) ?? 0) + (practised.get(twin) ?? 0) / 2;
+      const had = (practiced.get(card) ?? 0) + (practiced.get(twin) ?? 0) / 2;
       return (1 - slip) * (1 - (mixed.get(card) ?? 0) * Math.exp(-had / patience));
     },
-    practise(card, _, amount) {
-      practised.set(card, (practised.get(card) ?? 0) + amount);
+    practice(card, _, amount) {
+      practiced.set(card, (practiced.get(card) ?? 0) + amount);
     },
   };
 };

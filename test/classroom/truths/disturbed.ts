@@ -21,7 +21,7 @@ export const disturbed: Truth = ({ name, difficulties, draw }) => {
   return {
     name,
     chance: (card) => logistic(of(card)),
-    practise(card, _, amount) {
+    practice(card, _, amount) {
       cards.set(card, of(card) + pace * amount * (height - of(card)));
       const at = ids.indexOf(card);
       for (const before of ids.slice(Math.max(0, at - 2), at)) {

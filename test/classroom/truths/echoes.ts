@@ -2,7 +2,7 @@ import type { Truth } from '../pupil.ts';
 
 /**
  * A child echoes what it has just heard: on a day on which a card was heard often, much of it is read
- * rightly for that alone, and the next morning as little as before. What stays is learned slowly.
+ * correctly for that alone, and the next morning as little as before. What stays is learned slowly.
  */
 export const echoes: Truth = ({ name, difficulties, draw }) => {
   const echo = draw.between(0.2, 0.7);
@@ -31,7 +31,7 @@ export const echoes: Truth = ({ name, difficulties, draw }) => {
       const echoed = last === day ? echo * (1 - Math.exp(-heard)) : 0;
       return (1 - slip) * (known + (1 - known) * echoed);
     },
-    practise(card, day, amount) {
+    practice(card, day, amount) {
       const one = at(card);
       one.known += one.pace * amount * (1 - one.known);
       one.heard = one.day === day ? one.heard + amount : amount;

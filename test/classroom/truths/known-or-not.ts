@@ -38,7 +38,7 @@ export function allOrNone({ learn, lose, first = 0.3 }: AllOrNone): Truth {
     return {
       name,
       chance: (card, day) => chance(card, day).p,
-      practise(card, day, amount) {
+      practice(card, day, amount) {
         const { one, kept } = chance(card, day);
         one.known = draw.happens(kept) || draw.happens(Math.min(0.9, one.learn * amount));
         one.since = day;

@@ -26,6 +26,6 @@ export const spurts: Truth = ({ name, difficulties, draw }) => {
       // The classroom's first day, 0, is a Monday.
       return logistic(from + grown - (day % 7 === 0 ? monday : 0));
     },
-    practise() {},
+    practice() {},
   };
 };

@@ -79,7 +79,7 @@ function drawPupil(
       const there = place === null ? 1 : 1 - lost[place];
       return alone * there * (clustered ? 1 - lostInClusters : 1);
     },
-    practise(card, day, amount) {
+    practice(card, day, amount) {
       const memory = memoryOf(card);
       const last = memory.traces.at(-1);
       if (last?.day === day) last.amount += amount * rate;

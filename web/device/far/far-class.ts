@@ -47,7 +47,7 @@ export interface FarClass {
   sayLive(value: unknown): Promise<void>;
   /** Says something live to all walls, or to the one of this id, sealed already. */
   sayTo(to: string, body: string): void;
-  /** Lets the class begin anew on a server that has lost all of it, with a pass of that server. */
+  /** Lets the class begin again on a server that has lost all of it, with a pass of that server. */
   shareAgain(pass: string): void;
   /** Resolves when everything here is with the server, and everything there is here. */
   settled(): Promise<void>;
@@ -371,7 +371,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     } else if (message.t === 'refused') {
       const wrong = flying.get(message.id ?? '') ?? outbox.flying?.ids ?? [];
       outbox = whenRefused(outbox, message.k, wrong, message.why);
-      // The new epoch's record is on its way; with it all is sealed anew.
+      // The new epoch's record is on its way; with it all is sealed again.
       if (message.why === 'old-epoch' && shared.rights()?.epoch === sealedIn) return;
       await ledger.noteAside(outbox.aside);
     } else if (message.t === 'later') {
@@ -391,9 +391,9 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   }
 
   /**
-   * The server has lost something that this device knows, so that all is read and sent anew. Rights go
+   * The server has lost something that this device knows, so that all is read and sent again. Rights go
    * first: what was recorded is not sealed again before it is known who reads it. Until all is given back,
-   * what was noted stays, so that a device that ends meanwhile begins this anew.
+   * what was noted stays, so that a device that ends meanwhile begins this again.
    */
   async function startOver(): Promise<void> {
     former ??= shared.rights();
@@ -440,7 +440,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     follow();
   }
 
-  /** What could not be given back, since it had its time, an owner says anew: who is in the class. */
+  /** What could not be given back, since it had its time, an owner says again: who is in the class. */
   async function whenCaughtUp(): Promise<void> {
     if (former === null || owed.length > 0 || followed.cursor < head) return;
     const now = shared.rights();

@@ -36,7 +36,7 @@ export interface SharedClass {
   /** Who may do what, after all records that were taken; null before the first. */
   rights(): Rights | null;
   /**
-   * Takes the next record in order: judges it anew, whatever the server said, and gives what comes of it.
+   * Takes the next record in order: judges it again, whatever the server said, and gives what comes of it.
    * What was sealed before this device came in waits until it has read how it came in; then all of it is
    * given. `writtenBy` says which device wrote an event that is here.
    */

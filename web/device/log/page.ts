@@ -134,7 +134,7 @@ class Writing {
 
 /**
  * The same JSON in ASCII: one sign beyond Latin-1 makes a browser keep and hand over every sign of a
- * text as two bytes. What was made from such a text stays so, whatever it holds; read anew from bytes
+ * text as two bytes. What was made from such a text stays so, whatever it holds; read again from bytes
  * it takes one a sign.
  */
 function inAscii(json: string): string {

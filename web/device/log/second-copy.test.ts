@@ -161,7 +161,7 @@ describe('a store with a second copy', () => {
     expect(await idsOf(lost)).toEqual(await idsOf(kept));
   });
 
-  it('does not read a class anew at each opening that was brought in at once', async () => {
+  it('does not read a class again at each opening that was brought in at once', async () => {
     const drawer = makeDrawer();
     const kept = createMemoryStore();
     const many = Array.from({ length: 1500 }, (_, n) => note(`e${n}`));
@@ -177,7 +177,7 @@ describe('a store with a second copy', () => {
     expect(await idsOf(lost)).toHaveLength(1500);
   });
 
-  it('loses nothing that another window adds while all sheets are written anew', async () => {
+  it('loses nothing that another window adds while all sheets are written again', async () => {
     const drawer = makeDrawer();
     const kept = createMemoryStore();
     for (let opening = 0; opening < 45; opening++) {

@@ -27,7 +27,7 @@ export interface Found {
   readonly lost: readonly LogEvent[];
   /** How many of them it must have lost; none when they were only on their way when the browser ended. */
   readonly putBack: number;
-  /** Events that the second copy had lost and that were copied anew. */
+  /** Events that the second copy had lost and that were copied again. */
   readonly copied: number;
   /** Records and lines that could not be read, in either copy. */
   readonly damaged: number;

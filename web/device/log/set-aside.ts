@@ -7,7 +7,7 @@ import { type Drawer, parseSheet } from './sheet.ts';
 export interface SetAside {
   /**
    * Why: one `entry` no longer reads as it was written; a `page` of up to a thousand does not, whose readable
-   * ones were kept; a `sheet` of the second copy does not, which was written anew from the first; or an entry
+   * ones were kept; a `sheet` of the second copy does not, which was written again from the first; or an entry
    * could not be kept with the others, `as-text` it could.
    */
   readonly reason: 'entry' | 'page' | 'sheet' | 'as-text';

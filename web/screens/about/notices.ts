@@ -7,7 +7,7 @@ import preact from '../../../node_modules/preact/LICENSE?raw';
 import uqr from '../../../node_modules/uqr/LICENSE?raw';
 import valibot from '../../../node_modules/valibot/LICENSE.md?raw';
 
-/** Title and full text of each licence and notice that ships with the app. */
+/** Title and full text of each license and notice that ships with the app. */
 export const NOTICES: readonly (readonly [string, string])[] = [
   ['Sweepline (MIT)', licence],
   ['Words, pronunciations and meanings (NOTICE)', notice],

@@ -2,7 +2,7 @@ import { childId } from '../../../core/ids.ts';
 import { type BringBack, toBringBack } from '../../../core/log/after-drill.ts';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';
-import { practised } from '../../state/broken-lately.ts';
+import { practiced } from '../../state/broken-lately.ts';
 import { today } from '../../state/day.ts';
 import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
@@ -13,7 +13,7 @@ import { childName } from './child-name.ts';
 /** What the warm-up after the last of these brings back, each with why. */
 export function Tomorrow({ drills }: { readonly drills: readonly DrillRecord[] }) {
   const all = toBringBack(drills);
-  const back = practised(all);
+  const back = practiced(all);
   const those = all.filter(({ cards }) => cards.every((id) => back.includes(id)));
   if (those.length === 0) {
     return <p>Nothing has to come back. They can go on.</p>;

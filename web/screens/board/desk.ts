@@ -94,7 +94,7 @@ export function out(desk: Desk, id: CardId, pile: number): void {
   say(totals(desk, next.piles));
 }
 
-/** The piles at this moment: two quick keys may come before the desk is drawn anew. */
+/** The piles at this moment: two quick keys may come before the desk is drawn again. */
 function pilesNow({ shape, piles }: Desk): Desk['piles'] {
   const board = boardOnTable.peek();
   return board?.shape === shape.id ? board.piles : piles;

@@ -79,7 +79,7 @@ interface Middle {
 /** How the words of a board are spread over tables: the first pile down, a later one across. */
 interface Layout {
   readonly across: number;
-  /** How far two words are apart whose cards of a pile are neighbours. */
+  /** How far two words are apart whose cards of a pile are neighbors. */
   readonly strides: readonly number[];
   readonly middles: readonly Middle[];
 }

@@ -7,7 +7,7 @@ export function secondsOf({ at, limit }: CheckRecord, now: number): number | nul
   return Math.min(limit, Math.max(1, Math.round((now - at) / 100) / 10));
 }
 
-/** Whether the minute is over; looked at anew when it is. Never, where there is no clock. */
+/** Whether the minute is over; looked at again when it is. Never, where there is no clock. */
 export function useMinuteOver({ at, limit, ended }: CheckRecord): boolean {
   const end = limit === null || ended !== null ? Number.POSITIVE_INFINITY : at + limit * 1000;
   const [isOver, setOver] = useState(() => Date.now() >= end);

@@ -124,7 +124,7 @@ export function Setup({ child }: { readonly child: Child }) {
 function Shortfall({ made }: { readonly made: MadeForm | null }) {
   if (engine.value === 'failed') {
     return (
-      <p role="alert">The word list did not arrive. Load the page anew when you are online.</p>
+      <p role="alert">The word list did not arrive. Load the page again when you are online.</p>
     );
   }
   if (!made?.shortfall) return null;

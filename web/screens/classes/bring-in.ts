@@ -15,7 +15,7 @@ export type Brought =
 
 /**
  * Takes a file into the store and shows what it brought: the open class is read
- * anew; where nothing was begun yet, the class that came is opened.
+ * again; where nothing was begun yet, the class that came is opened.
  */
 export async function bringIn(
   text: string,

@@ -116,7 +116,7 @@ function Changes({ kept }: { readonly kept: KeptGroups | null }) {
   return (
     <>
       <p class="suggested-lead">
-        {kept.from === 'anew' ? (
+        {kept.from === 'nothing' ? (
           'New groups: children who need the same next are put together.'
         ) : kept.changes.length === 0 ? (
           <>

@@ -35,7 +35,7 @@ export function sizes(): readonly number[] {
   return Array.from({ length: groups }, () => Math.max(1, Math.ceil(count / groups)));
 }
 
-/** Sets the sizes; what was moved by hand begins anew. */
+/** Sets the sizes; what was moved by hand begins again. */
 export function setSizes(next: readonly number[]): void {
   sizesSet.value = [...next];
   moved.value = null;

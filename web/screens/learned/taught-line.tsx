@@ -10,7 +10,7 @@ interface TaughtLineProps {
   /** The last step of each stage: where PageUp and PageDown stop. */
   readonly stops: readonly number[];
   readonly said: string;
-  /** Anything that moves the steps on the page; the line is measured anew when it changes. */
+  /** Anything that moves the steps on the page; the line is measured again when it changes. */
   readonly layout: unknown;
   /** While it is dragged: where it would come to stand; null when the drag is given up. */
   readonly onPreview: (upTo: number | null) => void;

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { homePractice, type Practised } from '../../../core/dictation/home-practice.ts';
+import { homePractice, type Practiced } from '../../../core/dictation/home-practice.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';
@@ -7,7 +7,7 @@ import { today } from '../../state/day.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { knowledge, modelDay } from '../../state/knowledge.ts';
 import { sentenceOn } from '../../state/of-child.ts';
-import { practisedBy } from '../../state/practised.ts';
+import { practicedBy } from '../../state/practiced.ts';
 import { linkTo } from '../../state/route.ts';
 import { fetchSentences, sentences } from '../../state/sentences-ready.ts';
 import { thresholds } from '../../state/thresholds.ts';
@@ -108,11 +108,11 @@ export function FamilyNote({ child }: { readonly child: Child }) {
 
 type Home = ReturnType<typeof homePractice>;
 
-/** So many of what is being practised are named. */
+/** So many of what is being practiced are named. */
 const MOST_WANTED = 8;
 
 /**
- * What the child can practise at home; null while that is fetched. Without the sentences, words alone.
+ * What the child can practice at home; null while that is fetched. Without the sentences, words alone.
  * Where what the child has been seen to read makes too few words, they are of what was taught and is
  * expected, and `isSeen` is false.
  */
@@ -129,18 +129,18 @@ function usePractice(
   const { read } = knowledge.value;
   const { secure } = thresholds.value;
   return useMemo(() => {
-    const seen = practisedBy(child, 'seen');
+    const seen = practicedBy(child, 'seen');
     const wanted = seen.cards.slice(0, MOST_WANTED);
     if (!ready || !all) return { practice: null, wanted, isSeen: true };
     const { lexicon, screen } = ready;
-    const practiceOf = (practised: Practised) =>
+    const practiceOf = (practiced: Practiced) =>
       homePractice(
-        practised,
+        practiced,
         { seed: modelDay() + turn, words: WORDS, sentences: SENTENCES },
         { lexicon, screen, sentences: all === 'failed' ? [] : all },
       );
     const practice = practiceOf(seen);
     if (practice.words.length === WORDS) return { practice, wanted, isSeen: true };
-    return { practice: practiceOf(practisedBy(child)), wanted, isSeen: false };
+    return { practice: practiceOf(practicedBy(child)), wanted, isSeen: false };
   }, [child, ready, all, read, secure, turn]);
 }

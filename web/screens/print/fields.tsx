@@ -38,7 +38,7 @@ export function Radios<Option extends string | number | boolean>(props: RadiosPr
   );
 }
 
-/** Which paper, and whether without colours. */
+/** Which paper, and whether without colors. */
 export function Paper() {
   return (
     <Radios

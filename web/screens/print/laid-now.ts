@@ -1,5 +1,5 @@
 import { computed } from '@preact/signals';
-import type { Practised } from '../../../core/dictation/home-practice.ts';
+import type { Practiced } from '../../../core/dictation/home-practice.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { rareMeanings } from '../../../core/words/meanings.ts';
 import { boardOnTable } from '../../state/boards.ts';
@@ -21,7 +21,7 @@ import { type Choices, choices, EACH } from '../../state/paper/print-choices.ts'
 import type { Stock } from '../../state/paper/stock.ts';
 import { wordsToRead } from '../../state/paper/words-to-read.ts';
 import { drill } from '../../state/plan.ts';
-import { practisedBy } from '../../state/practised.ts';
+import { practicedBy } from '../../state/practiced.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { sentences } from '../../state/sentences-ready.ts';
 import { settings } from '../../state/settings.ts';
@@ -33,7 +33,7 @@ import { listTitle } from '../../wording/list-title.ts';
 import { newThisWeek } from './this-week.ts';
 
 /**
- * What her choices make now; null while what it needs is fetched. It is laid out anew whenever anything
+ * What her choices make now; null while what it needs is fetched. It is laid out again whenever anything
  * that it reads is another: a choice, the class, a plan, how sounds are written.
  */
 export const laidNow = computed(() => laidOf(choices.value));
@@ -65,7 +65,7 @@ function stockFor(choices: Choices, ready: Engine): Stock {
   const asked = { kind: choices.check, timed: choices.timed };
   const all = wantsSentences(choices) ? sentences.value : null;
   const seed = modelDay() + draw;
-  const practised = () => (reader && kind === 'home' ? practisedBy(reader) : practisedByGroup());
+  const practiced = () => (reader && kind === 'home' ? practicedBy(reader) : practicedByGroup());
   const sources = {
     lexicon,
     screen,
@@ -84,16 +84,16 @@ function stockFor(choices: Choices, ready: Engine): Stock {
     toRead: (choices) =>
       wordsToRead(choices, {
         taught: taught.value,
-        practised,
+        practiced,
         seed,
         wish: wish.value,
         listTitle: listTitle(wish.value, here),
         sources,
       }),
-    practised,
+    practiced,
     each: () =>
       kind === 'home' && choices.child === EACH
-        ? everyone.value.map((child) => ({ name: child.name, practised: practisedBy(child) }))
+        ? everyone.value.map((child) => ({ name: child.name, practiced: practicedBy(child) }))
         : [],
     seed,
     form: () => {
@@ -106,8 +106,8 @@ function stockFor(choices: Choices, ready: Engine): Stock {
   };
 }
 
-/** What the group at work practises: what is new, then the cards of today's plan. */
-function practisedByGroup(): Practised {
+/** What the group at work practices: what is new, then the cards of today's plan. */
+function practicedByGroup(): Practiced {
   const [here, known] = [progress.value, taught.value];
   return {
     cards: [...new Set([...newestCards(here), ...(drill.value?.visual ?? [])])],

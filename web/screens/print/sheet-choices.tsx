@@ -100,7 +100,7 @@ function WordsWish() {
   );
 }
 
-/** Chooses anew by chance. */
+/** Chooses again by chance. */
 function Draw({ children }: { readonly children: string }) {
   return (
     <p>

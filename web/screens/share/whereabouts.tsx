@@ -44,7 +44,7 @@ export function Whereabouts() {
   }
 }
 
-/** The server has lost the class, as one that was set up anew has: a pass lets it begin there again. */
+/** The server has lost the class, as one that was set up again has: a pass lets it begin there again. */
 function ShareAgain() {
   const [pass, setPass] = useState('');
   return (

@@ -21,7 +21,7 @@ interface RowProps {
   readonly nudged: { readonly card: number; readonly times: number } | null;
 }
 
-/** The row of cards. A place keeps its element; only a card that was turned is drawn anew. */
+/** The row of cards. A place keeps its element; only a card that was turned is drawn again. */
 export function Row({ pieces, cards, layout, open, lit, told, piled, nudged }: RowProps) {
   const placeClass = (card: number) => {
     const waits = card < open ? '' : ' waiting';

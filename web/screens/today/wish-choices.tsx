@@ -26,7 +26,7 @@ const orders: Options = [
   ['rise', 'easy ones first'],
 ];
 
-/** What she wishes of the run of flips; each change makes the warm-up anew. */
+/** What she wishes of the run of flips; each change makes the warm-up again. */
 export function WishChoices() {
   const now = wishes.value;
   const remake = (some: Partial<Wishes>, said: string) =>

@@ -40,7 +40,7 @@ function stockAt(step: number, screen: WordScreen = plain): SheetStock {
     own: [],
     all: [],
   } as const;
-  const practised = () => ({ cards: [], alone: taught, together: taught, newest: [] });
+  const practiced = () => ({ cards: [], alone: taught, together: taught, newest: [] });
   return {
     taught,
     drill,
@@ -49,13 +49,13 @@ function stockAt(step: number, screen: WordScreen = plain): SheetStock {
     whom: 'the whole class',
     day: 'Monday, May 4',
     dictation: () => dictationFor({ taught, newest: [], seed: 5 }, sources),
-    practised,
+    practiced,
     each: () => [],
     seed: 5,
     toRead: (choices) =>
       wordsToRead(choices, {
         taught,
-        practised,
+        practiced,
         seed: 5,
         wish: ANY_WORD,
         listTitle: 'Words',
@@ -134,8 +134,8 @@ describe('sheets from the print screen', () => {
   it('says why there are no words of a child’s own yet', () => {
     const none = new Set<CardId>();
     const unsure = { ...stock.taught, correspondences: none, irregularWords: none };
-    const practised = () => ({ cards: [], alone: unsure, together: unsure, newest: [] });
-    const { pages, notes } = pagesOf('home', { ...stock, practised });
+    const practiced = () => ({ cards: [], alone: unsure, together: unsure, newest: [] });
+    const { pages, notes } = pagesOf('home', { ...stock, practiced });
     expect(pages).toEqual([]);
     expect(notes[0]).toContain('Wilhelmina-Christabel');
   });
@@ -144,9 +144,9 @@ describe('sheets from the print screen', () => {
     const none = new Set<CardId>();
     const unsure = { ...stock.taught, correspondences: none, irregularWords: none };
     const each = () => [
-      { name: 'Odalys', practised: stock.practised() },
-      { name: 'Bram', practised: { cards: [], alone: unsure, together: unsure, newest: [] } },
-      { name: 'Wren', practised: stock.practised() },
+      { name: 'Odalys', practiced: stock.practiced() },
+      { name: 'Bram', practiced: { cards: [], alone: unsure, together: unsure, newest: [] } },
+      { name: 'Wren', practiced: stock.practiced() },
     ];
     const { pages, count, notes } = pagesOf('home', { ...stock, each });
     const named = pages.map((page) => textsOn(page).find((text) => /^For /.test(text)));

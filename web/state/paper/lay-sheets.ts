@@ -1,6 +1,6 @@
 import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
-import { homePractice, type Practised } from '../../../core/dictation/home-practice.ts';
+import { homePractice, type Practiced } from '../../../core/dictation/home-practice.ts';
 import { boardSheet, boardWords } from '../../../print/sheets/board-sheet.ts';
 import { checkSheet } from '../../../print/sheets/check-sheet.ts';
 import { dictationSheet } from '../../../print/sheets/dictation-sheet.ts';
@@ -20,7 +20,7 @@ interface Needed {
   readonly plan: 'drill' | 'taught' | 'whom' | 'day';
   readonly dictation: 'dictation';
   readonly words: 'toRead';
-  readonly home: 'practised' | 'each' | 'seed' | 'reader' | 'sources';
+  readonly home: 'practiced' | 'each' | 'seed' | 'reader' | 'sources';
   readonly check: 'form' | 'reader';
 }
 
@@ -96,17 +96,17 @@ const HOME = { cards: 6, words: 12, sentences: 3 };
 
 function home(
   _: Choices,
-  { practised, each, seed, reader, sources }: SheetStock<'home'>,
+  { practiced, each, seed, reader, sources }: SheetStock<'home'>,
   look: SheetLook,
 ): Laid {
   const all = each();
   if (all.length === 0) {
-    const one = homeOf(practised(), '', { seed, sources }, look);
+    const one = homeOf(practiced(), '', { seed, sources }, look);
     return one ?? nothingLaid(...noted(reader === '' ? null : notSure(reader)));
   }
-  const laid = all.map(({ name, practised }) => ({
+  const laid = all.map(({ name, practiced }) => ({
     name,
-    page: homeOf(practised, printed(name, look.typeface), { seed, sources }, look),
+    page: homeOf(practiced, printed(name, look.typeface), { seed, sources }, look),
   }));
   const without = laid.filter(({ page }) => page === null).map(({ name }) => name);
   return laidPages(
@@ -116,9 +116,9 @@ function home(
   );
 }
 
-/** The page of one child or of a group; null where no words can be made of what is practised. */
+/** The page of one child or of a group; null where no words can be made of what is practiced. */
 function homeOf(
-  known: Practised,
+  known: Practiced,
   reader: string,
   { seed, sources }: Pick<Stock, 'seed' | 'sources'>,
   look: SheetLook,

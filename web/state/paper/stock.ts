@@ -1,7 +1,7 @@
 import type { Board } from '../../../core/boards/shapes/board.ts';
 import type { MadeForm } from '../../../core/checks/check-form.ts';
 import type { Dictation, DictationSources } from '../../../core/dictation/dictation.ts';
-import type { Practised } from '../../../core/dictation/home-practice.ts';
+import type { Practiced } from '../../../core/dictation/home-practice.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import type { Taught } from '../../../core/language/taught.ts';
@@ -25,10 +25,10 @@ export interface Stock {
   readonly dictation: () => Dictation | null;
   /** A list of words to read: those that show what is new, or what she looked for last. */
   readonly toRead: (choices: Choices) => WordsToRead;
-  /** What is practised, by the reader or the group. */
-  readonly practised: () => Practised;
-  /** Each child that home practice is for, in her order of names, with what it practises; none for one page alone. */
-  readonly each: () => readonly { readonly name: string; readonly practised: Practised }[];
+  /** What is practiced, by the reader or the group. */
+  readonly practiced: () => Practiced;
+  /** Each child that home practice is for, in her order of names, with what it practices; none for one page alone. */
+  readonly each: () => readonly { readonly name: string; readonly practiced: Practiced }[];
   readonly seed: number;
   /** The form to read, its name, and who reads it; empty for anyone. */
   readonly form: () => MadeForm & { readonly name: string };

@@ -1,5 +1,5 @@
 import type { DictationSources } from '../../../core/dictation/dictation.ts';
-import { homePractice, type Practised } from '../../../core/dictation/home-practice.ts';
+import { homePractice, type Practiced } from '../../../core/dictation/home-practice.ts';
 import { asWritten } from '../../../core/language/as-written.ts';
 import type { Taught } from '../../../core/language/taught.ts';
 import { find } from '../find.ts';
@@ -11,7 +11,7 @@ import type { WordsToRead } from './stock.ts';
 /** What lists of words are made of. */
 interface WordStock {
   readonly taught: Taught;
-  readonly practised: () => Practised;
+  readonly practiced: () => Practiced;
   readonly seed: number;
   /** What she looked for among the words last, and what the list is called. */
   readonly wish: Wish;
@@ -21,9 +21,9 @@ interface WordStock {
 
 /** Words that show what is new, or those she looked for, as many as she chose; all through the word screen. */
 export function wordsToRead({ list, length }: Choices, stock: WordStock): WordsToRead {
-  const { practised, seed, listTitle, sources } = stock;
+  const { practiced, seed, listTitle, sources } = stock;
   if (list === 'found') return { title: listTitle, words: wordsFound(length, stock) };
-  const { words } = homePractice(practised(), { seed, words: length, sentences: 0 }, sources);
+  const { words } = homePractice(practiced(), { seed, words: length, sentences: 0 }, sources);
   return { title: 'Words to read', words: words.map(({ text }) => text) };
 }
 

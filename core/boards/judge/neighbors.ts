@@ -1,5 +1,5 @@
 /**
- * Real neighbours of a row of sounds: the familiar words that differ from it in
+ * Real neighbors of a row of sounds: the familiar words that differ from it in
  * one sound, put in, left out or changed.
  *
  * Reference: Coltheart, Davelaar, Jonasson & Besner, "Access to the internal
@@ -9,7 +9,7 @@
  *
  * Method: each word is laid down as itself, with each sound blanked and with
  * each sound left out, as whole numbers in three tables that count them
- * (core/boards/judge/key-counts.ts); a neighbour is then an equal number. Some 40 ms
+ * (core/boards/judge/key-counts.ts); a neighbor is then an equal number. Some 40 ms
  * once for a list, then O(sounds). Trying every phoneme at every place, the
  * other way, takes forty times as many look-ups for each word.
  */
@@ -18,15 +18,15 @@ import type { Lexicon } from '../../words/lexicon.ts';
 import { soundsOfCards } from '../../words/phonotactics.ts';
 import { countKeys, type KeyCounts } from './key-counts.ts';
 
-/** The rarest band whose words are neighbours. */
-const RAREST_NEIGHBOUR = 6;
+/** The rarest band whose words are neighbors. */
+const RAREST_NEIGHBOR = 6;
 
 /**
  * How many familiar words, by their ordinary reading, differ from these sounds
  * in one sound. Words of more than nine sounds, which have next to no
- * neighbours, count none.
+ * neighbors, count none.
  */
-export function realNeighbours(sounds: readonly Phoneme[], lexicon: Lexicon): number {
+export function realNeighbors(sounds: readonly Phoneme[], lexicon: Lexicon): number {
   const { whole, blanked, shortened, counted } = patternsIn(lexicon);
   const codes = sounds.map(codeOf);
   if (codes.length > LONGEST) return 0;
@@ -48,7 +48,7 @@ interface Patterns {
   readonly whole: KeyCounts;
   readonly blanked: KeyCounts;
   readonly shortened: KeyCounts;
-  /** The neighbours of rows of sounds that were asked for before: boards share most of theirs. */
+  /** The neighbors of rows of sounds that were asked for before: boards share most of theirs. */
   readonly counted: Map<number, number>;
 }
 
@@ -89,7 +89,7 @@ function layDown(lexicon: Lexicon): Patterns {
   const blanked: number[] = [];
   const shortened: number[] = [];
   for (let index = 0; index < lexicon.size; index++) {
-    if (lexicon.band(index) > RAREST_NEIGHBOUR) continue;
+    if (lexicon.band(index) > RAREST_NEIGHBOR) continue;
     const codes = soundsOfCards(lexicon.cardIds(index))?.map(codeOf);
     if (!codes || codes.length > LONGEST) continue;
     whole.push(keyOf(codes));

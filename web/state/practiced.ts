@@ -1,4 +1,4 @@
-import type { Practised } from '../../core/dictation/home-practice.ts';
+import type { Practiced } from '../../core/dictation/home-practice.ts';
 import { missedLatelyOf } from '../../core/facts/missed-lately.ts';
 import { placeFacts } from '../../core/facts/place-facts.ts';
 import { type CardId, makeSightId } from '../../core/language/card-id.ts';
@@ -11,10 +11,10 @@ import { thresholds } from './thresholds.ts';
 
 /**
  * What a child can practice at home: what was missed lately and what is growing, the neediest first,
- * and words of what it reads rightly, with nothing in them that was missed lately. Words are made of
+ * and words of what it reads correctly, with nothing in them that was missed lately. Words are made of
  * cards and habits that the child has been seen to read, or also of those that it is expected to.
  */
-export function practisedBy(child: Child, made: 'seen' | 'expected' = 'expected'): Practised {
+export function practicedBy(child: Child, made: 'seen' | 'expected' = 'expected'): Practiced {
   const cells = cellsOf(child, 'read').taught;
   const missed = missedLatelyOf(cells);
   const wanted = neediestFirst(cells).filter(({ word }) => word !== 'secure');
