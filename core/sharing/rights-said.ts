@@ -4,6 +4,7 @@ import {
   isNullOr,
   isObject,
   isOneOf,
+  isOptional,
   isShape,
   isText,
 } from '../log/is-value.ts';
@@ -38,6 +39,8 @@ export type RightsSaid =
       readonly box: string;
       readonly role: Role;
       readonly until: number;
+      /** Of which epoch its secrets are: it counts in no other. Earlier builds did not say. */
+      readonly epoch?: number | undefined;
       readonly sealed: SealedSecrets;
     }
   /** A device has come in; signed by the invitation's key. */
@@ -48,6 +51,8 @@ export type RightsSaid =
       readonly id: string;
       readonly device: DeviceKeys;
       readonly role: Role;
+      /** As of an invitation. */
+      readonly epoch?: number | undefined;
       readonly sealed: SealedSecrets;
     }
   /** A device or an invitation counts no more. */
@@ -123,13 +128,21 @@ const checks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknow
       box: isKey,
       role: isOneOf(ROLES),
       until: isCount,
+      epoch: isOptional(isCount),
       sealed: isSealed,
     }),
   ],
   ['member', isShape({ ...says, invite: isId, device: isDevice })],
   [
     'let-in',
-    isShape({ ...says, id: isId, device: isDevice, role: isOneOf(ROLES), sealed: isSealed }),
+    isShape({
+      ...says,
+      id: isId,
+      device: isDevice,
+      role: isOneOf(ROLES),
+      epoch: isOptional(isCount),
+      sealed: isSealed,
+    }),
   ],
   ['revoke', isShape({ ...says, device: isId })],
   [

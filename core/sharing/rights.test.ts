@@ -108,6 +108,44 @@ describe('who may do what in a class', () => {
     expect(staying(rights).map(({ by, role }) => [by, role])).toEqual([['owner', 'owner']]);
   });
 
+  it('takes no invitation and lets nobody in with secrets of an epoch that is past', async () => {
+    const asked = (epoch: number, id: string) =>
+      says('owner', {
+        says: 'invite',
+        invite: id,
+        sign: keyOf(id),
+        box: keyOf(id),
+        role: 'aide',
+        until: 1000,
+        epoch,
+        sealed,
+      });
+    const letIn = (epoch: number, name: string) =>
+      says('owner', {
+        says: 'let-in',
+        id: idOf(name),
+        device: deviceOf(name),
+        role: 'aide',
+        epoch,
+        sealed,
+      });
+    const chain = { run: 'AA', private: 'AA' };
+    const { outcomes } = await outcomeOf(
+      found,
+      asked(1, 'first'),
+      asked(2, 'early'),
+      says('owner', { says: 'epoch', epoch: 2, sealed: {}, chain }),
+      asked(1, 'late'),
+      letIn(1, 'phone'),
+      asked(2, 'second'),
+      letIn(2, 'phone'),
+    );
+    expect(outcomes).toEqual([
+      ...['ok', 'ok', 'old-epoch', 'ok'],
+      ...['old-epoch', 'old-epoch', 'ok', 'ok'],
+    ]);
+  });
+
   it('gives no rights but by an owner', async () => {
     for (const role of ROLES) {
       const extra = says('other', {

@@ -156,6 +156,9 @@ function after(
   if (!member) return { refused: 'no-member' };
   if (member.removed) return { refused: 'removed' };
   if (member.role !== 'owner') return { refused: 'not-allowed' };
+  // It was made while another owner began a new epoch: its secrets would be taken for those of the new one.
+  const isPast = 'epoch' in said && said.says !== 'epoch' && said.epoch !== rights.epoch;
+  if (isPast && said.epoch !== undefined) return { refused: 'old-epoch' };
   const then = byOwner(rights, said, at);
   return then ? { rights: then, signer: member.sign } : { refused: 'not-allowed' };
 }

@@ -116,10 +116,15 @@ async function inviteFor(
   if (far === null) return { why: 'lost' };
   if (!(await connected(far))) return { why: 'lost' };
   const until = Date.now() + milliseconds;
+  const epochThen = far.shared().rights()?.epoch;
   const made = await far.shared().invite(role, far.now() + milliseconds, secret);
   const { record, id, box } = made;
   const said = await far.say([record]);
-  if ('why' in said) return said;
+  if ('why' in said) {
+    // Another owner removed a device at that moment: with the keys that are new by then it is made anew.
+    const isNew = said.why === 'old-epoch' && (await hasNewEpoch(far, epochThen));
+    return isNew ? inviteFor(role, milliseconds, secret) : said;
+  }
   const c = classState.peek().id;
   const answer = await far.ask((k) => ({ t: 'deposit', k, c, invite: id, box }));
   return answer?.t === 'deposited' ? { id, code: '', secret, until } : { why: 'lost' };
@@ -283,8 +288,17 @@ async function sayAtLast(
 }
 
 /** Whether the server comes into reach in good time. */
-async function connected(far: FarClass): Promise<boolean> {
-  for (let waited = 0; !far.state().isConnected; waited += 50) {
+function connected(far: FarClass): Promise<boolean> {
+  return comes(() => far.state().isConnected);
+}
+
+/** Whether another epoch than this begins in good time. */
+function hasNewEpoch(far: FarClass, before: number | undefined): Promise<boolean> {
+  return comes(() => far.shared().rights()?.epoch !== before);
+}
+
+async function comes(isThere: () => boolean): Promise<boolean> {
+  for (let waited = 0; !isThere(); waited += 50) {
     if (waited > PATIENCE) return false;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }

@@ -149,7 +149,16 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
       const box = await publicText(pairs.box.publicKey);
       const epoch = rights?.epoch ?? 0;
       const sealed = await sealSecrets(box, role, classId, epoch, keys.secretsOf(epoch));
-      const record = await said({ says: 'invite', invite: id, sign, box, role, until, sealed });
+      const record = await said({
+        says: 'invite',
+        invite: id,
+        sign,
+        box,
+        role,
+        until,
+        epoch,
+        sealed,
+      });
       return {
         record,
         id,
@@ -165,7 +174,7 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
     async letIn({ id, sign, box, by }, role) {
       const epoch = rights?.epoch ?? 0;
       const sealed = await sealSecrets(box, role, classId, epoch, keys.secretsOf(epoch));
-      return said({ says: 'let-in', id, device: { sign, box, by }, role, sealed });
+      return said({ says: 'let-in', id, device: { sign, box, by }, role, epoch, sealed });
     },
     async remove(id, now) {
       if (rights === null) return [];
