@@ -37,7 +37,7 @@ for (const world of [...WORLDS, ...UNTOUCHED]) {
   const counts = judgeIntervals(comparedCounts(classesOf(world, JUDGING_SEEDS)));
   const { intervals, afterBreak } = one;
   print(
-    UNTOUCHED.includes(world) ? `${one.name} **` : world.late ? `${one.name} *` : one.name,
+    UNTOUCHED.includes(world) ? `${one.name} †` : world.late ? `${one.name} *` : one.name,
     `**${one.ours.toFixed(4)}**`,
     ...RIVALS.map((rival) => one.rivals[rival].toFixed(4)),
     one.truth.toFixed(4),

@@ -18,6 +18,18 @@ import type { WordParts } from './belief/spots.ts';
  * faded vowel, every card of a long word.
  */
 export function wordParts(cardIds: readonly CardId[]): WordParts {
+  let parts = known.get(cardIds);
+  if (parts === undefined) {
+    parts = partsOf(cardIds);
+    known.set(cardIds, parts);
+  }
+  return parts;
+}
+
+/** What is known is worked out anew with each event, and of the same words: each list of cards is taken apart once. */
+const known = new WeakMap<readonly CardId[], WordParts>();
+
+function partsOf(cardIds: readonly CardId[]): WordParts {
   const cards = cardIds.map((id) => correspondenceById.get(id));
   const vowels = cards.map((card) => card !== undefined && isNucleus(card));
   const last = vowels.lastIndexOf(true);

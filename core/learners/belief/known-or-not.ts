@@ -122,7 +122,11 @@ export function learnKnown(
   pair: number,
   { day, right, weight, chance, slips, guesses }: KnownReading,
 ): number {
-  const known = knownOn(all, pairs, pair, day, knownFrom(chance, slips, guesses));
+  const before = pairs[pair + KNOWN] as number;
+  const isFirst = Number.isNaN(before);
+  const days = isFirst ? 0 : day - (pairs[pair + KNOWN_DAY] as number);
+  const keeps = isFirst ? 1 : kept(all, days);
+  const known = isFirst ? knownFrom(chance, slips, guesses) : before * keeps;
   const forecast = known * (1 - slips) + (1 - known) * guesses;
   const led = weight * Math.log(right ? chance / forecast : (1 - chance) / (1 - forecast));
   all.lead += led;
@@ -133,8 +137,9 @@ export function learnKnown(
   const now = (known * ifKnown) / whole;
   const after = known + weight * (now - known);
   if (weight > 0.99) {
-    if (!Number.isNaN(pairs[pair + KNOWN] as number)) {
-      countSteps(all, pairs, pair, day, ifKnown / whole, ifNot / whole);
+    if (!isFirst) {
+      const earlier = pairs[pair + KNOWN_BEFORE] as number;
+      countSteps(all, earlier, days, keeps, ifKnown / whole, ifNot / whole);
     }
     all.couldSlip += now;
     all.couldGuess += 1 - now;
@@ -147,19 +152,17 @@ export function learnKnown(
   return now;
 }
 
-/** Expected counts of what was learned at the last reading and lost since, given this one. */
+/** Expected counts of what was learned at the last reading and lost in the days since, kept with a chance of `keeps`, given this one. */
 function countSteps(
   all: KnownOrNot,
-  pairs: Float64Array,
-  pair: number,
-  day: number,
+  before: number,
+  days: number,
+  keeps: number,
   ifKnown: number,
   ifNot: number,
 ): void {
-  const before = pairs[pair + KNOWN_BEFORE] as number;
   const learns = all.learned / all.couldLearn;
-  const days = Math.max(0, day - (pairs[pair + KNOWN_DAY] as number));
-  const loses = 1 - kept(all, days);
+  const loses = 1 - keeps;
   const learned = (1 - before) * learns * (1 - loses) * ifKnown;
   const stayed = (1 - before) * (1 - learns) * ifNot;
   const held = before + (1 - before) * learns;
