@@ -11,6 +11,7 @@ import { SHAPES, shapeById } from '../core/boards/shapes/shape-list.ts';
 import type { Shape } from '../core/boards/shapes/shapes.ts';
 import { cardsTaught } from '../core/boards/shapes/taught-cards.ts';
 import { type CardId, graphemeOf } from '../core/language/card-id.ts';
+import { cardsOnCard } from '../core/language/syllable-card.ts';
 import type { Taught } from '../core/language/taught.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { loadLexicon, loadScreen, readCard, readNewest, readTaught } from './engine.ts';
@@ -18,6 +19,8 @@ import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 
 const MOST_CARDS = 99;
+/** Syllables to a pile where the number is not typed: a pair of them is seldom a word. */
+const MANY_SYLLABLES = 12;
 /** Of four and more piles so many subproblems are looked at before the best board so far is given with its bound. */
 const NODE_LIMIT = 60_000;
 
@@ -63,10 +66,12 @@ export interface Searched {
 export function searchFor(taught: Taught, shape: Shape, wishes: BoardWishes): Searched {
   const context = { taught, lexicon: loadLexicon(), screen: loadScreen() };
   const cards = cardsTaught(taught);
-  const search = pilesToSearch(shape, cards, wishes, context.lexicon);
+  const search = pilesToSearch(shape, cards, wishes, context);
   if (search.kind !== 'piles') return fail(search.message);
   for (const id of [...(wishes.pinned ?? []), ...(wishes.focus ?? [])]) {
-    if (!search.piles.some((pile) => pile.includes(id))) {
+    if (
+      !search.piles.some((pile) => pile.some((own) => own === id || cardsOnCard(own).includes(id)))
+    ) {
       fail(`“${id}” was not taught, is banned or has no place in the shape “${shape.id}”.`);
     }
   }
@@ -99,24 +104,34 @@ export function readAim(typed: Typed): Aim {
 }
 
 /** The wishes of every option in `BOARD_OPTIONS` but `--shape`. */
-export function readWishes(typed: Typed, { piles }: Shape): BoardWishes {
-  const begin = typed.whole('begin', 8, 1, MOST_CARDS);
-  const end = typed.whole('end', 8, 1, MOST_CARDS);
+export function readWishes(typed: Typed, { piles, form }: Shape): BoardWishes {
+  const usual = form === 'beats' ? MANY_SYLLABLES : 8;
+  const begin = typed.whole('begin', usual, 1, MOST_CARDS);
+  const end = typed.whole('end', usual, 1, MOST_CARDS);
   const middle = typed.whole('middle', Number.MAX_SAFE_INTEGER, 1, Number.MAX_SAFE_INTEGER);
-  const limitOf = { beginning: begin, vowel: middle, ending: end, bridge: end, suffix: MOST_CARDS };
+  const limitOf = {
+    beginning: begin,
+    vowel: middle,
+    ending: end,
+    bridge: end,
+    suffix: MOST_CARDS,
+    syllable: end,
+  };
   const strict = typed.flag('strict');
   const focus = readCards(typed.text('focus'));
   const newest = readNewest(typed.text('taught'));
   const broken = readCards(typed.text('broken'));
   return {
     ...aimWishes(readAim(typed), { newest, broken, focus }),
-    limits: piles.map(({ role }) => limitOf[role]),
+    limits: piles.map(({ role }, pile) =>
+      role === 'syllable' && pile === 0 ? begin : limitOf[role],
+    ),
     pinned: readCards(typed.text('pin')),
     banned: readCards(typed.text('ban')),
     focus,
     clean: strict || typed.flag('clean'),
     strict,
-    ...(piles.length > 3 ? { nodeLimit: NODE_LIMIT } : {}),
+    ...(piles.length > 3 || form === 'beats' ? { nodeLimit: NODE_LIMIT } : {}),
   };
 }
 

@@ -8,7 +8,7 @@
  * for the middle pile throughout a run.
  */
 import type { Flip } from '../core/boards/shapes/board.ts';
-import { type Piece, pieceKey, piecesOf } from '../core/boards/shapes/pieces.ts';
+import { ownersOf, type Piece, pieceKey, piecesOf } from '../core/boards/shapes/pieces.ts';
 import { CARD_HEIGHT, layOut, type RowLayout } from '../core/boards/shapes/row-layout.ts';
 import type { Letters, OutlineStep } from './glyphs.ts';
 import { type Corner, cornerBox, placed } from './outline.ts';
@@ -35,11 +35,13 @@ export interface SlidesSpec extends Telling {
 export function runSlides(spec: SlidesSpec, letters: Letters): readonly Slide[] {
   const { run, piles, blending } = spec;
   if (run.length === 0) return [];
-  const pieces = run.map(({ cards }) => piecesOf(cards));
+  const pieces = run.map(({ cards, joints }) => piecesOf(cards, joints));
   const drawn = drawCards(pieces.flat(), letters);
   const cardOf = (piece: Piece) => drawn.get(pieceKey(piece)) as RowCard;
   const widths = pieces.map((row) => row.map((piece) => cardOf(piece).width));
-  const { rows } = layOut(widths, piles, SLIDE);
+  const openings = pieces.map((row) => row.flatMap(({ opens }, at) => (opens ? [at] : [])));
+  const inSyllables = openings.some(({ length }) => length > 0);
+  const { rows } = layOut(widths, piles, SLIDE, inSyllables ? openings : []);
   const quiet = [strokeShape(SLIDE.width * 0.36, SLIDE.width * 0.64, SLIDE.height * 0.48, 3)];
   return [
     { shapes: quiet, notes: openingNotes(run, blending, spec) },
@@ -89,13 +91,6 @@ function drawCards(pieces: readonly Piece[], letters: Letters): ReadonlyMap<stri
     if (!drawn.has(key)) drawn.set(key, rowCard(piece, letters));
   }
   return drawn;
-}
-
-/** The card, counted from 0, of each piece: a silent e belongs to its vowel's. */
-function ownersOf(pieces: readonly Piece[]): readonly number[] {
-  return pieces.map((piece, at) =>
-    piece.part === 'silent-e' ? pieces.findIndex(({ id }) => id === piece.id) : at,
-  );
 }
 
 const INK = '#1d2740';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import { type JudgeContext, judgeWord } from '../core/boards/judge/judge.ts';
+import { judgeWord } from '../core/boards/judge/judge.ts';
+import type { JudgeContext } from '../core/boards/judge/judge-context.ts';
 import { makeWordTable, type WordTable } from '../core/boards/judge/word-table.ts';
 import type { Flip } from '../core/boards/shapes/board.ts';
 import { shapeById } from '../core/boards/shapes/shape-list.ts';

@@ -1,4 +1,4 @@
-import type { JudgeContext } from '../boards/judge/judge.ts';
+import type { JudgeContext } from '../boards/judge/judge-context.ts';
 import type { CheckKind, MadeForm } from './check-form.ts';
 import { makeLetterForm } from './letter-form.ts';
 import { makeNonsenseForm } from './nonsense-form.ts';

@@ -1,4 +1,4 @@
-import type { JudgeContext } from '../boards/judge/judge.ts';
+import type { JudgeContext } from '../boards/judge/judge-context.ts';
 import type { CheckForm, CheckKind, MadeForm } from './check-form.ts';
 import { makeForm } from './make-form.ts';
 

@@ -15,7 +15,7 @@
  * docs/checks.md. Matching hardness alone was left: forms then differed by some
  * 0.4 to 0.7 words of 30.
  */
-import type { JudgeContext } from '../boards/judge/judge.ts';
+import type { JudgeContext } from '../boards/judge/judge-context.ts';
 import { makeRandom, type Random, shuffled } from '../random.ts';
 import type { MadeForm } from './check-form.ts';
 import { nonsensePool, type PoolItem } from './nonsense-pool.ts';

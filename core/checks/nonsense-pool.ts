@@ -1,5 +1,5 @@
-import type { JudgeContext } from '../boards/judge/judge.ts';
 import { judgeWord } from '../boards/judge/judge.ts';
+import type { JudgeContext } from '../boards/judge/judge-context.ts';
 import { realNeighbors } from '../boards/judge/neighbors.ts';
 import { isAwkward } from '../boards/judge/nonsense.ts';
 import { candidates, type Shape } from '../boards/shapes/shapes.ts';

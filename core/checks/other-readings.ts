@@ -1,4 +1,5 @@
-import { type JudgeContext, judgeWord } from '../boards/judge/judge.ts';
+import { judgeWord } from '../boards/judge/judge.ts';
+import type { JudgeContext } from '../boards/judge/judge-context.ts';
 import { isTaughtCard } from '../boards/shapes/taught-cards.ts';
 import type { CardId } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';

@@ -7,12 +7,14 @@
 
 import { makeWordTable } from '../boards/judge/word-table.ts';
 import { type BuiltRun, makeRun } from '../boards/runs/run.ts';
-import { searchTable } from '../boards/search/best-board.ts';
+import { type FoundBoard, searchTable } from '../boards/search/best-board.ts';
 import type { WordWeights } from '../boards/search/board-wishes.ts';
-import type { Board } from '../boards/shapes/board.ts';
+import { type Board, cardsInPiles } from '../boards/shapes/board.ts';
 import { candidates, type Shape } from '../boards/shapes/shapes.ts';
+import type { CardId } from '../language/card-id.ts';
 import { makeRandom } from '../random.ts';
 import { cardsFor, likingFor } from './card-liking.ts';
+import { drawBeats } from './draw-beats.ts';
 import { type DrawChance, drawPile, drawVowels, pileSizes } from './draw-piles.ts';
 import {
   boardWishesOf,
@@ -20,6 +22,7 @@ import {
   type DrillSpec,
   dayCards,
   runWishesOf,
+  runWishesOn,
   taughtPairs,
   wantedCards,
 } from './drill-spec.ts';
@@ -88,8 +91,11 @@ function drawOnce(
   chance: DrawChance,
   attempt: number,
 ): DrawnBoard | null {
-  const runWishes = runWishesOf(spec, 0);
-  const { flips, realShare } = runWishes;
+  if (shape.form === 'beats') {
+    const found = drawBeats(shape, spec, engine, chance.random);
+    return found && withRun(found, [], spec, engine, chance);
+  }
+  const { flips, realShare } = runWishesOf(spec, 0);
   const wanted = wantedCards(spec);
   const manyPiles = shape.piles.length > 3;
   const wide = attempt === TRIES - 1 && !manyPiles;
@@ -123,17 +129,30 @@ function drawOnce(
   };
   const clean = attempt < 2 ? searchTable(table, { ...wishes, clean: true }) : null;
   const found = clean?.kind === 'found' ? clean : searchTable(table, wishes);
-  if (found.kind !== 'found') return null;
-  const { board, table: own } = withoutIdleCards(found);
-  const run = makeRun(own, { ...runWishes, seed: chance.random.bits() }, engine.lexicon);
-  const shown = new Set(run.flips.flatMap(({ cards }) => cards.map((id, pile) => `${pile} ${id}`)));
+  return found.kind === 'found' ? withRun(found, pinnedEverywhere, spec, engine, chance) : null;
+}
+
+/** The run over a board, and the board with the cards that the run shows. */
+function withRun(
+  found: FoundBoard,
+  pinned: readonly CardId[],
+  spec: DrillSpec,
+  engine: DrillEngine,
+  { random }: DrawChance,
+): DrawnBoard {
+  const { board, table } = withoutIdleCards(found);
+  const wishes = { ...runWishesOn(board.shape, runWishesOf(spec, 0)), seed: random.bits() };
+  const run = makeRun(table, wishes, engine.lexicon);
+  const shown = new Set(
+    run.flips.flatMap((flip) => cardsInPiles(flip).map((id, pile) => `${pile} ${id}`)),
+  );
   const lying = board.piles.map((pile, at) => pile.filter((id) => shown.has(`${at} ${id}`)));
   return {
     board: { ...board, piles: lying },
     run,
-    leftOut: pinnedEverywhere.filter((id) => !lying.flat().includes(id)).length,
+    leftOut: pinned.filter((id) => !lying.flat().includes(id)).length,
     contrastsLeftOut: contrastsLeftOut(spec, lying, run),
-    dueLeftOut: dayCards(spec).some((id) => pinnedEverywhere.includes(id)) ? run.missing.due : 0,
+    dueLeftOut: dayCards(spec).some((id) => pinned.includes(id)) ? run.missing.due : 0,
   };
 }
 

@@ -1,5 +1,6 @@
 import type { RunWishes } from '../boards/runs/wishes.ts';
 import { type Aim, type AimWishes, aimWishes } from '../boards/search/aims.ts';
+import { shapeById } from '../boards/shapes/shape-list.ts';
 import { type CardId, isSightId } from '../language/card-id.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Lexicon } from '../words/lexicon.ts';
@@ -86,6 +87,15 @@ export function runWishesOf(spec: RunSpec, seed: number): RunWishes {
     ...(contrasts ? { contrasts } : {}),
     ...(rise ? { rise } : {}),
   };
+}
+
+/** Of words laid in syllables at least this share is real: 20 of 30. Nonsense of two beats comes easily, and teaches less. */
+const REAL_IN_BEATS = 2 / 3;
+
+/** The wishes for a run on a board of a shape. */
+export function runWishesOn(shape: string, wishes: RunWishes): RunWishes {
+  if (shapeById.get(shape)?.form !== 'beats') return wishes;
+  return { ...wishes, realShare: Math.max(wishes.realShare, REAL_IN_BEATS) };
 }
 
 /** The part of a spec that concerns the run alone. */

@@ -5,11 +5,11 @@
 
 import { makeWordTable, mayShow, type WordTable } from '../boards/judge/word-table.ts';
 import { flipOf, makeRun } from '../boards/runs/run.ts';
-import type { Flip } from '../boards/shapes/board.ts';
+import { cardsInPiles, type Flip } from '../boards/shapes/board.ts';
 import { shapeById } from '../boards/shapes/shape-list.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Drill } from './drill.ts';
-import { type DrillEngine, type RunSpec, runWishesOf } from './drill-spec.ts';
+import { type DrillEngine, type RunSpec, runWishesOf, runWishesOn } from './drill-spec.ts';
 
 /** A changed drill, or why it could not be changed, in a teacher's words. */
 export type Edited =
@@ -68,14 +68,19 @@ export function reshuffleRun(
 ): Edited {
   const table = tableOf(drill, taught, engine);
   if (!table) return refuse('There is no board to shuffle yet.');
-  const { flips, score } = makeRun(table, runWishesOf(wishes, wishes.seed), engine.lexicon);
+  const { flips, score } = makeRun(
+    table,
+    runWishesOn(drill.board.shape, runWishesOf(wishes, wishes.seed)),
+    engine.lexicon,
+  );
   return changed(drill, { run: flips, score });
 }
 
 /** Whether exactly one card differs between two flips of a board. */
 export function isOneCardAway(one: Flip, other: Flip): boolean {
-  if (one.cards.length !== other.cards.length) return false;
-  return one.cards.filter((id, pile) => id !== other.cards[pile]).length === 1;
+  const [mine, theirs] = [cardsInPiles(one), cardsInPiles(other)];
+  if (mine.length !== theirs.length) return false;
+  return mine.filter((id, pile) => id !== theirs[pile]).length === 1;
 }
 
 /** All combinations of a drill's board, judged; null where there is no board. */

@@ -1,4 +1,5 @@
-import { type JudgeContext, judgeWord } from '../boards/judge/judge.ts';
+import { judgeWord } from '../boards/judge/judge.ts';
+import type { JudgeContext } from '../boards/judge/judge-context.ts';
 import type { Flip } from '../boards/shapes/board.ts';
 import { layWord } from '../boards/shapes/lay-word.ts';
 import { shapeById } from '../boards/shapes/shape-list.ts';

@@ -19,7 +19,7 @@ export function shapesToTry(spec: DrillSpec): readonly Shape[] {
   const asked = shape === undefined ? undefined : shapeById.get(shape);
   if (asked) return [asked];
   const longer = longerShapeFor(taught, newest);
-  if (longer) return [longer, general];
+  if (longer) return longer.form === 'beats' ? [longer] : [longer, general];
   const fresh = newest.flatMap((id) => correspondenceById.get(id) ?? []);
   const isLast = (card: Correspondence): boolean => vowelPile(open).takes(card);
   const isInner = (card: Correspondence): boolean =>

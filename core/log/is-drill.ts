@@ -21,6 +21,7 @@ const isFlip = isShape<Flip>({
   word: isText,
   sounds: isSounds,
   kind: isOneOf(['real', 'nonsense']),
+  joints: isOptional(isListOf(isNumber)),
 });
 
 const isSound = isShape<AuditorySound>({ phonemes: isSounds, spellings: isCards });

@@ -1,5 +1,5 @@
 import type { Flip } from '../boards/shapes/board.ts';
-import { type Piece, piecesOf } from '../boards/shapes/pieces.ts';
+import { ownersOf, type Piece, piecesOf } from '../boards/shapes/pieces.ts';
 import type { AuditorySound, Drill } from '../drills/drill.ts';
 import { type CardId, isSightId } from '../language/card-id.ts';
 
@@ -29,7 +29,12 @@ export function momentsOf(drill: Drill): readonly Moment[] {
       }),
     ),
     ...drill.run.map(
-      (flip, place): Moment => ({ part: 'blending', place, flip, pieces: piecesOf(flip.cards) }),
+      (flip, place): Moment => ({
+        part: 'blending',
+        place,
+        flip,
+        pieces: piecesOf(flip.cards, flip.joints),
+      }),
     ),
   ];
 }
@@ -52,7 +57,5 @@ export function stepsOf(moment: Moment): number {
 
 /** Which card, counted from 0, each piece of a row belongs to: a silent e to its split card. */
 export function cardPlaces({ pieces }: Moment): readonly number[] {
-  return pieces.map((piece, place) =>
-    piece.part === 'silent-e' ? pieces.findIndex(({ id }) => id === piece.id) : place,
-  );
+  return ownersOf(pieces);
 }

@@ -1,3 +1,4 @@
+import { cardsInPiles } from '../boards/shapes/board.ts';
 import type { Moment } from './moments.ts';
 
 /**
@@ -13,12 +14,15 @@ export function turnedTo(
 ): readonly number[] | null {
   const row = moments[order[at] ?? -1];
   if (row?.part !== 'blending') return null;
+  const lying = cardsInPiles(row.flip);
+  // Of a word in syllables a whole syllable turns, whichever of its cards was pointed at.
+  const turns = row.flip.joints?.filter((joint) => joint <= pile).length ?? pile;
   const found = order.findIndex((number, place) => {
     const other = moments[number];
     if (place <= at || other?.part !== 'blending') return false;
-    const { cards } = other.flip;
-    if (cards.length !== row.flip.cards.length) return false;
-    return cards.every((id, card) => (id === row.flip.cards[card]) === (card !== pile));
+    const cards = cardsInPiles(other.flip);
+    if (cards.length !== lying.length) return false;
+    return cards.every((id, card) => (id === lying[card]) === (card !== turns));
   });
   if (found < 0) return null;
   return order.toSpliced(found, 1).toSpliced(at + 1, 0, order[found] as number);

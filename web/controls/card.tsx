@@ -1,8 +1,10 @@
 import { type CardId, graphemeOf, isSightId } from '../../core/language/card-id.ts';
 import './card.css';
-import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
+import { piecesOf } from '../../core/boards/shapes/pieces.ts';
+import { type CardShape, cardShape, shapeOfCard } from '../../core/language/card-shape.ts';
 import type { Correspondence } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
+import { cardsOnCard, isSyllableId } from '../../core/language/syllable-card.ts';
 import { partsOfSight } from '../state/sight.ts';
 import { cardNote } from '../wording/card-short.ts';
 
@@ -42,6 +44,7 @@ export function CardFace({
   readonly class?: string;
 }) {
   if (isSightId(id)) return <Slip id={id} class={extra} />;
+  if (isSyllableId(id)) return <Syllable id={id} class={extra} />;
   const card = correspondenceById.get(id);
   const grapheme = card?.grapheme ?? id;
   const shape = cardShape(card);
@@ -57,6 +60,23 @@ export function CardFace({
   return (
     <span class={`card ${shape} ${extra}`} aria-hidden="true">
       {letters(shape, grapheme, card)}
+    </span>
+  );
+}
+
+/** A syllable: one tile, its vowel in an arch; silent e at its end. */
+function Syllable({ id, class: extra }: { readonly id: CardId; readonly class: string }) {
+  return (
+    <span class={`card syllable ${extra}`} aria-hidden="true">
+      {piecesOf(cardsOnCard(id)).map(({ id: own, part }, at) => {
+        const letters = graphemeOf(own);
+        const isArch = shapeOfCard(own) === 'arch' || part === 'vowel';
+        return (
+          <span key={at} class={isArch ? 'part nucleus' : 'part'}>
+            {part === 'silent-e' ? 'e' : part === 'vowel' ? letters[0] : letters}
+          </span>
+        );
+      })}
     </span>
   );
 }

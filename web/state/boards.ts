@@ -19,6 +19,7 @@ import { AIMS, type Aim } from '../../core/boards/search/aims.ts';
 import type { Board } from '../../core/boards/shapes/board.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
+import { cardsOnCard } from '../../core/language/syllable-card.ts';
 import { isCard } from '../../core/log/is-card.ts';
 import { isBoard } from '../../core/log/is-drill.ts';
 import { remembered } from '../device/remembered.ts';
@@ -76,7 +77,7 @@ export const notKnownHere = computed<readonly string[]>(() =>
 );
 
 function isKnown(id: CardId): boolean {
-  return correspondenceById.has(id);
+  return cardsOnCard(id).every((own) => correspondenceById.has(own));
 }
 
 /** Room in the piles of a shape, where she has set it. */

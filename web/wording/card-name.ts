@@ -3,6 +3,7 @@ import { type CardId, isSightId, lettersShown } from '../../core/language/card-i
 import type { Correspondence } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
+import { isSyllableId } from '../../core/language/syllable-card.ts';
 import type { Habit } from '../../core/language/taught.ts';
 import type { Item } from '../../core/sequence/sequence.ts';
 import { settings } from '../state/settings.ts';
@@ -10,6 +11,7 @@ import { settings } from '../state/settings.ts';
 /** A card in words, for ears and tips: `sh, /sh/, as in ship`. */
 export function cardName(id: CardId): string {
   if (isSightId(id)) return `the word ${lettersShown(id)}`;
+  if (isSyllableId(id)) return `the syllable ${lettersShown(id)}`;
   const card = correspondenceById.get(id);
   if (!card) return `${id}, not known here`;
   const keyword = card.keyword ? `, as in ${card.keyword}` : '';

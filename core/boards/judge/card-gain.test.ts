@@ -8,7 +8,8 @@ import { HABITS } from '../../language/taught.ts';
 import { SHAPES } from '../shapes/shape-list.ts';
 import { candidates, type Shape } from '../shapes/shapes.ts';
 import { cardGain, gainsOnBoard, type Tally, tallyOf } from './card-gain.ts';
-import { type JudgeContext, judgeWord } from './judge.ts';
+import { judgeWord } from './judge.ts';
+import type { JudgeContext } from './judge-context.ts';
 import { makeRowJudge } from './row-judge.ts';
 
 const context: JudgeContext = {

@@ -1,7 +1,8 @@
 import { type HiddenWord, hiddenWords } from '../../words/screen-report.ts';
 import type { Board } from '../shapes/board.ts';
 import { shapeById } from '../shapes/shape-list.ts';
-import { type JudgeContext, judgeWord } from './judge.ts';
+import { judgeWord } from './judge.ts';
+import type { JudgeContext } from './judge-context.ts';
 import { cardsAt, makeWordTable, outcomeAt } from './word-table.ts';
 
 /**

@@ -3,7 +3,9 @@ import { builtLexicon } from '../../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../../test/plain-screen.ts';
 import type { CardId } from '../../language/card-id.ts';
 import { CORRESPONDENCES } from '../../language/correspondences.ts';
-import { heardAlike, type JudgeContext, judgeWord } from './judge.ts';
+import { heardAlike } from './heard-as-word.ts';
+import { judgeWord } from './judge.ts';
+import type { JudgeContext } from './judge-context.ts';
 
 const everything: JudgeContext = {
   taught: {

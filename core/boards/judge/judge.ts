@@ -10,10 +10,9 @@ import type { Correspondence } from '../../language/correspondence.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
 import { lettersOf } from '../../language/laid-syllable.ts';
 import type { Phoneme } from '../../language/phonemes.ts';
-import type { Taught } from '../../language/taught.ts';
 import { isFirstName } from '../../words/first-names.ts';
 import type { Lexicon } from '../../words/lexicon.ts';
-import type { Screened, WordScreen } from '../../words/screen.ts';
+import type { Screened } from '../../words/screen.ts';
 import { isSlang } from '../../words/slang.ts';
 import { isNearSevere, isSpokenPart } from '../../words/spoken-parts.ts';
 import { isUnlistedWord } from '../../words/unlisted.ts';
@@ -21,14 +20,11 @@ import type { BuiltWord, StopReason } from '../shapes/board.ts';
 import { type LaidWord, layWord, plain, secondVowel } from '../shapes/lay-word.ts';
 import type { Shape } from '../shapes/shapes.ts';
 import { hasHabits, isTaughtCard } from '../shapes/taught-cards.ts';
+import { heardAsWord } from './heard-as-word.ts';
+import type { JudgeContext } from './judge-context.ts';
+import { judgeSyllables } from './judge-syllables.ts';
+import { screenedDetail } from './screened-detail.ts';
 import { whyBroken } from './word-rules.ts';
-
-/** What a judgment rests on. The teacher's own decisions about words are part of the screen. */
-export interface JudgeContext {
-  readonly taught: Taught;
-  readonly lexicon: Lexicon;
-  readonly screen: WordScreen;
-}
 
 /**
  * Judges card ids laid from left to right in the piles of a shape; as one
@@ -37,6 +33,7 @@ export interface JudgeContext {
  * word of the shape: a shape never lays one.
  */
 export function judgeWord(ids: readonly CardId[], context: JudgeContext, shape?: Shape): BuiltWord {
+  if (shape?.form === 'beats') return judgeSyllables(ids, context);
   const cards = ids.map(cardOf);
   const laid = shape ? layWord(shape, cards) : plain(cards);
   if (!laid) throw new Error(`${ids.join(' ')} is no word with one vowel to a syllable`);
@@ -154,57 +151,6 @@ function waysToHear(laid: LaidWord): readonly string[] {
     at === fading ? ['AX'] : phonemes,
   );
   return [...heardAsWord(laid.sounds, last), ...heardAsWord(faded, last)];
-}
-
-/**
- * All ways in which a real word may be heard in these sounds: what is heard
- * alike, a final s in either of its sounds, and a word with -s or -ed (*lapt* is
- * lap, *hox* is hock). `last` is the last card's letters.
- */
-export function heardAsWord(sounds: readonly Phoneme[], last: string): readonly string[] {
-  const final = sounds.at(-1);
-  const others: Phoneme[][] = [];
-  if (/^(s|se)$/.test(last)) others.push([...sounds.slice(0, -1), final === 'S' ? 'Z' : 'S']);
-  const ways = [sounds, ...others];
-  const bases = ways.flatMap((way) => (isInflected(way) ? [way.slice(0, -1)] : []));
-  return [...ways, ...bases].flatMap(heardAlike);
-}
-
-/** Whether the last sound may be the ending -s or -ed after the one before it. */
-function isInflected(sounds: readonly Phoneme[]): boolean {
-  const before = sounds.at(-2) ?? '';
-  const last = sounds.at(-1) ?? '';
-  if (before === '') return false;
-  if (last === 'S') return /^(P|T|K|F|TH)$/.test(before);
-  if (last === 'T') return /^(P|K|F|TH|S|SH|CH)$/.test(before);
-  const voiced = !/^(P|T|K|F|TH|S|SH|CH)$/.test(before);
-  if (last === 'Z') return voiced && !/^(Z|ZH|JH)$/.test(before);
-  return last === 'D' && voiced && before !== 'D';
-}
-
-/** Sounds as text, and the other ways to write what is heard alike. */
-export function heardAlike(sounds: readonly Phoneme[]): readonly string[] {
-  let texts: string[] = [''];
-  sounds.forEach((sound, at) => {
-    const beforeR = sounds[at + 1] === 'R';
-    const other = beforeR ? undefined : HEARD_ALIKE.get(sound);
-    const choices = other ? [sound, other] : [sound];
-    texts = texts.flatMap((text) => choices.map((choice) => (text ? `${text} ${choice}` : choice)));
-  });
-  return texts;
-}
-
-const HEARD_ALIKE: ReadonlyMap<Phoneme, Phoneme> = new Map([
-  ['AA', 'AO'],
-  ['AO', 'AA'],
-  ['AX', 'AH'],
-  ['AH', 'AX'],
-]);
-
-/** Why the screen hides a word, in words fit for the wall. */
-function screenedDetail({ verdict, reason }: Screened): string {
-  if (reason) return reason;
-  return verdict === 'ask' ? 'Yours to decide: it may raise a giggle.' : 'Not a word for class.';
 }
 
 function cardOf(id: CardId): Correspondence {

@@ -7,7 +7,7 @@ import { HABITS } from '../../language/taught.ts';
 import { SHAPES } from '../shapes/shape-list.ts';
 import { candidates } from '../shapes/shapes.ts';
 import { splitPiles } from '../shapes/split-piles.ts';
-import type { JudgeContext } from './judge.ts';
+import type { JudgeContext } from './judge-context.ts';
 import { makeRowJudge } from './row-judge.ts';
 import { makeWordTable } from './word-table.ts';
 

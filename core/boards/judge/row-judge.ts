@@ -12,7 +12,7 @@
 
 import type { CardId } from '../../language/card-id.ts';
 import type { Shape } from '../shapes/shapes.ts';
-import type { JudgeContext } from './judge.ts';
+import type { JudgeContext } from './judge-context.ts';
 import { makeWordTable, type WordTable } from './word-table.ts';
 
 type Piles = readonly (readonly CardId[])[];

@@ -7,7 +7,7 @@ import { SPELLING_RULES } from '../../language/spelling-rules.ts';
 import { HABITS, type Taught } from '../../language/taught.ts';
 import { SHAPES, shapeById } from '../shapes/shape-list.ts';
 import type { Shape } from '../shapes/shapes.ts';
-import type { JudgeContext } from './judge.ts';
+import type { JudgeContext } from './judge-context.ts';
 import { makeRowJudge } from './row-judge.ts';
 import { type BoardToJoin, whyNotHere } from './why-not-here.ts';
 

@@ -3,7 +3,7 @@
  * takes comes first, with the spelling rule's own sentence where one says it;
  * then what is true of this board as it lies.
  */
-import type { CardId } from '../../language/card-id.ts';
+import { type CardId, graphemeOf } from '../../language/card-id.ts';
 import { type Correspondence, isVowelCard } from '../../language/correspondence.ts';
 import {
   CORRESPONDENCES,
@@ -12,6 +12,7 @@ import {
 } from '../../language/correspondences.ts';
 import { laySyllable } from '../../language/laid-syllable.ts';
 import { brokenRules } from '../../language/spelling-rules.ts';
+import { cardsOnCard, isSyllableId } from '../../language/syllable-card.ts';
 import type { Taught } from '../../language/taught.ts';
 import { layWord } from '../shapes/lay-word.ts';
 import { SHAPES } from '../shapes/shape-list.ts';
@@ -60,12 +61,13 @@ export interface BoardToJoin {
 /** What speaks against a card in a pile, the first reason; null when it may stand there. */
 export function whyNotHere(id: CardId, pile: number, standing: BoardToJoin): WhyNot | null {
   const { piles, room, taught, judge, onPaper } = standing;
-  const card = correspondenceById.get(id);
+  const isSyllable = isSyllableId(id);
+  const card = isSyllable ? standIn(id) : correspondenceById.get(id);
   const spec = judge.shape.piles[pile];
   const lying = piles[pile];
   if (!card || !spec || !lying) throw new Error(`there is no card ${id} or no pile ${pile}`);
-  if (!spec.takes(card)) return whyNotTaken(card, spec, judge.shape);
-  if (!isTaughtCard(card, taught)) {
+  if (!isSyllable && !spec.takes(card)) return whyNotTaken(card, spec, judge.shape);
+  if (!isSyllable && !isTaughtCard(card, taught)) {
     return forbid('untaught', `${nameOf(card)} was not taught yet.`);
   }
   if (lying.includes(id)) return forbid('lies-here', `${nameOf(card)} lies in this pile already.`);
@@ -78,6 +80,12 @@ export function whyNotHere(id: CardId, pile: number, standing: BoardToJoin): Why
   const { stopped, real, nonsense } = tallyOf(table);
   if (onPaper && stopped > 0) return whyStopped(card, pile, table, stopped);
   return real + nonsense === 0 ? whyNoWord(card, table) : null;
+}
+
+/** A syllable as a card of the table, as far as a sentence asks for it. */
+function standIn(id: CardId): Correspondence {
+  const [first] = cardsOnCard(id).flatMap((own) => correspondenceById.get(own) ?? []);
+  return { ...(first as Correspondence), id, grapheme: graphemeOf(id), keyword: null, parts: [] };
 }
 
 function whyNotTaken(card: Correspondence, spec: PileSpec, shape: Shape): WhyNot {
@@ -146,10 +154,7 @@ function whyStopped(card: Correspondence, pile: number, table: WordTable, count:
     .filter((ids) => ids.size > 0)
     .reduce((least, ids) => (ids.size < least.size ? ids : least));
   const cards = [...fewest];
-  const letters = listOf(
-    cards.map((id) => correspondenceById.get(id)?.grapheme ?? id),
-    'or',
-  );
+  const letters = listOf(cards.map(graphemeOf), 'or');
   const words = count === 1 ? 'a word that is' : `${count} words that are`;
   return {
     code: 'stopped',
@@ -163,7 +168,7 @@ function whyNoWord(card: Correspondence, table: WordTable): WhyNot {
   const rows = table.words.map((_, row) => row);
   const ruled = rows.find((row) => outcomeAt(table, row) === 'rule');
   const laid =
-    ruled === undefined
+    ruled === undefined || table.shape.form === 'beats'
       ? null
       : layWord(
           table.shape,

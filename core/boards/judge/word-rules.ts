@@ -148,7 +148,8 @@ const WORD_RULES: readonly WordRule[] = [
 ];
 
 const VOICELESS = /^(P|T|K|F|TH|S|SH|CH)$/;
-const READ_AS_ONE =
+/** Letters on both sides of a joint, a dot between, that would be read as one sound or change theirs. */
+export const READ_AS_ONE =
   /s·h|t·h|c·h|p·h|w·h|g·h|c·k|n·[gkcqx]|q·u|t·ch|d·g|s·ch|k·n|g·n|w·r|x·[sc]|[sz]·[szc]|sh·s|ch·[sj]|th·[sth]|[aeiou]·h$|s·y|t·y/;
 
 /** The letters on both sides of the joint of two syllables; none where a bridge joins them. */

@@ -21,7 +21,9 @@ import { isUnlistedWord } from '../../words/unlisted.ts';
 import type { BuiltWord } from '../shapes/board.ts';
 import type { Shape } from '../shapes/shapes.ts';
 import { asksForHabits, isTaughtCard } from '../shapes/taught-cards.ts';
-import { heardAsWord, type JudgeContext, judgeWord, realness } from './judge.ts';
+import { heardAsWord } from './heard-as-word.ts';
+import { judgeWord, realness } from './judge.ts';
+import type { JudgeContext } from './judge-context.ts';
 
 /** How a combination counts. Only the first three may be shown. */
 export const OUTCOMES = [

@@ -20,8 +20,10 @@
  * and does not end where none does.
  */
 import { correspondenceById } from '../../language/correspondences.ts';
+import { cardsOnCard } from '../../language/syllable-card.ts';
 import { makeRandom, type Random } from '../../random.ts';
 import type { Lexicon } from '../../words/lexicon.ts';
+import { soundsOfRow } from '../judge/judge-syllables.ts';
 import { cardsAt, outcomeAt, type WordTable } from '../judge/word-table.ts';
 import type { Flip } from '../shapes/board.ts';
 import { walkByChance } from './chance-walk.ts';
@@ -117,13 +119,20 @@ export function makeRun(table: WordTable, wishes: RunWishes, lexicon: Lexicon): 
 
 /** A flip of a combination that may be shown. */
 export function flipOf(table: WordTable, index: number): Flip {
-  const cards = cardsAt(table, index);
-  return {
-    cards,
-    word: table.words[index] as string,
-    sounds: cards.flatMap((id) => correspondenceById.get(id)?.phonemes ?? []),
-    kind: outcomeAt(table, index) === 'nonsense' ? 'nonsense' : 'real',
-  };
+  const laid = cardsAt(table, index);
+  const word = table.words[index] as string;
+  const kind = outcomeAt(table, index) === 'nonsense' ? 'nonsense' : 'real';
+  if (table.shape.form !== 'beats') {
+    const sounds = laid.flatMap((id) => correspondenceById.get(id)?.phonemes ?? []);
+    return { cards: laid, word, sounds, kind };
+  }
+  const cards = laid.map(cardsOnCard);
+  let at = 0;
+  const joints = cards.slice(0, -1).map(({ length }) => {
+    at += length;
+    return at;
+  });
+  return { cards: cards.flat(), word, sounds: soundsOfRow(laid), kind, joints };
 }
 
 /** The first part of a path, of either of its ends where it may be turned about. */

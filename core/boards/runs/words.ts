@@ -1,6 +1,6 @@
 /** The words that a board may show and what is wished of each, numbered in the order of its table. */
-import { correspondenceById } from '../../language/correspondences.ts';
 import type { Phoneme } from '../../language/phonemes.ts';
+import { cardsOnCard, soundsOnCard } from '../../language/syllable-card.ts';
 import type { Lexicon } from '../../words/lexicon.ts';
 import { easeAmong, isAwkward, type Said } from '../judge/nonsense.ts';
 import { mayShow, outcomeAt, type WordTable } from '../judge/word-table.ts';
@@ -57,7 +57,9 @@ export function makeRunWords(table: WordTable, wishes: RunWishes, lexicon: Lexic
   const piles = table.piles.length;
   const isReal = Uint8Array.from(index, (at) => Number(outcomeAt(table, at) !== 'nonsense'));
   const showing = (some: readonly string[] = []): Uint8Array => {
-    const wanted = cards.map((id) => some.includes(id));
+    const wanted = cards.map(
+      (id) => some.includes(id) || cardsOnCard(id).some((own) => some.includes(own)),
+    );
     const shows = new Uint8Array(index.length);
     cardAt.forEach((card, at) => {
       if (wanted[card]) shows[Math.floor(at / piles)] = 1;
@@ -66,7 +68,7 @@ export function makeRunWords(table: WordTable, wishes: RunWishes, lexicon: Lexic
   };
   const isFocused = showing(wishes.focus);
   const isDue = showing(wishes.atLeast?.cards);
-  const sounds = cards.map((id) => correspondenceById.get(id)?.phonemes ?? []);
+  const sounds = cards.map(soundsOnCard);
   const said: { readonly sounds: Phoneme[] }[] = index.map(() => ({ sounds: [] }));
   cardAt.forEach((card, at) => {
     const word = said[Math.floor(at / piles)];

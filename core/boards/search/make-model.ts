@@ -13,8 +13,10 @@ export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
   );
   const timesAt = timesOfWords(table, wishes);
   const twins = wishes.contrasts?.length ? twinRows(table, wishes.contrasts) : null;
-  const forbiddenOutcomes = FORBIDDEN[wishes.strict ? 'strict' : wishes.clean ? 'clean' : 'any'];
-  const worth = wishes.weights ?? (table.piles.length > 3 ? WEIGHTS_OF_MANY : WEIGHTS);
+  const isBeats = table.shape.form === 'beats';
+  const kept = isBeats ? 'beats' : 'any';
+  const forbiddenOutcomes = FORBIDDEN[wishes.strict ? 'strict' : wishes.clean ? 'clean' : kept];
+  const worth = wishes.weights ?? (isBeats || table.piles.length > 3 ? WEIGHTS_OF_MANY : WEIGHTS);
   const weights = new Int32Array(table.outcomes.length);
   const forbidden = new Uint8Array(table.outcomes.length);
   for (let index = 0; index < weights.length; index++) {
@@ -70,13 +72,15 @@ function timesOfWords(
 }
 
 const WEIGHTS: WordWeights = { familiar: 4, rare: 1, nonsense: 1 };
-/** Of many piles: nonsense is plentiful there whatever is chosen, and real words are few. */
+/** Of many piles, and of syllables: nonsense is plentiful there whatever is chosen, and real words are few. */
 const WEIGHTS_OF_MANY: WordWeights = { familiar: 4, rare: 1, nonsense: 0 };
 const FOCUS_FACTOR = 3;
 const TWIN_FACTOR = 3;
 
-const FORBIDDEN: Readonly<Record<'any' | 'clean' | 'strict', ReadonlySet<Outcome>>> = {
+const FORBIDDEN: Readonly<Record<'any' | 'beats' | 'clean' | 'strict', ReadonlySet<Outcome>>> = {
   any: new Set(),
+  // Of syllables there are enough to choose from: none that is to regret.
+  beats: new Set<Outcome>(['screened']),
   clean: new Set<Outcome>(['screened', 'untaught']),
   strict: new Set<Outcome>([
     'screened',

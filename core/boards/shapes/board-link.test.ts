@@ -41,6 +41,19 @@ describe('a board as a link', () => {
     }
   });
 
+  test('brings syllables through, with every card they carry', () => {
+    const piles = [
+      ['nap=n=N.a=AE.p=P', 'ti=t=T.i=AY', 'place=p=P.l=L.a_e=EY.c=S'],
+      ['kin=k=K.i=IH.n=N', 'ger=g=G.er=ER', 'tion=ti=SH.o=AX.n=N', 'ble=b=B.le=AX+L'],
+    ] as readonly (readonly CardId[])[];
+    const board = { shape: 'beats', piles };
+    const link = makeBoardLink(board);
+    expect(link).toMatch(/^[A-Za-z0-9\-._~!$&'()*+,;=:@/?]*$/);
+    expect(parseBoardLink(link)).toEqual({ kind: 'board', board });
+    expect(parseBoardLink('v=1&piles=~n~p,~k~i~n&shape=beats')).toMatchObject({ code: 'card' });
+    expect(parseBoardLink('v=1&piles=n,k&shape=beats')).toMatchObject({ code: 'place' });
+  });
+
   test('is of signs that an address carries as they are (RFC 3986, fragment)', () => {
     fc.assert(
       fc.property(boards, (board) => {

@@ -4,11 +4,13 @@
  *
  * Form: `v=1&piles=b.d.sh,a.e,t.ck&shape=closed`. A card that has the first
  * sound of its letters is its letters alone; any other adds its sounds,
- * `th!DH`, `ar!AO-R`, `b!0` for none. All signs stand in an address as they are.
+ * `th!DH`, `ar!AO-R`, `b!0` for none. A syllable is its cards, each behind a tilde: `~n~a~p`. All signs stand in an address as they are.
  */
 import type { CardId } from '../../language/card-id.ts';
 import type { Correspondence } from '../../language/correspondence.ts';
 import { correspondenceById, correspondencesByGrapheme } from '../../language/correspondences.ts';
+import { laySyllable } from '../../language/laid-syllable.ts';
+import { cardsOnCard, isSyllableId, makeSyllableId } from '../../language/syllable-card.ts';
 import type { Board } from './board.ts';
 import { shapeById } from './shape-list.ts';
 
@@ -51,6 +53,12 @@ export function parseBoardLink(text: string): ReadLink {
   for (const [at, pile] of piles.entries()) {
     const own = new Set<CardId>();
     for (const name of pile === '' ? [] : pile.split('.')) {
+      if (name.startsWith('~') && shape.form === 'beats') {
+        const syllable = parseSyllable(name);
+        if (!syllable) return refuse('card', 'This link names a card that is not known here.');
+        own.add(syllable);
+        continue;
+      }
       const card = parseCard(name);
       if (!card) return refuse('card', 'This link names a card that is not known here.');
       if (!shape.piles[at]?.takes(card)) {
@@ -70,7 +78,11 @@ const VERSION = '1';
 /** Longer than the link of any board that fits a table. */
 const MOST_LETTERS = 4000;
 
-function makeCard(id: string): string {
+function makeCard(id: CardId): string {
+  if (isSyllableId(id))
+    return cardsOnCard(id)
+      .map((own) => `~${makeCard(own)}`)
+      .join('');
   const [grapheme, sounds] = cutAt(id, '=');
   if (correspondencesByGrapheme.get(grapheme)?.[0]?.id === id) return grapheme;
   return `${grapheme}!${sounds === '-' ? '0' : sounds.replaceAll('+', '-')}`;
@@ -82,6 +94,14 @@ function parseCard(name: string): Correspondence | undefined {
   return correspondenceById.get(
     `${grapheme}=${sounds === '0' ? '-' : sounds.replaceAll('-', '+')}`,
   );
+}
+
+/** A syllable, its cards each behind a tilde; null where they are no syllable. */
+function parseSyllable(name: string): CardId | null {
+  const cards = name.slice(1).split('~').map(parseCard);
+  const known = cards.flatMap((card) => card ?? []);
+  if (known.length < cards.length || !laySyllable(known)) return null;
+  return makeSyllableId(known.map(({ id }) => id));
 }
 
 /** The text before and after the first such sign. */

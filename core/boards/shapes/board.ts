@@ -1,5 +1,6 @@
 import type { CardId } from '../../language/card-id.ts';
 import type { Phoneme } from '../../language/phonemes.ts';
+import { makeSyllableId } from '../../language/syllable-card.ts';
 import type { Screened } from '../../words/screen.ts';
 
 /**
@@ -36,10 +37,21 @@ export type BuiltWord = {
   | { readonly kind: 'stopped'; readonly reason: StopReason }
 );
 
+/** The cards of a flip as they lie in the piles: of a word laid in syllables its syllables. */
+export function cardsInPiles({ cards, joints }: Pick<Flip, 'cards' | 'joints'>): readonly CardId[] {
+  if (!joints) return cards;
+  return [0, ...joints].map((from, at) => makeSyllableId(cards.slice(from, joints[at])));
+}
+
 /** One position of a run: the cards that lie uppermost and what they say. */
 export interface Flip {
   readonly cards: readonly CardId[];
   readonly word: string;
   readonly sounds: readonly Phoneme[];
   readonly kind: 'real' | 'nonsense';
+  /**
+   * Of a word laid in syllables, before which of its cards each syllable after the first begins: 3 for
+   * nap·kin. `cards` are then all that the syllables carry.
+   */
+  readonly joints?: readonly number[];
 }

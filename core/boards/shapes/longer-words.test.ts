@@ -4,7 +4,8 @@ import { makePlainScreen } from '../../../test/plain-screen.ts';
 import type { CardId } from '../../language/card-id.ts';
 import { CORRESPONDENCES } from '../../language/correspondences.ts';
 import { HABITS, type Habit } from '../../language/taught.ts';
-import { type JudgeContext, judgeWord } from '../judge/judge.ts';
+import { judgeWord } from '../judge/judge.ts';
+import type { JudgeContext } from '../judge/judge-context.ts';
 import { shapeById } from './shape-list.ts';
 
 function context(habits: readonly Habit[] = HABITS): JudgeContext {

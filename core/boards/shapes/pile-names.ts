@@ -6,12 +6,20 @@ const names: Readonly<Record<PileRole, string>> = {
   ending: 'Endings',
   bridge: 'Between',
   suffix: 'Added',
+  syllable: 'Syllables',
+};
+
+const beatNames: Readonly<Record<string, readonly string[]>> = {
+  affixes: ['Prefixes', 'Bases', 'Suffixes'],
+  prefixed: ['Prefixes', 'Bases'],
+  suffixed: ['Bases', 'Suffixes'],
 };
 
 const ordinals = ['1st', '2nd', '3rd'];
 
 /** The names of a shape's piles, left to right, each once: `1st vowels`, `2nd vowels`. */
-export function pileNames({ piles }: Shape): readonly string[] {
+export function pileNames({ id, form, piles }: Shape): readonly string[] {
+  if (form === 'beats') return beatNames[id] ?? ['First syllables', 'Second syllables'];
   return piles.map(({ role }, at) => {
     const name = names[role];
     if (piles.filter((other) => other.role === role).length === 1) return name;

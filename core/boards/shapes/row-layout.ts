@@ -43,23 +43,30 @@ const margins = 0.06;
 /** A one-letter card's width in em. */
 const narrowCard = 1;
 
+/** Space between two syllables, in em. */
+const JOINT = 0.42;
+
 /**
  * Lays out a run. `rows` holds, for each flip, the widths in em of its pieces;
  * `piles` how many of the first of them belong to piles (the rest is a silent e).
+ * `openings` are, for each flip, the places of the pieces that begin a later syllable:
+ * such rows stand with their first joint at one place, and more space there.
  */
 export function layOut(
   rows: readonly (readonly number[])[],
   piles: number,
   space: Space,
+  openings: readonly (readonly number[])[] = [],
 ): RunLayout {
-  const anchored = rows.map((row) => anchoredRow(row, piles));
+  const anchored = rows.map((row, at) => anchoredRow(row, piles, openings[at] ?? []));
   const spread = Math.max(...anchored.map(widthOf), 0.1);
   const leftmost = Math.min(...anchored.map(({ from }) => from));
   const rightmost = Math.max(...anchored.map(({ to }) => to));
   const room = space.width * (1 - margins);
   const fitsAll = room / Math.max(rightmost - leftmost, spread);
   const tallest = (space.height * wanted) / ASCENDER;
-  const floor = floorOf(space, room, piles);
+  const most = openings.length > 0 ? Math.max(...rows.map(({ length }) => length)) : piles;
+  const floor = floorOf(space, room, most);
   if (fitsAll >= floor) {
     const size = Math.min(fitsAll, tallest);
     const middle = middleOf(anchored, leftmost, rightmost, room / size);
@@ -93,12 +100,18 @@ function floorOf(space: Space, room: number, piles: number): number {
 type Anchored = Omit<RowLayout, 'size'>;
 
 /** Zero is the middle of the middle pile's card; with two piles, the first one's inner edge. */
-function anchoredRow(row: readonly number[], piles: number): Anchored {
+function anchoredRow(row: readonly number[], piles: number, openings: readonly number[]): Anchored {
   const lefts: number[] = [];
   let edge = 0;
-  for (const width of row) {
+  for (const [place, width] of row.entries()) {
+    if (openings.includes(place)) edge += JOINT - GAP;
     lefts.push(edge);
     edge += width + GAP;
+  }
+  const [joint] = openings;
+  if (joint !== undefined) {
+    const zero = (lefts[joint] as number) - JOINT / 2;
+    return { lefts: lefts.map((left) => left - zero), from: -zero, to: edge - GAP - zero };
   }
   const anchor = Math.floor((piles - 1) / 2);
   const share = piles % 2 === 1 ? 0.5 : 1;

@@ -21,6 +21,8 @@ describe('the shapes for a step', () => {
       const shapes = shapesFor(taught, cardsOf(step));
       expect(`${step} ${shapes.length > 0}`).toBe(`${step} true`);
       for (const shape of shapes) {
+        // Of syllables the words of the list are the candidates (search/syllable-piles.test.ts).
+        if (shape.form === 'beats') continue;
         for (const pile of candidates(shape, cardsTaught(taught))) expect(pile).not.toEqual([]);
       }
     }

@@ -3,7 +3,7 @@ import type { Correspondence } from '../../language/correspondence.ts';
 import { correspondenceById } from '../../language/correspondences.ts';
 import type { Taught } from '../../language/taught.ts';
 import { SHAPES, shapeById } from './shape-list.ts';
-import { candidates, type Shape, vowelPile } from './shapes.ts';
+import { candidates, type Shape } from './shapes.ts';
 import { asksForHabits, cardsTaught } from './taught-cards.ts';
 
 const CLUSTERS = ['s-clusters', 'l-clusters', 'r-clusters', 'three-clusters'] as const;
@@ -19,12 +19,23 @@ export function shapesFor(taught: Taught, newest: readonly CardId[] = []): reado
   const ranked = SHAPES.filter((shape) => canLay(shape, cards, taught)).map((shape) => ({
     shape,
     fresh: fresh.filter((card) => shape.piles.some((pile) => pile.takes(card))).length,
-    vowels: cards.filter(vowelPile(shape).takes).length,
+    vowels: cards.filter((card) =>
+      shape.piles.some((pile) => pile.role === 'vowel' && pile.takes(card)),
+    ).length,
     longer: asksForHabits(shape) ? 1 : 0,
   }));
   const fitting = ranked.filter((entry) => entry.fresh > 0);
+  // What lies on no board of single cards lies in longer words: a schwa, the ti of nation.
+  const beats = fresh.length > 0 && fitting.length === 0;
+  const inBeats = ({ form }: Shape): number => (beats && form === 'beats' ? 1 : 0);
   return (fitting.length > 0 ? fitting : ranked)
-    .sort((a, b) => b.fresh - a.fresh || a.longer - b.longer || b.vowels - a.vowels)
+    .sort(
+      (a, b) =>
+        inBeats(b.shape) - inBeats(a.shape) ||
+        b.fresh - a.fresh ||
+        a.longer - b.longer ||
+        b.vowels - a.vowels,
+    )
     .map(({ shape }) => shape);
 }
 
@@ -86,11 +97,13 @@ function firstStep(steps: number, holds: (step: number) => boolean): number | nu
 }
 
 function lacking(shape: Shape, cards: readonly Correspondence[]): LaterShape['lacks'] {
+  if (shape.form === 'beats') return 'long-words';
   if (candidates(shape, cards).some((pile) => pile.length === 0)) return 'cards';
   return shape.form === 'one' ? 'clusters' : 'long-words';
 }
 
 function canLay(shape: Shape, cards: readonly Correspondence[], taught: Taught): boolean {
+  if (shape.form === 'beats') return taught.habits.has('long-words');
   if (candidates(shape, cards).some((pile) => pile.length === 0)) return false;
   if (shape.form === 'ending') return true;
   if (shape.form !== 'one') return taught.habits.has('long-words');

@@ -4,9 +4,9 @@ import { type Correspondence, isVowelCard } from '../../language/correspondence.
  * What stands in one pile: consonants before the vowel, the vowel, consonants
  * after it; in longer words also consonants between two syllables (`bridge`:
  * the bb of *rabbit*) and what is added to a base or ends the word (`suffix`:
- * -ing, consonant-le).
+ * -ing, consonant-le). A `syllable` is a card of its own.
  */
-export type PileRole = 'beginning' | 'vowel' | 'ending' | 'bridge' | 'suffix';
+export type PileRole = 'beginning' | 'vowel' | 'ending' | 'bridge' | 'suffix' | 'syllable';
 
 /** One pile of a shape and the cards that may lie in it. */
 export interface PileSpec {
@@ -19,9 +19,9 @@ export interface PileSpec {
  * second from its own beginning on. `doubled`: the bridge is the end of the
  * first syllable and the beginning of the second. `le`: the bridge and the
  * consonant-le card are the second syllable. `ending`: a base of one syllable
- * and an inflectional ending.
+ * and an inflectional ending. `beats`: each card is a syllable.
  */
-export type WordForm = 'one' | 'two' | 'doubled' | 'le' | 'ending';
+export type WordForm = 'one' | 'two' | 'doubled' | 'le' | 'ending' | 'beats';
 
 /**
  * How a row of cards makes a word: piles from left to right. Which of the

@@ -2,6 +2,7 @@ import type { Tally } from '../../../core/boards/judge/card-gain.ts';
 import { isTaughtCard } from '../../../core/boards/shapes/taught-cards.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
+import { isSyllableId } from '../../../core/language/syllable-card.ts';
 import { Card } from '../../controls/card.tsx';
 import { pinnedCards } from '../../state/boards.ts';
 import { cardName } from '../../wording/card-name.ts';
@@ -25,7 +26,7 @@ interface BoardCardProps {
 /** A card on the table: its letters, and below them what it adds. */
 export function BoardCard({ desk, id, pile, gain, isTwin, onOpen }: BoardCardProps) {
   const card = correspondenceById.get(id);
-  const isKnown = card !== undefined && isTaughtCard(card, desk.taught);
+  const isKnown = isSyllableId(id) || (card !== undefined && isTaughtCard(card, desk.taught));
   const isPinned = pinnedCards.value.includes(id);
   return (
     <button

@@ -4,9 +4,8 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { makeRowJudge } from '../../../core/boards/judge/row-judge.ts';
 import { parseBoardLink } from '../../../core/boards/shapes/board-link.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
-import { candidates, type Shape } from '../../../core/boards/shapes/shapes.ts';
+import type { Shape } from '../../../core/boards/shapes/shapes.ts';
 import { shapesFor } from '../../../core/boards/shapes/shapes-for.ts';
-import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
 import { boardOnTable, notKnownHere, replaceBoard, roomByShape } from '../../state/boards.ts';
 import type { Engine } from '../../state/engine.ts';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
@@ -14,6 +13,7 @@ import { newestCards } from '../../state/newest-cards.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { asked, linkTo, takeAsked } from '../../state/route.ts';
 import type { Desk } from './desk.ts';
+import { fittingCards } from './fitting-cards.ts';
 import { trayOf } from './moves.ts';
 import { usualRoom } from './room.ts';
 import { say } from './said.ts';
@@ -62,10 +62,7 @@ function Laid({ ready, shape }: { readonly ready: Engine; readonly shape: Shape 
     () => makeRowJudge(shape, { taught: known, lexicon: ready.lexicon, screen: ready.screen }),
     [shape, known, ready],
   );
-  const fitting = useMemo(() => {
-    const cards = cardsTaught(known).toReversed();
-    return candidates(shape, cards).map((pile) => pile.map(({ id }) => id));
-  }, [shape, known]);
+  const fitting = useMemo(() => fittingCards(shape, known, ready), [shape, known, ready]);
   const piles = useMemo(
     () => (board?.shape === shape.id ? board.piles : shape.piles.map(() => [])),
     [shape, board],

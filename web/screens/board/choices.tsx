@@ -1,9 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import { AIMS, type Aim } from '../../../core/boards/search/aims.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
-import { candidates, type Shape } from '../../../core/boards/shapes/shapes.ts';
+import type { Shape } from '../../../core/boards/shapes/shapes.ts';
 import { type LaterShape, laterShapes, shapesFor } from '../../../core/boards/shapes/shapes-for.ts';
-import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
 import { taughtUpTo } from '../../../core/sequence/teach.ts';
 import {
   BOARD_USES,
@@ -21,6 +20,7 @@ import { newestCards } from '../../state/newest-cards.ts';
 import { progress } from '../../state/progress.ts';
 import { aimNames } from '../../wording/aim-names.ts';
 import { type Desk, lettersOf } from './desk.ts';
+import { fittingCards } from './fitting-cards.ts';
 import { carryOver } from './moves.ts';
 import { usualRoom } from './room.ts';
 
@@ -46,9 +46,7 @@ export function ShapeChoice({ desk }: { readonly desk: Desk }) {
         onChange={(event) => {
           const next = shapeById.get(event.currentTarget.value);
           if (!next) return;
-          const cards = candidates(next, cardsTaught(taught)).map((pile) =>
-            pile.map(({ id }) => id),
-          );
+          const cards = fittingCards(next, taught, desk.ready);
           const room = roomByShape.peek()[next.id] ?? usualRoom(next);
           replaceBoard({ shape: next.id, piles: carryOver(piles, cards, room) }, `${next.title}.`);
         }}

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { makeRun } from '../../../core/boards/runs/run.ts';
-import { runWishesOf } from '../../../core/drills/drill-spec.ts';
+import { runWishesOf, runWishesOn } from '../../../core/drills/drill-spec.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
+import { cardsOnCard } from '../../../core/language/syllable-card.ts';
 import { Card } from '../../controls/card.tsx';
 import { boardAim } from '../../state/boards.ts';
 import { dayCards } from '../../state/day-cards.ts';
@@ -27,13 +28,17 @@ export function DayShare({ desk }: { readonly desk: Desk }) {
     if (!table || about.length === 0) return;
     const resting = setTimeout(() => {
       const spec = { ...runOf(wishes.peek()), aim };
-      const { flips } = makeRun(table, runWishesOf(spec, 1), desk.ready.lexicon);
+      const { flips } = makeRun(
+        table,
+        runWishesOn(desk.shape.id, runWishesOf(spec, 1)),
+        desk.ready.lexicon,
+      );
       setShown(flips.map(({ cards }) => cards));
     }, REST);
     return () => clearTimeout(resting);
   }, [table, aim]);
   if (!table || about.length === 0) return null;
-  const lying = desk.piles.flat();
+  const lying = desk.piles.flat().flatMap(cardsOnCard);
   return (
     <section class="day-share" aria-labelledby="day-share">
       <h3 id="day-share">For today</h3>

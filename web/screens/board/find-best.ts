@@ -2,6 +2,7 @@ import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
 import { type Aim, aimWishes, type DayCards } from '../../../core/boards/search/aims.ts';
 import type { BoardWishes } from '../../../core/boards/search/board-wishes.ts';
 import { pilesToSearch } from '../../../core/boards/search/find-board.ts';
+import { wishesInSyllables } from '../../../core/boards/search/syllable-piles.ts';
 import type { Shape } from '../../../core/boards/shapes/shapes.ts';
 import { splitPiles } from '../../../core/boards/shapes/split-piles.ts';
 import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
@@ -70,19 +71,26 @@ export async function findBest(
   { shape, taught, ready, room, pinned, use, aim, day }: BestWish,
   { isOver, tell, hear }: Asking,
 ): Promise<Best> {
-  const wishes: BoardWishes = {
+  const asked: BoardWishes = {
     ...aimWishes(aim, day),
     limits: room,
     pinned,
     clean: use !== 'screen',
     strict: use === 'strict',
   };
+  const context = { taught, lexicon: ready.lexicon, screen: ready.screen };
   const mostRows = MOST_ROWS[pace(shape)];
-  const search = pilesToSearch(shape, cardsTaught(taught), wishes, ready.lexicon, mostRows);
+  const search = pilesToSearch(
+    shape,
+    cardsTaught(taught),
+    asked,
+    context,
+    shape.form === 'beats' ? undefined : mostRows,
+  );
   if (search.kind !== 'piles') return { kind: 'none', message: search.message };
   const { piles, leftAside } = search;
+  const wishes = shape.form === 'beats' ? wishesInSyllables(piles, asked) : asked;
   const parts = splitPiles(piles, rowsAtOnce(shape));
-  const context = { taught, lexicon: ready.lexicon, screen: ready.screen };
   const outcomes = new Uint8Array(piles.reduce((size, pile) => size * pile.length, 1));
   let judged = 0;
   const work = parts.map((part) => () => {

@@ -2,9 +2,15 @@ import { isTaughtCard } from '../../../core/boards/shapes/taught-cards.ts';
 import { reshuffleRun } from '../../../core/drills/edit-drill.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
+import { isSyllableId } from '../../../core/language/syllable-card.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { drill, ensureDrill, freshSeed, runOf, setDrill, wishes } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
+
+function isTaught(id: CardId): boolean {
+  const card = correspondenceById.get(id);
+  return card !== undefined && isTaughtCard(card, taught.peek());
+}
 
 /**
  * Makes a board that of today's blending, with a run of its own; cards that were
@@ -16,12 +22,7 @@ export function useForToday(shape: string, piles: readonly (readonly CardId[])[]
   ensureDrill(freshSeed());
   const today = drill.peek();
   if (!today) return 'There is no warm-up for today yet.';
-  const known = piles.map((pile) =>
-    pile.filter((id) => {
-      const card = correspondenceById.get(id);
-      return card !== undefined && isTaughtCard(card, taught.peek());
-    }),
-  );
+  const known = piles.map((pile) => pile.filter((id) => isSyllableId(id) || isTaught(id)));
   const seed = freshSeed();
   const made = reshuffleRun({ ...today, board: { shape, piles: known } }, taught.peek(), ready, {
     seed,

@@ -6,6 +6,7 @@ import { FileButton } from '../../controls/file-button.tsx';
 import { Popover } from '../../controls/popover.tsx';
 import { earlierBoards, keptBoards, setPinned } from '../../state/boards.ts';
 import { linkTo } from '../../state/route.ts';
+import { BeatWords } from './beat-words.tsx';
 import { callOff, isFound, layBest, searching, Told } from './best.tsx';
 import { CardSheet } from './card-sheet.tsx';
 import { ShapeChoice, UseChoice } from './choices.tsx';
@@ -130,7 +131,11 @@ export function Table({ desk }: { readonly desk: Desk }) {
           <DayShare desk={desk} />
           <LeftOut desk={desk} />
           {rows.table ? (
-            <WordGrid desk={desk} table={rows.table} />
+            shape.form === 'beats' ? (
+              <BeatWords table={rows.table} />
+            ) : (
+              <WordGrid desk={desk} table={rows.table} />
+            )
           ) : (
             <p class="quiet">{waiting(desk)}</p>
           )}

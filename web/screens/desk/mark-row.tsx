@@ -36,9 +36,9 @@ export function MarkRow({ which, moment, open, lit }: MarkRowProps) {
           <button
             key={`${place} ${pieceKey(piece)}`}
             type="button"
-            class={`mark-card${broke ? ' broke' : ''}${state}`}
+            class={`mark-card${broke ? ' broke' : ''}${state}${piece.opens ? ' opens' : ''}`}
             aria-pressed={broke}
-            aria-label={`${cardName(piece.id)}: broke`}
+            aria-label={`${cardName(piece.id)}${syllableOf(moment, card)}: broke`}
             onClick={() => mark(which, card + 1)}
           >
             <PieceCard piece={piece} />
@@ -55,6 +55,14 @@ export function MarkRow({ which, moment, open, lit }: MarkRowProps) {
 function Note({ id }: { readonly id: CardId }) {
   const note = cardNote(id);
   return note === null ? null : <span class="card-note">{note}</span>;
+}
+
+/** In which syllable of a longer word a card stands; nothing of any other row. */
+function syllableOf(moment: Moment, card: number): string {
+  const joints = moment.part === 'blending' ? moment.flip.joints : undefined;
+  if (!joints) return '';
+  const at = joints.filter((joint) => joint <= card).length;
+  return `, in ${['the first', 'the second', 'the third', 'the fourth'][at] ?? 'the last'} syllable`;
 }
 
 const names: Readonly<Record<Which, string>> = {

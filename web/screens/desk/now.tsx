@@ -7,6 +7,7 @@ import { moments } from '../../warm-up/running.ts';
 import { AtSound } from './at-sound.tsx';
 import { AtVisual } from './at-visual.tsx';
 import { Before } from './before.tsx';
+import { Divided } from './divided.tsx';
 import { Heard } from './heard.tsx';
 import { TurnSaid } from './turn-said.tsx';
 
@@ -44,11 +45,20 @@ export function Now({ now }: { readonly now: Running }) {
 }
 
 /** Whether the word is real, and what it means. */
-function AtBlending({ flip: { word, kind } }: { readonly flip: Flip }) {
-  if (kind === 'nonsense') return <p class="desk-said quiet">nonsense</p>;
+function AtBlending({ flip }: { readonly flip: Flip }) {
+  const { word, kind } = flip;
+  if (kind === 'nonsense') {
+    return (
+      <p class="desk-said quiet">
+        <Divided flip={flip} />
+        nonsense
+      </p>
+    );
+  }
   const meaning = meanings.value?.meaningOf(word);
   return (
     <p class="desk-said">
+      <Divided flip={flip} />
       <b>real word</b>
       {meaning && <span class="quiet"> · {meaning}</span>}
     </p>

@@ -40,7 +40,7 @@ export function useLayouts(
       pieces.map((piece) => widths.get(pieceKey(piece)) ?? 1);
     const layouts = new Map<Moment, RowLayout>();
     const together = (those: readonly Moment[], count: number) =>
-      layOut(those.map(widthsOf), count, space).rows.forEach((row, at) => {
+      layOut(those.map(widthsOf), count, space, openingsOf(those)).rows.forEach((row, at) => {
         layouts.set(those[at] as Moment, row);
       });
     // A word known by sight is as wide as it is: it has its own size, and the cards keep theirs.
@@ -56,6 +56,14 @@ export function useLayouts(
     );
     return { layouts: moments.flatMap((moment) => layouts.get(moment) ?? []), space };
   }, [moments, piles, widths, screen, edge]);
+}
+
+/** Which pieces of each row begin a later syllable; nothing where no word was laid in syllables. */
+function openingsOf(moments: readonly Moment[]): readonly (readonly number[])[] {
+  const all = moments.map(({ pieces }) =>
+    pieces.flatMap(({ opens }, place) => (opens ? [place] : [])),
+  );
+  return all.some(({ length }) => length > 0) ? all : [];
 }
 
 function screenSpace(): Space {

@@ -1,5 +1,6 @@
 import type { Drill } from '../../../core/drills/drill.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
+import { cardsOnCard } from '../../../core/language/syllable-card.ts';
 import { Card } from '../../controls/card.tsx';
 import { newestCards } from '../../state/newest-cards.ts';
 import { progress } from '../../state/progress.ts';
@@ -8,7 +9,7 @@ import { cardName } from '../../wording/card-name.ts';
 
 /** The cards that were laid on the board for practice, each with why. */
 export function BoardPractice({ drill: { board, run } }: { readonly drill: Drill }) {
-  const lying = new Set(board.piles.flat());
+  const lying = new Set(board.piles.flat().flatMap(cardsOnCard));
   const newest = newestCards(progress.value);
   const wanted = [...new Set([...newest, ...wantedOnBoard.value])].filter((id) => lying.has(id));
   if (wanted.length === 0) return null;

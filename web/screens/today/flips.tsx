@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import '../../controls/word.css';
 import type { Flip } from '../../../core/boards/shapes/board.ts';
+import { dividedWord } from '../../../core/boards/shapes/divided.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
 import { dropFlip, flipChoices } from '../../../core/drills/edit-drill.ts';
 import { placeKey } from '../../../core/warm-up/came-through.ts';
@@ -41,7 +42,7 @@ export function Flips({ drill }: { readonly drill: Drill }) {
               onFocus={() => setTold(each)}
               onClick={(event) => setOpen({ anchor: event.currentTarget, place })}
             >
-              <span class={`word ${each.kind}`}>{each.word}</span>
+              <span class={`word ${each.kind}`}>{dividedWord(each)}</span>
             </button>
             {hereAt(place)?.isMarked && <Missed here={hereAt(place)} />}
           </li>
