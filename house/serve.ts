@@ -1,11 +1,10 @@
-import { statSync } from 'node:fs';
+import { lstatSync, readdirSync, realpathSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { join } from 'node:path';
+import { join, sep } from 'node:path';
 import type { Readable } from 'node:stream';
 import sirv from 'sirv';
 import { headers } from './headers.ts';
-import { linksOut } from './links-out.ts';
 
 /** A running server. */
 export interface Serving {
@@ -141,4 +140,25 @@ function cacheRule(path: string): string {
 function sayStatus(response: ServerResponse, status: number, line: string): void {
   response.writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8' });
   response.end(`${line}\n`);
+}
+
+/** The files to which links lead out of a folder, as `device inode`. */
+function linksOut(folder: string): ReadonlySet<string> {
+  const root = realpathSync(folder) + sep;
+  const found = new Set<string>();
+  visit(folder, false);
+  return found;
+
+  /** `isOut`: the folder is itself reached by a link that leads out. */
+  function visit(place: string, isOut: boolean): void {
+    for (const name of readdirSync(place)) {
+      const path = join(place, name);
+      const isLink = lstatSync(path).isSymbolicLink();
+      const target = statSync(path, { throwIfNoEntry: false });
+      if (target === undefined) continue;
+      const leadsOut = isOut || (isLink && !realpathSync(path).startsWith(root));
+      if (target.isDirectory() && (leadsOut || !isLink)) visit(path, leadsOut);
+      else if (leadsOut) found.add(`${target.dev} ${target.ino}`);
+    }
+  }
 }

@@ -1,11 +1,17 @@
+import { signal } from '@preact/signals';
 import { useMemo, useRef, useState } from 'preact/hooks';
 import { WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import { type ParsedRoster, parseRoster, tellApart } from '../../../core/log/parse-roster.ts';
 import { childrenOf } from '../../../core/log/roster.ts';
 import { classState } from '../../state/open-class.ts';
-import { listPasted } from './drafts.ts';
 import { ListPreview } from './list-preview.tsx';
 import { addChildren } from './roster-acts.ts';
+
+/**
+ * A class list that was pasted and is not added yet: it stays when she looks at another screen. It may hold
+ * more than first names, so it is in this window's memory alone.
+ */
+const listPasted = signal('');
 
 /** A class list from a file or pasted: read, looked over line by line, and only then added. */
 export function BringList() {

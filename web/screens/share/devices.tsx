@@ -4,8 +4,9 @@ import { today } from '../../state/day.ts';
 import { classState } from '../../state/open-class.ts';
 import { sharing } from '../../state/sharing.ts';
 import { nameDevice, remove } from '../../state/sharing-acts.ts';
-import { lastSeenSaid } from '../../wording/last-seen.ts';
+import { whenSaid } from '../../wording/day-name.ts';
 import { ROLE_SAID, refusalSaid } from '../../wording/sharing-said.ts';
+import { timeName } from '../../wording/time-name.ts';
 
 interface DevicesProps {
   readonly name: string;
@@ -117,4 +118,10 @@ function Device({ member, isOwner }: { readonly member: Member; readonly isOwner
       )}
     </li>
   );
+}
+
+/** When a device was heard of last: `seen today, 9:12`. `at` is in milliseconds. */
+function lastSeenSaid(at: number, day: string): string {
+  const seen = new Date(at).toLocaleDateString('sv-SE');
+  return `seen ${whenSaid(seen, day)}, ${timeName(at)}`;
 }

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { boolean } from 'valibot';
 import { sweptTo } from '../../../core/boards/shapes/row-layout.ts';
 import { cardPlaces, stepsOf } from '../../../core/warm-up/moments.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
@@ -15,7 +16,7 @@ import {
   onFullScreenLeft,
   toggleFullScreen,
 } from '../../device/full-screen.ts';
-import { knowsStage } from '../../state/knows-stage.ts';
+import { remembered } from '../../device/remembered.ts';
 import { goTo, linkTo } from '../../state/route.ts';
 import { setSettings, settings } from '../../state/settings.ts';
 import { wall } from '../../state/wall.ts';
@@ -216,6 +217,9 @@ const WALL_WISHES: ReadonlySet<Wish> = new Set<Wish>([
 function isOpenedByDesk(): boolean {
   return opener !== null && !(opener as Window).closed;
 }
+
+/** Whether she has gone on once on the stage: until then a line there says how. */
+const knowsStage = remembered('knows-stage', boolean(), false);
 
 /** Before the letters are measured nothing is drawn. */
 const noSpace = { width: 0, height: 0 };

@@ -11,7 +11,6 @@ import { wordsSheet } from '../../../print/sheets/words-sheet.ts';
 import { type Laid, laidPages, nothingLaid } from './laid.ts';
 import type { Choices } from './print-choices.ts';
 import type { SheetKind } from './print-things.ts';
-import { printed } from './printed.ts';
 import type { Stock } from './stock.ts';
 
 /** What each sheet is made of. */
@@ -149,4 +148,16 @@ function check(_: Choices, stock: SheetStock<'check'>, look: SheetLook): Laid {
 
 function noted(text: string | null): readonly string[] {
   return text === null ? [] : [text];
+}
+
+/** Her own text without what a typeface cannot print. */
+function printed(
+  text: string,
+  typeface: { readonly missing: (text: string) => readonly string[] },
+): string {
+  const missing = new Set(typeface.missing(text));
+  return [...text]
+    .filter((character) => !missing.has(character))
+    .join('')
+    .trim();
 }
