@@ -44,7 +44,7 @@ const offline = VitePWA({
   registerType: 'prompt',
   injectRegister: 'script-defer',
   workbox: {
-    globPatterns: ['**/*.{html,js,css,woff,woff2,bin,json,svg,png,icc,webmanifest}'],
+    globPatterns: ['**/*.{html,js,css,woff,woff2,bin,json,svg,png,webp,icc,webmanifest}'],
     maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
     clientsClaim: true,
     skipWaiting: false,

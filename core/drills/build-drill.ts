@@ -84,7 +84,7 @@ function shortfallOf(spec: DrillSpec, drawn: DrawnBoard | null): Shortfall | nul
   }
   const instead = had === 0 ? 'no words yet' : had === 1 ? 'one word' : `${had} words`;
   const letters = new Set(cards.flatMap(({ grapheme }) => [...grapheme.replace('_', '')])).size;
-  if (letters < ENOUGH_LETTERS || !usable) {
+  if (had < flips && (letters < ENOUGH_LETTERS || !usable)) {
     return {
       code: 'few-letters',
       message:

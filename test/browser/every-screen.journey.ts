@@ -19,6 +19,7 @@ const screens: readonly (readonly [screen: string, shows: (page: Page) => Locato
   ['order', (page) => page.getByRole('list', { name: 'Steps', exact: true }).getByRole('listitem')],
   ['today', flips],
   ['settings', (page) => page.getByLabel('A word', { exact: true })],
+  ['help', (page) => page.getByRole('navigation', { name: 'Contents' })],
   ['about', (page) => page.getByRole('main').getByRole('group')],
   ['stage', stageCards],
 ];

@@ -6,7 +6,9 @@ import { sharedAs } from '../state/open-class.ts';
 import { linkTo, shown } from '../state/route.ts';
 import { factsOf } from '../state/screens.ts';
 import { Broken } from './broken.tsx';
+import { FirstRun } from './first-run.tsx';
 import { Header } from './header.tsx';
+import { Help } from './help-key.tsx';
 import { ALONE, bringNear, Page } from './pages.tsx';
 import { SharingNews } from './sharing-news.tsx';
 import { UndoBar } from './undo-bar.tsx';
@@ -21,11 +23,19 @@ export function App() {
     if (screen === 'today') bringNear('stage');
   }, [screen]);
   if (error) return <Broken error={error} again={forget} />;
-  if (ALONE.has(screen)) return <Page of={screen} />;
+  if (ALONE.has(screen)) {
+    return (
+      <>
+        <FirstRun screen={screen} />
+        <Page of={screen} />
+      </>
+    );
+  }
   return (
     <>
       <Header current={screen} />
       <SampleBar />
+      <FirstRun screen={screen} />
       <Banner />
       <SharingNews />
       <main class={`page of-${screen}`}>
@@ -33,6 +43,7 @@ export function App() {
       </main>
       <Footer />
       <UndoBar />
+      <Help screen={screen} />
     </>
   );
 }
@@ -46,6 +57,7 @@ function Footer() {
           ? 'Everything stays on this device.'
           : 'This class is sealed, and shared with the devices you let in.'}
       </p>
+      <a href={linkTo('help')}>Help</a>
       <a href={linkTo('about')}>About and licenses</a>
     </footer>
   );

@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { linkTo } from '../state/route.ts';
 import { factsOf, SCREEN_NAMES, type Screen } from '../state/screens.ts';
 import { AtWork } from './at-work.tsx';
+import { HelpButton } from './help-key.tsx';
 import { Whereabouts } from './whereabouts.tsx';
 
 /** The screens with a place in the header. */
@@ -31,6 +32,7 @@ export function Header({ current }: { readonly current: Screen }) {
       </a>
       <AtWork />
       <Whereabouts />
+      <HelpButton />
       <button
         ref={menu}
         type="button"

@@ -27,6 +27,7 @@ const LATER: Readonly<Record<Exclude<Screen, 'learned'>, () => Promise<Component
   print: () => import('../screens/print/print.tsx').then(({ PrintPage }) => PrintPage),
   settings: () =>
     import('../screens/settings/settings.tsx').then(({ SettingsPage }) => SettingsPage),
+  help: () => import('../screens/help/help.tsx').then(({ HelpPage }) => HelpPage),
   about: () => import('../screens/about/about.tsx').then(({ About }) => About),
 };
 

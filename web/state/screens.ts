@@ -32,6 +32,7 @@ export const SCREENS = {
   pages: { title: 'Pages to hand on', among: 'Pages', under: 'class' },
   print: { title: 'Print', place: 'Print' },
   settings: { title: 'Settings', place: 'Settings' },
+  help: { title: 'Help' },
   about: { title: 'About' },
 } as const satisfies Readonly<Record<string, ScreenFacts>>;
 

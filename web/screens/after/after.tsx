@@ -1,4 +1,5 @@
 import type { DrillId } from '../../../core/ids.ts';
+import { FirstTime } from '../../controls/first-time.tsx';
 import { surveyOf } from '../../state/survey.ts';
 import './after.css';
 import { useMemo } from 'preact/hooks';
@@ -96,6 +97,7 @@ function Shown({ record }: { readonly record: DrillRecord }) {
           </section>
           <section class="part next-time" aria-labelledby="after-next">
             <h2 id="after-next">{isLast ? 'Next time brings back' : 'Came back after it'}</h2>
+            {isLast && <FirstTime of="comes back" />}
             <Tomorrow drills={drills.slice(0, at + 1)} />
           </section>
           <section class="part off" aria-labelledby="after-board">

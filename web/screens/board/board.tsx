@@ -1,4 +1,5 @@
 import './board.css';
+import { FirstTime } from '../../controls/first-time.tsx';
 import './board-words.css';
 import { useEffect, useMemo } from 'preact/hooks';
 import { makeRowJudge } from '../../../core/boards/judge/row-judge.ts';
@@ -71,7 +72,12 @@ function Laid({ ready, shape }: { readonly ready: Engine; readonly shape: Shape 
   const rows = useRows(judge, piles, tray);
   const room = roomFor(shape, piles);
   const desk: Desk = { ready, taught: known, shape, judge, piles, tray, room, rows };
-  return <Table desk={desk} />;
+  return (
+    <>
+      <FirstTime of="clean board" />
+      <Table desk={desk} />
+    </>
+  );
 }
 
 /** Room as she set it or as usual, and never less than lies there. */

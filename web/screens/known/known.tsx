@@ -1,6 +1,7 @@
 import './known.css';
 import type { ComponentChildren } from 'preact';
 import { markingSaid } from '../../../core/learners/marking-said.ts';
+import { FirstTime } from '../../controls/first-time.tsx';
 import { LookAround } from '../../controls/look-around.tsx';
 import { SignShapes } from '../../controls/sign.tsx';
 import { members, task, taughtCards } from '../../state/class-now.ts';
@@ -80,7 +81,13 @@ function Shown({ view }: { readonly view: View }) {
       </NothingYet>
     );
   }
-  return view.of === 'map' ? <ClassMap open={view.open} /> : <GroupView />;
+  if (view.of !== 'map') return <GroupView />;
+  return (
+    <>
+      <FirstTime of="map" />
+      <ClassMap open={view.open} />
+    </>
+  );
 }
 
 function Gone() {

@@ -27,7 +27,7 @@ export function Foot() {
           <Readable />
         )}
       </p>
-      <a class="button next" href={linkTo('today')}>
+      <a class={upTo === 0 ? 'button' : 'button next'} href={linkTo('today')}>
         Plan today’s warm-up
       </a>
     </div>

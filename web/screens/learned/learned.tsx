@@ -3,6 +3,7 @@ import { useMemo, useRef, useState } from 'preact/hooks';
 import { itemKey } from '../../../core/sequence/item.ts';
 import { addItem, dropItem, type Progress, setStep } from '../../../core/sequence/progress.ts';
 import type { Item } from '../../../core/sequence/sequence.ts';
+import { groupKey } from '../../state/open-class.ts';
 import { progress, setProgress, told } from '../../state/progress.ts';
 import { linkTo } from '../../state/route.ts';
 import { itemName, itemShort } from '../../wording/card-name.ts';
@@ -10,9 +11,15 @@ import { Foot } from './foot.tsx';
 import { StageRow } from './stage-row.tsx';
 import { stagesOf } from './stages.ts';
 import { TaughtLine } from './taught-line.tsx';
+import { Welcome } from './welcome.tsx';
 
 /** What have they learned? The order as cards, and the line that she moves down as she teaches. */
 export function Learned() {
+  return <LearnedBy key={groupKey.value} />;
+}
+
+/** One group's order, unfolded around its line. */
+function LearnedBy() {
   const [preview, setPreview] = useState<number | null>(null);
   const now = preview === null ? progress.value : setStep(progress.value, preview);
   const { sequence, upTo } = now;
@@ -22,6 +29,7 @@ export function Learned() {
   const [opened, setOpened] = useState<ReadonlyMap<number, boolean>>(() =>
     nearby(here, stages.length),
   );
+  // It stays while she moves the line, so that nothing shifts under her hand.
   const [welcomed] = useState(!told.value);
   const holdsLine = (index: number) =>
     stages[index]?.steps.some((step) => step.number === upTo) === true;
@@ -35,14 +43,11 @@ export function Learned() {
 
   return (
     <div class="learned">
+      {welcomed && <Welcome />}
       <div class="learned-head">
         <div>
           <h1>What have they learned?</h1>
           <p class="quiet lead">
-            {welcomed && <strong>Welcome. </strong>}
-            {welcomed
-              ? 'Show Sweepline how far your class has come, and it plans a warm-up with nothing else in it. '
-              : ''}
             Move the line down as you teach. Tap a card to add or take out a single one.
           </p>
         </div>

@@ -38,9 +38,10 @@ export function TaughtLine(props: TaughtLineProps) {
 
   // The line shows where the class stands: it is what she looks for when she comes here.
   const measured = line !== undefined;
+  const hasBegun = useRef(upTo > 0).current;
   useEffect(() => {
-    if (measured) label.current?.scrollIntoView({ block: 'nearest' });
-  }, [measured]);
+    if (measured && hasBegun) label.current?.scrollIntoView({ block: 'nearest' });
+  }, [measured, hasBegun]);
 
   const onKeyDown = (event: KeyboardEvent) => {
     const next = stepByKey(event.key, upTo, last, stops);

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { PapersRecord } from '../../../core/log/papers-record.ts';
 import { parseWords } from '../../../core/papers/said-words.ts';
+import { FirstTime } from '../../controls/first-time.tsx';
 import { today } from '../../state/day.ts';
 import { dictation } from '../../state/dictation-made.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
@@ -23,6 +24,7 @@ export function Setup() {
         Type what your children wrote: you see what each of them hears, and which spellings they
         know.
       </p>
+      <FirstTime of="two answers" />
       <div class="papers-columns">
         <form
           class="part"

@@ -1,5 +1,6 @@
 import './print.css';
 import { useEffect } from 'preact/hooks';
+import { FirstTime } from '../../controls/first-time.tsx';
 import { NotArrived } from '../../controls/not-arrived.tsx';
 import { dictation, ensureDictation } from '../../state/dictation-made.ts';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
@@ -77,6 +78,7 @@ function Preview() {
         (kind !== 'home' || laid.notes.length === 0) && <Nothing kind={kind} />
       ) : (
         <>
+          {laid.pages.length > 0 && <FirstTime of="true size" />}
           <Save laid={laid} />
           <Pages views={views} kind={kind} isBacked={backs && isOfCards(kind)} />
         </>

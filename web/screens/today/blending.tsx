@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { makeBoardLink } from '../../../core/boards/shapes/board-link.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
 import { Card } from '../../controls/card.tsx';
+import { FirstTime } from '../../controls/first-time.tsx';
 import { Hidden } from '../../controls/hidden.tsx';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { taught } from '../../state/progress.ts';
@@ -64,6 +65,7 @@ export function Blending({ drill }: { readonly drill: Drill }) {
             <span class="word real">underlined</span>: real words
           </p>
         </div>
+        {drill.run.length > 0 && <FirstTime of="flip" />}
         <Flips drill={drill} />
       </div>
     </section>

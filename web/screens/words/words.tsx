@@ -1,5 +1,6 @@
 import './words.css';
 import { useMemo } from 'preact/hooks';
+import { FirstTime } from '../../controls/first-time.tsx';
 import type { Engine } from '../../state/engine.ts';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
 import { find } from '../../state/find.ts';
@@ -47,7 +48,12 @@ function Found({ ready }: { readonly ready: Engine }) {
   const entries = useMemo(() => find(asked, known, ready), [asked, known, ready]);
   const fit = useFitEntries(entries, asked.asked, ready);
   if (fit.done && fit.entries.length === 0) return <Nothing />;
-  return <WordList key={listKey(entries)} fit={fit} ready={ready} />;
+  return (
+    <>
+      {asked.onlyTaught && <FirstTime of="decodable" />}
+      <WordList key={listKey(entries)} fit={fit} ready={ready} />
+    </>
+  );
 }
 
 /** Another list begins at its top again. */

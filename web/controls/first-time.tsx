@@ -1,0 +1,16 @@
+import './first-time.css';
+import { hasMet, meet } from '../state/met.ts';
+import { FIRST_TIME, type Thing } from '../wording/first-time.ts';
+
+/** One line about something, until she has put it away; then never again on this device. */
+export function FirstTime({ of: thing }: { readonly of: Thing }) {
+  if (hasMet(thing)) return null;
+  return (
+    <p class="first-met" role="note">
+      <span>{FIRST_TIME[thing]}</span>{' '}
+      <button type="button" class="button plain" onClick={() => meet(thing)}>
+        Got it
+      </button>
+    </p>
+  );
+}

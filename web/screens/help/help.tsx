@@ -1,0 +1,109 @@
+import './help.css';
+import { useState } from 'preact/hooks';
+import { beginFirstRun } from '../../state/first-run.ts';
+import { linkTo } from '../../state/route.ts';
+import { factsOf, type Screen } from '../../state/screens.ts';
+import { WORDS } from '../../wording/help/glossary.ts';
+import { TOPICS } from '../../wording/help/topics.ts';
+import { topicsWith, wordsWith } from './find-help.ts';
+import { Picture } from './picture.tsx';
+import { TopicText } from './topic-text.tsx';
+import { Walk } from './walk.tsx';
+import { WordList } from './word-list.tsx';
+
+/** All help on one page: searched by words, printed as one guide. */
+export function HelpPage() {
+  const [sought, setSought] = useState('');
+  const topics = topicsWith(sought);
+  const words = wordsWith(sought);
+  const isAll = sought.trim() === '';
+  return (
+    <article class="help">
+      <h1>Help</h1>
+      <div class="help-tools">
+        <label>
+          Look for
+          <input
+            type="search"
+            value={sought}
+            placeholder="nonsense words"
+            autocomplete="off"
+            onInput={(event) => setSought(event.currentTarget.value)}
+          />
+        </label>
+        <a class="button next" href={linkTo('learned')} onClick={beginFirstRun}>
+          Show me: two minutes
+        </a>
+        <button type="button" class="button" onClick={() => print()}>
+          Print the guide
+        </button>
+      </div>
+      <p class="quiet small" role="status">
+        {isAll
+          ? 'On any page, press ? for the help on that page. All of it works without a network.'
+          : foundSaid(topics.length, words.length)}
+      </p>
+      {isAll && (
+        <>
+          <nav class="help-contents" aria-label="Contents">
+            <a href={`#${anchorOf('walk')}`} onClick={(event) => jump(event, 'walk')}>
+              Your first hour
+            </a>
+            {TOPICS.map(({ screen }) => (
+              <a
+                key={screen}
+                href={`#${anchorOf(screen)}`}
+                onClick={(event) => jump(event, screen)}
+              >
+                {factsOf(screen).title}
+              </a>
+            ))}
+            <a href={`#${anchorOf('words')}`} onClick={(event) => jump(event, 'words')}>
+              Words
+            </a>
+          </nav>
+          <section id={anchorOf('walk')} class="help-topic" tabIndex={-1}>
+            <h2>Your first hour</h2>
+            <Walk />
+          </section>
+        </>
+      )}
+      {topics.map((topic) => (
+        <section key={topic.screen} id={anchorOf(topic.screen)} class="help-topic" tabIndex={-1}>
+          <h2>
+            <a href={linkTo(topic.screen)}>{factsOf(topic.screen).title}</a>
+          </h2>
+          <Picture of={topic.screen} />
+          <TopicText topic={topic} />
+        </section>
+      ))}
+      {words.length > 0 && (
+        <section id={anchorOf('words')} class="help-topic" tabIndex={-1}>
+          <h2>Words</h2>
+          <WordList words={isAll ? WORDS : words} />
+        </section>
+      )}
+    </article>
+  );
+}
+
+function foundSaid(pages: number, words: number): string {
+  if (pages + words === 0) return 'Nothing has all of these words. Try fewer, or a part of one.';
+  const said = [
+    ...(pages > 0 ? [`${pages} ${pages === 1 ? 'page' : 'pages'}`] : []),
+    ...(words > 0 ? [`${words} ${words === 1 ? 'word' : 'words'}`] : []),
+  ];
+  return said.join(' and ');
+}
+
+function anchorOf(part: Screen | 'walk' | 'words'): string {
+  return `help-${part}`;
+}
+
+/** The address names the screen alone, so that within it one jumps without it. */
+function jump(event: MouseEvent, part: Screen | 'walk' | 'words'): void {
+  event.preventDefault();
+  const there = document.getElementById(anchorOf(part));
+  there?.scrollIntoView({ block: 'start' });
+  there?.focus({ preventScroll: true });
+}

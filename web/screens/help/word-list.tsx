@@ -1,0 +1,18 @@
+import { meaningOf, type Word } from '../../wording/help/glossary.ts';
+
+/** Words with what each means. */
+export function WordList({ words }: { readonly words: readonly Word[] }) {
+  return (
+    <dl class="help-words">
+      {words.map((word) => (
+        <div key={word}>
+          <dt>
+            {word}
+            {meaningOf(word).ours && <span class="quiet small"> (our word)</span>}
+          </dt>
+          <dd>{meaningOf(word).means}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

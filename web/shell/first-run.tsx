@@ -1,0 +1,31 @@
+import './first-run.css';
+import { useEffect } from 'preact/hooks';
+import { endFirstRun, isFirstRun } from '../state/first-run.ts';
+import { linkTo } from '../state/route.ts';
+import type { Screen } from '../state/screens.ts';
+import { FIRST_RUN, type FirstRunStep } from '../wording/first-run.ts';
+
+/** Leads a newcomer in three steps to her first warm-up with her own class: one line above each screen of the way. */
+export function FirstRun({ screen }: { readonly screen: Screen }) {
+  const on = isFirstRun.value;
+  useEffect(() => {
+    if (screen === 'stage' || screen === 'desk') endFirstRun();
+  }, [screen]);
+  const step: FirstRunStep | undefined = FIRST_RUN[screen];
+  if (!on || !step) return null;
+  return (
+    <section class="first-run" aria-label="Your first warm-up">
+      <p>
+        <b>Step {step.number} of 3.</b> {step.says}
+      </p>
+      {step.aside && (
+        <a class="button" href={linkTo(step.aside.to)}>
+          {step.aside.name}
+        </a>
+      )}
+      <button type="button" class="button plain" onClick={endFirstRun}>
+        I’ll find my way
+      </button>
+    </section>
+  );
+}
