@@ -1,7 +1,7 @@
-/** A day as it is written above a page: `Tuesday, November 24`; with the year when it is another one. */
-export function dayName(day: string, today: string): string {
+/** A day as it is written above a page: `Tuesday, November 24`; with the year when it is another one; in English or the language of this tag. */
+export function dayName(day: string, today: string, tag = 'en-US'): string {
   const year = day.slice(0, 4) === today.slice(0, 4) ? {} : ({ year: 'numeric' } as const);
-  return noonOf(day).toLocaleDateString('en-US', {
+  return noonOf(day).toLocaleDateString(tag, {
     weekday: 'long',
     month: 'long',
     day: 'numeric',

@@ -1,5 +1,5 @@
 import { computed } from '@preact/signals';
-import { custom, type InferOutput, object, picklist } from 'valibot';
+import { custom, type InferOutput, object, optional, picklist } from 'valibot';
 import { type ChildId, childId, isChildId } from '../../../core/ids.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { PAGES } from '../../../core/log/event.ts';
@@ -11,11 +11,19 @@ import { asked, parseScreen, takeAsked } from '../../state/route.ts';
 export const WAYS = [...PAGES, 'tables'] as const;
 export type Way = (typeof WAYS)[number];
 
-const schema = object({ way: picklist(WAYS), child: custom<ChildId>(isChildId) });
+/** The languages of the note for a family. */
+export const LANGUAGES = ['english', 'spanish'] as const;
+
+const schema = object({
+  way: picklist(WAYS),
+  child: custom<ChildId>(isChildId),
+  language: optional(picklist(LANGUAGES), 'english'),
+});
 
 const choice = remembered<InferOutput<typeof schema>>('pages', schema, {
   way: 'meeting',
   child: childId(''),
+  language: 'english',
 });
 
 /** The page that is shown. */
@@ -25,6 +33,14 @@ export const way = computed<Way>(() => choice.value.way);
 export const child = computed<Child | null>(
   () => everyone.value.find(({ id }) => id === choice.value.child) ?? everyone.value[0] ?? null,
 );
+
+/** The language of the note for a family. */
+export const language = computed(() => choice.value.language);
+
+/** Has the note for a family in this language from now on. */
+export function speak(next: (typeof LANGUAGES)[number]): void {
+  choice.value = { ...choice.peek(), language: next };
+}
 
 /** Turns to a page. */
 export function turnTo(next: Way): void {

@@ -6,13 +6,17 @@ import { Card } from '../../controls/card.tsx';
 import { today } from '../../state/day.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { knowledge, modelDay } from '../../state/knowledge.ts';
-import { sentenceOn } from '../../state/of-child.ts';
+import { sentenceOn, storyOf } from '../../state/of-child.ts';
 import { practicedBy } from '../../state/practiced.ts';
 import { linkTo } from '../../state/route.ts';
 import { fetchSentences, sentences } from '../../state/sentences-ready.ts';
 import { thresholds } from '../../state/thresholds.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { dayName } from '../../wording/day-name.ts';
+import { ENGLISH } from '../../wording/family/english.ts';
+import { SPANISH, SPANISH_STORY } from '../../wording/family/spanish.ts';
+import { storyIn } from '../../wording/family/story-in.ts';
+import { language } from './choice.ts';
 import { HerLine } from './her-line.tsx';
 import { WordsToWrite } from './spelling.tsx';
 
@@ -25,47 +29,53 @@ export function FamilyNote({ child }: { readonly child: Child }) {
   const [turn, setTurn] = useState(0);
   useEffect(() => void fetchSentences(), []);
   const { practice, wanted, isSeen } = usePractice(child, turn);
+  const isSpanish = language.value === 'spanish';
+  const words = isSpanish ? SPANISH : ENGLISH;
+  const sentence = isSpanish ? storyIn(SPANISH_STORY, storyOf(child)) : sentenceOn(child);
+  const aboutWords = words.aboutWords(child.name);
   return (
-    <article class="paper-page family">
+    <article class="paper-page family" lang={words.tag}>
       <header>
-        <h2>Reading at home with {child.name}</h2>
-        <p class="quiet">{dayName(today(), today())}</p>
+        <h2>{words.title(child.name)}</h2>
+        <p class="quiet">{dayName(today(), today(), words.tag)}</p>
       </header>
       <p class="page-lead">
         <b>
-          {child.name}: {sentenceOn(child)}
+          {child.name}: {sentence}
         </b>
       </p>
-      <p>
-        In school we practice reading by sounds for a few minutes every day. Five minutes at home
-        help a great deal.
-      </p>
-      {practice === null && <p class="quiet">Choosing words …</p>}
+      <p>{words.intro}</p>
+      {aboutWords !== '' && <p>{aboutWords}</p>}
+      {practice === null && (
+        <p class="quiet" lang="en-US">
+          Choosing words …
+        </p>
+      )}
       {practice && practice.words.length === 0 && (
-        <p class="not-printed pages-hint">
+        <p class="not-printed pages-hint" lang="en-US">
           The sounds that {child.name} is sure of, by what was noted, do not make words yet. Take a
           short check of letter sounds, or call on {child.name} in warm-ups; then words stand here.
         </p>
       )}
       {practice && practice.words.length > 0 && (
         <>
-          <h3>{isSeen ? `Words that ${child.name} can read` : 'Words to try'}</h3>
-          <ul class="home-words" aria-label="Words to read">
+          <h3>{isSeen ? words.canRead(child.name) : words.toTry}</h3>
+          <ul class="home-words" lang="en-US" aria-label="Words to read">
             {practice.words.map(({ text }) => (
               <li key={text}>{text}</li>
             ))}
           </ul>
           {practice.sentences.length > 0 && (
             <>
-              <h3>To read together</h3>
+              <h3>{words.together}</h3>
               {practice.sentences.map(({ text }) => (
-                <p key={text} class="home-sentence">
+                <p key={text} class="home-sentence" lang="en-US">
                   {text}
                 </p>
               ))}
             </>
           )}
-          <p class="not-printed">
+          <p class="not-printed" lang="en-US">
             <button type="button" class="button" onClick={() => setTurn(turn + 1)}>
               Other words
             </button>{' '}
@@ -77,7 +87,7 @@ export function FamilyNote({ child }: { readonly child: Child }) {
       )}
       {wanted.length > 0 && (
         <>
-          <h3>We are practicing these just now</h3>
+          <h3>{words.practicing}</h3>
           <ul class="page-cards">
             {wanted.map((card) => (
               <li key={card}>
@@ -88,19 +98,14 @@ export function FamilyNote({ child }: { readonly child: Child }) {
           </ul>
         </>
       )}
-      <WordsToWrite child={child.id} name={child.name} />
-      <h3>How to practice</h3>
+      <WordsToWrite child={child.id} name={child.name} words={words} />
+      <h3>{words.howTo}</h3>
       <ol class="home-how">
-        <li>
-          {child.name} points to each letter or pair of letters, says its sound, then runs a finger
-          under the word and says it.
-        </li>
-        <li>
-          If a word goes wrong, say it yourself, then say it together, then let {child.name} say it
-          alone.
-        </li>
-        <li>Stop while it is still fun, and say what went well.</li>
+        {words.steps(child.name).map((step) => (
+          <li key={step}>{step}</li>
+        ))}
       </ol>
+      {words.machineMade !== '' && <p class="quiet small">{words.machineMade}</p>}
       <HerLine page="family" about={child.id} placeholder="A friendly line to the family" />
     </article>
   );

@@ -5,7 +5,18 @@ import { NoChildren } from '../../controls/no-children.tsx';
 import { SignShapes } from '../../controls/sign.tsx';
 import { everyone } from '../../state/everyone.ts';
 import { asked } from '../../state/route.ts';
-import { child, takeChild, turnTo, turnToChild, WAYS, type Way, way } from './choice.ts';
+import {
+  child,
+  LANGUAGES,
+  language,
+  speak,
+  takeChild,
+  turnTo,
+  turnToChild,
+  WAYS,
+  type Way,
+  way,
+} from './choice.ts';
 import { FamilyNote } from './family-note.tsx';
 import { Handover } from './handover.tsx';
 import { MeetingPage } from './meeting-page.tsx';
@@ -51,12 +62,33 @@ export function PagesPage() {
               </select>
             </label>
           )}
+          {now === 'family' && (
+            <label>
+              <span>Language</span>
+              <select
+                value={language.value}
+                onChange={(event) => {
+                  const next = LANGUAGES.find((each) => each === event.currentTarget.value);
+                  if (next) speak(next);
+                }}
+              >
+                <option value="english">English</option>
+                <option value="spanish">Spanish</option>
+              </select>
+            </label>
+          )}
           {now !== 'tables' && (
             <button type="button" class="button next" onClick={() => print()}>
               Print this page
             </button>
           )}
         </div>
+        {now === 'family' && language.value === 'spanish' && (
+          <p class="pages-hint">
+            A machine made this Spanish. Have someone who speaks it read the page before you hand it
+            on.
+          </p>
+        )}
         <p class="quiet small">
           You decide what goes to whom. Your school’s rules, and laws such as FERPA or the GDPR, say
           what may be shared.

@@ -4,6 +4,8 @@ import type { CommonSlip } from '../../../core/papers/spelling-shown.ts';
 import { habitName } from '../../../core/spelling/plain-words.ts';
 import { type ChildSpelling, spellingOf } from '../../state/papers.ts';
 
+import type { FamilyWords } from '../../wording/family/family-words.ts';
+
 /** So many slips and words stand on a page. */
 const MOST = 6;
 
@@ -51,20 +53,26 @@ export function missedSaid(child: ChildId): string {
 }
 
 /** The words that a child wrote otherwise, to be written at home; nothing where there are none. */
-export function WordsToWrite({ child, name }: { readonly child: ChildId; readonly name: string }) {
+export function WordsToWrite({
+  child,
+  name,
+  words,
+}: {
+  readonly child: ChildId;
+  readonly name: string;
+  readonly words: FamilyWords;
+}) {
   const missed = spellingOf(child)?.missed.slice(0, MOST) ?? [];
   if (missed.length === 0) return null;
   return (
     <>
-      <h3>Words to write together</h3>
-      <ul class="home-words">
+      <h3>{words.toWrite}</h3>
+      <ul class="home-words" lang="en-US">
         {missed.map(({ word }) => (
           <li key={word}>{word}</li>
         ))}
       </ul>
-      <p>
-        Say the word slowly. {name} says each sound, writes it, and then looks at the word above.
-      </p>
+      <p>{words.howToWrite(name)}</p>
     </>
   );
 }
