@@ -16,7 +16,6 @@ export function Picture({ of: screen }: { readonly of: Screen }) {
       src={file}
       width={683}
       height={384}
-      loading="lazy"
       alt={`“${factsOf(screen).title}” with a sample class`}
     />
   );
