@@ -2,9 +2,11 @@ import './app.css';
 import { useErrorBoundary, useLayoutEffect } from 'preact/hooks';
 import { Banner } from '../controls/banner.tsx';
 import { SampleBar } from '../controls/sample-bar.tsx';
+import { lookLike } from '../controls/use-look.ts';
 import { sharedAs } from '../state/open-class.ts';
 import { linkTo, shown } from '../state/route.ts';
 import { factsOf } from '../state/screens.ts';
+import { settings } from '../state/settings.ts';
 import { Broken } from './broken.tsx';
 import { FirstRun } from './first-run.tsx';
 import { Header } from './header.tsx';
@@ -22,6 +24,10 @@ export function App() {
     scrollTo(0, 0);
     if (screen === 'today') bringNear('stage');
   }, [screen]);
+  const { pagesLook } = settings.value;
+  useLayoutEffect(() => {
+    if (!ALONE.has(screen)) lookLike(pagesLook);
+  }, [screen, pagesLook]);
   if (error) return <Broken error={error} again={forget} />;
   if (ALONE.has(screen)) {
     return (

@@ -17,14 +17,17 @@ import { remembered } from '../device/remembered.ts';
 
 /** How sounds are written: `/ā/` as in classrooms, or the phonetic alphabet. */
 export const NOTATIONS = ['classroom', 'ipa'] as const;
-/** The stage's colors. */
+/** How the stage looks, and how all other screens do. */
 export const LOOKS = ['paper', 'dark', 'contrast'] as const;
 /** The hand that points; the stage's touch side follows it. */
 export const HANDS = ['right', 'left'] as const;
 
 const fields = object({
   notation: optional(picklist(NOTATIONS), 'classroom'),
+  /** Of the stage and the desk. */
   look: optional(picklist(LOOKS), 'paper'),
+  /** Of all other screens. */
+  pagesLook: optional(picklist(LOOKS), 'paper'),
   hand: optional(picklist(HANDS), 'right'),
   /** Milliseconds of one sweep. */
   sweepPace: optional(pipe(number(), minValue(200), maxValue(3000)), 700),
@@ -54,6 +57,7 @@ export type Settings = InferOutput<typeof schema>;
 export const settings = remembered<Settings>('settings', schema, {
   notation: 'classroom',
   look: 'paper',
+  pagesLook: 'paper',
   hand: 'right',
   sweepPace: 700,
   blending: 'whole',

@@ -9,17 +9,23 @@ import { Classes } from './classes-here.tsx';
 import { Groups } from './groups.tsx';
 import { SafeKeeping } from './safe-keeping.tsx';
 
-/** The class: its groups and where each stands, its children, the other classes, and how all is kept safe. */
+/** The class: its children and groups first; the other classes and how all is kept safe beside them. */
 export function ClassPage() {
+  const hasChildren = everyone.value.length > 0;
   return (
     <div class="class-page">
-      <ClassName />
-      <AddChildren />
-      {everyone.value.length === 0 && <LookAround />}
-      <BringList />
-      <Groups />
-      <Classes />
-      {!isLookedAt.value && <SafeKeeping />}
+      <div class="class-people">
+        <ClassName />
+        {hasChildren && <Groups />}
+        <AddChildren />
+        {!hasChildren && <LookAround />}
+        <BringList />
+        {!hasChildren && <Groups />}
+      </div>
+      <aside class="class-keep" aria-label="Classes and copies">
+        {!isLookedAt.value && <SafeKeeping />}
+        <Classes />
+      </aside>
     </div>
   );
 }

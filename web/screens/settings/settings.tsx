@@ -28,7 +28,14 @@ export function SettingsPage() {
           now={now.notation}
         />
         <Choice
-          title="The stage"
+          title="These pages"
+          name="pagesLook"
+          options={LOOKS}
+          names={{ paper: 'light, like paper', dark: 'dark', contrast: 'strong contrast' }}
+          now={now.pagesLook}
+        />
+        <Choice
+          title="The stage and the desk"
           name="look"
           options={LOOKS}
           names={{ paper: 'warm paper', dark: 'dark room', contrast: 'strong contrast' }}
