@@ -24,7 +24,7 @@ const APART = 55;
 const names: Readonly<Record<CheckKind, string>> = {
   'letter-sounds': 'Letter sounds',
   'nonsense-words': 'Nonsense words',
-  'sight-words': 'Words at sight',
+  'sight-words': 'Words by sight',
 };
 
 /** What a form is called on both pages, its seed when left out, and who reads it, for her page alone. */
@@ -84,7 +84,7 @@ function scoringBlocks(
     ),
     space(1),
     paragraph(
-      'Strike out a sound that was wrong and write above it what you heard. A dash: left out. H: no answer in three seconds, so you said it. SC: the child put it right alone, which counts as right. A bracket after the last item read.',
+      'Cross out a sound that was wrong and write what you heard above it. A dash: left out. H, for helped: no answer in three seconds, so you said it. A plus: the child fixed it alone, which counts as right. Draw a line after the last one read.',
       look,
     ),
     space(3),

@@ -35,7 +35,7 @@ export function homeSheet({ cards, words, sentences, reader }: HomeSheetSpec, lo
     blanks([[reader ? `For ${reader}` : 'For', 0.62] as const, ['Week of', 0.38] as const], look),
     space(2),
     paragraph(
-      'Five minutes are enough, and short and happy is best. Everything on this page was taught at school. When something is hard, you say it first, then both together, then your child alone. Tick a box for each day.',
+      'Five minutes are enough, and short and happy is best. Everything on this page was taught at school. When something is hard, you say it first, then both together, then your child alone. Check a box for each day.',
       look,
     ),
     space(3),

@@ -54,7 +54,7 @@ export function planSheet(spec: PlanSheetSpec, look: SheetLook): readonly Page[]
   const blocks = (look: SheetLook): readonly Block[] => [
     ...titleBlock(
       `Warm-up for ${whom}`,
-      `${day === '' ? '' : `${day}. `}Up to ten minutes, quick and friendly. All of it was taught: leave out what you like, add nothing. Tick the box where something broke, and write beside it what you heard.`,
+      `${day === '' ? '' : `${day}. `}Up to ten minutes, quick and friendly. All of it was taught: leave out what you like, add nothing. Check the box where something broke, and write beside it what you heard.`,
       look,
     ),
     ...(drill.visual.length > 0 ? visualBlocks(spec, look) : []),

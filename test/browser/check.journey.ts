@@ -62,7 +62,7 @@ describe('a short check', () => {
     await looksWell(page);
     await allKept(page);
     await page.reload();
-    await expect.poll(() => said(3)).toMatch(/, corrected alone$/);
+    await expect.poll(() => said(3)).toMatch(/, fixed alone$/);
     expect(await said(4)).toMatch(/, helped$/);
     expect(await itemsSaid(page, 'wrong').count()).toBe(1);
 
@@ -75,7 +75,7 @@ describe('a short check', () => {
     await page.getByText('That was a minute.').waitFor();
     await card(11, 1).click();
     const figure = (name: string) => figureOf(page, name);
-    expect(await figure('whole words right')).toBe('10 of 12');
+    expect(await figure('words read right')).toBe('10 of 12');
     expect(await figure('accuracy')).toBe('83%');
     expect(await figure('words a minute')).toBe('10');
     expect(await figure('time')).toBe('60 s');
@@ -83,7 +83,7 @@ describe('a short check', () => {
     await page.getByText('not a diagnosis').waitFor();
     await looksWell(page);
 
-    await page.getByRole('button', { name: 'Mend a mark' }).click();
+    await page.getByRole('button', { name: 'Fix a mark' }).click();
     await card(5, 1).focus();
     await page.keyboard.press('r');
     await expect.poll(() => itemsSaid(page, 'left out').count()).toBe(5);
@@ -94,12 +94,12 @@ describe('a short check', () => {
     await looksWell(page);
     await page.getByRole('button', { name: 'Back to the score' }).click();
     await page.getByText('Row 2 was skipped. Every item of it counts as wrong.').waitFor();
-    expect(await figure('whole words right')).toBe('5 of 12');
+    expect(await figure('words read right')).toBe('5 of 12');
     await page.getByRole('button', { name: 'Count a skipped row as one' }).click();
-    expect(await figure('whole words right')).toBe('5 of 8');
+    expect(await figure('words read right')).toBe('5 of 8');
     await looksWell(page);
     await page.getByRole('button', { name: 'Count every item' }).click();
-    await page.getByRole('button', { name: 'Mend a mark' }).click();
+    await page.getByRole('button', { name: 'Fix a mark' }).click();
     await page.getByRole('button', { name: 'Row 2 was skipped' }).click();
     await page.getByRole('button', { name: 'Back to the score' }).click();
 

@@ -56,7 +56,7 @@ describe('a warm-up that is interrupted', () => {
     expect(await told(page, 'begun')).toHaveLength(1);
 
     await page.keyboard.press('Escape');
-    await button(page, 'End it, or from the top').click();
+    await button(page, 'End it or start over').click();
     await button(page, /^Take it out of the record/).click();
     await started(page);
     await press(page, 2);

@@ -54,7 +54,7 @@ describe('what they know', () => {
     );
     await page.getByText('2 of 5 say /ĕ/ for short i:').waitFor();
     await cell('Bram', 'Missed 3 of the last 3. Right 0 of 10').first().waitFor();
-    await page.getByText('Practice monitoring, not a diagnosis').waitFor();
+    await page.getByText('practice notes, not a diagnosis').waitFor();
 
     await page.getByText('Secure from 80%, shaky below 60%').click();
     await page.getByLabel('Shaky below').fill('90');

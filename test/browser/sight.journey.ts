@@ -133,7 +133,7 @@ describe('a word known by sight', () => {
 
   it('is asked in a short check of its own, and counted', async () => {
     await openScreen(page, 'check', page.getByLabel('Who reads'));
-    await page.getByLabel('Words at sight').check();
+    await page.getByLabel('Words by sight').check();
     await page.getByLabel('No clock').check();
     await page.getByRole('button', { name: 'Begin' }).click();
     for (let taps = 0; taps < 2; taps++) await cardOf(items(page).first(), 1).click();

@@ -52,7 +52,7 @@ export function Banner() {
             </>
           }
         >
-          Something kept on this device could not be read, so we began afresh there. A copy of it
+          Something kept on this device could not be read, so that part starts fresh. A copy of it
           was put aside; nothing was thrown away.
         </Notice>
       )}
@@ -105,7 +105,7 @@ function saidOfAmiss({ putBack, copied, damaged, twofold }: Amiss): string {
           `${count(twofold, 'One entry is', 'entries are')} told in two ways on this device; the first stands.`,
         ]
       : []),
-    'Please look whether the last marks are there, and save a copy as a file.',
+    'Please check that your last marks are there, and save a copy as a file.',
   ].join(' ');
 }
 

@@ -3,8 +3,8 @@ import './check-note.css';
 export function PracticeNote() {
   return (
     <p class="practice-note small">
-      This is practice monitoring, not a diagnosis: it says what to practice next. No norm is
-      claimed. For anything more, ask your school’s licensed specialists and follow your local
+      This is for practice, not a diagnosis: it shows what to practice next, and compares no child
+      with others. For anything more, ask your school’s licensed specialists and follow your local
       rules.
     </p>
   );

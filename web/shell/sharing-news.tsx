@@ -51,7 +51,7 @@ function Came() {
         See who is in it
       </a>
       <button type="button" class="button plain" onClick={() => tellOf(fresh.map(({ id }) => id))}>
-        That is right
+        Got it
       </button>
     </div>
   );

@@ -41,5 +41,5 @@ export function setPinned<Part extends keyof Pins>(
   const others = (now[part] as readonly string[]).filter((other) => other !== what);
   const next = { ...now, [part]: isOn ? [...others, what] : others };
   const of = { ...kept.peek().of, [groupKey.peek()]: next };
-  change(kept, { of }, isOn ? 'It comes every day.' : 'It comes every day no more.');
+  change(kept, { of }, isOn ? 'It comes every day.' : 'It no longer comes every day.');
 }

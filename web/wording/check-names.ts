@@ -9,12 +9,12 @@ import { classState } from '../state/open-class.ts';
 export const kindNames: Readonly<Record<CheckKind, string>> = {
   'letter-sounds': 'Letter sounds',
   'nonsense-words': 'Nonsense words',
-  'sight-words': 'Words at sight',
+  'sight-words': 'Words by sight',
 };
 
 /** What can be said of a whole item, as it was read. */
 export const outcomeNames = {
-  'self-corrected': 'corrected alone',
+  'self-corrected': 'fixed alone',
   hesitated: 'helped',
   'left-out': 'left out',
 } as const;

@@ -11,7 +11,7 @@ export const FIRST_TIME = {
   decodable:
     'A word is listed only if every sound and spelling in it was taught, or children know the whole word by heart.',
   'true size':
-    'Print at 100 %, not “fit to page”. The small ruler on the first page shows whether the size is right.',
+    'Print at 100%, not “fit to page”. The small ruler on the first page shows whether the size is right.',
 } as const;
 
 /** Something that is explained once. */

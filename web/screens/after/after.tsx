@@ -89,7 +89,7 @@ function Shown({ record }: { readonly record: DrillRecord }) {
           <section class="part" aria-labelledby="after-broke">
             <h2 id="after-broke">{broken.length === 0 ? 'Nothing broke' : 'Broke'}</h2>
             {broken.length === 0 ? (
-              <p>Nothing was marked, so all of it went well. Tell them so.</p>
+              <p>Nothing was marked, so all of it went well. Tell them!</p>
             ) : (
               <Broke record={record} broken={broken} />
             )}

@@ -16,7 +16,7 @@ export function Tomorrow({ drills }: { readonly drills: readonly DrillRecord[] }
   const back = practiced(all);
   const those = all.filter(({ cards }) => cards.every((id) => back.includes(id)));
   if (those.length === 0) {
-    return <p>Nothing has to come back. They can go on.</p>;
+    return <p>Nothing has to come back. They are ready to go on.</p>;
   }
   return (
     <ul class="back">

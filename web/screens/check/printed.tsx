@@ -39,9 +39,9 @@ export function PrintedForm({ form, name, timed }: PrintedProps) {
           </p>
         </header>
         <p>
-          Strike through each letter that was wrong and write above it what was said. Write{' '}
-          <b>sc</b> above what the child corrected alone (right), <b>h</b> above what you said after
-          3 seconds (wrong). Put a bracket <b>]</b> after the last one read.
+          Cross out each letter that was wrong and write what you heard above it. A plus <b>+</b>{' '}
+          above what the child fixed alone (it counts as right), an <b>h</b> for helped above what
+          you said after three seconds (it counts as wrong). Draw a line after the last one read.
         </p>
         <table>
           <tbody>

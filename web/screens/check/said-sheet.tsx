@@ -52,7 +52,7 @@ export function SaidSheet({ form, item, card, reading, onSay, onWhole }: SaidShe
           class="choice text said-choice"
           onClick={() => onWhole('self-corrected')}
         >
-          corrected alone
+          fixed alone
         </button>
         <button type="button" class="choice text said-choice" onClick={() => onWhole('hesitated')}>
           helped after 3 s

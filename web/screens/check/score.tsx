@@ -63,7 +63,7 @@ export function ScorePage({ record }: { readonly record: CheckRecord }) {
           <Missed record={record} score={score} />
           <p class="check-acts not-printed">
             <button type="button" class="button" onClick={() => setMends(true)}>
-              Mend a mark
+              Fix a mark
             </button>
             <a class="button plain" href={linkTo('pages', `child=${record.child}`)}>
               A page for a meeting
@@ -94,7 +94,7 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
         {right} <small>of {asked}</small>
       </Figure>
       {isWords && (
-        <Figure name="correct sounds">
+        <Figure name="sounds read right">
           {soundsRight} <small>of {soundsAsked}</small>
         </Figure>
       )}
@@ -105,7 +105,7 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
           {isWords && <Figure name="sounds a minute">{rates.sounds}</Figure>}
         </>
       )}
-      <Figure name="corrected alone">{score.selfCorrected}</Figure>
+      <Figure name="fixed alone">{score.selfCorrected}</Figure>
       <Figure name="time">
         {ended?.seconds == null ? 'no clock' : `${Math.round(ended.seconds)} s`}
       </Figure>
@@ -115,9 +115,9 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
 
 /** What is right as a whole, and how often in a minute, by the kind of check. */
 const figureNames: Readonly<Record<CheckKind, readonly [whole: string, rate: string]>> = {
-  'letter-sounds': ['letter sounds right', 'sounds a minute'],
-  'nonsense-words': ['whole words right', 'words a minute'],
-  'sight-words': ['words right', 'words a minute'],
+  'letter-sounds': ['letters read right', 'sounds a minute'],
+  'nonsense-words': ['words read right', 'words a minute'],
+  'sight-words': ['words read right', 'words a minute'],
 };
 
 /** The check beside the child's one before it of this kind, and what such a difference means. */
@@ -176,7 +176,7 @@ function Figure({
 
 function Missed({ record, score }: { readonly record: CheckRecord; readonly score: CheckScore }) {
   if (score.asked === 0) return <p class="quiet">Nothing was read, so there is nothing to say.</p>;
-  if (score.missed.length === 0) return <p>Nothing was marked. Tell them so.</p>;
+  if (score.missed.length === 0) return <p>Nothing was marked. Tell them!</p>;
   return (
     <ul class="check-missed" aria-label="What was missed">
       {score.missed.map(({ item, at }) => {

@@ -123,9 +123,7 @@ export function Setup({ child }: { readonly child: Child }) {
 
 function Shortfall({ made }: { readonly made: MadeForm | null }) {
   if (engine.value === 'failed') {
-    return (
-      <p role="alert">The word list did not arrive. Load the page again when you are online.</p>
-    );
+    return <p role="alert">The word list did not arrive. Reload the page when you are online.</p>;
   }
   if (!made?.shortfall) return null;
   const { code, message } = made.shortfall;

@@ -49,7 +49,7 @@ export function toolByKey(key: string): Tool | undefined {
 /** Each in one or two words, and what follows them where there is room. */
 const names: Readonly<Record<Tool, readonly [string, string]>> = {
   wrong: ['Wrong', 'sound'],
-  'self-corrected': ['Corrected', 'alone'],
+  'self-corrected': ['Fixed', 'alone'],
   hesitated: ['Helped', 'after 3 s'],
   'left-out': ['Left out', ''],
   last: ['Last', 'one read'],

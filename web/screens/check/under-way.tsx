@@ -185,7 +185,7 @@ function hintFor(tool: Tool, isOver: boolean): string {
 
 const hints: Readonly<Record<Tool, string>> = {
   wrong: 'Tap a card that was wrong; tap it again to say what you heard.',
-  'self-corrected': 'Tap what the child corrected alone. It counts as right.',
+  'self-corrected': 'Tap what the child fixed alone. It counts as right.',
   hesitated: 'Tap what you said for the child after three seconds. It counts as wrong.',
   'left-out':
     'Tap what the child left out, or the number of a row that was skipped. It counts as wrong.',

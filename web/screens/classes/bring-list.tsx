@@ -153,7 +153,7 @@ function saidOf({ format, entries, leftOut, saysRoles }: ParsedRoster): string {
       ? [`Left out: ${count(deleted, 'one child', 'children')} marked as to be deleted.`]
       : []),
     ...(format === 'oneroster' && !saysRoles
-      ? ['This list does not say who is a student: untick the grown-ups.']
+      ? ['This list does not say who is a student: uncheck the grown-ups.']
       : []),
   ].join(' ');
 }

@@ -32,13 +32,15 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
       ))}
       {notUnderstood > 0 && (
         <p>
-          {counted(notUnderstood)} written by a newer Sweepline. They are kept, and will show once
-          this one is as new.
+          {counted(notUnderstood)} written by a newer Sweepline.{' '}
+          {notUnderstood === 1 ? 'It is kept, and shows' : 'They are kept, and show'} once this one
+          is up to date.
         </p>
       )}
       {setRight > 0 && (
         <p>
-          {counted(setRight)} dated far ahead by a clock that was wrong. They count as of today.
+          {counted(setRight)} dated far ahead by a clock that was wrong, and{' '}
+          {setRight === 1 ? 'counts' : 'count'} as of today.
         </p>
       )}
       {isWhole === true && <p class="quiet small">The copy is whole: as it was saved.</p>}
@@ -50,7 +52,8 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
       )}
       {twofold > 0 && (
         <p>
-          {counted(twofold)} here already and say something else in this file. What was here stands.
+          {counted(twofold)} here already, and this file tells {twofold === 1 ? 'it' : 'them'}{' '}
+          differently. What was here stands.
         </p>
       )}
       {damaged.length > 0 && <Damaged lines={damaged} />}

@@ -190,6 +190,6 @@ function Change({
 function removing(count: number): string {
   if (count === 0) return 'Nobody is in it.';
   return count === 1
-    ? 'Its one child is in no group then.'
-    : `Its ${count} children are in no group then.`;
+    ? 'Its one child will be in no group.'
+    : `Its ${count} children will be in no group.`;
 }

@@ -73,9 +73,9 @@ function Order() {
           value={namesBy}
           onChange={({ currentTarget }) => orderNamesBy(currentTarget.value as NameOrder)}
         >
-          <option value="name">of the alphabet</option>
-          <option value="seat">of their seats</option>
-          <option value="typed">as they were typed</option>
+          <option value="name">by the alphabet</option>
+          <option value="seat">by seat</option>
+          <option value="typed">as you typed them</option>
         </select>
       </label>
       {namesBy === 'seat' && (

@@ -61,14 +61,14 @@ export function orderNamesBy(value: NameOrder): void {
 /** Seats a child before another one, or last; can be undone. */
 export function seatBefore({ id, name }: Child, before: ChildId | null): void {
   const specs = childMovedBefore(childrenOf(classState.peek(), WHOLE_CLASS), id, before);
-  if (specs.length > 0) recordUndoable(`${name} has another seat.`, ...specs);
+  if (specs.length > 0) recordUndoable(`${name} has a new seat.`, ...specs);
 }
 
 /** Puts a group before another one in the order of the day, or last; can be undone. */
 export function comeBefore(group: Group, before: GroupId | null): void {
   const state = classState.peek();
   const specs = groupMovedBefore(smallGroups(state), group.id, before);
-  const said = `${nameOfGroup(group, state)} comes at another time of the day.`;
+  const said = `${nameOfGroup(group, state)} has a new place in the day.`;
   if (specs.length > 0) recordUndoable(said, ...specs);
 }
 
@@ -101,7 +101,7 @@ export function renameGroup(group: Group, name: string): void {
 export function removeGroup(group: Group): void {
   const state = classState.peek();
   recordUndoable(
-    `${nameOfGroup(group, state)} is no group any more.`,
+    `${nameOfGroup(group, state)} is no longer a group.`,
     ...groupRemoved(state, group.id),
   );
 }

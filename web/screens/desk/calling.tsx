@@ -64,7 +64,7 @@ export function Calling({ now: { calling, standing }, onWho }: CallingProps) {
           <summary>
             {present.value.length} of {all.length} here today
           </summary>
-          <p class="quiet small">Untick who is away today. Nobody who is away is called on.</p>
+          <p class="quiet small">Uncheck who is away today. No one who is away gets called on.</p>
           <div class="here-names">
             {all.map(({ id, name }) => (
               <label key={id}>

@@ -57,7 +57,7 @@ export function WhoSheet({ title, now, mayBeAll = false, onWho, onClose }: WhoSh
               {name}
             </button>
           ))}
-          {found.length === 0 && <p class="quiet">Nobody here begins like that.</p>}
+          {found.length === 0 && <p class="quiet">No name here starts that way.</p>}
         </div>
         <button type="button" class="button" onClick={onClose}>
           Close

@@ -105,8 +105,8 @@ function Gone() {
 function Note() {
   return (
     <p class="quiet small known-note">
-      Practice monitoring, not a diagnosis, and no norm. Your local rules and licensed specialists
-      decide. It stays on this device.
+      These are practice notes, not a diagnosis, and they compare no child with others. Your local
+      rules and licensed specialists decide. They stay on this device.
     </p>
   );
 }

@@ -66,7 +66,7 @@ export function Ready() {
       )}
       <p class="ready-rule quiet small">
         Your rule: <Share field="share" says="of the children" /> <Share field="sure" says="sure" />
-        . A forecast from what was noted, no promise.
+        . A forecast from what was marked, not a promise.
       </p>
     </section>
   );

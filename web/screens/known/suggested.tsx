@@ -99,7 +99,7 @@ function Draft({ groups, kept }: { readonly groups: Ids; readonly kept: KeptGrou
               These are your groups now. <a href={linkTo('class')}>See them</a>
             </>
           ) : (
-            'One tap, and one tap back. What was noted goes along with each child.'
+            'One tap makes them, and one tap undoes it. Each child’s marks go along.'
           )}
         </span>
       </p>

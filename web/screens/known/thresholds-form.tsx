@@ -17,9 +17,8 @@ export function ThresholdsForm() {
       </summary>
       <Fields key={`${now.secure} ${now.shaky}`} />
       <p class="quiet small">
-        The published shares are 80% and 60%: a state guide to the Texas reading standards calls 80%
-        and more mastery and 59% and less in need of intervention; England’s phonics check in Year 1
-        asks for 32 of 40. Secure means that even the low end of the likely range reaches its share.
+        The usual shares are 80% and 60%, which is common practice. Secure means that even the low
+        end of the likely range reaches its share. You may set your own.
       </p>
     </details>
   );
@@ -64,11 +63,9 @@ function Fields() {
       <button
         type="button"
         class="button plain"
-        onClick={() =>
-          change(thresholds, { ...PUBLISHED_THRESHOLDS }, 'Back to the published shares.')
-        }
+        onClick={() => change(thresholds, { ...PUBLISHED_THRESHOLDS }, 'Back to the usual shares.')}
       >
-        Back to the published ones
+        Back to the usual ones
       </button>
       <p id={`${id}-problem`} class="known-problem" role="alert">
         {problem}

@@ -67,7 +67,7 @@ function Ahead({
     <>
       <p>
         At this pace, {said}, the group stands at <b>step {end.step}</b> ({end.low}–{end.high}) by{' '}
-        {daySaid(end.day)}. A forecast, no promise.
+        {daySaid(end.day)}. A forecast, not a promise.
       </p>
       <Picture all={all} from={from} />
       <table class="figures">

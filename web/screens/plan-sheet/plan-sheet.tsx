@@ -81,7 +81,7 @@ function Sheet({ drill }: { readonly drill: Drill }) {
           leave out what you like, add nothing.
         </p>
         <p class="only-printed">
-          Tick the box where something broke, and write beside it what you heard.
+          Check the box where something broke, and write beside it what you heard.
         </p>
       </header>
       {visual.length > 0 && <SayCards ids={visual} />}

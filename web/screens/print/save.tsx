@@ -55,8 +55,8 @@ function howTo({ kind, backs, turn }: Choices): string {
   if (kind === 'slides') {
     return 'Open the file in your presentation program: each click moves the line. The notes below are for you.';
   }
-  if (isSheet(kind)) return `Print at 100 %. ${whose[kind]}`;
-  const how = backs ? `on both sides, turned along the ${turn} edge, at 100 %` : 'at 100 %';
+  if (isSheet(kind)) return `Print at 100%. ${whose[kind]}`;
+  const how = backs ? `on both sides, turned along the ${turn} edge, at 100%` : 'at 100%';
   return `Print it ${how}; the ruler on the first page shows whether the size is true.`;
 }
 

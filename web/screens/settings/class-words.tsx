@@ -19,7 +19,7 @@ export function ClassWords() {
       </legend>
       <p class="quiet">
         Words not fit for a class are hidden already. You have the last word, either way. Children’s
-        names are kept under <a href={linkTo('class')}>Class</a>; no board shows one unasked.
+        names are kept under <a href={linkTo('class')}>Class</a>; no board shows one by chance.
       </p>
       <DecideForm />
       {decided.length > 0 && (

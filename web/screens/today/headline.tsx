@@ -46,7 +46,7 @@ export function Headline() {
           <Cards ids={broke.map(({ id }) => id)} /> broke {whenSaid(first.day, today())}
         </>
       )}
-      {fresh.length > 0 || first ? '.' : 'All of it was taught; nothing broke of late.'}
+      {fresh.length > 0 || first ? '.' : 'Everything here was taught, and nothing broke lately.'}
     </p>
   );
 }

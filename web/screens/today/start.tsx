@@ -38,10 +38,10 @@ function OnThisToo() {
   return (
     <>
       <a class="button" href={linkTo('desk', FOLLOWING)}>
-        Be a desk for the other device
+        Use this device as the desk
       </a>
       <a class="button" href={linkTo('stage', FOLLOWING)}>
-        Be its stage
+        Use it as the stage
       </a>
     </>
   );
@@ -95,7 +95,7 @@ function UnderWay({ record, drill }: { readonly record: DrillRecord; readonly dr
         aria-haspopup="dialog"
         onClick={(event) => setAsks(event.currentTarget)}
       >
-        End it, or from the top
+        End it or start over
       </button>
       <button type="button" class="button" onClick={() => goOn(record, other)}>
         {other === 'desk' ? 'Open the desk' : 'On the stage alone'}
@@ -106,19 +106,19 @@ function UnderWay({ record, drill }: { readonly record: DrillRecord; readonly dr
       {asks && (
         <Popover
           anchor={asks}
-          title="What becomes of what was begun"
+          title="What happens to what you started"
           onClose={() => setAsks(undefined)}
         >
-          <p class="popover-head">What becomes of the warm-up that you began?</p>
+          <p class="popover-head">What should happen to the warm-up you started?</p>
           <p class="ask-ways">
             <button type="button" class="button" onClick={() => finish(record)}>
-              End it here, and keep what was noted
+              End it here and keep what you marked
             </button>
             <button type="button" class="button" onClick={() => again(() => finish(record))}>
-              Keep what was noted, and start from the top
+              Keep what you marked and start over
             </button>
             <button type="button" class="button" onClick={() => again(() => discard(record))}>
-              Take it out of the record, and start from the top
+              Take it out of the record and start over
             </button>
           </p>
         </Popover>

@@ -7,7 +7,7 @@ const placeNames: Readonly<Record<Wish['place'], string>> = {
   anywhere: 'anywhere',
   beginning: 'at the beginning',
   middle: 'in the middle',
-  ending: 'at the ending',
+  ending: 'at the end',
 };
 
 /** What she looks for; each choice is in force at once and remembered. */

@@ -50,7 +50,7 @@ export const MAKING: readonly Topic[] = [
       'Cards, boards, slides, sheets and home practice, as a file of exact size for any printer.',
     ways: [
       'Choose under *What to print*; each picture shows the true page. Below it come only the choices that matter for it.',
-      '*Save the PDF* saves the file. Print it at 100 %: the small ruler on the page shows whether the size is right.',
+      '*Save the PDF* saves the file. Print it at 100%: the small ruler on the page shows whether the size is right.',
       'You print the same thing every week? *Keep these choices* gives them a name, and they are one tap away.',
     ],
     words: ['card', 'keyword', 'clean board'],
