@@ -50,7 +50,7 @@ describe('a short check', () => {
     await card(3, 1).focus();
     await page.keyboard.press('c');
     expect(
-      await page.getByRole('button', { name: /^Corrected/ }).getAttribute('aria-pressed'),
+      await page.getByRole('button', { name: /^Fixed/ }).getAttribute('aria-pressed'),
     ).toBe('true');
     await page.keyboard.press('Enter');
     await page.keyboard.press('h');
