@@ -78,7 +78,7 @@ describe('how it went', () => {
     await part('Next time brings back')
       .getByText(/^broke today: said/)
       .waitFor();
-    await part('Kept off the board').getByText('combinations were heard').waitFor();
+    await part('Kept off the board').getByText('can be shown').waitFor();
     await page.getByText('not a diagnosis').waitFor();
   });
 

@@ -49,9 +49,9 @@ describe('a short check', () => {
     await page.keyboard.press('ArrowRight');
     await card(3, 1).focus();
     await page.keyboard.press('c');
-    expect(
-      await page.getByRole('button', { name: /^Fixed/ }).getAttribute('aria-pressed'),
-    ).toBe('true');
+    expect(await page.getByRole('button', { name: /^Fixed/ }).getAttribute('aria-pressed')).toBe(
+      'true',
+    );
     await page.keyboard.press('Enter');
     await page.keyboard.press('h');
     await card(4, 1).click();

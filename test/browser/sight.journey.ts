@@ -140,7 +140,7 @@ describe('a word known by sight', () => {
     await page.getByRole('dialog').getByRole('button', { name: 'another word' }).click();
     await page.getByRole('button', { name: 'All of it was read' }).click();
     await whatWasMissed(page).filter({ hasText: 'said another word' }).waitFor();
-    await page.getByText('words right', { exact: true }).waitFor();
+    await page.getByText('words read right', { exact: true }).waitFor();
     expect(await barriersIn(page)).toEqual([]);
   });
 
