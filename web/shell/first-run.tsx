@@ -19,7 +19,7 @@ export function FirstRun({ screen }: { readonly screen: Screen }) {
         <b>Step {step.number} of 3.</b> {step.says}
       </p>
       {step.aside && (
-        <a class="button" href={linkTo(step.aside.to)}>
+        <a class="button first-run-aside" href={linkTo(step.aside.to)}>
           {step.aside.name}
         </a>
       )}

@@ -20,7 +20,7 @@ export function HelpButton() {
         isOpen.value = true;
       }}
     >
-      <kbd class="key">?</kbd>
+      <kbd class="key help-key">?</kbd>
     </button>
   );
 }

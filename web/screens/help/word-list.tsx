@@ -8,7 +8,7 @@ export function WordList({ words }: { readonly words: readonly Word[] }) {
         <div key={word}>
           <dt>
             {word}
-            {meaningOf(word).ours && <span class="quiet small"> (our word)</span>}
+            {meaningOf(word).ours && <span class="quiet small help-ours"> (our word)</span>}
           </dt>
           <dd>{meaningOf(word).means}</dd>
         </div>
