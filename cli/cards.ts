@@ -1,16 +1,26 @@
 import { cardsMet } from '../core/boards/shapes/taught-cards.ts';
 import { type CardId, makeSightId } from '../core/language/card-id.ts';
+import { soundLabel } from '../core/language/phonemes.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
+import { itemOfCard } from '../core/sequence/item.ts';
 import type { Item } from '../core/sequence/sequence.ts';
+import { stepOf } from '../core/sequence/step-of.ts';
 import { teach } from '../core/sequence/teach.ts';
 import { screenText } from '../core/words/own-text.ts';
 import { sightParts } from '../core/words/sight-parts.ts';
+import { wordsOfCards } from '../core/words/words-of-cards.ts';
 import { RING_COUNTS, type RingCount } from '../print/binder.ts';
 import { cardPages } from '../print/cards/card-pages.ts';
 import type { CardLook } from '../print/cards/front.ts';
 import { CARD_KINDS } from '../print/cards/grid.ts';
 import { charactersThatFit, type OwnPlace } from '../print/cards/own-length.ts';
-import { ownCard, type PaperCard, paperCard, sightCard } from '../print/cards/paper-card.ts';
+import {
+  ownCard,
+  type PaperCard,
+  paperCard,
+  sightCard,
+  toldCard,
+} from '../print/cards/paper-card.ts';
 import { stripPages } from '../print/cards/strip-pages.ts';
 import { withoutTwins } from '../print/cards/twins.ts';
 import { makePdf } from '../print/document.ts';
@@ -62,7 +72,7 @@ export async function cards(args: readonly string[]): Promise<string> {
   if (kind === 'strips') {
     piles = pilesOf(typed);
     const rings = readRings(typed, paper === 'letter' ? 3 : 4);
-    const strips = piles.map((pile) => pile.map(paperCard));
+    const strips = piles.map((pile) => backed(pile, typed));
     pages = stripPages(strips, { paper, rings, backs }, look);
     count = strips.flat().length;
   } else {
@@ -91,7 +101,7 @@ export async function cards(args: readonly string[]): Promise<string> {
 
 /** The cards that were asked for; with `--sight` the words known by sight in their place. */
 function namedCards(typed: Typed): readonly PaperCard[] {
-  if (!typed.flag('sight')) return idsOf(typed).map(paperCard);
+  if (!typed.flag('sight')) return backed(idsOf(typed), typed);
   const steps = typed.text('steps');
   const taught =
     steps === null ? readTaught(typed.text('taught')) : teach(stepItems(`1-${lastOf(steps)}`));
@@ -100,6 +110,22 @@ function namedCards(typed: Typed): readonly PaperCard[] {
   if (words.length === 0) fail('No word known by sight is taught there. Say a later step.');
   const lexicon = loadLexicon();
   return words.map((word) => sightCard(makeSightId(word), sightParts(word, taught, lexicon)));
+}
+
+/** Cards with words that show them and their steps on the back, where backs are printed. */
+function backed(ids: readonly CardId[], typed: Typed): readonly PaperCard[] {
+  if (!typed.flag('backs')) return ids.map(paperCard);
+  const steps = typed.text('steps');
+  const taught =
+    steps === null ? readTaught(typed.text('taught')) : teach(stepItems(`1-${lastOf(steps)}`));
+  const words = wordsOfCards(ids, 2, { taught, lexicon: loadLexicon(), screen: loadScreen() });
+  return ids.map((id) =>
+    toldCard(id, {
+      said: (sounds) => soundLabel(sounds),
+      words: (card) => words.get(card) ?? [],
+      step: (card) => stepOf(SEQUENCE, itemOfCard(card)),
+    }),
+  );
 }
 
 /** The last step that `20-24` names. */

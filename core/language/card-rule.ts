@@ -8,7 +8,7 @@ import { SPELLING_RULES } from './spelling-rules.ts';
 /** The rule to say with a card, as a sentence; null where there is none worth saying. */
 export function cardRule({ id, grapheme, kind }: Correspondence): string | null {
   const rule = ruleOf.get(id) ?? ruleOf.get(grapheme);
-  return (rule && whyOf.get(rule)) ?? kindRules[kind] ?? null;
+  return (rule && (said.get(rule) ?? whyOf.get(rule))) ?? kindRules[kind] ?? null;
 }
 
 /** Rules by the cards they concern, an id where only one sound of the letters is meant. */
@@ -48,6 +48,11 @@ const cardsOfRule: Readonly<Record<string, readonly string[]>> = {
 const ruleOf: ReadonlyMap<string, string> = new Map(
   Object.entries(cardsOfRule).flatMap(([rule, cards]) => cards.map((card) => [card, rule])),
 );
+
+/** Rules whose reason says what is wrong; with a card it is said what holds. */
+const said: ReadonlyMap<string, string> = new Map([
+  ['short-vowel-closed', 'It is short where a consonant after it closes the syllable.'],
+]);
 
 const whyOf: ReadonlyMap<string, string> = new Map(SPELLING_RULES.map(({ id, why }) => [id, why]));
 

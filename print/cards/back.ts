@@ -10,8 +10,8 @@ import type { CardBack } from './paper-card.ts';
 const FOOT = 5;
 
 /**
- * The teacher's side of a card: letters, sound, keyword, where it stands, and the rule she says with it; at
- * its foot, where the card lies loose, which way is up.
+ * The teacher's side of a card: letters, sound, keyword, where it stands, words that show it, the rule she
+ * says with it and the step that teaches it; at its foot, where the card lies loose, which way is up.
  */
 export function backMarks(
   back: CardBack,
@@ -66,7 +66,7 @@ function layBack(
 }
 
 function rowsOf(back: CardBack): readonly (readonly [string, string])[] {
-  const { sound, keyword, place, rule, byHeart } = back;
+  const { sound, keyword, place, rule, byHeart, words = [], step = null } = back;
   if (byHeart !== undefined) {
     return [['Read', sound], ...(byHeart ? ([['By heart', byHeart]] as const) : [])];
   }
@@ -74,6 +74,8 @@ function rowsOf(back: CardBack): readonly (readonly [string, string])[] {
     ['Sound', sound],
     ...(keyword ? ([['Keyword', keyword]] as const) : []),
     ...(place ? ([['Place', place]] as const) : []),
+    ...(words.length > 0 ? ([['Words', words.join(', ')]] as const) : []),
     ...(rule ? ([['Rule', rule]] as const) : []),
+    ...(step === null ? [] : ([['Step', `${step}`]] as const)),
   ];
 }

@@ -1,9 +1,9 @@
 import { type CardId, graphemeOf, isSightId, lettersShown } from '../../core/language/card-id.ts';
 import { cardRule } from '../../core/language/card-rule.ts';
 import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
-import type { Place } from '../../core/language/correspondence.ts';
+import { isVowelCard, type Place } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
-import { soundLabel } from '../../core/language/phonemes.ts';
+import { type Phoneme, soundLabel } from '../../core/language/phonemes.ts';
 import type { SightPart } from '../../core/words/sight-parts.ts';
 
 /** A card as it is printed. */
@@ -23,6 +23,10 @@ export interface CardBack {
   readonly keyword: string | null;
   readonly place: string;
   readonly rule: string | null;
+  /** Words that show it, of what was taught; none where nobody was asked for them. */
+  readonly words?: readonly string[];
+  /** The step of the order that teaches it, where it has one. */
+  readonly step?: number | null;
   /** Of a word known by sight, what is learned by heart; null where nothing is. */
   readonly byHeart?: string | null;
 }
@@ -44,11 +48,12 @@ export function paperCard(id: CardId): PaperCard {
       ? ofParts.map((part) => soundLabel(part?.phonemes ?? [])).join(' ')
       : soundLabel(phonemes);
   const letters = grapheme.replace('_e', '–e');
+  const place = placeOf(shape, places, isVowelCard(card));
   return {
     shape,
     parts: partsOf(shape, grapheme, card.parts),
     keyword,
-    back: { letters, sound, keyword, place: placeOf(shape, places), rule: cardRule(card) },
+    back: { letters, sound, keyword, place, rule: cardRule(card) },
   };
 }
 
@@ -92,9 +97,32 @@ const placeWords: Readonly<Record<Place, string>> = {
   ending: 'at the end',
 };
 
-function placeOf(shape: CardShape, places: readonly Place[]): string {
+function placeOf(shape: CardShape, places: readonly Place[], isVowel: boolean): string {
   if (shape === 'split') return 'around a consonant';
   if (shape === 'ending' || shape === 'cle') return 'at the end of longer words';
-  if (places.length === 0) return 'inside longer words';
+  if (places.length === 0 && !isVowel) return 'inside longer words';
+  if (isVowel) return 'in the middle pile, with the vowels';
   return places.map((place) => placeWords[place]).join(' and ');
+}
+
+/** What a class adds to the backs of its cards. */
+export interface Told {
+  /** Sounds as they are written for her. */
+  readonly said: (sounds: readonly Phoneme[]) => string;
+  /** Words that show a card. */
+  readonly words: (id: CardId) => readonly string[];
+  /** The step that teaches a card; null where none does. */
+  readonly step: (id: CardId) => number | null;
+}
+
+/** The printed card of a correspondence with all that a class adds to its back. */
+export function toldCard(id: CardId, { said, words, step }: Told): PaperCard {
+  const card = paperCard(id);
+  const known = correspondenceById.get(id);
+  if (!card.back || !known) return card;
+  const sound =
+    known.kind === 'cluster'
+      ? known.parts.map((part) => said(correspondenceById.get(part)?.phonemes ?? [])).join(' ')
+      : said(known.phonemes);
+  return { ...card, back: { ...card.back, sound, words: words(id), step: step(id) } };
 }

@@ -2,7 +2,10 @@ import { type Phoneme, soundLabel } from '../../core/language/phonemes.ts';
 import type { SheetLook } from './sheet-look.ts';
 
 /** Sounds as they are written, and as classrooms write them where the typeface lacks a sign of IPA. */
-export function said(sounds: readonly Phoneme[], { style, typeface }: SheetLook): string {
+export function said(
+  sounds: readonly Phoneme[],
+  { style, typeface }: Pick<SheetLook, 'style' | 'typeface'>,
+): string {
   return printable(soundLabel(sounds, style), () => soundLabel(sounds, 'classroom'), typeface);
 }
 

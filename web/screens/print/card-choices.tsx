@@ -117,7 +117,7 @@ function OnCards() {
       </legend>
       <Check name="pictures">Keyword with its picture</Check>
       <Check name="backs">
-        On the back: sound, keyword, place, rule; of a word, what to learn by heart
+        On the back: sound, keyword, place, words, rule and step; of a word, what to learn by heart
       </Check>
       {backs && (
         <label class="turn-of-sheet">

@@ -10,14 +10,23 @@ import {
   lettersShown,
   makeSightId,
 } from '../../../core/language/card-id.ts';
-import { cardOfItem } from '../../../core/sequence/item.ts';
+import { cardOfItem, itemOfCard } from '../../../core/sequence/item.ts';
+import { stepOf } from '../../../core/sequence/step-of.ts';
 import { screenText } from '../../../core/words/own-text.ts';
 import { sightParts } from '../../../core/words/sight-parts.ts';
+import { wordsOfCards } from '../../../core/words/words-of-cards.ts';
 import { cardPages } from '../../../print/cards/card-pages.ts';
 import { charactersThatFit, type OwnPlace } from '../../../print/cards/own-length.ts';
-import { ownCard, paperCard, sightCard } from '../../../print/cards/paper-card.ts';
+import {
+  ownCard,
+  paperCard,
+  sightCard,
+  type Told,
+  toldCard,
+} from '../../../print/cards/paper-card.ts';
 import { stripPages } from '../../../print/cards/strip-pages.ts';
 import { withoutTwins } from '../../../print/cards/twins.ts';
+import { said } from '../../../print/sheets/said.ts';
 import type { Typeface } from '../../../print/typeface.ts';
 import { type Laid, laidPages, nothingLaid } from './laid.ts';
 import type { Look } from './look.ts';
@@ -36,7 +45,10 @@ export function layCards(kind: CardThing, choices: Choices, stock: CardStock, lo
     const board = choices.source === 'table' ? stock.table : stock.today;
     if (!board) return nothingLaid(NO_BOARD);
     const { piles, notes } = pilesForPaper(board, stock);
-    const strips = piles.map((pile) => pile.map(paperCard));
+    const told = choices.backs ? toldOf(piles.flat(), stock, look) : null;
+    const strips = piles.map((pile) =>
+      pile.map((id) => (told ? toldCard(id, told) : paperCard(id))),
+    );
     if (strips.some((pile) => pile.length === 0)) {
       return nothingLaid('This board has an empty pile. Put cards on it first.');
     }
@@ -50,11 +62,12 @@ export function layCards(kind: CardThing, choices: Choices, stock: CardStock, lo
     stock.sources,
   );
   const { lexicon } = stock.sources;
-  const named = idsOf(choices, stock).map((id) =>
-    isSightId(id)
-      ? sightCard(id, sightParts(graphemeOf(id), stock.taught, lexicon))
-      : paperCard(id),
-  );
+  const ids = idsOf(choices, stock);
+  const onBack = choices.backs ? toldOf(ids, stock, look) : null;
+  const named = ids.map((id) => {
+    if (isSightId(id)) return sightCard(id, sightParts(graphemeOf(id), stock.taught, lexicon));
+    return onBack ? toldCard(id, onBack) : paperCard(id);
+  });
   const told = choices.pictures || choices.backs;
   const cards = [
     ...(told ? named : withoutTwins(named)),
@@ -62,6 +75,20 @@ export function layCards(kind: CardThing, choices: Choices, stock: CardStock, lo
     ...Array.from({ length: choices.blank }, () => ownCard('')),
   ];
   return laidPages(cardPages(cards, { kind, paper, backs }, look), cards.length, notes);
+}
+
+/** What the backs of cards tell of her class: sounds as she writes them, words of what was taught, steps. */
+function toldOf(
+  ids: readonly CardId[],
+  { progress, taught, sources }: Pick<CardStock, 'progress' | 'taught' | 'sources'>,
+  look: Look,
+): Told {
+  const words = wordsOfCards(ids, 2, { ...sources, taught });
+  return {
+    said: (sounds) => said(sounds, look),
+    words: (id) => words.get(id) ?? [],
+    step: (id) => stepOf(progress.sequence, itemOfCard(id)),
+  };
 }
 
 const NO_BOARD = 'There is no board here yet.';
