@@ -6,8 +6,8 @@ import { rightsAfter } from '../../core/sharing/rights.ts';
 import type { Role } from '../../core/sharing/role.ts';
 import { makeShortCode, parseShortCode, parseTyped, SHORT } from '../../core/sharing/typed-code.ts';
 import { makeKeys, makeSecret } from '../device/far/cipher.ts';
-import type { FarClass, Saying } from '../device/far/far-class.ts';
 import { type FarLine, openLine } from '../device/far/far-line.ts';
+import type { FarClass, Saying } from '../device/far/far-state.ts';
 import {
   invitationId,
   makeInviteSecret,

@@ -3,7 +3,7 @@
 import { signal } from '@preact/signals';
 import type { ClassId } from '../../core/ids.ts';
 import type { Rights } from '../../core/sharing/rights.ts';
-import type { FarClass, FarState } from '../device/far/far-class.ts';
+import type { FarClass, FarState } from '../device/far/far-state.ts';
 
 /** What is known of the sharing of the open class. */
 export interface Sharing {

@@ -18,65 +18,13 @@ import type { ClassRecord, KeptRecord } from '../../../core/sharing/record.ts';
 import { type Rights, staying } from '../../../core/sharing/rights.ts';
 import type { Stamping } from '../log/stamping.ts';
 import { type FarLine, openLine, type Socket } from './far-line.ts';
+import type { FarClass, FarState } from './far-state.ts';
 import type { Ledger } from './ledger.ts';
-import { createPieces, piecesOf } from './live-pieces.ts';
+import { createMoment } from './moment.ts';
 import type { OwnDevice } from './own-device.ts';
+import { createQuestions } from './questions.ts';
 import { recordsOf } from './records-of.ts';
 import type { SharedClass } from './shared-class.ts';
-
-/** A shared class kept in step with a server. */
-export interface FarClass {
-  /** Where what was recorded here is by now. */
-  readonly state: () => FarState;
-  /** The class as this device reads and writes it. */
-  readonly shared: () => SharedClass;
-  /** When each device was heard of last, by its id, by the server's clock in milliseconds. */
-  readonly seen: () => Readonly<Record<string, number>>;
-  /** The server's clock in milliseconds, as far as it is known: what an invitation's time is counted by. */
-  now(): number;
-  /** Sends events that were recorded here and are noted as to be sent; those known already are not sent. */
-  send(events: readonly LogEvent[]): Promise<void>;
-  /**
-   * Has records on the lane of rights kept; answers once they are read here as well, so that whoever is let in
-   * next is given the keys that are new by then.
-   */
-  say(records: readonly ClassRecord[], pass?: string): Promise<Saying>;
-  /** Asks the server something; null when the line was lost before it answered. */
-  ask(make: (k: number) => DeviceMessage): Promise<ServerMessage | null>;
-  /** Says something of the moment to whoever is there now; whoever is away misses it. */
-  sayLive(value: unknown): Promise<void>;
-  /** Says something live to all walls, or to the one of this id, sealed already. */
-  sayTo(to: string, body: string): void;
-  /** Lets the class begin again on a server that has lost all of it, with a pass of that server. */
-  shareAgain(pass: string): void;
-  /** Resolves when everything here is with the server, and everything there is here. */
-  settled(): Promise<void>;
-  close(): void;
-}
-
-/** What came of it: kept, or why not; `lost` when the server could not be reached. */
-export type Saying = { readonly kept: true } | { readonly why: string };
-
-/**
- * Where it is: `here` alone, `on-its-way`, or `everywhere` her other devices can get it; `closed` with
- * why, when this device is no longer in the class.
- */
-export interface FarState {
-  readonly where: 'here' | 'on-its-way' | 'everywhere' | 'closed';
-  readonly why: string | null;
-  /** Whether the server has lost the class, and a school pass is asked for (`shareAgain`). */
-  readonly needsPass: boolean;
-  /** What the server or this device did not take, and why. */
-  readonly aside: ReadonlyMap<string, string>;
-  /** How many of the events recorded here are still to be sent. */
-  readonly unsent: number;
-  /** Whether the server is in reach. */
-  readonly isConnected: boolean;
-  /** Why what comes cannot be kept on this device; null while it can. */
-  readonly trouble: StoreError | null;
-  /** Whether the server has no more room for the class. */
-  readonly isFull: boolean;
-}
 
 /** What being in step needs. */
 export interface FarClassSpec {
@@ -107,9 +55,6 @@ const TOGETHER = 512;
 /** Asks again after so many milliseconds whether it may follow what the server does not let it follow yet. */
 const ASK_AGAIN = 10_000;
 
-/** A device says so often that it is there, in milliseconds; one that has not for 25 seconds is gone. */
-const HERE_EVERY = 10_000;
-
 /** When a server is full it is asked again after so long, in milliseconds. */
 const FULL_FOR = 10 * 60 * 1000;
 
@@ -137,7 +82,6 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   let why: string | null = null;
   let isClosed = false;
   let count = 0;
-  let k = 0;
   let isFollowing = false;
   let sealedIn = 0;
   let work: Promise<unknown> = Promise.resolve();
@@ -150,11 +94,20 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   let isGivingBack = false;
   let pass: string | undefined;
   let needsPass = false;
-  let liveCount = 0;
-  let presence: ReturnType<typeof setInterval> | undefined;
-  const pieces = createPieces();
-  const met = new Set<string>();
-  const answers = new Map<number, (answer: ServerMessage | null) => void>();
+  const questions = createQuestions((message) => {
+    line?.send(message);
+    return line !== null;
+  }, wait);
+  const moment = createMoment({
+    classId,
+    me: own.id,
+    shared: () => shared,
+    send: (message) => {
+      if (isFollowing) line?.send(message);
+    },
+    onLive,
+    onSealed,
+  });
   const settling = new Set<() => void>();
   const reaching = new Map<() => void, number>();
 
@@ -186,7 +139,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       await inTurn(flush);
     },
     async say(records, withPass) {
-      const answer = await ask((number) => appending(number, records, withPass));
+      const answer = await questions.ask((number) => appending(number, records, withPass));
       if (answer?.t !== 'kept') return { why: answer?.t === 'refused' ? answer.why : 'lost' };
       const last = Math.max(...answer.seqs);
       if (followed.cursor < last) {
@@ -194,23 +147,14 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       }
       return { kept: true };
     },
-    async sayLive(value) {
-      for (const bytes of await piecesOf(value)) {
-        const body = await shared.sealLive(bytes);
-        if (body !== null && isFollowing) {
-          line?.send({ t: 'live', c: classId, s: own.id, n: ++liveCount, body });
-        }
-      }
-    },
-    sayTo(to, body) {
-      if (isFollowing) line?.send({ t: 'live', c: classId, s: to, n: ++liveCount, body });
-    },
+    sayLive: moment.say,
+    sayTo: moment.sayTo,
     shareAgain(given) {
       pass = given;
       needsPass = false;
       void giveBack();
     },
-    ask,
+    ask: questions.ask,
     settled: () =>
       new Promise((resolve) => {
         settling.add(resolve);
@@ -232,18 +176,6 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   /** Whether the server has lost something that it was not given back yet. */
   function isBehind(): boolean {
     return former !== null || owed.length > 0;
-  }
-
-  async function ask(make: (k: number) => DeviceMessage): Promise<ServerMessage | null> {
-    for (;;) {
-      const answer = await new Promise<ServerMessage | null>((resolve) => {
-        if (line === null) return resolve(null);
-        answers.set(++k, resolve);
-        line.send(make(k));
-      });
-      if (answer?.t !== 'later') return answer;
-      await wait(answer.ms);
-    }
   }
 
   function tellSettled(): void {
@@ -292,23 +224,16 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       }
       line = null;
       isFollowing = false;
-      clearInterval(presence);
-      met.clear();
+      moment.leave();
       outbox = whenLost(outbox);
       flying.clear();
-      for (const answer of answers.values()) answer(null);
-      answers.clear();
+      questions.lost();
       tellReached(Number.POSITIVE_INFINITY);
       onChange?.();
       if (trouble !== null) tries = 6;
       if (!isClosed && why === null) await wait(Math.min(30_000, 500 * 2 ** Math.min(tries, 6)));
     }
     tellSettled();
-  }
-
-  async function sayHere(): Promise<void> {
-    const body = await shared.sealLive(new Uint8Array(1));
-    if (body !== null && isFollowing) line?.send({ t: 'here', c: classId, body });
   }
 
   function follow(): void {
@@ -321,13 +246,10 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   }
 
   async function take(message: ServerMessage): Promise<void> {
-    if ('k' in message) {
-      answers.get(message.k)?.(message);
-      if (answers.delete(message.k)) {
-        if (message.t !== 'kept') return tellSettled();
-        head = Math.max(head, ...message.seqs);
-        if (!isFollowing && !isBehind()) follow();
-      }
+    if (questions.answer(message)) {
+      if (message.t !== 'kept') return tellSettled();
+      head = Math.max(head, ...message.seqs);
+      if (!isFollowing && !isBehind()) follow();
     }
     if (message.t === 'following') {
       ({ head } = message);
@@ -335,27 +257,11 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       if (!message.knows) await startOver();
       else {
         await whenCaughtUp();
-        void sayHere();
-        clearInterval(presence);
-        presence = setInterval(() => void sayHere(), HERE_EVERY);
+        moment.enter();
         onReached?.();
       }
-    } else if (message.t === 'live') {
-      const bytes = await shared.openLive(message.body);
-      if (bytes === null) onSealed?.(message.from, message.body);
-      const value = bytes && pieces.take(message.from, bytes);
-      if (value !== null && value !== undefined) onLive?.(message.from, value);
-      return;
-    } else if (message.t === 'here') {
-      // Whoever has just come learns of this device at once, and not ten seconds later.
-      if (!met.has(message.from)) void sayHere();
-      met.add(message.from);
-      onLive?.(message.from, 'here');
-      return;
-    } else if (message.t === 'left') {
-      met.delete(message.from);
-      onLive?.(message.from, null);
-      return;
+    } else if (message.t === 'live' || message.t === 'here' || message.t === 'left') {
+      return moment.hear(message);
     } else if (message.t === 'records') await takeRecords(message);
     else if (message.t === 'closed') await beClosed(message);
     else if (message.t === 'kept') {
@@ -426,7 +332,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     isGivingBack = true;
     while (owed[0]) {
       const record = owed[0];
-      const answer = await ask((number) => appending(number, [record], pass));
+      const answer = await questions.ask((number) => appending(number, [record], pass));
       if (answer?.t === 'refused' && (answer.why === 'pass' || answer.why === 'no-class')) {
         needsPass = true;
         void wait(ASK_AGAIN).then(giveBack);
@@ -503,9 +409,9 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   async function flush(): Promise<void> {
     const isMember = shared.rights()?.members.get(own.id)?.removed === false;
     const maySend = line !== null && isMember && !isBehind();
-    const next = maySend ? sendNext(outbox, TOGETHER, k + 1, now()) : null;
+    const number = questions.nextNumber();
+    const next = maySend ? sendNext(outbox, TOGETHER, number, now()) : null;
     if (next?.flying) {
-      k += 1;
       outbox = next;
       sealedIn = shared.rights()?.epoch ?? 0;
       flying.clear();
@@ -517,9 +423,9 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       for (const { record, ids } of made.records) flying.set(record.id, ids);
       const records = made.records.map(({ record }) => record);
       if (records.length === 0) {
-        outbox = whenRefused(outbox, k, next.flying.ids, 'not-allowed');
+        outbox = whenRefused(outbox, number, next.flying.ids, 'not-allowed');
         await ledger.noteAside(outbox.aside);
-      } else line?.send(appending(k, records));
+      } else line?.send(appending(number, records));
     }
     tellSettled();
   }
