@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { builtLexicon } from '../../test/built-lexicon.ts';
+import { whitenessOf } from '../../test/classroom/whiteness.ts';
 import { parseDay } from '../learners/day.ts';
+import { observationsOf } from '../learners/evidence-from-log.ts';
 import { replay } from '../log/replay.ts';
 import { understand } from '../log/understand.ts';
 import { SCREEN_DATA } from '../words/screen-data.ts';
@@ -21,6 +23,13 @@ describe('the sample class', () => {
     expect(new Set(events.map(({ id }) => id)).size).toBe(events.length);
     expect(Math.max(...events.map(({ at }) => at))).toBeLessThan(today * 86_400_000);
     expect([...state.drills.values()].at(-1)?.day).toBe('2026-02-27');
+  });
+
+  it('leaves no surprise of one day in those of the next: what is known follows it as it moves', () => {
+    const inOrder = observationsOf(state).toSorted((one, other) => one.day - other.day);
+    const { correlation, count } = whitenessOf(inOrder);
+    expect(count).toBeGreaterThan(1000);
+    expect(Math.abs(correlation)).toBeLessThanOrEqual(0.05);
   });
 
   it('has something for every screen: groups, warm-ups, marks, checks and papers', () => {
