@@ -39,7 +39,8 @@ describe('the sample class', () => {
     expect(state.checks.size).toBe(2 * SAMPLE_CHILDREN.length);
     expect(state.papers.size).toBe(4);
     for (const { drill, ended } of state.drills.values()) {
-      expect(drill.shortfall).toBeNull();
+      // Full; how near a board comes to her share of real words may be said beside it.
+      expect([12, 20]).toContain(drill.run.length);
       expect(ended).not.toBeNull();
     }
   });
