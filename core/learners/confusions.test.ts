@@ -31,3 +31,14 @@ it('does not count what is not known: which card, what was heard, or that it bro
   expect(countConfusions(rows)).toEqual([]);
   expect(countConfusions([{ ...wrong, cards: ['i=IH'], broke: null }])[0]?.card).toBe('i=IH');
 });
+
+it('names what was heard most often first, whenever it was heard, and by card where it was as often', () => {
+  const ofN = { ...wrong, broke: 3, heard: 'M' };
+  const ofP = { ...wrong, broke: 1, heard: 'B' };
+  const rows = countConfusions([ofP, ofN, wrong, wrong]);
+  expect(rows.map(({ card, count }) => [card, count])).toEqual([
+    ['i=IH', 2],
+    ['n=N', 1],
+    ['p=P', 1],
+  ]);
+});

@@ -104,6 +104,49 @@ describe('when a card comes back', () => {
     }
   });
 
+  it('of a child is the first school day on which one of three things is so, and each comes about', () => {
+    const few = knowledgeFrom([...seen, read('s=S', FRIDAY, true), read('s=S', FRIDAY, true)]).read;
+    const reasons = new Set<string>();
+    for (const card of ['m=M', 'e=EH', 'sh=SH', 's=S'] as const) {
+      for (const who of [MINA, { of: 'child', id: childId('Tariq') } as const]) {
+        const due = dueOf(few, who, card);
+        if (due === null) continue;
+        const on = (day: number) => estimateCard(few, who, card, day);
+        const { p, low, high } = on(FRIDAY + 1);
+        const days = Array.from({ length: 28 }, (_, n) => FRIDAY + 1 + n).filter(everyWeekday);
+        const said = days.map((day) => {
+          const then = on(day);
+          if (then.p < 0.8) return 'weak';
+          if (p - then.p >= 0.05) return 'fading';
+          return then.high - then.low - (high - low) >= 0.1 ? 'unsure' : null;
+        });
+        const at = said.findIndex((reason) => reason !== null);
+        expect(due.day).toBe(at < 0 ? days.at(-1) : days[at]);
+        expect(due.because).toBe(at < 0 ? 'long' : said[at]);
+        reasons.add(due.because);
+      }
+    }
+    expect(reasons.size).toBeGreaterThan(1);
+  });
+
+  it('of a group is asked of one day: not before the next school day, for what it lost, and at last for long', () => {
+    const before = chanceOfCard(known, GROUP, 'm=M', FRIDAY + 1);
+    const on = (day: number, p: number) => dueBy(known, groupId('g'), 'm=M', day, p);
+    expect(before).toBeGreaterThan(0.9);
+    expect(on(FRIDAY + 2, 0.1)).toBeNull();
+    expect(on(FRIDAY + 3, 0.79)).toBe('weak');
+    expect(on(FRIDAY + 3, before - 0.051)).toBe('fading');
+    expect(on(FRIDAY + 3, before - 0.049)).toBeNull();
+    expect(on(FRIDAY + 27, before)).toBeNull();
+    expect(on(FRIDAY + 28, before)).toBe('long');
+  });
+
+  it('is the next day where the calendar has no school at all', () => {
+    const never = () => false;
+    expect(dueOf(known, MINA, 'm=M', never)).toEqual({ day: FRIDAY + 1, because: 'long' });
+    expect(dueOf(known, MINA, 'e=EH', never)).toEqual({ day: FRIDAY + 1, because: 'weak' });
+  });
+
   it('is a school day, one to twenty of them after the last, whatever was read', () => {
     const readings = fc.array(
       fc.record({

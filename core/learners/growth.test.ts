@@ -38,6 +38,22 @@ describe('growth', () => {
     expect(days).toEqual([...new Set(days)].sort((one, other) => one - other));
   });
 
+  it('has a point for each of few days, one for a first day that is today, and begins with any word of such a card', () => {
+    const daysOf = (all: readonly Observation[]) =>
+      growthOf(all, 'read', MINA, CARDS, DAY).map(({ day }) => day);
+    expect(daysOf([read('m=M', DAY - 2, true)])).toEqual([DAY - 2, DAY - 1, DAY]);
+    expect(daysOf([read('m=M', DAY, true)])).toEqual([DAY]);
+    const word = { ...read('m=M', DAY - 1, true), cards: ['m=M', 'a=AE'] as const };
+    expect(daysOf([word, read('m=M', DAY, true)])).toEqual([DAY - 1, DAY]);
+  });
+
+  it('knows nothing of what was read later than the day on which it ends', () => {
+    const then = growthOf(observations, 'read', MINA, CARDS, DAY - 3);
+    const early = observations.filter(({ day }) => day <= DAY - 3);
+    expect(then).toEqual(growthOf(early, 'read', MINA, CARDS, DAY - 3));
+    expect(then.at(-1)?.day).toBe(DAY - 3);
+  });
+
   it('counts what was met by then, and never what only others read', () => {
     expect(growth[0]?.met).toBe(1);
     expect(growth.at(-1)?.met).toBe(2);
