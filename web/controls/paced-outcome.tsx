@@ -28,7 +28,7 @@ export function usePacedOutcome<Outcome>(
     return work && atOnce(work);
   }, [isLong, ...inputs]);
   const [tries, setTries] = useState(0);
-  const [at, setAt] = useState<Standing<Outcome>>(NOTHING);
+  const [at, setAt] = useState<SoFar<Outcome>>(NOTHING);
   useEffect(() => {
     const work = isLong ? makeWork() : null;
     setAt(NOTHING);
@@ -73,7 +73,7 @@ export function PacedProgress({
   );
 }
 
-interface Standing<Outcome> {
+interface SoFar<Outcome> {
   readonly outcome: Outcome | null;
   readonly share: number | null;
   readonly stop: (() => void) | null;
