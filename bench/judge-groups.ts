@@ -1,7 +1,7 @@
 /**
  * Prints how suggested groups stay over weeks, for docs/mastery.md: of invented classes of 24, taught for
  * eight weeks, the share of children that change group from one week to the next, and what share of the
- * true differences lies between the groups at the end. Groups that are kept, suggested anew each week, and
+ * true differences lies between the groups at the end. Groups that are kept, suggested from scratch each week, and
  * cut by level.
  */
 import { coverOf, cutByLevel, type Numbers } from '../core/groups/cover.ts';

@@ -26,7 +26,7 @@ export function wordParts(cardIds: readonly CardId[]): WordParts {
   return parts;
 }
 
-/** What is known is worked out anew with each event, and of the same words: each list of cards is taken apart once. */
+/** What is known is worked out again with each event, and of the same words: each list of cards is taken apart once. */
 const known = new WeakMap<readonly CardId[], WordParts>();
 
 function partsOf(cardIds: readonly CardId[]): WordParts {

@@ -121,7 +121,7 @@ async function inviteFor(
   const { record, id, box } = made;
   const said = await far.say([record]);
   if ('why' in said) {
-    // Another owner removed a device at that moment: with the keys that are new by then it is made anew.
+    // Another owner removed a device at that moment: with the keys that are new by then it is made again.
     const isNew = said.why === 'old-epoch' && (await hasNewEpoch(far, epochThen));
     return isNew ? inviteFor(role, milliseconds, secret) : said;
   }
