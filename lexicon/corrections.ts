@@ -96,6 +96,7 @@ export const CORRECTIONS: readonly (readonly [word: string, pronunciation: strin
     ['inadequate', 'IH2 N AE1 D AH0 K W AH0 T', 'as adequate'],
     ['inaugurate', 'IH0 N AO1 G Y ER0 EY2 T', 'the verb'],
     ['inhalation', 'IH2 N HH AH0 L EY1 SH AH0 N', 'the h of inhale is said'],
+    ['insignificant', 'IH2 N S IH0 G N IH1 F IH0 K AH0 N T', 'as significant'],
     ['into', 'IH1 N T UW0', 'full vowel'],
     ['invigorate', 'IH0 N V IH1 G ER0 EY2 T', 'the verb'],
     ['invite', 'IH0 N V AY1 T', 'the verb'],

@@ -82,3 +82,31 @@ describe('400 words not used in tuning', () => {
     expect(share(words, divided)).toBeGreaterThanOrEqual(0.97);
   });
 });
+
+describe('200 words drawn by seed from the five commonest bands and labelled before the engine was asked', () => {
+  const rows = readFixture('hand-labelled/fresh-200.tsv').map((row) => {
+    const index = builtLexicon.indexOf(row.word ?? '');
+    const [reading] = builtLexicon.readings(index);
+    if (!reading) throw new Error(`${row.word} is not in the word list`);
+    return { row, index, reading };
+  });
+  const among = (field: string | undefined, answer: string) =>
+    (field ?? '').split('|').includes(answer);
+
+  it('are cut and divided as labelled in 97 of 100', () => {
+    expect(rows).toHaveLength(200);
+    const cut = rows.filter(({ row, reading }) => among(row.cards, cardsOf(reading)));
+    const divided = rows.filter(({ row, reading }) => among(row.syllables, dividedBy(reading)));
+    expect(cut.length / rows.length).toBeGreaterThanOrEqual(0.97);
+    expect(divided.length / rows.length).toBeGreaterThanOrEqual(0.97);
+  });
+
+  it('are regular or not as labelled in 97 of 100, where the label is sure', () => {
+    const sure = rows.filter(({ row }) => row.regular !== 'either');
+    expect(sure.length).toBeGreaterThan(150);
+    const same = sure.filter(
+      ({ row, index }) => builtLexicon.isRegular(index) === (row.regular === 'yes'),
+    );
+    expect(same.length / sure.length).toBeGreaterThanOrEqual(0.97);
+  });
+});

@@ -18,7 +18,7 @@ export const R_VOWEL_ROWS: readonly RowSpec[] = [
   ['ear', 'EH R', 'r-vowel', 2, 'm', 'pear'],
   ['ear', 'ER', 'r-vowel', 3, 'm', 'earth'],
   ['eer', 'IH R', 'r-vowel', 2, 'm', 'deer', { also: ['IY R', 'IY ER', 'IH ER'] }],
-  ['ore', 'AO R', 'r-vowel', 2, '', 'store', { also: ['OW R'] }],
+  ['ore', 'AO R', 'r-vowel', 2, '', 'store', { also: ['OW R'], after: /^(?!ign)/, only: true }],
   ['oar', 'AO R', 'r-vowel', 2, 'm', 'board', { also: ['OW R'] }],
   ['oor', 'AO R', 'r-vowel', 3, '', 'door', { also: ['OW R'] }],
   ['oor', 'UH R', 'r-vowel', 3, '', 'poor', { also: ['UW R'] }],

@@ -658,7 +658,7 @@ export const STEP_ROWS: readonly StepRow[] = [
     '2',
     'ore, oar',
     'ore oar word:built word:color',
-    'Opens 23 common words, such as more, board, store. By heart: built (no rule gives it); color (no rule gives it).',
+    'Opens 22 common words, such as more, board, store. By heart: built (no rule gives it); color (no rule gives it).',
   ],
   [
     'More vowels with r',
