@@ -60,6 +60,32 @@ function classLog(): string {
   return makeLog(specs.map(stamp));
 }
 
+/** Children of whom nothing was noted yet. */
+function threeChildren(): string {
+  const names = ['Ada', 'Ben', 'Cleo'];
+  const specs: EventSpec[] = [
+    {
+      kind: 'set',
+      body: { of: 'group', id: WHOLE_CLASS, field: 'standing', value: standingAt(STEP) },
+    },
+    ...names.map(
+      (value): EventSpec => ({
+        kind: 'set',
+        body: { of: 'child', id: childId(value), field: 'name', value },
+      }),
+    ),
+  ];
+  return makeLog(
+    specs.map((spec, at) => ({
+      id: eventId(`event ${at}`),
+      classId: classId('room'),
+      at: at + 1,
+      by: 'desk',
+      ...spec,
+    })),
+  );
+}
+
 async function looksWell(page: Page): Promise<void> {
   for (const [width, height] of SIZES.toReversed()) await fitsAcross(page, width, height);
   expect(await barriersIn(page)).toEqual([]);
@@ -112,5 +138,29 @@ it('pages on a child say what is known, give words that this child can read, and
   await expect
     .poll(() => page.getByLabel('A line of your own').inputValue())
     .toBe('Ask about glasses');
+  expect(errors).toEqual([]);
+});
+
+it('notes for the families of the whole class are one file, a page for each child', async () => {
+  await current?.end();
+  current = await visit({ path: '#/pages' });
+  const { page, errors } = current;
+  await page.getByRole('link', { name: 'Add children' }).click();
+  const file = { name: 'room.jsonl', mimeType: 'text/plain', buffer: Buffer.from(threeChildren()) };
+  await bringCopy(page).setInputFiles(file);
+  await children(page).first().waitFor();
+  await openScreen(page, 'pages', page.getByRole('article'));
+  await page.getByRole('button', { name: 'For the family' }).click();
+  await page.getByLabel('About').selectOption({ label: 'Each child, a page of its own' });
+  await expect
+    .poll(() => page.getByRole('button', { name: 'Print these 3 pages' }).isEnabled())
+    .toBe(true);
+  for (const name of ['Ada', 'Ben', 'Cleo']) {
+    await page.getByRole('article').filter({ hasText: name }).waitFor();
+  }
+  await expect.poll(() => page.getByText('Choosing words').count()).toBe(0);
+  expect(await barriersIn(page)).toEqual([]);
+  const sheets = (await page.pdf({ format: 'Letter' })).toString('latin1');
+  expect(sheets.match(/\/Type \/Page\b/g)).toHaveLength(3);
   expect(errors).toEqual([]);
 });

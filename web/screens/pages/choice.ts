@@ -1,5 +1,5 @@
 import { computed } from '@preact/signals';
-import { custom, type InferOutput, object, optional, picklist } from 'valibot';
+import { boolean, custom, type InferOutput, object, optional, picklist } from 'valibot';
 import { type ChildId, childId, isChildId } from '../../../core/ids.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { PAGES } from '../../../core/log/event.ts';
@@ -18,12 +18,14 @@ const schema = object({
   way: picklist(WAYS),
   child: custom<ChildId>(isChildId),
   language: optional(picklist(LANGUAGES), 'english'),
+  each: optional(boolean(), false),
 });
 
 const choice = remembered<InferOutput<typeof schema>>('pages', schema, {
   way: 'meeting',
   child: childId(''),
   language: 'english',
+  each: false,
 });
 
 /** The page that is shown. */
@@ -47,9 +49,17 @@ export function turnTo(next: Way): void {
   choice.value = { ...choice.peek(), way: next };
 }
 
+/** Whether notes for families are for each child of the class, not for one. */
+export const forEach = computed(() => choice.value.each && choice.value.way === 'family');
+
 /** Turns to a child. */
 export function turnToChild(id: ChildId): void {
-  choice.value = { ...choice.peek(), child: id };
+  choice.value = { ...choice.peek(), child: id, each: false };
+}
+
+/** Turns to the notes for all families of the class. */
+export function turnToEach(): void {
+  choice.value = { ...choice.peek(), each: true };
 }
 
 /** Takes the child, and the page on it, that the address names; not what another screen, to which she goes, is asked. */

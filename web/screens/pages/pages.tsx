@@ -1,23 +1,26 @@
 import { childId } from '../../../core/ids.ts';
 import './pages.css';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { NoChildren } from '../../controls/no-children.tsx';
 import { SignShapes } from '../../controls/sign.tsx';
 import { everyone } from '../../state/everyone.ts';
 import { asked } from '../../state/route.ts';
 import {
   child,
+  forEach,
   LANGUAGES,
   language,
   speak,
   takeChild,
   turnTo,
   turnToChild,
+  turnToEach,
   WAYS,
   type Way,
   way,
 } from './choice.ts';
 import { FamilyNote } from './family-note.tsx';
+import { FamilyNotes } from './family-notes.tsx';
 import { Handover } from './handover.tsx';
 import { MeetingPage } from './meeting-page.tsx';
 import { Tables } from './tables.tsx';
@@ -25,9 +28,11 @@ import { Tables } from './tables.tsx';
 /** Pages to hand on: for a meeting, for a family, for the next teacher, and everything as tables. */
 export function PagesPage() {
   useEffect(takeChild, [asked.value]);
+  const [areAllMade, setAllMade] = useState(false);
   const about = child.value;
   if (!about) return <Nobody />;
   const now = way.value;
+  const isEach = forEach.value;
   return (
     <>
       <SignShapes />
@@ -51,14 +56,22 @@ export function PagesPage() {
             <label>
               <span>About</span>
               <select
-                value={about.id}
-                onChange={(event) => turnToChild(childId(event.currentTarget.value))}
+                value={isEach ? EACH : about.id}
+                onChange={(event) => {
+                  const { value } = event.currentTarget;
+                  setAllMade(false);
+                  if (value === EACH) turnToEach();
+                  else turnToChild(childId(value));
+                }}
               >
                 {everyone.value.map(({ id, name }) => (
                   <option key={id} value={id}>
                     {name}
                   </option>
                 ))}
+                {now === 'family' && everyone.value.length > 1 && (
+                  <option value={EACH}>Each child, a page of its own</option>
+                )}
               </select>
             </label>
           )}
@@ -78,8 +91,13 @@ export function PagesPage() {
             </label>
           )}
           {now !== 'tables' && (
-            <button type="button" class="button next" onClick={() => print()}>
-              Print this page
+            <button
+              type="button"
+              class="button next"
+              disabled={isEach && !areAllMade}
+              onClick={() => print()}
+            >
+              {isEach ? `Print these ${everyone.value.length} pages` : 'Print this page'}
             </button>
           )}
         </div>
@@ -95,12 +113,16 @@ export function PagesPage() {
         </p>
       </div>
       {now === 'meeting' && <MeetingPage key={about.id} child={about} />}
-      {now === 'family' && <FamilyNote key={about.id} child={about} />}
+      {now === 'family' && !isEach && <FamilyNote key={about.id} child={about} />}
+      {isEach && <FamilyNotes children={everyone.value} onAll={() => setAllMade(true)} />}
       {now === 'handover' && <Handover />}
       {now === 'tables' && <Tables />}
     </>
   );
 }
+
+/** What stands for all children in the list of them; no child has such an id. */
+const EACH = ' each';
 
 const names: Readonly<Record<Way, string>> = {
   meeting: 'For a meeting',
