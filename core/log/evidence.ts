@@ -35,6 +35,7 @@ export function evidenceOf(record: DrillRecord): readonly Evidence[] {
   for (const one of record.shown) {
     const draft = draftAt(drafts[one.part], items.of(one));
     draft.came = true;
+    draft.firstShown ||= one.at;
     draft.lastShown = one.at;
   }
   for (const one of record.marks) {
@@ -46,11 +47,12 @@ export function evidenceOf(record: DrillRecord): readonly Evidence[] {
   for (const one of record.corrections) draftAt(drafts[one.part], items.of(one)).corrected = true;
   const evidence: Evidence[] = [];
   for (const part of PARTS) {
-    drafts[part].forEach(({ came, lastShown, marks, child, corrected }, item) => {
+    drafts[part].forEach((draft, item) => {
+      const { came, lastShown, marks, child, corrected } = draft;
       if (!came) return;
       const place = items.placeOf(item);
       const cards = marks[0]?.cards ?? cardsAt(planAt(record, lastShown), part, place);
-      const outcome = outcomeOf(marks, lastShown);
+      const outcome = outcomeOf(draft);
       evidence.push({ part, place, cards, outcome, child, marks, corrected });
     });
   }
@@ -60,6 +62,8 @@ export function evidenceOf(record: DrillRecord): readonly Evidence[] {
 /** Evidence while it is gathered. */
 interface Draft {
   came: boolean;
+  /** When it came up first; 0 for never. */
+  firstShown: number;
   /** When it came up last; 0 for never. */
   lastShown: number;
   readonly marks: Mark[];
@@ -71,7 +75,7 @@ interface Draft {
 function draftAt(drafts: Draft[], item: number): Draft {
   let draft = drafts[item];
   if (draft === undefined) {
-    draft = { came: false, lastShown: 0, marks: [], child: null, corrected: false };
+    draft = { came: false, firstShown: 0, lastShown: 0, marks: [], child: null, corrected: false };
     drafts[item] = draft;
   }
   return draft;
@@ -112,10 +116,15 @@ const PLACES_ALONE = {
   placeOf: (item: number): number => item,
 };
 
-function outcomeOf(marks: readonly Mark[], lastShown: number): Evidence['outcome'] {
+/**
+ * A device that was cut off marks at once, and the lead notes what came up there only when it hears of it: what
+ * had not come up before it broke came up once, and not again.
+ */
+function outcomeOf({ marks, firstShown, lastShown }: Draft): Evidence['outcome'] {
   const last = marks.at(-1);
   if (last === undefined) return 'well';
-  return last.at < lastShown ? 'mended' : 'broke';
+  const cameAgain = firstShown <= last.at || firstShown < lastShown;
+  return last.at < lastShown && cameAgain ? 'mended' : 'broke';
 }
 
 function cardsAt(drill: Drill, part: Part, place: number): readonly CardId[] {

@@ -218,7 +218,7 @@ describe('a wall', () => {
     said(aide.walls, led(aide.classId, 0));
     const old = await classWithWall();
     await until(() => old.met.includes(old.own.id));
-    said(old.walls, led(old.classId, 0, Date.now() - WALL_FOR));
+    said(old.walls, led(old.classId, 0, Date.now() - WALL_FOR - 60_000));
     await new Promise((resolve) => setTimeout(resolve, 150));
     expect([aide.wall.drillId(), old.wall.drillId()]).toEqual([null, null]);
     said(old.walls, led(old.classId, 0));
