@@ -11,10 +11,11 @@ import { type Visit, visit } from './visit.ts';
 let current: Visit;
 let page: Page;
 
-/** A phone upright, a small one, a tablet upright, a phone on its side, a laptop at twice its size. */
+/** A phone upright, a small one, the smallest, a tablet upright, a phone on its side, a laptop at twice its size. */
 const SMALL = [
   [390, 844],
   [360, 640],
+  [320, 640],
   [820, 1180],
   [844, 390],
   [683, 384],
@@ -98,6 +99,30 @@ describe('the desk on a small screen', () => {
         .toEqual([]);
     }
     await page.keyboard.press('KeyZ');
+  });
+
+  it('names the group in full, and takes the last mark back under the thumb', async () => {
+    for (const [width, height] of SMALL) {
+      await page.setViewportSize({ width, height });
+      const cut = await page
+        .getByRole('heading', { level: 1 })
+        .evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth);
+      expect(cut, `${width} × ${height}`).toBeLessThanOrEqual(0);
+    }
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page
+      .getByRole('group', { name: 'Touch the card that broke' })
+      .getByRole('button')
+      .first()
+      .click();
+    await page.getByText('heard instead').waitFor();
+    await page.getByRole('toolbar').getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Nothing marked').waitFor();
+    await page.getByRole('button', { name: 'Dim this screen' }).click();
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.dataset.look))
+      .toBe('dark');
+    await page.getByRole('button', { name: 'Dim this screen' }).click();
   });
 
   it('says above the row who reads, and lets her choose another there', async () => {

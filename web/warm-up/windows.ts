@@ -30,6 +30,12 @@ export const deskIsOpen = computed(() => isOpen('desk'));
 /** Whether a stage is open in another window, on this device or, of the same warm-up, on another. */
 export const stageIsOpen = computed(() => isOpen('stage'));
 
+/** Whether the stage of this warm-up is on another device, and none is here. */
+export const stageIsAfar = computed(() => {
+  const stages = [...others.value.values()].filter((one) => one.role === 'stage');
+  return isOpen('stage') && stages.every(({ afar }) => afar !== null);
+});
+
 /** A warm-up that is open on another device, by its id; null for none. */
 export const ledAfar = computed(
   () => [...others.value.values()].find(({ afar, drillId }) => afar && drillId)?.drillId ?? null,

@@ -9,6 +9,7 @@ import { planAt } from '../../../core/log/drill-record.ts';
 import { Card } from '../../controls/card.tsx';
 import { PieceCard } from '../../controls/piece-card.tsx';
 import { Popover } from '../../controls/popover.tsx';
+import { markedOn } from '../../state/marked-on.ts';
 import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { cardShort } from '../../wording/card-short.ts';
@@ -109,7 +110,9 @@ function Where({ mark, record }: MarkInPlace & { readonly record: DrillRecord })
 /** Whose it was and what became of it, as short as can be; nothing for the whole class, unmended. */
 function toldOf({ mark, mended, corrected }: MarkInPlace): string {
   const became = mended ? 'then well' : corrected ? 'corrected' : '';
-  return [mark.child === null ? '' : childName(mark.child), became].filter(Boolean).join(' · ');
+  const device = markedOn(mark.id);
+  const said = [mark.child === null ? '' : childName(mark.child), became, device && `on ${device}`];
+  return said.filter(Boolean).join(' · ');
 }
 
 /** A mark in words, for ears. */

@@ -3,7 +3,9 @@ import { isSightId } from '../../../core/language/card-id.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
+import { vibrate } from '../../device/vibrate.ts';
 import type { Wish } from '../../warm-up/keys.ts';
+import { lastMark } from '../../warm-up/marking.ts';
 import { isOver, moments } from '../../warm-up/running.ts';
 import { askedSaid } from '../../wording/asked-said.ts';
 
@@ -42,22 +44,41 @@ export function Bar({ now, onWish }: BarProps) {
   return (
     <div class="desk-bar" role="toolbar" aria-label="The warm-up">
       {button('back', 'Back', '←')}
-      {plain && button('skip', 'Skip', 'X')}
+      {plain && (
+        <button
+          type="button"
+          class="button desk-undo"
+          disabled={lastMark.value === null}
+          onClick={() => onWish('unmark')}
+        >
+          Undo
+        </button>
+      )}
+      {plain && button('skip', 'Skip', 'X', 'desk-less')}
       {plain &&
         isWord &&
-        button('answer', standing.answer ? 'Hide the part' : 'Part to learn', 'T')}
-      {plain && isRow && button('answer', standing.answer ? 'Hide the thumb' : 'Real?', 'T')}
-      {plain && button('pause', standing.paused ? 'Lift' : 'Blank', 'B')}
+        button('answer', standing.answer ? 'Hide the part' : 'Part to learn', 'T', 'desk-less')}
+      {plain &&
+        isRow &&
+        button('answer', standing.answer ? 'Hide the thumb' : 'Real?', 'T', 'desk-less')}
+      {plain && button('pause', standing.paused ? 'Lift' : 'Blank', 'B', 'desk-less')}
       <span class="desk-bar-gap" />
       {plain && (
-        <button type="button" class="button" onClick={() => onWish('correct')}>
+        <button type="button" class="button desk-correct" onClick={() => onWish('correct')}>
           <span class="when-wide">My turn · our turn · your turn</span>
           <span class="when-narrow">Correct it</span> <kbd class="key">C</kbd>
         </button>
       )}
       {!plain && button('leave', turn === null ? 'End the dictation' : 'Leave it', 'Esc')}
-      {plain && isRow && button('sweep', 'Sweep', '↓')}
-      <button type="button" class="button next desk-next" onClick={() => onWish('next')}>
+      {plain && isRow && button('sweep', 'Sweep', '↓', 'desk-less')}
+      <button
+        type="button"
+        class="button next desk-next"
+        onClick={() => {
+          vibrate();
+          onWish('next');
+        }}
+      >
         {turn === null ? 'Next' : 'Next step'} <kbd class="key">space</kbd>
         {plain && <NextRow now={now} />}
       </button>

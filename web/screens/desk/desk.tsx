@@ -5,6 +5,7 @@ import { momentAt } from '../../../core/warm-up/standing.ts';
 import { Banner } from '../../controls/banner.tsx';
 import { KeySheet } from '../../controls/key-sheet.tsx';
 import { useLook } from '../../controls/use-look.ts';
+import { keepAwake } from '../../device/full-screen.ts';
 import { dictation, ensureDictation } from '../../state/dictation-made.ts';
 import { loadSentences } from '../../state/engine.ts';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
@@ -25,6 +26,7 @@ import { Head } from './head.tsx';
 import { Now } from './now.tsx';
 import { Over } from './over.tsx';
 import { ReaderLine } from './reader-line.tsx';
+import { Tools } from './tools.tsx';
 import { WhoSheet } from './who-sheet.tsx';
 
 /** The desk: all she needs while the children look at the stage. */
@@ -40,6 +42,7 @@ export function DeskPage() {
     addEventListener('mousedown', keepFocus);
     return () => removeEventListener('mousedown', keepFocus);
   }, []);
+  useEffect(keepAwake, []);
   const onWish = (wish: Wish) => {
     if (doWish(wish)) return;
     if (wish === 'leave') goTo(now && isOver(now) && !now.rehearsed ? 'after' : 'today');
@@ -61,6 +64,7 @@ export function DeskPage() {
         <main class="desk-main">
           <Now now={now} />
           <div class="desk-side">
+            <Tools now={now} onWish={onWish} />
             <Coming now={now} />
             {standing.dictating === null && <Calling now={now} onWho={() => setAsksWho(true)} />}
             {part === 'blending' && <Blendings now={now} />}

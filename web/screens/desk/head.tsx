@@ -4,10 +4,11 @@ import type { Part } from '../../../core/log/event.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
+import { sharing } from '../../state/sharing.ts';
 import { openStage } from '../../state/stage-window.ts';
 import type { Wish } from '../../warm-up/keys.ts';
 import { leadIsSilent, moments, recordNow, takeLead } from '../../warm-up/running.ts';
-import { stageIsOpen } from '../../warm-up/windows.ts';
+import { stageIsAfar, stageIsOpen } from '../../warm-up/windows.ts';
 
 const partNames: Readonly<Record<Part, string>> = {
   visual: 'Visual drill',
@@ -42,7 +43,7 @@ export function Head({
       <button type="button" class="desk-quiet desk-keys" onClick={() => onWish('keys')}>
         Keys <kbd class="key">?</kbd>
       </button>
-      <button type="button" class="desk-quiet" onClick={() => onWish('leave')}>
+      <button type="button" class="desk-quiet desk-leave" onClick={() => onWish('leave')}>
         Leave <kbd class="key">Esc</kbd>
       </button>
     </header>
@@ -52,7 +53,7 @@ export function Head({
 /** The other device is out of reach: this one goes on by itself, and may lead. */
 function TakeOver() {
   return (
-    <p class="desk-pill" role="status">
+    <p class="desk-pill desk-lost" role="status">
       the other device is out of reach{' '}
       <button type="button" class="button desk-open" onClick={takeLead}>
         Take over here
@@ -63,6 +64,24 @@ function TakeOver() {
 
 function StagePill() {
   const [blocked, setBlocked] = useState(false);
+  const [wasFollowed, setFollowed] = useState(false);
+  const isCut = stageIsAfar.value && sharing.value?.state.isConnected === false;
+  useEffect(() => {
+    if (stageIsAfar.value) setFollowed(true);
+    else if (stageIsOpen.value) setFollowed(false);
+  }, [stageIsAfar.value, stageIsOpen.value]);
+  if (isCut || (wasFollowed && !stageIsOpen.value)) {
+    return (
+      <p class="desk-pill desk-lost" role="status">
+        the wall is not following
+        {!isCut && (
+          <button type="button" class="desk-quiet" onClick={() => setFollowed(false)}>
+            OK
+          </button>
+        )}
+      </p>
+    );
+  }
   if (stageIsOpen.value) {
     return (
       <p class="desk-pill" role="status">

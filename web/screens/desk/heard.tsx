@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Mark } from '../../../core/log/class-state.ts';
 import { type Moment, stepsOf } from '../../../core/warm-up/moments.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
+import { markedOn } from '../../state/marked-on.ts';
 import { children, classState, store } from '../../state/open-class.ts';
 import { settings } from '../../state/settings.ts';
 import {
@@ -108,6 +109,7 @@ function Marked({ moment }: { readonly moment: Moment }) {
         <button key={one.id} type="button" class="chip marked" onClick={() => ask(one.id)}>
           {markedSaid(one)}
           {one.heard && `: ${slipSaid(one.heard, settings.value.notation)}`}
+          {markedOn(one.id) && <span class="small">{markedOn(one.id)}</span>}
           <Kept id={one.id} />
         </button>
       ))}
@@ -118,7 +120,7 @@ function Marked({ moment }: { readonly moment: Moment }) {
 
 function TakeBack() {
   return (
-    <button type="button" class="chip quiet-chip" onClick={takeBackMark}>
+    <button type="button" class="chip quiet-chip take-back" onClick={takeBackMark}>
       Undo
       <kbd class="key">Z</kbd>
     </button>

@@ -4,6 +4,7 @@ import '../../controls/desk-cards.css';
 import { pieceKey } from '../../../core/boards/shapes/pieces.ts';
 import { cardPlaces, type Moment } from '../../../core/warm-up/moments.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
+import { vibrate } from '../../device/vibrate.ts';
 import { mark, marksAt, type Which } from '../../warm-up/marking.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { cardNote } from '../../wording/card-short.ts';
@@ -39,7 +40,10 @@ export function MarkRow({ which, moment, open, lit }: MarkRowProps) {
             class={`mark-card${broke ? ' broke' : ''}${state}${piece.opens ? ' opens' : ''}`}
             aria-pressed={broke}
             aria-label={`${cardName(piece.id)}${syllableOf(moment, card)}: broke`}
-            onClick={() => mark(which, card + 1)}
+            onClick={() => {
+              vibrate();
+              mark(which, card + 1);
+            }}
           >
             <PieceCard piece={piece} />
             {piece.part !== 'silent-e' && <Note id={piece.id} />}
