@@ -20,6 +20,7 @@ export async function measurements(): Promise<readonly Measurement[]> {
   };
   try {
     await inNewPage((page) => page.evaluate((size) => log.keepClassYear(size), EVENTS));
+    await inNewPage((page) => page.evaluate(() => log.timeOpeningBoth()));
     const both: number[] = [];
     const opened: Awaited<ReturnType<typeof log.timeOpening>>[] = [];
     for (let run = 0; run < 10; run++) {

@@ -9,7 +9,7 @@ import { classYear } from '../class-year.ts';
 
 /**
  * Keeps a class of so many events in both copies, most of it brought in at once as from a file, the last days
- * bit by bit, and opens it once, after which it lies as it does from the second day on.
+ * bit by bit. The next opening, in another page, puts the second copy in order for all that come later.
  */
 export async function keepClassYear(size: number): Promise<void> {
   const store = createDeviceStore();
@@ -19,9 +19,6 @@ export async function keepClassYear(size: number): Promise<void> {
     await store.append(events.slice(from, from + 40));
   }
   await store.close();
-  const later = createDeviceStore();
-  await later.eventsOf(classId('class'));
-  await later.close();
 }
 
 /** Milliseconds until the class is open as the app opens it, its second copy looked at. */
