@@ -118,6 +118,7 @@ function steadyPart(name: string, part: Uint8Array, there: ReadonlySet<string>):
   if (name === 'docProps/app.xml') {
     return edited(part, (xml) => xml.replace(/(<Application>)[^<]*/, '$1Sweepline'));
   }
+  if (/^ppt\/slides\/slide\d+\.xml$/.test(name)) return edited(part, withDescriptions);
   if (name === '[Content_Types].xml') {
     return edited(part, (xml) =>
       xml.replace(/\s*<Override PartName="([^"]*)"[^>]*\/>/g, (whole, part: string) =>
@@ -126,6 +127,14 @@ function steadyPart(name: string, part: Uint8Array, there: ReadonlySet<string>):
     );
   }
   return part;
+}
+
+/** Each card and the line described for a screen reader by its name; what only decorates them is left out of it. */
+function withDescriptions(xml: string): string {
+  return xml.replace(
+    /(<p:cNvPr id="\d+" name="((?:card|sweep line|words)[^"]*)")(?: descr="[^"]*")?/g,
+    '$1 descr="$2"',
+  );
 }
 
 function edited(part: Uint8Array, edit: (xml: string) => string): Uint8Array {

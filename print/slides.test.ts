@@ -179,6 +179,15 @@ describe('the file', () => {
     });
   });
 
+  test('describes each card and the line for a screen reader', () => {
+    slideParts.slice(1, -1).forEach((xml, at) => {
+      const said = [...xml.matchAll(/<p:cNvPr [^>]*descr="([^"]+)"/g)].map(([, text]) => text);
+      const named = whole[at + 1]?.shapes.map(({ name }) => name) ?? [];
+      expect(said).toEqual(named.filter((name) => /^(card|sweep line|words)/.test(name)));
+      expect(said).toContain('sweep line');
+    });
+  });
+
   test('is 16 : 9, and has the notes of each slide', () => {
     const [, cx, cy] = /<p:sldSz cx="(\d+)" cy="(\d+)"/.exec(
       parts['ppt/presentation.xml'] as string,
