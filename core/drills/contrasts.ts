@@ -24,3 +24,24 @@ export function contrastChoices({
     );
   });
 }
+
+/**
+ * Threes of short vowels that make minimal pairs of three, pin pen pan: those of which all were taught, the
+ * hardest to tell apart first (common practice, no source).
+ */
+export function contrastThrees({
+  correspondences,
+}: Pick<Taught, 'correspondences'>): readonly (readonly CardId[])[] {
+  return THREES.filter((three) => three.every((id) => correspondences.has(id)));
+}
+
+const THREES: readonly (readonly CardId[])[] = [
+  ['i=IH', 'e=EH', 'a=AE'],
+  ['a=AE', 'o=AA', 'u=AH'],
+  ['e=EH', 'i=IH', 'u=AH'],
+];
+
+/** Every pair among look-alikes that are to stand side by side: of three cards three pairs. */
+export function pairsAmong(cards: readonly CardId[]): readonly (readonly [CardId, CardId])[] {
+  return cards.flatMap((one, at) => cards.slice(at + 1).map((other) => [one, other] as const));
+}

@@ -17,7 +17,6 @@ import { cardsFor, likingFor } from './card-liking.ts';
 import { drawBeats } from './draw-beats.ts';
 import { type DrawChance, drawPile, drawVowels, pileSizes } from './draw-piles.ts';
 import {
-  boardWishesOf,
   type DrillEngine,
   type DrillSpec,
   dayCards,
@@ -70,6 +69,9 @@ export function drawBoard(spec: DrillSpec, engine: DrillEngine): DrawnBoard | nu
   return best;
 }
 
+/** What is new too seldom shown never outweighs a real word too many or too few. */
+const MOST_FOR_DUE = 9;
+
 /** How far a board and its run are from what was wished; a wanted card left out weighs most. */
 function faults({ run: { missing }, leftOut, contrastsLeftOut, dueLeftOut }: DrawnBoard): number {
   return (
@@ -79,7 +81,7 @@ function faults({ run: { missing }, leftOut, contrastsLeftOut, dueLeftOut }: Dra
     Math.abs(missing.focused) * 8 +
     missing.fresh * 8 +
     missing.contrastTurns * 6 +
-    dueLeftOut * 4 +
+    Math.min(MOST_FOR_DUE, dueLeftOut) +
     missing.cards
   );
 }
@@ -122,7 +124,6 @@ function drawOnce(
     limits,
     pinnedEverywhere,
     focus: wanted,
-    worth: boardWishesOf(spec).worth,
     contrasts: taughtPairs(spec.taught, spec.contrasts ?? []),
     weights: weightsFor(realShare, manyPiles ? MANY_REAL : attempt),
     nodeLimit: 60,

@@ -17,13 +17,16 @@ export interface WordQuery {
   readonly shape?: string;
   readonly card?: { readonly id: CardId; readonly place: Place | 'anywhere' };
   readonly syllables?: number;
-  /** Whether words with an irregular part may come too. False without it. */
+  /** Whether words with an irregular part, and those known by heart and their forms, come too. False without it. */
   readonly irregular?: boolean;
 }
 
 /** Indexes of the words that fit. A pass over the list, about 5 ms. */
 export function findWords(lexicon: Lexicon, query: WordQuery): readonly number[] {
-  const pool = query.taught ? decodableWords(lexicon, query.taught) : everyIndex(lexicon);
+  const { taught } = query;
+  // What is read by heart alone, its forms among it (doing, friends), is no word read by its cards.
+  const known = taught && !query.irregular ? { ...taught, irregularWords: NONE } : taught;
+  const pool = known ? decodableWords(lexicon, known) : everyIndex(lexicon);
   return pool.filter((index) => {
     if (!query.irregular && !lexicon.isRegular(index)) return false;
     if (query.syllables !== undefined && lexicon.syllableCount(index) !== query.syllables) {
@@ -62,6 +65,8 @@ export function minimalPairs(
   }
   return pairs.sort((a, b) => Math.max(...a) - Math.max(...b));
 }
+
+const NONE: ReadonlySet<string> = new Set();
 
 function holds(ids: readonly CardId[], id: CardId, place: Place | 'anywhere'): boolean {
   const last = ids.length - 1;

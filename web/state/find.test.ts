@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { taughtUpTo } from '../../core/sequence/teach.ts';
+import { readAs } from '../../core/words/decodable.ts';
 import { builtLexicon as lexicon } from '../../test/built-lexicon.ts';
 import { makePlainScreen } from '../../test/plain-screen.ts';
 import { hardnessOf } from './easiest-first.ts';
@@ -32,6 +33,28 @@ describe('finding words', () => {
   it('leaves irregular words out unless they are wanted', () => {
     expect(spelled({})).not.toContain('said');
     expect(spelled({ irregular: true, onlyTaught: false })).toContain('said');
+  });
+
+  it('leaves out what is read by heart and its forms unless they are wanted', () => {
+    const early = taughtUpTo(SEQUENCE, 60);
+    const words = (irregular: boolean) =>
+      find({ ...ANY_WORD, irregular }, early, { lexicon })
+        .flat()
+        .map((index) => lexicon.word(index));
+    for (const index of find(ANY_WORD, early, { lexicon }).flat()) {
+      const way = readAs(index, lexicon, { ...early, irregularWords: new Set() });
+      expect(['cards', 'flexed']).toContain(way?.kind);
+    }
+    expect(words(true).length).toBeGreaterThan(words(false).length);
+  });
+
+  it('finds letters side by side, and orders by the alphabet', () => {
+    const words = spelled({ letters: 'ough', irregular: true, onlyTaught: false });
+    expect(words.length).toBeGreaterThan(5);
+    for (const word of words) expect(word).toContain('ough');
+    const sorted = spelled({ card: 'sh=SH', order: 'letters' });
+    expect(sorted).toEqual(sorted.toSorted((one, other) => (one < other ? -1 : 1)));
+    expect(sorted.length).toBe(spelled({ card: 'sh=SH' }).length);
   });
 
   it('orders the easiest first by hardness, the same words in both orders', () => {

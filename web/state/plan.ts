@@ -17,6 +17,7 @@ import {
 } from 'valibot';
 import { AIMS } from '../../core/boards/search/aims.ts';
 import { buildDrill } from '../../core/drills/build-drill.ts';
+import { pairsAmong } from '../../core/drills/contrasts.ts';
 import type { Drill } from '../../core/drills/drill.ts';
 import { DRILL_DEFAULTS } from '../../core/drills/drill-spec.ts';
 import { mendRun } from '../../core/drills/mend-run.ts';
@@ -42,8 +43,9 @@ import { change } from './undo.ts';
 /** A few words at a time (common practice, no source); none until one was taught. */
 const SIGHT = { shown: 4, said: 2 } as const;
 
-/** Whether it is two cards. */
-const isPair = (value: unknown): boolean => isCards(value) && value.length === 2;
+/** Whether it is two or three cards. */
+const isSideBySide = (value: unknown): boolean =>
+  isCards(value) && (value.length === 2 || value.length === 3);
 
 const wishesSchema = object({
   flips: pipe(number(), minValue(5), maxValue(60)),
@@ -51,8 +53,8 @@ const wishesSchema = object({
   realShare: pipe(number(), minValue(0), maxValue(1)),
   /** Share of the flips with a card to practice, 0 to 1; null: as it comes. */
   focusShare: optional(nullable(pipe(number(), minValue(0), maxValue(1))), null),
-  /** Two cards to be turned one into the other, by id. */
-  contrast: optional(nullable(custom<readonly [CardId, CardId]>(isPair)), null),
+  /** Two or three cards to be turned one into the other, by id. */
+  contrast: optional(nullable(custom<readonly CardId[]>(isSideBySide)), null),
   /** Easier words first. */
   rise: optional(boolean(), false),
   /** What the board and its run are best for. */
@@ -177,7 +179,7 @@ export function runOf({ flips, realShare, focusShare, contrast, rise, aim }: Wis
     newest: newestCards(progress.peek()),
     focus: focusShare === null ? focus : [...newestCards(progress.peek()), ...focus],
     ...(focusShare === null ? {} : { focusShare }),
-    ...(contrast === null ? {} : { contrasts: [contrast] }),
+    ...(contrast === null ? {} : { contrasts: pairsAmong(contrast) }),
   };
 }
 

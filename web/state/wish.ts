@@ -7,6 +7,7 @@ import {
   minValue,
   number,
   object,
+  optional,
   picklist,
   pipe,
   string,
@@ -18,6 +19,9 @@ import { remembered } from '../device/remembered.ts';
 
 /** Where in a word a card may be asked for. */
 export const PLACES_ASKED = ['anywhere', ...PLACES] as const;
+
+/** In which order words are shown: by how common, by how easy, by their letters. */
+export const ORDERS = ['common', 'easy', 'letters'] as const;
 
 const cardOrNone = custom<CardId | ''>((value) => value === '' || isCard(value));
 
@@ -36,7 +40,9 @@ const schema = object({
   /** The two cards of a contrast; empty until chosen. */
   left: cardOrNone,
   right: cardOrNone,
-  order: picklist(['common', 'easy']),
+  order: picklist(ORDERS),
+  /** Letters that stand side by side in the word; empty for any. */
+  letters: optional(string(), ''),
 });
 
 /** What she looks for. */
@@ -54,6 +60,7 @@ export const ANY_WORD: Wish = {
   left: '',
   right: '',
   order: 'common',
+  letters: '',
 };
 
 /** What she looked for last, remembered on this device. */

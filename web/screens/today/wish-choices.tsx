@@ -1,5 +1,5 @@
 import { AIMS } from '../../../core/boards/search/aims.ts';
-import { contrastChoices } from '../../../core/drills/contrasts.ts';
+import { contrastChoices, contrastThrees } from '../../../core/drills/contrasts.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { freshSeed, remakeDrill, type Wishes, wishes } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
@@ -31,7 +31,7 @@ export function WishChoices() {
   const now = wishes.value;
   const remake = (some: Partial<Wishes>, said: string) =>
     remakeDrill({ ...now, ...some }, freshSeed(), said);
-  const pairs = contrastChoices(taught.value);
+  const pairs = [...contrastChoices(taught.value), ...contrastThrees(taught.value)];
   const chosen = now.contrast === null ? '' : pairKey(now.contrast);
   return (
     <div class="wishes">
@@ -165,9 +165,9 @@ function Choice({ name, value, options, choose }: ChoiceProps) {
   );
 }
 
-const pairKey = ([one, other]: readonly [string, string]) => `${one} ${other}`;
+const pairKey = (cards: readonly string[]) => cards.join(' ');
 
-function pairOption(pair: readonly [CardId, CardId]): readonly [string, string] {
-  const [one, other] = pair.map(cardShort);
-  return [pairKey(pair), `${one} and ${other}`];
+function pairOption(cards: readonly CardId[]): readonly [string, string] {
+  const names = cards.map(cardShort);
+  return [pairKey(cards), `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`];
 }

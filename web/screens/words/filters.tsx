@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { ANY_WORD, PLACES_ASKED, setWish, type Wish, wish } from '../../state/wish.ts';
+import { ANY_WORD, ORDERS, PLACES_ASKED, setWish, type Wish, wish } from '../../state/wish.ts';
 import { SHAPE_NAMES } from '../../wording/word-shapes.ts';
 import { CardChoice } from './card-choice.tsx';
 
@@ -90,13 +90,24 @@ export function Filters() {
             <span>Order</span>
             <select
               value={now.order}
-              onChange={(event) =>
-                setWish({ order: event.currentTarget.value === 'easy' ? 'easy' : 'common' })
-              }
+              onChange={(event) => setWish({ order: orderOf(event.currentTarget.value) })}
             >
               <option value="common">commonest first</option>
               <option value="easy">easiest first</option>
+              <option value="letters">by the alphabet</option>
             </select>
+          </label>
+          <label class="filter">
+            <span>With the letters</span>
+            <input
+              type="text"
+              value={now.letters}
+              maxLength={12}
+              autocomplete="off"
+              autocapitalize="off"
+              spellcheck={false}
+              onInput={(event) => setWish({ letters: event.currentTarget.value })}
+            />
           </label>
           <Switch name="asked">Also words that are yours to decide</Switch>
         </div>
@@ -112,6 +123,10 @@ export function Filters() {
       )}
     </form>
   );
+}
+
+function orderOf(text: string): Wish['order'] {
+  return ORDERS.find((order) => order === text) ?? 'common';
 }
 
 function Switch({
@@ -142,14 +157,15 @@ function placeOf(text: string): Wish['place'] {
   return PLACES_ASKED.find((place) => place === text) ?? 'anywhere';
 }
 
-function isNarrowed({ shape, syllables, card, left, right, order }: Wish): boolean {
+function isNarrowed({ shape, syllables, card, left, right, order, letters }: Wish): boolean {
   return (
     shape !== '' ||
     syllables !== 0 ||
     card !== '' ||
     left !== '' ||
     right !== '' ||
-    order !== 'common'
+    order !== 'common' ||
+    letters !== ''
   );
 }
 
