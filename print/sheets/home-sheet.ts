@@ -14,6 +14,7 @@ import {
 } from './blocks.ts';
 import { fitPages } from './fit.ts';
 import { type Block, blockWidth } from './flow.ts';
+import { HOME_WORDS, type HomeLanguage } from './home-words.ts';
 import { BODY, childLeast, type SheetLook } from './sheet-look.ts';
 import { smallCard } from './small-card.ts';
 import { wordRows } from './words-sheet.ts';
@@ -26,32 +27,38 @@ export interface HomeSheetSpec {
   readonly sentences: readonly string[];
   /** Whose page it is; left out, the line is for a pen. */
   readonly reader?: string;
+  /** The language of all but what is read; English when left out. */
+  readonly language?: HomeLanguage;
 }
 
 /** The pages of home practice. */
-export function homeSheet({ cards, words, sentences, reader }: HomeSheetSpec, look: SheetLook) {
+export function homeSheet(
+  { cards, words, sentences, reader, language = 'english' }: HomeSheetSpec,
+  look: SheetLook,
+) {
+  const said = HOME_WORDS[language];
   const blocks = (look: SheetLook): readonly Block[] => [
-    ...titleBlock('Read together', '', look),
-    blanks([[reader ? `For ${reader}` : 'For', 0.62] as const, ['Week of', 0.38] as const], look),
-    space(2),
-    paragraph(
-      'Five minutes are enough, and short and happy is best. Everything on this page was taught at school. When something is hard, you say it first, then both together, then your child alone. Check a box for each day.',
+    ...titleBlock(said.title, '', look),
+    blanks(
+      [
+        [reader ? `${said.whose} ${reader}` : said.whose, 0.62] as const,
+        [said.week, 0.38] as const,
+      ],
       look,
     ),
+    space(2),
+    paragraph(said.lead, look),
     space(3),
-    ...(cards.length === 0 ? [] : [heading('Say the sound', look), ...cardRows(cards, look)]),
+    ...(cards.length === 0 ? [] : [heading(said.say, look), ...cardRows(cards, look)]),
     ...(words.length === 0
       ? []
-      : [
-          heading('Touch each sound, then read the word', look),
-          space(1),
-          ...wordRows(words, 4, look),
-        ]),
-    ...(sentences.length === 0 ? [] : sentenceBlocks(sentences, look)),
+      : [heading(said.read, look), space(1), ...wordRows(words, 4, look)]),
+    ...(sentences.length === 0 ? [] : sentenceBlocks(sentences, said.sentences, look)),
     space(3),
-    days(look),
+    days(said.days, look),
+    ...(said.machineMade === '' ? [] : [space(2), paragraph(said.machineMade, look)]),
   ];
-  return fitPages(blocks, { foot: 'Home practice' }, look) satisfies readonly Page[];
+  return fitPages(blocks, { foot: said.foot }, look) satisfies readonly Page[];
 }
 
 function cardRows(ids: readonly CardId[], look: SheetLook): readonly Block[] {
@@ -79,22 +86,24 @@ function cardRows(ids: readonly CardId[], look: SheetLook): readonly Block[] {
   return [space(1), ...grid([lineUp(cells, blockWidth(look), 6)], 1, look, 2)];
 }
 
-function sentenceBlocks(sentences: readonly string[], look: SheetLook): readonly Block[] {
+function sentenceBlocks(
+  sentences: readonly string[],
+  title: string,
+  look: SheetLook,
+): readonly Block[] {
   return [
     space(2),
-    heading('Read the sentences', look),
+    heading(title, look),
     ...sentences.flatMap((text) => [paragraph(text, look, { size: childLeast(look) }), space(2)]),
   ];
 }
 
-const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday'];
-
 /** A box for each day. */
-function days(look: SheetLook): Block {
+function days(names: readonly string[], look: SheetLook): Block {
   return {
     height: 9,
     marks: (left, top) =>
-      DAYS.flatMap((day, at) => {
+      names.flatMap((day, at) => {
         const x = left + at * 35;
         return [
           {

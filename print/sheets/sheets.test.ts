@@ -102,6 +102,10 @@ function sheets(look: SheetLook): Readonly<Record<string, readonly Page[]>> {
     words: wordsSheet({ title: 'Words', below: '', words: Array(12).fill(longWords).flat() }, look),
     dictation: dictationSheet({ words: dictated, sentences: [sentence, sentence] }, '', look),
     home: homeSheet({ cards: every, words: longWords, sentences: [sentence.text] }, look),
+    spanish: homeSheet(
+      { cards: every, words: longWords, sentences: [sentence.text], language: 'spanish' },
+      look,
+    ),
     check: checkSheet(form, look),
     letters: checkSheet(letters, look),
   };

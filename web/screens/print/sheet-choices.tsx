@@ -17,6 +17,17 @@ export function SheetChoices({ kind }: { readonly kind: SheetKind }) {
       {kind === 'board' && <WhichBoard />}
       {kind === 'words' && <WordsWish />}
       {(kind === 'home' || kind === 'check') && <Whose kind={kind} />}
+      {kind === 'home' && (
+        <Select
+          title="Language"
+          options={[
+            ['english', 'English'],
+            ['spanish', 'Spanish, machine-made'],
+          ]}
+          now={choices.value.language}
+          set={(language) => choose({ language })}
+        />
+      )}
       {kind === 'check' && <CheckWish />}
       <Paper />
       <Elsewhere kind={kind} />

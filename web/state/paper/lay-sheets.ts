@@ -94,18 +94,18 @@ function dictation(_: Choices, stock: SheetStock<'dictation'>, look: SheetLook):
 const HOME = { cards: 6, words: 12, sentences: 3 };
 
 function home(
-  _: Choices,
+  { language }: Choices,
   { practiced, each, seed, reader, sources }: SheetStock<'home'>,
   look: SheetLook,
 ): Laid {
   const all = each();
   if (all.length === 0) {
-    const one = homeOf(practiced(), '', { seed, sources }, look);
+    const one = homeOf(practiced(), '', { seed, sources, language }, look);
     return one ?? nothingLaid(...noted(reader === '' ? null : notSure(reader)));
   }
   const laid = all.map(({ name, practiced }) => ({
     name,
-    page: homeOf(practiced, printed(name, look.typeface), { seed, sources }, look),
+    page: homeOf(practiced, printed(name, look.typeface), { seed, sources, language }, look),
   }));
   const without = laid.filter(({ page }) => page === null).map(({ name }) => name);
   return laidPages(
@@ -119,7 +119,7 @@ function home(
 function homeOf(
   known: Practiced,
   reader: string,
-  { seed, sources }: Pick<Stock, 'seed' | 'sources'>,
+  { seed, sources, language }: Pick<Stock, 'seed' | 'sources'> & Pick<Choices, 'language'>,
   look: SheetLook,
 ): Laid | null {
   const { words, sentences } = homePractice(known, { ...HOME, seed }, sources);
@@ -130,6 +130,7 @@ function homeOf(
     words: texts(words),
     sentences: texts(sentences),
     reader,
+    language,
   };
   return laidPages(homeSheet(spec, look), words.length);
 }

@@ -16,6 +16,7 @@ import { CHECK_KINDS } from '../../../core/checks/check-form.ts';
 import { RING_COUNTS } from '../../../print/binder.ts';
 import { TURNS } from '../../../print/duplex.ts';
 import { PAPERS } from '../../../print/paper.ts';
+import { HOME_LANGUAGES } from '../../../print/sheets/home-words.ts';
 import { SLIDE_BLENDINGS } from '../../../print/slide-notes.ts';
 import { remembered } from '../../device/remembered.ts';
 import { THINGS } from './print-things.ts';
@@ -52,6 +53,8 @@ export const choicesSchema = object({
   list: optional(picklist(LISTS), 'new'),
   length: optional(picklist(LENGTHS), 56),
   blending: optional(picklist(SLIDE_BLENDINGS), 'whole'),
+  /** The language of home practice. */
+  language: optional(picklist(HOME_LANGUAGES), 'english'),
   /** How often she asked for other words. */
   draw: optional(pipe(number(), integer(), minValue(0)), 0),
 });
@@ -79,6 +82,7 @@ export const choices = remembered<Choices>('print', choicesSchema, {
   list: 'new',
   length: 56,
   blending: 'whole',
+  language: 'english',
   draw: 0,
 });
 
