@@ -4,7 +4,7 @@ import { namesIn } from '../../web/wording/help/topic.ts';
 import { TOPICS } from '../../web/wording/help/topics.ts';
 import { WALK } from '../../web/wording/help/walk.ts';
 import { missingFrom, SCREENS_OF_HELP } from '../guide/named.ts';
-import { barriersIn, fitsAcross, SIZES } from './looks.ts';
+import { barriersIn, faintIn, fitsAcross, SIZES } from './looks.ts';
 import { stageCards, stageEnd } from './stage-page.ts';
 import { type Visit, visit } from './visit.ts';
 
@@ -54,7 +54,7 @@ describe('help', () => {
 });
 
 describe('a stranger', () => {
-  it('comes from the first visit to a page for a family by the choices of the guide alone; all that the help names is there', async () => {
+  it('comes from the first visit to a page for a family by the choices of the guide alone; all that the help names is there, and legible in the dark', async () => {
     current = await visit();
     const { page, url, errors } = current;
     const acts: Readonly<Record<string, () => Promise<unknown>>> = {
@@ -65,6 +65,7 @@ describe('a stranger', () => {
           const names = namesIn(TOPICS.find((topic) => topic.screen === screen) ?? { ways: [] });
           await page.goto(`${url}#/${screen}`);
           await expect.poll(() => missingFrom(page, names), { message: screen }).toEqual([]);
+          expect(await faintIn(page, 'dark'), `${screen}, dark`).toEqual([]);
         }
         await page.goto(`${url}#/learned`);
       },

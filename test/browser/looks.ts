@@ -28,6 +28,19 @@ export async function barriersIn(
 }
 
 /**
+ * Where letters stand out too little from their ground in this look, one line for each; the class map is left
+ * out, whose hundreds of cells are all alike.
+ */
+export async function faintIn(page: Page, look: 'dark' | 'contrast'): Promise<readonly string[]> {
+  await page.evaluate((name) => {
+    document.documentElement.dataset.look = name;
+  }, look);
+  const axe = new AxeBuilder({ page }).withRules(['color-contrast']).exclude('.map-table');
+  const { violations } = await axe.analyze();
+  return violations.flatMap(({ nodes }) => nodes.map(({ html }) => html));
+}
+
+/**
  * Makes the window so large, in CSS pixels, and holds that the page does not scroll sideways there.
  * A browser lays a page out some time after its window has changed, so it is asked until it fits.
  */
