@@ -1,9 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
-import { namesIn } from '../../web/wording/help/topic.ts';
 import { TOPICS } from '../../web/wording/help/topics.ts';
 import { WALK } from '../../web/wording/help/walk.ts';
-import { missingFrom, SCREENS_OF_HELP } from '../guide/named.ts';
+import { missingFrom, namesIn, SCREENS_OF_HELP } from '../guide/named.ts';
 import { barriersIn, faintIn, fitsAcross, SIZES } from './looks.ts';
 import { stageCards, stageEnd } from './stage-page.ts';
 import { type Visit, visit } from './visit.ts';

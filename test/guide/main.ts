@@ -1,9 +1,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fromRoot } from '../../house/root.mjs';
-import { namesIn } from '../../web/wording/help/topic.ts';
 import { TOPICS } from '../../web/wording/help/topics.ts';
 import { closeBrowser, visit } from '../browser/visit.ts';
-import { missingFrom, SCREENS_OF_HELP } from './named.ts';
+import { missingFrom, namesIn, SCREENS_OF_HELP } from './named.ts';
 
 /**
  * `npm run guide`: takes the pictures of the help from the running app with the sample class, half as large

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import type { Screen } from '../../web/state/screens.ts';
+import { cut, type Topic } from '../../web/wording/help/topic.ts';
 import { TOPICS } from '../../web/wording/help/topics.ts';
 
 /** What can bear a name that the help mentions. */
@@ -27,4 +28,9 @@ export const SCREENS_OF_HELP: readonly Screen[] = TOPICS.map(({ screen }) => scr
 
 function isRun(screen: Screen): boolean {
   return screen === 'stage' || screen === 'desk';
+}
+
+/** The names that a topic mentions. */
+export function namesIn({ ways }: Pick<Topic, 'ways'>): readonly string[] {
+  return ways.flatMap((way) => cut(way).flatMap(({ text, isName }) => (isName ? [text] : [])));
 }

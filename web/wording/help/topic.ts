@@ -15,11 +15,6 @@ export interface Topic {
   readonly words: readonly Word[];
 }
 
-/** The names that a topic mentions. */
-export function namesIn({ ways }: Pick<Topic, 'ways'>): readonly string[] {
-  return ways.flatMap((way) => cut(way).flatMap(({ text, isName }) => (isName ? [text] : [])));
-}
-
 /** A sentence of the help in its pieces: names, and what stands between them. */
 export function cut(text: string): readonly { readonly text: string; readonly isName: boolean }[] {
   return text
