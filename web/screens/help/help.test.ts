@@ -1,10 +1,10 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { fromRoot } from '../../../house/root.mjs';
+import { namesIn } from '../../../test/guide/named.ts';
 import { SCREEN_NAMES } from '../../state/screens.ts';
 import { WORDS } from '../../wording/help/glossary.ts';
 import { TOPICS } from '../../wording/help/topics.ts';
-import { namesIn } from '../../../test/guide/named.ts';
 import { topicsWith, wordsWith } from './find-help.ts';
 
 const PICTURES = fromRoot('web/screens/help/pictures');
