@@ -12,7 +12,7 @@ import {
   estimatePlace,
   type Who,
 } from '../core/learners/estimate.ts';
-import { parseEvidencePaced } from '../core/learners/evidence-csv.ts';
+import { parseEvidence } from '../core/learners/evidence-csv.ts';
 import { historiesOf } from '../core/learners/history.ts';
 import { type Knowledge, knowledgeFrom } from '../core/learners/knowledge.ts';
 import { markingSaid } from '../core/learners/marking-said.ts';
@@ -91,7 +91,7 @@ function readHolidays(text: string | null): readonly Holiday[] {
 
 /** What can be read of the file, up to the day; the rest is told on standard error. */
 function readEvidence(file: string, now: Day): readonly Observation[] {
-  const reading = parseEvidencePaced(readTextFile(file));
+  const reading = parseEvidence(readTextFile(file));
   const { observations, problems } = inTerminal(reading, 'Reading the rows …');
   const [first] = problems;
   if (first?.code === 'no-column') fail(first.message);

@@ -1,12 +1,11 @@
 import { existsSync } from 'node:fs';
 import type { Taught } from '../core/language/taught.ts';
-import { type OrderLine, readOrderPaced } from '../core/sequence/plain/read-order.ts';
+import { type OrderLine, readOrder } from '../core/sequence/plain/read-order.ts';
 import { makeVocabulary } from '../core/sequence/plain/vocabulary.ts';
 import type { Item, Sequence } from '../core/sequence/sequence.ts';
 import { taughtUpTo } from '../core/sequence/teach.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { fail } from './failure.ts';
-import { inTerminal } from './in-terminal.ts';
 
 /** A file named in `--taught`: `order.csv` is all of it, `order.csv:12` its first twelve steps. */
 export interface NamedFile {
@@ -39,8 +38,7 @@ export function readOwnOrder(
   say: (line: string) => void,
 ): OwnOrder {
   const vocabulary = makeVocabulary(lexicon);
-  const reading = readOrderPaced(text, { name: path, vocabulary, firstSense: true });
-  const { lines, sequence } = inTerminal(reading, 'Reading your order …');
+  const { lines, sequence } = readOrder(text, { name: path, vocabulary, firstSense: true });
   lines.forEach(refuse);
   const step = stepAsked(sequence, upTo, path);
   for (const line of lines) {

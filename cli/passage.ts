@@ -1,13 +1,7 @@
 import { SEQUENCE } from '../core/sequence/built-in.ts';
-import {
-  type Because,
-  judgePassagePaced,
-  type Passage,
-  stepForShare,
-} from '../core/texts/passage.ts';
+import { type Because, judgePassage, type Passage, stepForShare } from '../core/texts/passage.ts';
 import { loadLexicon, readTaught, readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
-import { inTerminal } from './in-terminal.ts';
 import { readOptions } from './options.ts';
 
 /** `passage FILE --taught T`: how much of a text can be read, and what stands in the way. */
@@ -18,8 +12,7 @@ export function passage(args: readonly string[]): string {
     return fail('Name one text file: sweepline passage story.txt --taught step:24');
   }
   const taught = readTaught(typed.text('taught'));
-  const judging = judgePassagePaced(readTextFile(file), taught, loadLexicon(), SEQUENCE);
-  const judged = inTerminal(judging, 'Judging the text …');
+  const judged = judgePassage(readTextFile(file), taught, loadLexicon(), SEQUENCE);
   return typed.flag('json') ? JSON.stringify(passageJson(judged)) : passageText(judged);
 }
 

@@ -11,10 +11,13 @@ import { PUBLISHED_THRESHOLDS } from '../learners/thresholds.ts';
 import type { ClassState } from '../log/class-state.ts';
 import type { EventSpec } from '../log/event.ts';
 import { replay } from '../log/replay.ts';
+import { atOnce } from '../paced.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
 import { readCsv } from '../sequence/csv-records.ts';
 import { taughtUpTo } from '../sequence/teach.ts';
 import { CLASS_TABLES, type ClassTable, makeClassTable } from './class-tables.ts';
+
+const readTable = (text: string) => atOnce(parseEvidence(text));
 
 const day = parseDay('2027-07-01') ?? 0;
 
@@ -58,7 +61,7 @@ describe('the tables of a class', () => {
     const { observations, make, rows } = tablesOf(state);
     const own = observations.filter(({ child, task }) => child !== null && task === 'read');
     expect(own.length).toBeGreaterThan(100);
-    const again = parseEvidence(make('readings'));
+    const again = readTable(make('readings'));
     expect(again.problems).toEqual([]);
     const plain = (all: readonly Observation[], nameOf: (child: ChildId | null) => string | null) =>
       all.map(({ day, child, cards, right, broke, heard }) => ({
@@ -155,7 +158,7 @@ describe('the tables of a class', () => {
 
   it('write every card that is taught so that it is read again', () => {
     const cards = [...taughtUpTo(SEQUENCE, SEQUENCE.steps.length).correspondences];
-    const { observations, problems } = parseEvidence(
+    const { observations, problems } = readTable(
       `date,pupil,cards,outcome\n${cards.map((id) => `2026-03-02,Wren,${id},right`).join('\n')}`,
     );
     expect(problems).toEqual([]);

@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { atOnce } from '../paced.ts';
 import { parseDay } from './day.ts';
 import { parseEvidence, TABLE_GROUP } from './evidence-csv.ts';
+
+const readTable = (text: string) => atOnce(parseEvidence(text));
 
 const HEADER = 'date,pupil,cards,sounds,outcome,broke,heard';
 
 describe('a table of evidence', () => {
   it('is read row by row', () => {
-    const { observations, problems } = parseEvidence(
+    const { observations, problems } = readTable(
       [
         HEADER,
         '2026-03-02,Mina,sh-i-p,SH IH P,right,,',
@@ -33,7 +36,7 @@ describe('a table of evidence', () => {
   });
 
   it('may have its columns in another order, semicolons, capitals, and no last columns', () => {
-    const { observations } = parseEvidence(
+    const { observations } = readTable(
       'Pupil;Date;Outcome;Cards\r\n"O’Neil, Jo";2026-03-02;Right;sh-i-p\r\n',
     );
     expect(observations[0]).toMatchObject({ child: 'O’Neil, Jo', right: true });
@@ -52,16 +55,16 @@ describe('a table of evidence', () => {
     ['2026-03-02,"Mina,m,M,right,,', 'open-quote'],
   ])('says on which line what is wrong, and takes the others: %s', (row, code) => {
     const good = '2026-03-02,Mina,m,M,right,,';
-    const { observations, problems } = parseEvidence([HEADER, good, '', row, good].join('\n'));
+    const { observations, problems } = readTable([HEADER, good, '', row, good].join('\n'));
     expect(observations).toHaveLength(2);
     expect(problems).toEqual([{ line: 4, code, message: expect.stringMatching(/\S/) }]);
   });
 
   it('must name its columns', () => {
-    const { observations, problems } = parseEvidence('2026-03-02,Mina,m,M,right,,');
+    const { observations, problems } = readTable('2026-03-02,Mina,m,M,right,,');
     expect(observations).toEqual([]);
     expect(problems).toMatchObject([{ line: 1, code: 'no-column' }]);
     expect(problems[0]?.message).toContain('date, pupil, cards, outcome');
-    expect(parseEvidence('').problems).toMatchObject([{ code: 'no-column' }]);
+    expect(readTable('').problems).toMatchObject([{ code: 'no-column' }]);
   });
 });

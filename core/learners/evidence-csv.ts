@@ -1,5 +1,5 @@
 import { childId, groupId } from '../ids.ts';
-import { atOnce, type Paced, pacedEach } from '../paced.ts';
+import { type Paced, pacedEach } from '../paced.ts';
 import { type CsvRecord, findDelimiter, readCsv } from '../sequence/csv-records.ts';
 import { parseDay } from './day.ts';
 import type { Observation } from './observation.ts';
@@ -31,23 +31,18 @@ export const TABLE_GROUP = groupId('table');
 /** May be left out of a table altogether. */
 const OPTIONAL: ReadonlySet<Column> = new Set(['sounds', 'broke', 'heard']);
 
-/**
- * Reads what single children read: one word a row. Every good row is kept; of
- * each other one it is said where it is and what to write instead. Without its
- * named columns nothing can be read.
- */
-export function parseEvidence(text: string): ReadEvidence {
-  return atOnce(parseEvidencePaced(text));
-}
-
 /** What was read of a table. */
 export interface ReadEvidence {
   readonly observations: readonly Observation[];
   readonly problems: readonly EvidenceProblem[];
 }
 
-/** The same, paced. */
-export function* parseEvidencePaced(text: string): Paced<ReadEvidence> {
+/**
+ * Reads what single children read: one word a row. Every good row is kept; of
+ * each other one it is said where it is and what to write instead. Without its
+ * named columns nothing can be read. Paced, since a table of a year takes seconds.
+ */
+export function* parseEvidence(text: string): Paced<ReadEvidence> {
   const [header, ...records] = readCsv(text, findDelimiter(text) ?? ',');
   const names = header?.cells.map((cell) => cell.trim().toLowerCase()) ?? [];
   const missing = EVIDENCE_COLUMNS.filter((name) => !names.includes(name) && !OPTIONAL.has(name));

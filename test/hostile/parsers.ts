@@ -20,6 +20,7 @@ import { makeLog, parseLog } from '../../core/log/log-file.ts';
 import { parseEvent } from '../../core/log/parse-event.ts';
 import { parseRoster, tellApart } from '../../core/log/parse-roster.ts';
 import { applyEvents, replay } from '../../core/log/replay.ts';
+import { atOnce } from '../../core/paced.ts';
 import { parseWords } from '../../core/papers/said-words.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { parseItem } from '../../core/sequence/item.ts';
@@ -64,6 +65,8 @@ import { isWindowHere } from '../../web/warm-up/window-here.ts';
 import { arbitraryEvents, SMALL_DRILL, SMALL_FORM, standingAt } from '../arbitrary-events.ts';
 import { builtLexicon as lexicon } from '../built-lexicon.ts';
 import { classYear } from '../class-year.ts';
+
+const readTable = (text: string) => atOnce(parseEvidence(text));
 
 /** Something that reads what comes from outside, with valid examples of that. */
 export interface Parser {
@@ -226,7 +229,7 @@ export const PARSERS: readonly Parser[] = [
   text(
     'what was read, as CSV',
     ['child,day,word,cards,broke,heard\na,2026-03-02,ship,sh-i-p,2,IH\n'],
-    parseEvidence,
+    readTable,
   ),
   text('cards as written', ['sh-i-p', 'sh i p', 'm-a_e-k'], (cards) => [
     readCards(cards, ''),
