@@ -105,12 +105,12 @@ describe('a warm-up that is interrupted', () => {
     await page.getByText('6 words of 54 things were left yesterday').waitFor();
     await button(page, 'Take them up today').click();
     await expect.poll(() => flips(page).allTextContents()).toEqual(left);
-    expect(await page.getByRole('note').count()).toBe(0);
+    expect(await page.getByText('were left yesterday').count()).toBe(0);
     await page.keyboard.press('Control+z');
     await button(page, 'Take them up today').waitFor();
     expect(await flips(page).allTextContents()).not.toEqual(left);
     await button(page, 'Drop them').click();
-    expect(await page.getByRole('note').count()).toBe(0);
+    expect(await page.getByText('were left yesterday').count()).toBe(0);
     expect(await flips(page).count()).toBe(30);
   });
 
