@@ -1,7 +1,12 @@
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { ClassId } from '../core/ids.ts';
 import { traceAfter } from '../core/sharing/follower.ts';
-import type { ClassRecord, EmptyRun, KeptRecord } from '../core/sharing/record.ts';
+import {
+  type ClassRecord,
+  type EmptyRun,
+  type KeptRecord,
+  RECORD_LANES,
+} from '../core/sharing/record.ts';
 import { judge, type Refusal, type Rights, rightsAfter } from '../core/sharing/rights.ts';
 import { parseRightsSaid } from '../core/sharing/rights-said.ts';
 import { checking } from './checking.ts';
@@ -40,8 +45,15 @@ export interface ClassStore {
     appends: readonly Append[],
     now: number,
   ): Promise<{ readonly outcomes: readonly Appended[]; readonly grown: readonly ClassId[] }>;
-  /** What comes after a place, up to another; null for a class never heard of. */
-  read(classId: ClassId, after: number): Promise<Read | null>;
+  /**
+   * What comes after a place, up to another, on these lanes; the places of others are told as empty runs.
+   * Null for a class never heard of.
+   */
+  read(
+    classId: ClassId,
+    after: number,
+    lanes?: readonly ClassRecord['lane'][],
+  ): Promise<Read | null>;
   /**
    * Whether a class has a place, with this trace up to there (core/sharing/follower.ts). Of a deleted class
    * nothing is left to tell by, and whoever asks is to hear that it is.
@@ -104,7 +116,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
       if (isDeleted && !locksRows) await sql`pragma wal_checkpoint(truncate)`.execute(db);
       return done;
     },
-    async read(classId, after) {
+    async read(classId, after, lanes = RECORD_LANES) {
       const row = await db
         .selectFrom('class')
         .select('seq')
@@ -118,6 +130,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
         .where('seq', '>', after)
         .where('seq', '<=', row.seq)
         .where('body', '<>', '')
+        .where('lane', 'in', lanes)
         .orderBy('seq')
         .limit(BATCH)
         .execute();
@@ -174,7 +187,7 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
     },
   };
 
-  /** With the places of which nothing is kept, each run of them as one. */
+  /** With the places of which nothing is read, each run of them as one. */
   async function withRuns(
     classId: ClassId,
     after: number,

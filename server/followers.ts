@@ -1,6 +1,8 @@
 import type { ClassId } from '../core/ids.ts';
 import { type DeviceMessage, makeMessage, TO_WALLS } from '../core/sharing/message.ts';
+import { type ClassRecord, RECORD_LANES } from '../core/sharing/record.ts';
 import { isIn, type Member } from '../core/sharing/rights.ts';
+import { mayRead, type Role } from '../core/sharing/role.ts';
 import type { ClassStore } from './class-store.ts';
 
 /** A connection that follows classes. */
@@ -50,8 +52,9 @@ interface Place {
 /**
  * Sends every device what it has not yet of the classes that it follows. A follower is a place in the
  * database and no queue in memory, so that a thousand that take nothing cost nothing. Whoever was removed
- * is cut off with the next record of the class, which is the one that removes it. A wall is sent no record at all,
- * and not told how many there are.
+ * is cut off with the next record of the class, which is the one that removes it. Nobody is sent what the role
+ * does not read: to an aide what is private is a run of places with nothing in it. A wall is sent no record
+ * at all, and not told how many there are.
  */
 export function createFollowers(store: ClassStore, now: () => number): Followers {
   const byClass = new Map<ClassId, Map<Line, Place>>();
@@ -135,7 +138,7 @@ export function createFollowers(store: ClassStore, now: () => number): Followers
             return;
           }
           const from = place.cursor;
-          const read = await store.read(classId, from);
+          const read = await store.read(classId, from, lanesFor(stands.role));
           if (!read || read.records.length === 0) break;
           const { head, to, records } = read;
           if (place.isWall) {
@@ -155,4 +158,9 @@ export function createFollowers(store: ClassStore, now: () => number): Followers
       place.isBusy = false;
     }
   }
+}
+
+/** What is sent to a role: who may do what, and the lanes that it reads. */
+function lanesFor(role: Role): readonly ClassRecord['lane'][] {
+  return RECORD_LANES.filter((lane) => lane === 'rights' || mayRead(role, lane));
 }

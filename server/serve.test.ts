@@ -438,6 +438,29 @@ describe.each([
     end(owner, other);
   });
 
+  it('sends an aide nothing that is private, and the aide’s line goes on without a gap', async () => {
+    const owner = await begin();
+    const [aide, specialist] = [await letIn(owner, 'aide'), await letIn(owner, 'specialist')];
+    const { classId, device } = owner;
+    await device.append(classId, [await said(owner, 'for her alone', 'private')]);
+    await device.append(classId, [await said(owner, 'for all')]);
+    await device.append(classId, [await said(owner, 'the last word', 'private')]);
+    const lanesOf = ({ records }: RawDevice) => records.map(({ lane }) => lane).join(' ');
+    await specialist.device.until(() => specialist.device.records.length >= 8);
+    const rights = 'rights rights rights rights rights';
+    expect(lanesOf(specialist.device)).toBe(`${rights} private run private`);
+    await aide.device.until(() => aide.device.records.length >= 6);
+    await aide.device.append(classId, [await said(aide, 'hers')]);
+    await aide.device.until(() => aide.device.records.length >= 7);
+    expect(lanesOf(aide.device)).toBe(`${rights} run run`);
+    const late = await RawDevice.connect(served.port, aide.device.own);
+    late.follow(classId);
+    await late.until(() => late.records.length >= 7);
+    expect(lanesOf(late)).toBe(`${rights} run run`);
+    late.close();
+    end(owner, aide, specialist);
+  });
+
   it('passes on what is said live to who follows the class, and keeps nothing of it', async () => {
     const owner = await begin();
     const [phone, aside] = [await letIn(owner, 'specialist'), await begin()];

@@ -107,7 +107,7 @@ export type ServerMessage =
    * them, it has lost some, and the device asks again from 0.
    */
   | { readonly t: 'following'; readonly c: ClassId; readonly head: number; readonly knows: boolean }
-  /** All records after `from` up to `to`, in order; places of which nothing is kept as one run. */
+  /** All records after `from` up to `to`, in order; places of which nothing is sent as one run. */
   | {
       readonly t: 'records';
       readonly c: ClassId;

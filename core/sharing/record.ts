@@ -31,7 +31,10 @@ export interface KeptRecord extends ClassRecord {
   readonly at: number;
 }
 
-/** A run of places of which nothing is kept any more: what was there is in later records, or deleted. */
+/**
+ * A run of places of which nothing is sent: what was there is in later records, deleted, or not for this
+ * device to read.
+ */
 export interface EmptyRun {
   /** The first of them. */
   readonly seq: number;
