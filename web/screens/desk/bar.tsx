@@ -43,7 +43,7 @@ export function Bar({ now, onWish }: BarProps) {
   const isWord = moment?.part === 'visual' && isSightId(moment.id);
   return (
     <div class="desk-bar" role="toolbar" aria-label="The warm-up">
-      {button('back', 'Back', '←')}
+      {button('back', 'Back', '←', 'desk-back')}
       {plain && (
         <button
           type="button"
