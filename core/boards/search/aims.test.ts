@@ -67,7 +67,7 @@ describe('what a board is best for', () => {
   test('each is proven best for its own goal, as an independent solver finds it', async () => {
     const highs = await loadHighs();
     let withNewest = 0;
-    for (let seed = 0; seed < 12; seed++) {
+    for (let seed = 0; seed < 6; seed++) {
       const { table, newest } = drawTable(seed);
       const broken = table.piles.map((pile) => pile.at(-1) as CardId);
       for (const aim of AIMS) {
@@ -92,7 +92,7 @@ describe('what a board is best for', () => {
         if (newest.some((id) => lying.includes(id))) withNewest++;
       }
     }
-    expect(withNewest).toBeGreaterThan(6);
+    expect(withNewest).toBeGreaterThan(3);
   });
 
   test('what is new lies on the board wherever it makes a word, and most words does not ask for it', () => {
