@@ -31,7 +31,7 @@ describe.each([
   ['', false],
   [' where no WebSocket gets through', true],
 ])('a stage on one device and a desk on another%s', (_, noSockets) => {
-  it('are one warm-up: what is turned on either is turned on both', async () => {
+  it('are one warm-up: what is turned on either is turned on both, and who marked what is said', async () => {
     const { desk, wall } = await pair(noSockets);
     await wall.page.getByRole('link', { name: 'Be the stage' }).click();
     await wall.page.getByText('as soon as your desk begins one').waitFor();
@@ -46,6 +46,12 @@ describe.each([
     await expect.poll(() => count(desk).textContent()).toMatch(/^3 of /);
     await wall.page.keyboard.press('ArrowLeft');
     await expect.poll(() => count(desk).textContent()).toMatch(/^2 of /);
+    await desk.page.keyboard.press('Digit1');
+    await wall.page.goto(`${site?.url}#/after`);
+    await wall.page.getByText(/on Laptop$/).waitFor();
+    await desk.page.goto(`${site?.url}#/after`);
+    await desk.page.getByRole('heading', { name: 'How it went' }).waitFor();
+    expect(await desk.page.getByText(/on Laptop$/).count()).toBe(0);
     expect(
       [...desk.errors, ...wall.errors].filter((text) => !noSockets || !/WebSocket/.test(text)),
     ).toEqual([]);
