@@ -16,7 +16,7 @@ export function Walk() {
             <ol>
               {choices.map(({ on, does }) => (
                 <li key={does}>
-                  <span class="quiet">{on}:</span> <Said text={does} />
+                  <span class="quiet">{on.endsWith('?') ? on : `${on}:`}</span> <Said text={does} />
                 </li>
               ))}
             </ol>
