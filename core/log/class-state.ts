@@ -114,6 +114,8 @@ export interface Happening {
   readonly part: Part;
   /** Counted from 0 within the part. */
   readonly place: number;
+  /** The count of the warm-up there and then, of a mark and of what was noted late; see `isBefore`. */
+  readonly count?: number;
 }
 
 /** What broke, with all that was said of it since. */

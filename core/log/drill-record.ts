@@ -81,8 +81,13 @@ function isSameMoment(one: DrillPlace | null, other: DrillPlace): boolean {
   return one?.part === other.part && one.place === other.place;
 }
 
-function happeningOf({ id, at, body }: LogEvent & { readonly body: DrillPlace }): Happening {
-  return { id, at, part: body.part, place: body.place };
+function happeningOf({
+  id,
+  at,
+  body,
+}: LogEvent & { readonly body: DrillPlace & { readonly count?: number } }): Happening {
+  const { part, place, count } = body;
+  return { id, at, part, place, ...(count === undefined ? {} : { count }) };
 }
 
 function amended(mark: Mark, amendments: readonly Amendment[]): Mark {

@@ -123,8 +123,11 @@ export interface EventBodies {
   };
   /** Its plan was changed while it ran; what came up before was of the plan before. */
   readonly replanned: { readonly drillId: DrillId; readonly drill: Drill };
-  /** A card, sound or word came up. Taken back (`undone`) when it was skipped. */
-  readonly shown: DrillPlace;
+  /**
+   * A card, sound or word came up. Taken back (`undone`) when it was skipped. `count` is the count of the
+   * warm-up when it came up, said only where it is noted later than that.
+   */
+  readonly shown: DrillPlace & { readonly count?: number };
   /** A child was called on to read what is up. */
   readonly called: DrillPlace & { readonly child: ChildId };
   /** Something broke. */
@@ -137,6 +140,8 @@ export interface EventBodies {
     readonly heard: Slip | null;
     /** The child; null for the whole class. */
     readonly child: ChildId | null;
+    /** The count of the warm-up where it was marked; not said of what was marked afterwards. */
+    readonly count?: number;
   };
   /** Something said of a mark afterwards; of several on one field, the last one holds. */
   readonly amended: Amendment;

@@ -98,6 +98,15 @@ describe('the evidence of a drill', () => {
     expect(evidence.map(({ cards, outcome }) => [cards, outcome])).toEqual([[['a=AE'], 'mended']]);
   });
 
+  it('calls nothing mended that broke on its second visit, though that is noted after the mark', () => {
+    const shown = [flip(1, 2), { ...flip(1, 30), count: 9 }];
+    const outcome = (count: number) =>
+      evidenceOf({ ...record, shown, marks: [{ ...broken(1, 20), count }] })[0]?.outcome;
+    expect(outcome(9)).toBe('broke');
+    expect(outcome(10)).toBe('broke');
+    expect(outcome(8)).toBe('mended');
+  });
+
   it('calls mended what broke, came up again and then went well', () => {
     const again = { ...record, shown: [flip(1, 2), flip(1, 6)], marks: [broken(1, 3)] };
     expect(evidenceOf(again)[0]?.outcome).toBe('mended');

@@ -4,6 +4,7 @@ import type { CardId } from '../language/card-id.ts';
 import type { DrillRecord, Happening, Mark } from './class-state.ts';
 import { planAt } from './drill-record.ts';
 import { PARTS, type Part } from './event.ts';
+import { isBefore } from './is-before.ts';
 
 /** How one card, sound or word of a drill went. */
 export interface Evidence {
@@ -35,8 +36,7 @@ export function evidenceOf(record: DrillRecord): readonly Evidence[] {
   for (const one of record.shown) {
     const draft = draftAt(drafts[one.part], items.of(one));
     draft.came = true;
-    draft.firstShown ||= one.at;
-    draft.lastShown = one.at;
+    if (draft.shown === null || isBefore(draft.shown, one)) draft.shown = one;
   }
   for (const one of record.marks) {
     const draft = draftAt(drafts[one.part], items.of(one));
@@ -48,10 +48,10 @@ export function evidenceOf(record: DrillRecord): readonly Evidence[] {
   const evidence: Evidence[] = [];
   for (const part of PARTS) {
     drafts[part].forEach((draft, item) => {
-      const { came, lastShown, marks, child, corrected } = draft;
+      const { came, shown, marks, child, corrected } = draft;
       if (!came) return;
       const place = items.placeOf(item);
-      const cards = marks[0]?.cards ?? cardsAt(planAt(record, lastShown), part, place);
+      const cards = marks[0]?.cards ?? cardsAt(planAt(record, shown?.at ?? 0), part, place);
       const outcome = outcomeOf(draft);
       evidence.push({ part, place, cards, outcome, child, marks, corrected });
     });
@@ -62,10 +62,8 @@ export function evidenceOf(record: DrillRecord): readonly Evidence[] {
 /** Evidence while it is gathered. */
 interface Draft {
   came: boolean;
-  /** When it came up first; 0 for never. */
-  firstShown: number;
-  /** When it came up last; 0 for never. */
-  lastShown: number;
+  /** When it came up last; null for never. */
+  shown: Happening | null;
   readonly marks: Mark[];
   child: ChildId | null;
   corrected: boolean;
@@ -75,7 +73,7 @@ interface Draft {
 function draftAt(drafts: Draft[], item: number): Draft {
   let draft = drafts[item];
   if (draft === undefined) {
-    draft = { came: false, firstShown: 0, lastShown: 0, marks: [], child: null, corrected: false };
+    draft = { came: false, shown: null, marks: [], child: null, corrected: false };
     drafts[item] = draft;
   }
   return draft;
@@ -116,15 +114,10 @@ const PLACES_ALONE = {
   placeOf: (item: number): number => item,
 };
 
-/**
- * A device that was cut off marks at once, and the lead notes what came up there only when it hears of it: what
- * had not come up before it broke came up once, and not again.
- */
-function outcomeOf({ marks, firstShown, lastShown }: Draft): Evidence['outcome'] {
+function outcomeOf({ marks, shown }: Draft): Evidence['outcome'] {
   const last = marks.at(-1);
   if (last === undefined) return 'well';
-  const cameAgain = firstShown <= last.at || firstShown < lastShown;
-  return last.at < lastShown && cameAgain ? 'mended' : 'broke';
+  return shown !== null && isBefore(last, shown) ? 'mended' : 'broke';
 }
 
 function cardsAt(drill: Drill, part: Part, place: number): readonly CardId[] {

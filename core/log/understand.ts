@@ -66,6 +66,7 @@ const LAST_PLACE = 9999;
 
 const momentFields = { drillId: isDrillId, part: isOneOf(PARTS), place: isWhole(0, LAST_PLACE) };
 const isMoment = isShape<DrillPlace>(momentFields);
+const isShown = isShape<EventBodies['shown']>({ ...momentFields, count: isOptional(isWhole(0)) });
 
 const isMarkFields = isShape<EventBodies['marked']>({
   ...momentFields,
@@ -73,6 +74,7 @@ const isMarkFields = isShape<EventBodies['marked']>({
   broke: isNullOr(isWhole(1)),
   heard: isNullOr(isSlip),
   child: isNullOr(isChildId),
+  count: isOptional(isWhole(0)),
 });
 
 const isBrokenAt = isShape<BrokenAt>({ card: isWhole(1), heard: isNullOr(isSlip) });
@@ -166,7 +168,7 @@ const checks: { readonly [Kind in EventKind]: Check<EventBodies[Kind]> } = {
     settingChecks.get(`${body.of} ${body.field}`)?.((body as Partial<Setting>).value) === true,
   begun: isShape({ drillId: isDrillId, groupId: isGroupId, day: isDay, drill: isDrill }),
   replanned: isShape({ drillId: isDrillId, drill: isDrill }),
-  shown: isMoment,
+  shown: isShown,
   called: isShape({ ...momentFields, child: isChildId }),
   marked: (body): body is EventBodies['marked'] =>
     isMarkFields(body) && (body.broke ?? 0) <= body.cards.length,

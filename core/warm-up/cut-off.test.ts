@@ -74,7 +74,8 @@ class Room {
     const moment = momentAt(desk.led.running.standing, moments);
     if (!moment) return;
     const { part, place } = moment;
-    const body = { drillId: id, part, place, cards: cardsOf(moment), broke: 1 };
+    const { count } = desk.led.running;
+    const body = { drillId: id, part, place, cards: cardsOf(moment), broke: 1, count };
     this.#record(desk, [{ kind: 'marked', body: { ...body, heard: null, child: null } }]);
   }
 
@@ -118,11 +119,11 @@ class Room {
     const wishes = [...desk.wishes, ...step.say].filter((said) => said.kind === 'wish');
     desk.wishes = wishes.filter((wish) => ids.has(wish.id));
     this.#say(desk, step.say);
-    for (const { before, after, what } of step.note) {
+    for (const { before, after, what, late } of step.note) {
       const known = replay(CLASS, desk.log).drills.get(id);
       this.#record(desk, [
         ...(known ? [] : beginningOf(before, '2026-03-02', what !== 'skip')),
-        ...eventsBetween(before, after, what, known),
+        ...eventsBetween(before, after, what, known, late),
       ]);
     }
   }
@@ -149,12 +150,9 @@ class Room {
 /** Everything that leads on or back. */
 const ANY: readonly Act[] = ['next', 'next', 'next', 'next', 'back', 'sweep', 'skip', 'correct'];
 
-/** What leads on. */
-const ON: readonly Act[] = ['next', 'next', 'next', 'sweep', 'skip'];
-
 /** What is pressed: mostly next. */
-function pressed(random: Random, acts: readonly Act[] = ANY): Deed {
-  return { does: 'act', act: acts[random.below(acts.length)] ?? 'next' };
+function pressed(random: Random): Deed {
+  return { does: 'act', act: ANY[random.below(ANY.length)] ?? 'next' };
 }
 
 /** What a drill leaves of each card: how it went, and how often it was marked. */
@@ -201,7 +199,7 @@ describe('two desks in one warm-up, each with a log of its own', () => {
       const [room, twin] = [new Room(), new Room()];
       const use = (desk: Desk) => {
         for (let times = random.below(4); times > 0; times--) {
-          const deed = pressed(random, ON);
+          const deed = pressed(random);
           room.press(desk, deed);
           twin.press(twin.laptop, deed);
           if (random.fraction() < 0.3) {

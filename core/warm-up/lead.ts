@@ -23,6 +23,8 @@ export interface Noted {
   readonly before: Running;
   readonly after: Running;
   readonly what: Act;
+  /** Whether it was done elsewhere, or while the lead did not answer: it is noted after it was done. */
+  readonly late: boolean;
 }
 
 /** What one window tells the others. */
@@ -69,7 +71,7 @@ export function perform(
   if (became === running) return null;
   const leads = running.by === me || running.by === NOBODY;
   const after: Running = { ...became, count: running.count + 1, by: leads ? me : running.by };
-  const noted: Noted = { before: running, after, what: actOf(done.deed) };
+  const noted: Noted = { before: running, after, what: actOf(done.deed), late: !leads };
   if (leads) return { led: { running: after, waiting }, say: [stateOf(after)], note: [noted] };
   const { id, deed } = done;
   return {
@@ -128,7 +130,11 @@ function answer(led: Led, me: string, said: Said & { kind: 'wish' }, lots: Lots)
     const granted = isOld ? null : said.id;
     return { led, say: [{ ...stateOf(running), granted }], note: [] };
   }
-  return { ...done, say: [{ ...stateOf(done.led.running), granted: said.id }] };
+  return {
+    ...done,
+    say: [{ ...stateOf(done.led.running), granted: said.id }],
+    note: done.note.map((noted) => ({ ...noted, late: true })),
+  };
 }
 
 function stateOf(running: Running): Said & { kind: 'state' } {

@@ -26,6 +26,7 @@ const at = (place: number) => ({
   drill,
   standing: standingAt(3, place),
   calling: callNobody([]),
+  count: 5,
 });
 
 function noted(place: number, what: Act, known?: Pick<DrillRecord, 'shown' | 'calls'>) {
@@ -64,6 +65,16 @@ describe('what the log is told', () => {
       drillId: drillId('drill'),
       drill: changed,
     });
+  });
+
+  it('says the count of what is noted after it was done', () => {
+    const before = at(0);
+    const after = { ...before, standing: act(before.standing, 'next', manner), count: 6 };
+    const bodies = (late: boolean) =>
+      eventsBetween(before, after, 'next', undefined, late).map(({ body }) => body);
+    expect(bodies(true)).toMatchObject([{ part: 'blending', count: 6 }]);
+    expect(bodies(false)[0]).not.toHaveProperty('count');
+    expect(beginningOf(before, '2026-03-04')[1]?.body).toMatchObject({ count: 5 });
   });
 
   it('takes back what was skipped', () => {

@@ -7,7 +7,7 @@ import { cardsOf, type Moment, momentsOf } from './moments.ts';
 import type { Running } from './run-state.ts';
 import { type Act, momentAt } from './standing.ts';
 
-type Noted = Pick<Running, 'drillId' | 'drill' | 'standing' | 'calling'>;
+type Noted = Pick<Running, 'drillId' | 'drill' | 'standing' | 'calling' | 'count'>;
 
 /**
  * The events that begin a warm-up in the log, and the card that is up with its
@@ -23,7 +23,7 @@ export function beginningOf(
   const reader = readerAt(calling, standing.at);
   return [
     { kind: 'begun', body: { drillId, groupId, day, drill } },
-    ...(first && counts ? [shownAt(drillId, first)] : []),
+    ...(first && counts ? [shownAt(drillId, first, now.count)] : []),
     ...(first && counts && reader !== null ? [calledAt(drillId, first, reader)] : []),
   ];
 }
@@ -45,12 +45,16 @@ export function changeOf(
   ];
 }
 
-/** What came of an act; `known` is what the log has of this warm-up so far. */
+/**
+ * What came of an act; `known` is what the log has of this warm-up so far. What is noted `late`, after it was
+ * done on another device, says its count.
+ */
 export function eventsBetween(
   before: Noted,
   after: Noted,
   what: Act,
   known: Pick<DrillRecord, 'shown' | 'calls'> | undefined,
+  late = false,
 ): readonly EventSpec[] {
   const { drillId } = before;
   const all = momentsOf(before.drill);
@@ -76,7 +80,9 @@ export function eventsBetween(
   }
   if (moved) {
     events.push(
-      arrived ? shownAt(drillId, arrived) : { kind: 'ended', body: { drillId, complete: true } },
+      arrived
+        ? shownAt(drillId, arrived, late ? after.count : undefined)
+        : { kind: 'ended', body: { drillId, complete: true } },
     );
   }
   const next = readerAt(after.calling, after.standing.at);
@@ -89,8 +95,11 @@ export function eventsBetween(
   ];
 }
 
-function shownAt(drillId: DrillId, { part, place }: Moment): EventSpec {
-  return { kind: 'shown', body: { drillId, part, place } };
+function shownAt(drillId: DrillId, { part, place }: Moment, count?: number): EventSpec {
+  return {
+    kind: 'shown',
+    body: { drillId, part, place, ...(count === undefined ? {} : { count }) },
+  };
 }
 
 function calledAt(drillId: DrillId, { part, place }: Moment, child: ChildId): EventSpec {

@@ -9,9 +9,19 @@ import type { ChildId, EventId } from '../../core/ids.ts';
 import { type LikelySlip, likelySlips, WORD_SLIPS } from '../../core/language/likely-slips.ts';
 import type { Mark } from '../../core/log/class-state.ts';
 import { readerAt } from '../../core/warm-up/calling.ts';
+import { marksSince } from '../../core/warm-up/marks-since.ts';
 import { cardsOf, type Moment } from '../../core/warm-up/moments.ts';
 import { momentAt } from '../../core/warm-up/standing.ts';
-import { ask, moments, perform, recordMark, recordNow, recordNowOf, running } from './running.ts';
+import {
+  ask,
+  moments,
+  perform,
+  recordMark,
+  recordNow,
+  recordNowOf,
+  running,
+  waitingHere,
+} from './running.ts';
 
 /** Which moment is marked: the one that is up, or the one before it. */
 export type Which = 'now' | 'before';
@@ -28,11 +38,8 @@ export function momentOf(which: Which): Moment | undefined {
 /** The marks made since a moment came up last. */
 export function marksAt(moment: Moment | undefined): readonly Mark[] {
   const known = recordNow.value;
-  if (!moment || !known) return [];
-  const here = ({ part, place }: Pick<Moment, 'part' | 'place'>) =>
-    part === moment.part && place === moment.place;
-  const came = known.shown.findLast(here)?.at ?? 0;
-  return known.marks.filter((mark) => here(mark) && mark.at > came);
+  if (!moment || !known || !running.value) return [];
+  return marksSince(moment, known, waitingHere(), moments.value);
 }
 
 /** The mark of which it is asked what was heard instead; null for none. */
@@ -70,7 +77,7 @@ export function mark(which: Which, broke: number | null): void {
   const { drillId } = now;
   recordMark({
     kind: 'marked',
-    body: { drillId, part, place, cards, broke, heard: null, child },
+    body: { drillId, part, place, cards, broke, heard: null, child, count: now.count },
   });
 }
 

@@ -282,6 +282,11 @@ function begin(
   });
 }
 
+/** What was done here and the lead has not answered yet, oldest first. */
+export function waitingHere(): Led['waiting'] {
+  return waiting;
+}
+
 function ledHere(): Led | null {
   const now = running.peek();
   return now && { running: now, waiting };
@@ -363,13 +368,13 @@ globalThis.addEventListener?.('pageshow', ({ persisted }) => {
   if (persisted) askOthers();
 });
 
-function noteLater({ before, after, what }: Noted): void {
+function noteLater({ before, after, what, late }: Noted): void {
   afterPaint(() => {
     const known =
       before.rehearsed === null
         ? classState.peek().drills.get(before.drillId)
         : (recordNow.peek() ?? undefined);
-    const events = eventsBetween(before, after, what, known);
+    const events = eventsBetween(before, after, what, known, late);
     if (events.length > 0) {
       note(before, ...(known ? [] : beginningOf(before, today(), what !== 'skip')), ...events);
     }
