@@ -1,3 +1,5 @@
+import { UNLISTED_LONGER } from './unlisted-longer.ts';
+
 /**
  * Short words that the word list does not have and that are heard as words all the same: rare,
  * dialect and British words (those of SCOWL's sizes 10 to 70 that a board could make, but for some of
@@ -53,7 +55,10 @@ const UNLISTED: ReadonlySet<string> = new Set(
     .filter(Boolean),
 );
 
-/** Whether a spelling, lower case, is such a word. */
+/** Why such a word is no nonsense, as a teacher says it. */
+export const UNLISTED_REASON = 'It is heard as a word, though the word list does not have it.';
+
+/** Whether a spelling, lower case, is such a word: of one beat or, with UNLISTED_LONGER, of more. */
 export function isUnlistedWord(word: string): boolean {
-  return UNLISTED.has(word);
+  return UNLISTED.has(word) || UNLISTED_LONGER.has(word);
 }

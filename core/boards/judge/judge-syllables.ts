@@ -14,11 +14,12 @@ import { isFirstName } from '../../words/first-names.ts';
 import { isKnownCard } from '../../words/implied.ts';
 import { isSlang } from '../../words/slang.ts';
 import { isNearSevere, isSpokenPart } from '../../words/spoken-parts.ts';
+import { isUnlistedWord, UNLISTED_REASON } from '../../words/unlisted.ts';
 import type { BuiltWord, StopReason } from '../shapes/board.ts';
 import { laySyllables } from '../shapes/lay-syllables.ts';
 import { heardAsWord } from './heard-as-word.ts';
 import type { JudgeContext } from './judge-context.ts';
-import { screenedDetail } from './screened-detail.ts';
+import { isAllowed, screenedDetail } from './screened-detail.ts';
 import { READ_AS_ONE } from './word-rules.ts';
 
 /** Judges syllable cards laid from left to right. Throws on a card that is no syllable. */
@@ -49,6 +50,9 @@ export function judgeSyllables(ids: readonly CardId[], context: JudgeContext): B
   }
   if (isFirstName(word)) return stop('name', 'It is somebody’s name.');
   if (isSlang(word)) return stop('name', 'It is heard as slang.');
+  if (isUnlistedWord(word)) {
+    return isAllowed(screened) ? { ...row, kind: 'real' } : stop('name', UNLISTED_REASON);
+  }
   if (isSpokenPart(word, row.sounds)) return stop('name', 'It is a part of longer words.');
   if (isNearSevere(row.sounds)) return stop('name', 'One wrong vowel makes it a word for nobody.');
   const broken = brokenJoint(ids.map(laid));

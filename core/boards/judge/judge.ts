@@ -2,8 +2,8 @@
  * Judges what a row of cards says. In this order: a card that was not taught
  * stops it; then the word screen; a real word is real whatever rule it breaks,
  * if its cards are read as on the board (*has* with the s of *sun* is not);
- * all else is nonsense, unless it is a first name, breaks a spelling rule or
- * sounds like a real word spelled otherwise.
+ * all else is nonsense, unless it is a first name, a word that the list lacks,
+ * breaks a spelling rule or sounds like a real word spelled otherwise.
  */
 import type { CardId } from '../../language/card-id.ts';
 import type { Correspondence } from '../../language/correspondence.ts';
@@ -15,7 +15,7 @@ import type { Lexicon } from '../../words/lexicon.ts';
 import type { Screened } from '../../words/screen.ts';
 import { isSlang } from '../../words/slang.ts';
 import { isNearSevere, isSpokenPart } from '../../words/spoken-parts.ts';
-import { isUnlistedWord } from '../../words/unlisted.ts';
+import { isUnlistedWord, UNLISTED_REASON } from '../../words/unlisted.ts';
 import type { BuiltWord, StopReason } from '../shapes/board.ts';
 import { type LaidWord, layWord, plain, secondVowel } from '../shapes/lay-word.ts';
 import type { Shape } from '../shapes/shapes.ts';
@@ -23,7 +23,7 @@ import { hasHabits, isTaughtCard } from '../shapes/taught-cards.ts';
 import { heardAsWord } from './heard-as-word.ts';
 import type { JudgeContext } from './judge-context.ts';
 import { judgeSyllables } from './judge-syllables.ts';
-import { screenedDetail } from './screened-detail.ts';
+import { isAllowed, screenedDetail } from './screened-detail.ts';
 import { whyBroken } from './word-rules.ts';
 
 /**
@@ -81,7 +81,9 @@ function judgeLaid(
   }
   if (isFirstName(word)) return stop('name', 'It is somebody’s name.');
   if (isSlang(word)) return stop('name', 'It is heard as slang.');
-  if (isUnlistedWord(word)) return stop('name', 'It is heard as a word, though a rare one.');
+  if (isUnlistedWord(word)) {
+    return isAllowed(screened) ? { ...row, kind: 'real' } : stop('name', UNLISTED_REASON);
+  }
   if (isSpokenPart(word, sounds)) {
     return stop('name', 'It is a part of longer words, or a letter’s name.');
   }

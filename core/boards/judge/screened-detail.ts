@@ -5,3 +5,8 @@ export function screenedDetail({ verdict, reason }: Screened): string {
   if (reason) return reason;
   return verdict === 'ask' ? 'Yours to decide: it may raise a giggle.' : 'Not a word for class.';
 }
+
+/** Whether a teacher has said herself that a word may be shown. */
+export function isAllowed({ verdict, category }: Screened): boolean {
+  return verdict === 'clear' && category === 'teacher';
+}

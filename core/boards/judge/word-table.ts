@@ -24,6 +24,7 @@ import { asksForHabits, isTaughtCard } from '../shapes/taught-cards.ts';
 import { heardAsWord } from './heard-as-word.ts';
 import { judgeWord, realness } from './judge.ts';
 import type { JudgeContext } from './judge-context.ts';
+import { isAllowed } from './screened-detail.ts';
 
 /** How a combination counts. Only the first three may be shown. */
 export const OUTCOMES = [
@@ -96,7 +97,8 @@ export function makeWordTable(
   ): Outcome {
     if (!begin.taught || !vowel.taught || !end.taught) return 'untaught';
     const sounds = [...begin.sounds, ...tail.sounds];
-    if (context.screen.judge(word, sounds).verdict !== 'clear') return 'screened';
+    const screened = context.screen.judge(word, sounds);
+    if (screened.verdict !== 'clear') return 'screened';
     const { lexicon } = context;
     const found = lexicon.indexOf(word);
     if (found >= 0) {
@@ -104,7 +106,8 @@ export function makeWordTable(
       if (realness(word, parts, lexicon) !== 'real') return 'said-differently';
       return lexicon.band(found) <= FAMILIAR_BAND ? 'familiar' : 'rare';
     }
-    if (isFirstName(word) || isSlang(word) || isUnlistedWord(word)) return 'name';
+    if (isFirstName(word) || isSlang(word)) return 'name';
+    if (isUnlistedWord(word)) return isAllowed(screened) ? 'rare' : 'name';
     if (isSpokenPart(word, sounds) || isNearSevere(sounds)) return 'name';
     if (broken || tail.broken) return 'rule';
     if (breaksRule('all', begin.parts, vowel.card, end.parts)) return 'rule';
@@ -136,7 +139,8 @@ function judgeEach(
 function outcomeOf(built: BuiltWord, { lexicon }: JudgeContext): Outcome {
   if (built.kind === 'stopped') return built.reason.code;
   if (built.kind === 'nonsense') return 'nonsense';
-  return lexicon.band(lexicon.indexOf(built.word)) <= FAMILIAR_BAND ? 'familiar' : 'rare';
+  const found = lexicon.indexOf(built.word);
+  return found >= 0 && lexicon.band(found) <= FAMILIAR_BAND ? 'familiar' : 'rare';
 }
 
 /** The card ids of a combination, left to right. */
