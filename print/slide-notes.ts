@@ -8,6 +8,10 @@ import { type SoundStyle, soundLabel } from '../core/language/phonemes.ts';
 export const SLIDE_BLENDINGS = ['whole', 'by-sound'] as const;
 export type SlideBlending = (typeof SLIDE_BLENDINGS)[number];
 
+/** What a click does: it moves the line on the slide, or goes to a slide where it has moved. */
+export const SLIDE_CLICKS = ['line', 'slide'] as const;
+export type SlideClicks = (typeof SLIDE_CLICKS)[number];
+
 /** How words are told of. */
 export interface Telling {
   readonly style: SoundStyle;
@@ -19,6 +23,7 @@ export interface Telling {
 export function openingNotes(
   run: readonly Flip[],
   blending: SlideBlending,
+  clicks: SlideClicks,
   telling: Telling,
 ): string {
   const real = run.filter(({ kind }) => kind === 'real').length;
@@ -28,9 +33,28 @@ export function openingNotes(
     blending === 'whole'
       ? 'One click shows the cards: point to each, the children say its sound. The next click draws the line: sweep your finger, they read the word.'
       : 'Each click opens a card with the line under it: the children say its sound. The last click draws the line under the whole word: they read it.',
+    clicks === 'line'
+      ? 'If nothing moves on a slide, save the slides again with one for each click.'
+      : null,
     'Thumbs up for a real word.',
     'When a word breaks, stop: my turn, our turn, your turn. Then go on.',
     first ? `First: ${told(first, telling)}` : null,
+  );
+}
+
+/** A word whose clicks are all on one slide. */
+export function wordNotes(
+  run: readonly Flip[],
+  place: number,
+  blending: SlideBlending,
+  telling: Telling,
+): string {
+  return lines(
+    `${place + 1} of ${run.length}: ${told(run[place] as Flip, telling)}`,
+    blending === 'whole'
+      ? 'Point to each card: they say its sound. Click and sweep your finger under the row: they read the word.'
+      : 'They say the sound of each card: a click opens the next. The last click draws the line: sweep your finger, they read the word.',
+    nextOf(run, place, telling),
   );
 }
 

@@ -101,11 +101,13 @@ test('a plan, its slides and their notes', () => {
       const given = new Map(drill.run.map(({ word, sounds }) => [word, sounds]));
       const spec = { drill, taught: taught.correspondences, whom: 'all', day: '' };
       shown += expectClear(wordsOn(planSheet(spec, look), points(15)), screen, given);
-      const slides = runSlides(
+      const { slides } = runSlides(
         {
           run: drill.run,
           piles: drill.board.piles.length,
           blending: 'whole',
+          clicks: 'line',
+          format: '16:9',
           style: 'classroom',
           meaningOf: () => null,
         },
@@ -117,6 +119,8 @@ test('a plan, its slides and their notes', () => {
         ),
       );
       expect(noted.length).toBeGreaterThanOrEqual(drill.run.length);
+      const titles = slides.map(({ title }) => title.match(/^\d+ of \d+: (\w+)$/)?.[1]);
+      expect(titles.filter(Boolean)).toEqual(drill.run.map(({ word }) => word));
       shown += expectClear(noted, screen, given);
     }),
     { numRuns: 12 },

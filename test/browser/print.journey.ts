@@ -42,7 +42,7 @@ describe('cards and sheets on paper', () => {
     const [first] = await renderPdf(await readFile(await (await again).path()), 20);
     expect(first!.height).toBeCloseTo(297, 0);
     await page.getByRole('radio', { name: 'Slides for a projector', exact: true }).check();
-    await page.getByRole('img', { name: 'Slide 1 of 62' }).waitFor();
+    await page.getByRole('img', { name: 'Slide 1 of 32' }).waitFor();
     await page.getByRole('radio', { name: 'A short check', exact: true }).check();
     await page.getByText('on 2 sheets').waitFor();
     expect(await barriersIn(page)).toEqual([]);

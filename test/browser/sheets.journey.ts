@@ -32,7 +32,7 @@ describe('sheets and slides from their screens', () => {
     const slides = await saved(page, 'Slides');
     expect(slides.name).toBe('slides.pptx');
     const parts = Object.keys(unzipSync(slides.bytes));
-    expect(parts.filter((name) => /^ppt\/slides\/slide\d+\.xml$/.test(name))).toHaveLength(62);
+    expect(parts.filter((name) => /^ppt\/slides\/slide\d+\.xml$/.test(name))).toHaveLength(32);
     const plan = await saved(page, 'Plan on paper');
     expect(plan.name).toBe('plan-letter.pdf');
     expect((await renderPdf(plan.bytes, 20)).length).toBeLessThanOrEqual(2);

@@ -16,7 +16,7 @@ import { laidNow, wantsSentences } from './laid-now.ts';
 import { PagePreview } from './page-preview.tsx';
 import { Save } from './save.tsx';
 import { Sets } from './sets.tsx';
-import { type View, viewOfPage, viewOfSlide } from './view.ts';
+import { type View, viewOfPage, viewsOfDeck } from './view.ts';
 
 /** Cards, strips, sheets and slides: what, how, and every page before it is printed. */
 export function PrintPage() {
@@ -69,7 +69,7 @@ function Preview() {
   const laid = laidNow.value;
   const { kind, backs } = choices.value;
   if (!laid) return <p class="quiet">Laying out the pages …</p>;
-  const views = [...laid.pages.map(viewOfPage), ...laid.slides.map(viewOfSlide)];
+  const views = [...laid.pages.map(viewOfPage), ...viewsOfDeck(laid.deck)];
   return (
     <section class="print-preview" aria-label="What will be printed">
       <Notes notes={laid.notes} />

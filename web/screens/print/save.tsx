@@ -28,8 +28,8 @@ export function Save({ laid }: { readonly laid: Laid }) {
   );
 }
 
-function amountOf({ pages, slides, count }: Laid, { kind, backs, check }: Choices): string {
-  if (kind === 'slides') return `${counted(count, 'word')} on ${counted(slides.length, 'slide')}.`;
+function amountOf({ pages, deck, count }: Laid, { kind, backs, check }: Choices): string {
+  if (deck !== null) return `${counted(count, 'word')} on ${counted(deck.slides.length, 'slide')}.`;
   const sheets = backs && isOfCards(kind) ? pages.length / 2 : pages.length;
   const thing = kind === 'check' && check === 'letter-sounds' ? 'letter' : things[kind];
   return `${counted(count, thing ?? 'card')} on ${counted(sheets, 'sheet')}.`;

@@ -35,7 +35,7 @@ export function SheetChoices({ kind }: { readonly kind: SheetKind }) {
   );
 }
 
-/** How the rows of slides come. */
+/** How the rows of slides come, and for which screen and program. */
 export function SlideChoices() {
   return (
     <>
@@ -45,6 +45,34 @@ export function SlideChoices() {
         options={[
           ['whole', 'The whole row at once'],
           ['by-sound', 'One sound at a time'],
+        ]}
+      />
+      <Radios
+        title="Each click"
+        name="clicks"
+        options={[
+          ['line', 'Moves the line'],
+          ['slide', 'Goes to the next slide'],
+        ]}
+      >
+        <p class="quiet small">If nothing moves in your program, take the next slide.</p>
+      </Radios>
+      <Radios
+        title="Screen"
+        name="format"
+        inRow
+        options={[
+          ['16:9', 'Wide, 16 : 9'],
+          ['4:3', '4 : 3'],
+        ]}
+      />
+      <Radios
+        title="File"
+        name="program"
+        inRow
+        options={[
+          ['pptx', '.pptx'],
+          ['odp', '.odp, OpenDocument'],
         ]}
       />
       <Elsewhere kind="plan" />

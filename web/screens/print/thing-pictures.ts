@@ -8,7 +8,7 @@ import { choices } from '../../state/paper/print-choices.ts';
 import { THINGS, type Thing } from '../../state/paper/print-things.ts';
 import { fetchSentences, sentences } from '../../state/sentences-ready.ts';
 import { laidNow, laidOf } from './laid-now.ts';
-import { type View, viewOfPage, viewOfSlide } from './view.ts';
+import { type View, viewOfPage, viewsOfDeck } from './view.ts';
 
 /** The first page or slide of each thing, drawn by the choices of the moment. */
 export const thingPictures = signal<ReadonlyMap<Thing, View>>(new Map());
@@ -45,10 +45,10 @@ export function useThingPictures(): void {
 /** Milliseconds between two pictures, so that the page answers in between. */
 const PAUSE = 60;
 
-function keep(thing: Thing, { pages, slides }: Laid): void {
+function keep(thing: Thing, { pages, deck }: Laid): void {
   const [page] = pages;
   // Of slides the first is a quiet sheet: the second shows a word.
-  const slide = slides[1] ?? slides[0];
-  const view = page ? viewOfPage(page) : slide && viewOfSlide(slide);
+  const slides = viewsOfDeck(deck);
+  const view = page ? viewOfPage(page) : (slides[1] ?? slides[0]);
   if (view) thingPictures.value = new Map(thingPictures.peek()).set(thing, view);
 }

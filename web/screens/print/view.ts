@@ -1,6 +1,12 @@
 import { outlinePath } from '../../../print/outline-path.ts';
 import { box, type Page, type PageMark, pageSize } from '../../../print/page.ts';
-import { SLIDE, SLIDE_GROUND, type Slide } from '../../../print/slide.ts';
+import {
+  type Deck,
+  SLIDE_GROUND,
+  type Slide,
+  type SlideFormat,
+  slideSize,
+} from '../../../print/slide.ts';
 
 /** What the preview draws: a page or a slide. Lengths are mm. */
 export interface View {
@@ -16,22 +22,30 @@ export function viewOfPage(page: Page): View {
   return { ...pageSize(page), ...page };
 }
 
-/** A slide as it will be shown. */
-export function viewOfSlide({ shapes }: Slide): View {
+/** All slides of a deck; none where there is no deck. */
+export function viewsOfDeck(deck: Deck | null): readonly View[] {
+  return deck === null ? [] : deck.slides.map((slide) => viewOfSlide(slide, deck.format));
+}
+
+/** A slide as it will be shown, everything on it that a click brings. */
+function viewOfSlide({ things }: Slide, format: SlideFormat): View {
+  const size = slideSize[format];
   return {
-    ...SLIDE,
+    ...size,
     marks: [
-      box(0, 0, SLIDE, { fill: SLIDE_GROUND }),
-      ...shapes.map(
-        ({ steps, fill, stroke, line = 0, dashed }): PageMark => ({
-          kind: 'shape',
-          path: outlinePath(steps),
-          line,
-          ...(fill ? { fill } : {}),
-          ...(stroke ? { stroke } : {}),
-          ...(dashed ? { dash: [line * 4, line * 3] as const } : {}),
-        }),
-      ),
+      box(0, 0, size, { fill: SLIDE_GROUND }),
+      ...things
+        .flatMap(({ shapes }) => shapes)
+        .map(
+          ({ steps, fill, stroke, line = 0, dashed }): PageMark => ({
+            kind: 'shape',
+            path: outlinePath(steps),
+            line,
+            ...(fill ? { fill } : {}),
+            ...(stroke ? { stroke } : {}),
+            ...(dashed ? { dash: [line * 4, line * 3] as const } : {}),
+          }),
+        ),
     ],
   };
 }

@@ -6,14 +6,19 @@ import { isOfCards, isSheet } from './print-things.ts';
 
 /** What was laid out as a file; what writes it is fetched then. */
 export async function fileOf(
-  { pages, slides }: Laid,
-  { kind, paper, backs, turn }: Choices,
+  { pages, deck }: Laid,
+  { kind, paper, backs, turn, program }: Choices,
   typeface: Typeface,
 ): Promise<MadeFile> {
-  if (kind === 'slides') {
+  if (deck !== null && program === 'odp') {
+    const { odpFile } = await import('../../../print/odp-file.ts');
+    const type = 'application/vnd.oasis.opendocument.presentation';
+    return { name: 'slides.odp', type, bytes: odpFile(deck) };
+  }
+  if (deck !== null) {
     const { slideFile } = await import('../../../print/slide-file.ts');
     const type = 'application/vnd.openxmlformats-officedocument.presentationml.presentation';
-    return { name: 'slides.pptx', type, bytes: await slideFile(slides, 'Blending drill') };
+    return { name: 'slides.pptx', type, bytes: await slideFile(deck) };
   }
   const { makePdf } = await import('../../../print/document.ts');
   const title = isSheet(kind) ? kind : `cards-${kind}`;

@@ -1,11 +1,11 @@
 import type { Page } from '../../../print/page.ts';
-import type { Slide } from '../../../print/slide.ts';
+import type { Deck } from '../../../print/slide.ts';
 
 /** What will be printed or shown, before there is a file of it. */
 export interface Laid {
   readonly pages: readonly Page[];
   /** Of slides there are no pages, and of pages no slides. */
-  readonly slides: readonly Slide[];
+  readonly deck: Deck | null;
   /** How many cards, strips, words and so on. */
   readonly count: number;
   /** What she should know before, in whole sentences. */
@@ -18,7 +18,7 @@ export function laidPages(
   count: number,
   notes: readonly string[] = [],
 ): Laid {
-  return { pages, slides: [], count, notes };
+  return { pages, deck: null, count, notes };
 }
 
 /** Nothing to print, and why. */

@@ -7,13 +7,13 @@ import type { Stock } from './stock.ts';
 
 /** The run of today's plan as slides, the way rows are blended on the stage. */
 export function laySlides(
-  { blending }: Pick<Choices, 'blending'>,
+  { blending, clicks, format }: Pick<Choices, 'blending' | 'clicks' | 'format'>,
   { drill, meaningOf }: Pick<Stock, 'drill' | 'meaningOf'>,
   { typeface, style }: Look,
 ): Laid {
   const run = drill?.run ?? [];
   const piles = drill?.board.piles.length ?? 0;
-  const spec = { run, piles, blending, style, meaningOf };
-  const slides = runSlides(spec, readLetters(typeface.files.regular));
-  return { pages: [], slides, count: run.length, notes: [] };
+  const spec = { run, piles, blending, clicks, format, style, meaningOf };
+  const deck = runSlides(spec, readLetters(typeface.files.regular));
+  return { pages: [], deck, count: run.length, notes: [] };
 }

@@ -17,7 +17,8 @@ import { RING_COUNTS } from '../../../print/binder.ts';
 import { TURNS } from '../../../print/duplex.ts';
 import { PAPERS } from '../../../print/paper.ts';
 import { HOME_LANGUAGES } from '../../../print/sheets/home-words.ts';
-import { SLIDE_BLENDINGS } from '../../../print/slide-notes.ts';
+import { SLIDE_FORMATS } from '../../../print/slide.ts';
+import { SLIDE_BLENDINGS, SLIDE_CLICKS } from '../../../print/slide-notes.ts';
 import { remembered } from '../../device/remembered.ts';
 import { THINGS } from './print-things.ts';
 
@@ -27,6 +28,8 @@ export const SOURCES = ['taught', 'sight', 'newest', 'steps', 'today', 'table', 
 const LISTS = ['new', 'found'] as const;
 /** In place of a child: each child of the class. */
 export const EACH = 'each';
+/** What slides are saved for: programs that read Office Open XML, or OpenDocument. */
+const PROGRAMS = ['pptx', 'odp'] as const;
 /** How many words a list has: half a sheet of short ones, one, two. */
 export const LENGTHS = [28, 56, 112] as const;
 
@@ -53,6 +56,9 @@ export const choicesSchema = object({
   list: optional(picklist(LISTS), 'new'),
   length: optional(picklist(LENGTHS), 56),
   blending: optional(picklist(SLIDE_BLENDINGS), 'whole'),
+  clicks: optional(picklist(SLIDE_CLICKS), 'line'),
+  format: optional(picklist(SLIDE_FORMATS), '16:9'),
+  program: optional(picklist(PROGRAMS), 'pptx'),
   /** The language of home practice. */
   language: optional(picklist(HOME_LANGUAGES), 'english'),
   /** How often she asked for other words. */
@@ -82,6 +88,9 @@ export const choices = remembered<Choices>('print', choicesSchema, {
   list: 'new',
   length: 56,
   blending: 'whole',
+  clicks: 'line',
+  format: '16:9',
+  program: 'pptx',
   language: 'english',
   draw: 0,
 });
