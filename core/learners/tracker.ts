@@ -92,8 +92,9 @@ export function startTracker(
     const count = readWord(cards, laid.spots);
     if (child === null) {
       if (marking !== 'mistakes-beside-class') readTogether(groups, count, day, right, broke);
-      if (away !== undefined) passBy(away, count, day);
-      if (right || marking !== 'mistakes-beside-class') practiceTogether(groups, count, day, right);
+      if (!right && marking === 'mistakes-beside-class') return;
+      if (away !== undefined) passBy(away, groups, count, day);
+      practiceTogether(groups, count, day, right);
       return;
     }
     const reader = book.childOf(child, groups);
@@ -233,11 +234,16 @@ export function startTracker(
     }
   }
 
-  /** What a group does together is no practice of those who are away; of whom nothing was read yet, nothing is kept. */
-  function passBy(away: readonly ChildId[], count: number, day: number): void {
+  /** What a group does together is no practice of those of it who are away; of whom nothing was read yet, nothing is kept. */
+  function passBy(
+    away: readonly ChildId[],
+    groups: readonly GroupId[],
+    count: number,
+    day: number,
+  ): void {
     for (const name of away) {
       const child = book.children.get(name);
-      if (child === undefined) continue;
+      if (child === undefined || !groups.includes(child.home.name)) continue;
       for (let at = 0; at < count; at++) {
         const card = cardOf(laid.spots[at] as number);
         const pair = book.pairOf(child, card, day);

@@ -16,7 +16,8 @@ export function lastThere(book: Book, pair: number, row: number): number {
 export function noteAway(book: Book, pair: number, row: number, day: number): void {
   const pairs = book.pairs.numbers;
   const before = book.together.numbers[row + GROUP_LAST] as number;
-  if (before < day) {
+  // A word may have a card twice.
+  if (before < day && (pairs[pair + AWAY_LAST] as number) < day) {
     if (pairs[pair + AWAY_LAST] !== before) pairs[pair + THERE_LAST] = before;
     pairs[pair + AWAY_DAYS] = (pairs[pair + AWAY_DAYS] as number) + 1;
     pairs[pair + AWAY_LAST] = day;
