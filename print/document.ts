@@ -114,6 +114,7 @@ function paintShape(document: PDFKit.PDFDocument, mark: ShapeMark): void {
   document.path(path);
   if (stroke) {
     document.lineWidth(line / scale).lineJoin('round');
+    if (mark.round) document.lineCap('round');
     if (dash) document.dash(dash[0] / scale, { space: dash[1] / scale });
   }
   const rule = mark.evenOdd ? 'even-odd' : 'non-zero';

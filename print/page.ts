@@ -46,6 +46,8 @@ export interface ShapeMark {
   readonly stroke?: string;
   /** Width of the stroke in mm, as printed. */
   readonly line?: number;
+  /** Whether the stroke ends in half circles; its corners are always round. */
+  readonly round?: boolean;
   /** Lengths in mm of dash and gap. */
   readonly dash?: readonly [number, number];
 }

@@ -6,11 +6,13 @@ export interface Picture {
   readonly parts: readonly PicturePart[];
 }
 
+/** A path in SVG syntax, filled, drawn round, or both. Colors are `#rrggbb`. */
 export interface PicturePart {
-  /** An outline in SVG path syntax. */
   readonly path: string;
-  /** `#rrggbb`. */
-  readonly fill: string;
+  readonly fill?: string;
+  readonly stroke?: string;
+  /** How thick the stroke is, in the picture's units; its ends and corners are round. */
+  readonly line?: number;
   /** From 0 to 1; 1 when left out. */
   readonly opacity?: number;
   readonly evenOdd?: boolean;
@@ -25,15 +27,18 @@ export function pictureMarks(
   { x, y, size }: { readonly x: number; readonly y: number; readonly size: number },
   grey: boolean,
 ): readonly PageMark[] {
-  return parts.map(({ path, fill, opacity = 1, evenOdd = false }) => ({
+  const scale = size / box;
+  const ink = (color: string) => (grey ? grayOf(color) : color);
+  return parts.map(({ path, fill, stroke, line = 0, opacity = 1, evenOdd = false }) => ({
     kind: 'shape',
     path,
     x,
     y,
-    scale: size / box,
-    fill: grey ? grayOf(fill) : fill,
+    scale,
     opacity,
     evenOdd,
+    ...(fill ? { fill: ink(fill) } : {}),
+    ...(stroke ? { stroke: ink(stroke), line: line * scale, round: true } : {}),
   }));
 }
 

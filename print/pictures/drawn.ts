@@ -3,7 +3,6 @@
  * child would call something else. Outlines in a square of 32 units, from back to front.
  */
 import type { Picture, PicturePart } from '../picture.ts';
-import { animals } from './drawn/animals.ts';
 import { figures } from './drawn/figures.ts';
 import { food } from './drawn/food.ts';
 import { happenings } from './drawn/happenings.ts';
@@ -11,19 +10,16 @@ import { kitchen } from './drawn/kitchen.ts';
 import { places } from './drawn/places.ts';
 import { plants } from './drawn/plants.ts';
 import { things } from './drawn/things.ts';
-import { vehicles } from './drawn/vehicles.ts';
 
 /** The drawn pictures by keyword. */
 export const drawn: ReadonlyMap<string, Picture> = new Map(
   Object.entries({
     ...things,
     ...plants,
-    ...animals,
     ...food,
     ...kitchen,
     ...figures,
     ...places,
-    ...vehicles,
     ...happenings,
   }).map(([keyword, parts]): [string, Picture] => [
     keyword,

@@ -1,6 +1,7 @@
 import type { Picture } from '../picture.ts';
 import { drawn } from './drawn.ts';
 import { iconOf } from './icons.ts';
+import { inkedPictures } from './inked.ts';
 import { plainPath } from './plain-path.ts';
 import { readIcon } from './read-icon.ts';
 import { shortPath } from './short-path.ts';
@@ -18,7 +19,9 @@ export function makePictures({ icons, aliases = {} }: IconSet): Readonly<Record<
     if (!icon) throw new Error(`The set has no icon ${name}.`);
     return [keyword, readIcon(name, icon.body)];
   });
-  const all = [...fromSet, ...drawn].sort(([left], [right]) => (left < right ? -1 : 1));
+  const all = [...fromSet, ...drawn, ...inkedPictures].sort(([left], [right]) =>
+    left < right ? -1 : 1,
+  );
   return Object.fromEntries(all.map(([keyword, picture]) => [keyword, plain(picture)]));
 }
 

@@ -5,6 +5,9 @@ import { correspondenceById } from '../../core/language/correspondences.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { boundsOf } from '../outline.ts';
 import { grayOf, type Picture } from '../picture.ts';
+import { drawn } from './drawn.ts';
+import { iconOf } from './icons.ts';
+import { inkedPictures } from './inked.ts';
 import { makePictures } from './make-pictures.ts';
 import { plainPath } from './plain-path.ts';
 import { readIcon } from './read-icon.ts';
@@ -19,13 +22,21 @@ describe('pictures of keywords', () => {
     expect(built).toEqual(makePictures(set));
   });
 
-  it('are there for every keyword of kindergarten', () => {
-    const cards = SEQUENCE.steps
-      .filter(({ grade }) => grade === 'K')
-      .flatMap(({ items }) => items.flatMap((item) => (item.kind === 'card' ? [item.id] : [])));
-    const keywords = cards.flatMap((id) => correspondenceById.get(id)?.keyword ?? []);
-    expect(keywords.length).toBeGreaterThan(30);
-    expect(keywords.filter((keyword) => !(keyword in built))).toEqual([]);
+  it('are of our own hand for every keyword of kindergarten, and for at least the first forty', () => {
+    const keywords = SEQUENCE.steps
+      .flatMap((step) => step.items.map((item) => ({ item, grade: step.grade })))
+      .flatMap(({ item, grade }) => {
+        const keyword = item.kind === 'card' ? correspondenceById.get(item.id)?.keyword : null;
+        return keyword ? [{ keyword, grade }] : [];
+      });
+    const first = keywords.filter(({ grade }, at) => grade === 'K' || at < 40);
+    expect(first.length).toBeGreaterThanOrEqual(40);
+    expect(first.filter(({ keyword }) => !inkedPictures.has(keyword))).toEqual([]);
+  });
+
+  it('are each made in one place', () => {
+    const made = [...iconOf.keys(), ...drawn.keys(), ...inkedPictures.keys()];
+    expect(made.filter((keyword, at) => made.indexOf(keyword) < at)).toEqual([]);
   });
 
   it('are of a keyword that some card has', () => {
@@ -42,11 +53,12 @@ describe('pictures of keywords', () => {
     expect(Number(count)).toBe(missing.length);
   });
 
-  it('keep their ink in their box, and the control points of their curves within half a unit of it', () => {
+  it('keep their ink in their box, and the control points of their curves within a 64th of its side', () => {
     const outside = Object.entries(built).filter(([, { box, parts }]) =>
-      parts.some(({ path }) => {
+      parts.some(({ path, stroke, line = 0 }) => {
         const ink = boundsOf(plainPath(path));
-        return ink && Math.min(ink.left, ink.top, box - ink.right, box - ink.bottom) < -0.5;
+        const slack = (0.5 * box) / 32 - (stroke ? line / 2 : 0);
+        return ink && Math.min(ink.left, ink.top, box - ink.right, box - ink.bottom) < -slack;
       }),
     );
     expect(outside.map(([keyword]) => keyword)).toEqual([]);

@@ -24,8 +24,15 @@ const [ACROSS, DOWN] = [13, 17];
 const DPI = (SIDE / MM) * INCH;
 
 /** A shape as the preview draws it (web/screens/print/page-preview.tsx). */
-function drawn({ path, x = 0, y = 0, scale = 1, fill, opacity = 1, evenOdd }: ShapeMark): string {
-  return `<path d="${path}" transform="translate(${x} ${y}) scale(${scale})" fill="${fill}" fill-rule="${evenOdd ? 'evenodd' : 'nonzero'}" opacity="${opacity}"/>`;
+function drawn(mark: ShapeMark): string {
+  const { path, x = 0, y = 0, scale = 1, fill = 'none', stroke = 'none', line = 0 } = mark;
+  const rule = mark.evenOdd ? 'evenodd' : 'nonzero';
+  const cap = mark.round ? 'round' : 'butt';
+  return (
+    `<path d="${path}" transform="translate(${x} ${y}) scale(${scale})" opacity="${mark.opacity ?? 1}" ` +
+    `fill="${fill}" fill-rule="${rule}" stroke="${stroke}" stroke-width="${line / scale}" ` +
+    `stroke-linejoin="round" stroke-linecap="${cap}"/>`
+  );
 }
 
 /** How dark a browser paints each pixel of a page, from 0 to 255, row by row. */

@@ -8,7 +8,7 @@ import type { Habit } from '../../core/language/taught.ts';
 import type { Item } from '../../core/sequence/sequence.ts';
 import { settings } from '../state/settings.ts';
 
-/** A card in words, for ears and tips: `sh, /sh/, as in ship`. */
+/** A card in words, for ears and tips: `sh, /sh/, as in sheep`. */
 export function cardName(id: CardId): string {
   if (isSightId(id)) return `the word ${lettersShown(id)}`;
   if (isSyllableId(id)) return `the syllable ${lettersShown(id)}`;

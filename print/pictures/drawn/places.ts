@@ -3,7 +3,6 @@ import { corners, disc, oval, slab, stroke } from './outlines.ts';
 import {
   black,
   blue,
-  carrot,
   dark,
   green,
   ice,
@@ -19,26 +18,6 @@ import {
 } from './paint.ts';
 
 export const places: Readonly<Record<string, readonly Row[]>> = {
-  cliff: [
-    ['M0 0h32v32H0Z', '#cfeafb'],
-    ['M17 26.500h15V32H12Z', '#3f8fd6'],
-    [
-      stroke(0.9, [21, 29], [23, 28.4], [25, 29]) + stroke(0.9, [26, 30.6], [28, 30], [30, 30.6]),
-      white,
-    ],
-    ['M0 8h18l1.600 2.500l-2.600 3l2 4l-3 3.500l2.600 4L15 32H0Z', wood],
-    ['M0 8h9l2 5l-3 5l3 6l-2 8H0Z', '#8a5542'],
-    [
-      'M11 13l4 .600v1.200l-4.600-.400ZM10.500 22.500l4.500-1v1.300l-4 1ZM2 17l4 .800v1.300l-4-.700Z',
-      dark,
-    ],
-    ['M0 4.500h17q3.500 0 3.500 2.300T17.500 9H0Z', leaf],
-    ['M0 7.600h19.800q-.800 1.400-2.300 1.400H0Z', green],
-    [
-      corners([29.5, 4.7], [29.5, 7.5], [26, 7.5], [26, 9.4], [21.8, 6.1], [26, 2.8], [26, 4.7]),
-      red,
-    ],
-  ],
   store: [
     [slab(2, 12, 28, 18.5), '#fff3d6'],
     [slab(2, 29, 28, 2), '#8a5542'],
@@ -56,17 +35,6 @@ export const places: Readonly<Record<string, readonly Row[]>> = {
       red,
     ],
     [[1, 3, 5].map((at) => `M${1 + at * 4.3} 7h4.300v5.500q-2.150 3.200-4.300 0Z`).join(''), white],
-  ],
-  tent: [
-    [oval(16, 28, 15.8, 3), leaf],
-    [stroke(0.7, [11, 6], [1.4, 28.4]) + stroke(0.7, [24, 6], [30.8, 26.4]), steel],
-    [corners([11, 5], [24, 5], [29.4, 26], [19, 29]), '#e0631a'],
-    [corners([11, 5], [24, 5], [25.3, 10], [13.7, 13]), carrot],
-    [corners([11, 5], [19, 29], [3, 29]), '#ffa63f'],
-    [corners([11, 12], [15.6, 29], [6.6, 29]), '#5a3a28'],
-    [corners([11, 12], [9, 29], [4.6, 29]), '#ffd08a'],
-    [stroke(1, [10.2, 3], [11, 5.4]) + stroke(1, [24.8, 3], [24, 5.4]), dark],
-    [stroke(1.1, [2, 29.6], [0.8, 27.4]) + stroke(1.1, [30.4, 27.8], [31.2, 25.4]), dark],
   ],
   ceiling: [
     [slab(1, 2, 30, 28), ice],

@@ -38,7 +38,7 @@ function drawn(mark: PageMark, key: number) {
       </text>
     );
   }
-  const { path, x = 0, y = 0, scale = 1, fill, stroke, line = 0.2, dash, opacity, evenOdd } = mark;
+  const { path, x = 0, y = 0, scale = 1, fill, stroke, line = 0.2, dash, opacity } = mark;
   return (
     <path
       key={key}
@@ -47,10 +47,12 @@ function drawn(mark: PageMark, key: number) {
         x !== 0 || y !== 0 || scale !== 1 ? `translate(${x} ${y}) scale(${scale})` : undefined
       }
       fill={fill ?? 'none'}
-      fill-rule={evenOdd ? 'evenodd' : undefined}
+      fill-rule={mark.evenOdd ? 'evenodd' : undefined}
       opacity={opacity}
       stroke={stroke}
       stroke-width={stroke ? line / scale : undefined}
+      stroke-linejoin={stroke ? 'round' : undefined}
+      stroke-linecap={mark.round ? 'round' : undefined}
       stroke-dasharray={dash ? dash.map((length) => length / scale).join(' ') : undefined}
     />
   );
