@@ -11,12 +11,13 @@ import { type Visit, visit } from './visit.ts';
 let current: Visit;
 let page: Page;
 
-/** A phone upright, a small one, the smallest, a tablet upright, a phone on its side, a laptop at twice its size. */
+/** A phone upright, a small one, the smallest, a tablet upright, a small one, a phone on its side, a laptop at twice its size. */
 const SMALL = [
   [390, 844],
   [360, 640],
   [320, 640],
   [820, 1180],
+  [600, 960],
   [844, 390],
   [683, 384],
 ] as const;
@@ -99,6 +100,18 @@ describe('the desk on a small screen', () => {
         .toEqual([]);
     }
     await page.keyboard.press('KeyZ');
+  });
+
+  it('has large fields for back and next under the thumbs, on a phone and on a tablet upright', async () => {
+    for (const [width, height] of SMALL.filter(([wide, high]) => high > wide)) {
+      await page.setViewportSize({ width, height });
+      for (const name of [/^Back/, /^Next/]) {
+        const box = await deskBar(page).getByRole('button', { name }).boundingBox();
+        expect(box?.height, `${width} × ${height}`).toBeGreaterThanOrEqual(60);
+        expect(box?.width, `${width} × ${height}`).toBeGreaterThanOrEqual(0.28 * width);
+        expect((box?.y ?? 0) + (box?.height ?? 0)).toBeGreaterThan(height - 30);
+      }
+    }
   });
 
   it('names the group in full, and takes the last mark back under the thumb', async () => {
