@@ -31,6 +31,11 @@ export function mayWrite(role: Role, lane: Lane): boolean {
   return role !== 'specialist' && role !== 'school' && mayRead(role, lane);
 }
 
+/** Whether a role leads warm-ups and turns the cards of others; who only reads along looks on. */
+export function mayLead(role: Role): boolean {
+  return role === 'owner' || role === 'teacher' || role === 'aide';
+}
+
 /**
  * Whether a role may say an event of this kind. An aide runs a warm-up, marks and says who is away, and takes back or dates
  * what she said herself (admit.ts asks whose it was); of kinds that only a newer version knows, nothing.

@@ -3,6 +3,7 @@ import { deskCount } from './desk-page.ts';
 import { comeIn, makeCode, share } from './share-page.ts';
 import { type Device, type SharedSite, serveShared } from './shared-site.ts';
 import { stageCards } from './stage-page.ts';
+import type { VisitSpec } from './visit.ts';
 
 let site: SharedSite | undefined;
 
@@ -55,6 +56,52 @@ describe.each([
     expect(
       [...desk.errors, ...wall.errors].filter((text) => !noSockets || !/WebSocket/.test(text)),
     ).toEqual([]);
+  });
+});
+
+describe('an aide and a specialist in the class', () => {
+  it('work and look on at the same time: each sees who did what, and who reads along turns and notes nothing', async () => {
+    site = await serveShared();
+    const teacher = await site.device({ upTo: 12 });
+    await share(site, teacher);
+    const enter = async (role: string, name: string, spec: VisitSpec = {}) => {
+      const device = await (site as SharedSite).device(spec);
+      await teacher.page.goto(`${site?.url}#/share`);
+      await comeIn(device, await makeCode(teacher, role, name));
+      return device;
+    };
+    const aide = await enter('Desk, without notes', 'Tablet', { width: 820, height: 1180 });
+    const reader = await enter('Reads along', 'Reading room');
+    await teacher.page.goto(`${site.url}#/desk`);
+    await count(teacher).waitFor();
+    for (const { page } of [aide, reader]) {
+      await page.goto(`${site.url}#/desk?follow`);
+      await expect.poll(() => deskCount(page).textContent()).toMatch(/^1 of /);
+    }
+    await aide.page.keyboard.press('Digit1');
+    await aide.page.keyboard.press('Space');
+    await expect.poll(() => count(teacher).textContent()).toMatch(/^2 of /);
+    await expect.poll(() => count(reader).textContent()).toMatch(/^2 of /);
+    await reader.page.getByText('reading along: nothing is noted').waitFor();
+    await reader.page.keyboard.press('Digit1');
+    await reader.page.keyboard.press('Space');
+    await teacher.page.keyboard.press('Space');
+    for (const each of [teacher, aide, reader]) {
+      await expect.poll(() => count(each).textContent()).toMatch(/^3 of /);
+    }
+    // The one mark is the aide's, and everybody sees that.
+    for (const { page } of [teacher, reader]) {
+      await page.goto(`${site.url}#/after`);
+      await page.getByText(/on Tablet$/).waitFor();
+      expect(await page.getByText(/on Reading room$/).count()).toBe(0);
+    }
+    // What is not hers to note is not noted, and she is told.
+    await reader.page.goto(`${site.url}#/class`);
+    await reader.page.getByLabel('Add children').fill('Quillan');
+    await reader.page.keyboard.press('Enter');
+    await reader.page.getByText('This device reads along, so').waitFor();
+    expect(await reader.page.getByRole('button', { name: 'Quillan' }).count()).toBe(0);
+    expect([...teacher.errors, ...aide.errors, ...reader.errors]).toEqual([]);
   });
 });
 

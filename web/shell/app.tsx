@@ -11,6 +11,7 @@ import { Broken } from './broken.tsx';
 import { FirstRun } from './first-run.tsx';
 import { Header } from './header.tsx';
 import { Help } from './help-key.tsx';
+import { NotNoted } from './not-noted.tsx';
 import { ALONE, bringNear, Page } from './pages.tsx';
 import { SharingNews } from './sharing-news.tsx';
 import { UndoBar } from './undo-bar.tsx';
@@ -44,6 +45,7 @@ export function App() {
       <FirstRun screen={screen} />
       <Banner />
       <SharingNews />
+      <NotNoted />
       <main class={`page of-${screen}`}>
         <Page of={screen} />
       </main>

@@ -1,7 +1,8 @@
 import { type ClassId, isClassId } from '../../core/ids.ts';
 import { isListOf, isObject, isShape, isText } from '../../core/log/is-value.ts';
 import type { Rights } from '../../core/sharing/rights.ts';
-import { openBridge } from '../device/far/bridge.ts';
+import { mayLead } from '../../core/sharing/role.ts';
+import { openBridge, turnsWarmUp } from '../device/far/bridge.ts';
 import { openFarClass } from '../device/far/far-class.ts';
 import type { FarClass } from '../device/far/far-state.ts';
 import { createKeptLedger } from '../device/far/kept-ledger.ts';
@@ -119,6 +120,10 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
       sayTo: (to, body) => opened?.sayTo(to, body),
       now: () => opened?.now() ?? Date.now(),
     });
+    const mayTurn = (from: string) => {
+      const member = opened?.shared().rights()?.members.get(from);
+      return member === undefined || mayLead(member.role);
+    };
     const bridge = openBridge((value) => {
       void opened?.sayLive(value);
       walls.say(value);
@@ -156,7 +161,7 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
         if (value === null) present.delete(from);
         else present.add(from);
         if (value === 'here') walls.met(from);
-        else bridge.hear(from, value);
+        else if (!turnsWarmUp(value) || mayTurn(from)) bridge.hear(from, value);
         if (value === null) walls.left(from);
         if (present.size !== before) say();
       },

@@ -27,6 +27,7 @@ import {
 } from '../device/log/device-log.ts';
 import { newId } from '../device/log/ids.ts';
 import { remembered } from '../device/remembered.ts';
+import { mayNote } from './my-right.ts';
 import { noteUndo } from './undo.ts';
 
 /** Where all classes of this device are kept. */
@@ -126,13 +127,18 @@ export function chooseGroup(groupId: GroupId): void {
   else open.value = { ...open.peek(), groupId };
 }
 
-/** Adds to the log of the open class, all at once; what happened holds from now on. */
+/**
+ * Adds to the log of the open class, all at once; what happened holds from now on. Where this device may not
+ * note all of it, nothing is added and she is told.
+ */
 export function record(...specs: readonly EventSpec[]): readonly LogEvent[] {
+  if (!mayNote(specs)) return [];
   return log.peek()?.record(...specs).events ?? [];
 }
 
 /** Adds to the log; resolves to whether it is kept for good. */
 export async function recordForGood(...specs: readonly EventSpec[]): Promise<boolean> {
+  if (!mayNote(specs)) return false;
   const outcome = await log.peek()?.record(...specs).kept;
   return outcome !== undefined && 'kept' in outcome;
 }
@@ -140,6 +146,7 @@ export async function recordForGood(...specs: readonly EventSpec[]): Promise<boo
 /** Adds to the log, and says so with a way back. */
 export function recordUndoable(said: string, ...specs: readonly EventSpec[]): readonly LogEvent[] {
   const events = record(...specs);
+  if (events.length === 0) return events;
   const classId = classState.peek().id;
   noteUndo(said, () => {
     if (classState.peek().id === classId) takeBack(events);

@@ -45,6 +45,7 @@ import { afterPaint, catchUp } from '../device/after-paint.ts';
 import { newId } from '../device/log/ids.ts';
 import { present } from '../state/absent.ts';
 import { today } from '../state/day.ts';
+import { readsAlong } from '../state/my-right.ts';
 import { classState, group, record } from '../state/open-class.ts';
 import { freshSeed } from '../state/plan.ts';
 import { asked } from '../state/route.ts';
@@ -89,7 +90,9 @@ const inTouch = getInTouch({
   onSaid(said, afar) {
     if (said.kind === 'state' && said.running.classId !== classState.peek().id) return;
     if (afar !== null && !concerns(said)) return;
-    take(hear(ledHere(), me, said, lots));
+    // Who reads along yields to whoever leads, whatever was looked at here.
+    const led = afar !== null && readsAlong.peek() ? null : ledHere();
+    take(hear(led, me, said, lots));
     if (said.kind === 'state' && running.peek()?.by === said.running.by) ledFrom.value = afar;
   },
 });
@@ -99,9 +102,12 @@ export function askOthers(): void {
   inTouch.ask();
 }
 
-/** Begins a warm-up from its first card. It is recorded once something of it is done. */
+/**
+ * Begins a warm-up from its first card. It is recorded once something of it is done; where this device only
+ * reads along it is just looked at.
+ */
 export function start(planned: Drill): void {
-  beginAnew(planned, null);
+  beginAnew(planned, readsAlong.peek() ? [] : null);
 }
 
 /** Runs a warm-up just to look at it: everything works, and no log is told anything of it. */
@@ -255,7 +261,8 @@ function takeUpWith(drill: Drill, begun: DrillRecord): void {
   const standing = begun.ended === null ? stood : standingAtEnd(stood);
   const before = { on: settings.peek().calling, calls: calledBefore(drillId) };
   const calling = callTakenUp(standing, begun.calls, all, before);
-  begin({ drillId, groupId, drill, standing, calling, rehearsed: null });
+  const rehearsed = readsAlong.peek() ? [] : null;
+  begin({ drillId, groupId, drill, standing, calling, rehearsed });
   if (!isOver({ standing })) callThoseThere();
 }
 
@@ -295,6 +302,7 @@ function ledHere(): Led | null {
 function doHere(deed: Deed): boolean {
   if (wall.peek() !== null && !mayOnWall(deed)) return false;
   const led = ledHere();
+  if (led && isFollowing(led.running)) return false;
   const step = led && performIn(led, me, { id: newId(), deed }, lots, moments.peek());
   take(step);
   return step !== null;
@@ -343,10 +351,15 @@ function askAgain(): void {
 
 /** This window leads from now on, and what waited for an answer is noted here. A wall never leads. */
 export function takeLead(): void {
-  if (wall.peek() !== null) return;
+  if (wall.peek() !== null || readsAlong.peek()) return;
   const led = ledHere();
   ledFrom.value = null;
   if (led) take(takeOver(led, me));
+}
+
+/** Whether this device only looks on at a warm-up. */
+function isFollowing({ rehearsed }: Pick<Running, 'rehearsed'>): boolean {
+  return readsAlong.peek() && rehearsed === null;
 }
 
 /** Whether what another device says is to be heard here. */
@@ -383,7 +396,7 @@ function noteLater({ before, after, what, late }: Noted): void {
 
 /** Adds to the log; of a warm-up that is just looked at, to what would have been noted. */
 function note(what: Running, ...specs: readonly EventSpec[]): readonly LogEvent[] {
-  if (wall.peek() !== null) return [];
+  if (wall.peek() !== null || isFollowing(what)) return [];
   if (what.rehearsed === null) return record(...specs);
   const now = running.peek();
   if (now?.drillId !== what.drillId || now.rehearsed === null) return [];

@@ -4,6 +4,12 @@ import { isObject } from '../../../core/log/is-value.ts';
 export const WARM_UP = 'sweepline.warm-up';
 export const WINDOWS = 'sweepline.windows';
 
+/** Whether what another device says would turn a warm-up, more than ask how it stands. */
+export function turnsWarmUp(value: unknown): boolean {
+  const [name, data] = Array.isArray(value) ? value : [];
+  return name === WARM_UP && isObject(data) && data.kind !== 'ask';
+}
+
 /** Carries what windows say of a warm-up from one device to the others. */
 export interface Bridge {
   /** Another device has said something, or is gone: then it is null. */

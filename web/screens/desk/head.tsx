@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Part } from '../../../core/log/event.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
+import { readsAlong } from '../../state/my-right.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { sharing } from '../../state/sharing.ts';
 import { openStage } from '../../state/stage-window.ts';
@@ -34,9 +35,9 @@ export function Head({
       <p class="quiet desk-part">{part ?? 'The end'}</p>
       <p class="desk-count">{countSaid(now)}</p>
       <Clock />
-      {now.rehearsed !== null && (
+      {(now.rehearsed !== null || readsAlong.value) && (
         <p class="desk-pill looking" role="status">
-          just looking: nothing is noted
+          {now.rehearsed === null ? 'reading along' : 'just looking'}: nothing is noted
         </p>
       )}
       {leadIsSilent.value ? <TakeOver /> : <StagePill />}
