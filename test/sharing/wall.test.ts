@@ -141,6 +141,19 @@ describe('a wall', () => {
     end();
   });
 
+  it('is told the plan again when it asks, as a stage does that was not listening yet', async () => {
+    const { desk, own, walls, shown, classId, end } = await classWithWall();
+    await until(() => desk.shared.rights()?.members.get(own.id)?.role === 'wall');
+    const plans = () =>
+      shown.filter((value) => Array.isArray(value) && value[1]?.kind === 'plan').length;
+    said(walls, led(classId, 0));
+    await until(() => plans() === 1);
+    // The lead answers who asks with its plan and where it stands, as to any window.
+    said(walls, led(classId, 0));
+    await until(() => plans() === 2);
+    end();
+  });
+
   it('is sent no record, neither old nor new, and may append nothing', async () => {
     const { classId, owner, own, end } = await classWithWall();
     const event: LogEvent = {

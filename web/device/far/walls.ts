@@ -58,6 +58,8 @@ export function createWalls(spec: WallsSpec): Walls {
       if (!isObject(data)) return;
       if (name === WARM_UP && data.kind === 'plan') {
         led = { plan: data.plan as Plan, place: null };
+        // A plan is said when it is new, and when somebody asked who had missed it: the walls are told it again.
+        planTold = '';
       } else if (name === WARM_UP && data.kind === 'place') {
         const place = data.place as Place;
         if (led?.plan.key !== place.plan) return;
