@@ -3,12 +3,25 @@ import type { Sequence } from '../sequence/sequence.ts';
 import { stepOf } from '../sequence/step-of.ts';
 import { wordNeeds } from '../words/decodable.ts';
 import { IMPLIED } from '../words/implied.ts';
+import { keptByWord } from '../words/kept-by-word.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import type { Needs } from '../words/needs.ts';
 import { type MadeOf, madeOf } from '../words/word-family.ts';
 
-/** The first step after which word `index` can be read, however it is read; null if none. */
+/** The first step after which word `index` can be read, however it is read; null if none. Kept once found. */
 export function stepOfWord(index: number, lexicon: Lexicon, sequence: Sequence): number | null {
+  let steps = stepsBySequence.get(sequence);
+  if (!steps) {
+    steps = keptByWord((asked, list) => findStep(asked, list, sequence));
+    stepsBySequence.set(sequence, steps);
+  }
+  return steps(index, lexicon);
+}
+
+/** Sequences are values that never change, so a step found stays true as long as its sequence lives. */
+const stepsBySequence = new WeakMap<Sequence, (index: number, lexicon: Lexicon) => number | null>();
+
+function findStep(index: number, lexicon: Lexicon, sequence: Sequence): number | null {
   const ways = [stepByHeart(index, lexicon, sequence), stepByCards(index, lexicon, sequence)];
   for (const made of madeOf(index, lexicon)) ways.push(stepByParts(made, lexicon, sequence));
   return ways.reduce(earliest, null);

@@ -8,9 +8,10 @@ import type { CardId } from '../language/card-id.ts';
 import { CORRESPONDENCES, correspondenceById } from '../language/correspondences.ts';
 import { HABITS, type Habit, type Taught } from '../language/taught.ts';
 import { IMPLIED, isKnownCard } from './implied.ts';
+import { keptByWord } from './kept-by-word.ts';
 import type { Lexicon } from './lexicon.ts';
 import { isSchwaCard, type Needs, needsOf } from './needs.ts';
-import { hiddenCard, holdersOf, madeOf } from './word-family.ts';
+import { hiddenCard, holdersOf, type MadeOf, madeOf } from './word-family.ts';
 
 /** One thing that keeps a word from being decodable. */
 export type Obstacle =
@@ -44,15 +45,20 @@ export function readAs(index: number, lexicon: Lexicon, taught: Taught): ReadAs 
 /** What keeps word `index` from being read, in the order of the word; empty when it can be. */
 export function obstacles(index: number, lexicon: Lexicon, taught: Taught): readonly Obstacle[] {
   if (readAs(index, lexicon, taught)) return [];
-  const [reading] = lexicon.readings(index);
-  const irregular = new Set(reading?.cards.filter((card) => !card.regular).map(({ id }) => id));
+  const cards = lexicon.isRegular(index) ? [] : (lexicon.readings(index)[0]?.cards ?? []);
+  const irregular = new Set(cards.filter((card) => !card.regular).map(({ id }) => id));
   const found = [...irregular].map((id): Obstacle => ({ kind: 'irregular', id }));
   const others = missing(wordNeeds(index, lexicon), taught);
   return [...found, ...others.filter((each) => each.kind === 'habit' || !irregular.has(each.id))];
 }
 
-/** What a word asks for, with the card of its base that it no longer shows: the ve of *having*. */
-export function wordNeeds(index: number, lexicon: Lexicon): Needs {
+/**
+ * What a word asks for, with the card of its base that it no longer shows: the ve of *having*. Kept once
+ * found.
+ */
+export const wordNeeds = keptByWord(findNeeds);
+
+function findNeeds(index: number, lexicon: Lexicon): Needs {
   const needs = needsOf(lexicon.cardIds(index), lexicon.syllableCount(index));
   const hidden = hiddenCard(index, lexicon);
   return hidden === null ? needs : { ...needs, ids: [...needs.ids, hidden] };
@@ -68,31 +74,38 @@ export function missing({ ids, habits }: Needs, taught: Taught): readonly Obstac
   ];
 }
 
+function readByParts(index: number, lexicon: Lexicon, taught: Taught): ReadAs | null {
+  const made = madeOf(index, lexicon).find((one) =>
+    isReadByParts(
+      one,
+      taught,
+      (part) => taught.irregularWords.has(lexicon.word(part)),
+      (part) => lexicon.isRegular(part) && missing(wordNeeds(part, lexicon), taught).length === 0,
+    ),
+  );
+  if (!made) return null;
+  const [first, second] = made.parts.map((part) => lexicon.word(part)) as [string, string?];
+  return second === undefined
+    ? { kind: 'form', of: first, ending: made.letters }
+    : { kind: 'compound', parts: [first, second] };
+}
+
 /**
- * A form or a compound of words of which one at least is known by heart. The
+ * Whether a form or a compound is read by its parts, of which one at least is known by heart. The
  * ending must be known; one that is a beat of its own is known with words of two
  * beats, or where it was taught as a card.
  */
-function readByParts(index: number, lexicon: Lexicon, taught: Taught): ReadAs | null {
-  const byHeart = (part: number) => taught.irregularWords.has(lexicon.word(part));
-  for (const { parts, ending, letters, beat } of madeOf(index, lexicon)) {
-    if (!parts.some(byHeart)) continue;
-    const [first, second] = parts.map((part) => lexicon.word(part)) as [string, string?];
-    if (second !== undefined) {
-      if (!parts.every((part) => byHeart(part) || isReadByCards(part, lexicon, taught))) continue;
-      return { kind: 'compound', parts: [first, second] };
-    }
-    const known = beat
-      ? taught.habits.has('long-words') || taught.correspondences.has('ing=IH+NG')
-      : true;
-    if (!known || !ending.every((id) => isKnownEnding(id, taught))) continue;
-    return { kind: 'form', of: first, ending: letters };
-  }
-  return null;
-}
-
-function isReadByCards(index: number, lexicon: Lexicon, taught: Taught): boolean {
-  return lexicon.isRegular(index) && missing(wordNeeds(index, lexicon), taught).length === 0;
+function isReadByParts(
+  { parts, ending, beat }: MadeOf,
+  taught: Taught,
+  byHeart: (part: number) => boolean,
+  byCards: (part: number) => boolean,
+): boolean {
+  if (!parts.some(byHeart)) return false;
+  if (parts.length > 1) return parts.every((part) => byHeart(part) || byCards(part));
+  const { habits, correspondences } = taught;
+  if (beat && !habits.has('long-words') && !correspondences.has('ing=IH+NG')) return false;
+  return ending.every((id) => isKnownEnding(id, taught));
 }
 
 function isKnownEnding(id: CardId, taught: Taught): boolean {
@@ -108,13 +121,20 @@ function isKnownEnding(id: CardId, taught: Taught): boolean {
 export function decodableWords(lexicon: Lexicon, taught: Taught): readonly number[] {
   const { starts, needs } = needsTable(lexicon);
   const has = taughtFlags(taught);
-  const open = new Uint8Array(lexicon.size);
-  for (const word of taught.irregularWords) {
-    const index = lexicon.indexOf(word);
-    if (index < 0) continue;
-    open[index] = 1;
-    for (const other of holdersOf(index, lexicon)) {
-      if (open[other] === 0 && readByParts(other, lexicon, taught)) open[other] = 1;
+  const hearts = [...taught.irregularWords].map(lexicon.indexOf).filter((index) => index >= 0);
+  const heart = new Uint8Array(lexicon.size);
+  for (const index of hearts) heart[index] = 1;
+  const open = heart.slice();
+  const byHeart = (index: number): boolean => heart[index] === 1;
+  const byCards = (index: number): boolean => {
+    let at = starts[index] as number;
+    const end = starts[index + 1] as number;
+    while (at < end && has[needs[at] as number] === 1) at++;
+    return at === end;
+  };
+  for (const index of hearts) {
+    for (const { holder, made } of holdersOf(index, lexicon)) {
+      if (open[holder] === 0 && isReadByParts(made, taught, byHeart, byCards)) open[holder] = 1;
     }
   }
   const found: number[] = [];
@@ -149,7 +169,7 @@ function needsTable(lexicon: Lexicon): NeedsTable {
   for (let index = 0; index < lexicon.size; index++) {
     starts[index] = needs.length;
     if (!lexicon.isRegular(index)) needs.push(NEVER);
-    const { ids, habits } = wordNeeds(index, lexicon);
+    const { ids, habits } = findNeeds(index, lexicon);
     for (const id of ids) needs.push(numberById.get(id) ?? NEVER);
     for (const habit of habits) needs.push(HABITS_FROM + HABITS.indexOf(habit));
   }

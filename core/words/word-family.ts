@@ -14,6 +14,7 @@
  */
 import { type CardId, graphemeOf, soundsOf } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
+import { keptByWord } from './kept-by-word.ts';
 import type { Lexicon } from './lexicon.ts';
 
 /** How a word is made of words of the list. */
@@ -28,13 +29,22 @@ export interface MadeOf {
   readonly beat: boolean;
 }
 
-/** How word `index` is made of others; none for most. */
-export function madeOf(index: number, lexicon: Lexicon): readonly MadeOf[] {
-  return [...formsOf(index, lexicon), ...compoundOf(index, lexicon)];
+/** How word `index` is made of others; none for most. Kept once found. */
+export const madeOf = keptByWord<readonly MadeOf[]>((index, lexicon) => {
+  const made = [...formsOf(index, lexicon), ...compoundOf(index, lexicon)];
+  return made.length === 0 ? NONE : made;
+});
+
+const NONE: readonly MadeOf[] = [];
+
+/** A word that is made of another, and how. */
+export interface Holder {
+  readonly holder: number;
+  readonly made: MadeOf;
 }
 
 /** The words that are a form of word `index`, or a compound with it. Kept once found. */
-export function holdersOf(index: number, lexicon: Lexicon): readonly number[] {
+export function holdersOf(index: number, lexicon: Lexicon): readonly Holder[] {
   const heaps = heapsOf(lexicon);
   let known = heaps.holders.get(index);
   if (!known) {
@@ -47,8 +57,10 @@ export function holdersOf(index: number, lexicon: Lexicon): readonly number[] {
         lexicon.word(other).endsWith(word),
       ),
     ];
-    known = [...new Set(near)].filter((other) =>
-      madeOf(other, lexicon).some(({ parts }) => parts.includes(index)),
+    known = [...new Set(near)].flatMap((holder) =>
+      madeOf(holder, lexicon)
+        .filter(({ parts }) => parts.includes(index))
+        .map((made) => ({ holder, made })),
     );
     heaps.holders.set(index, known);
   }
@@ -74,7 +86,7 @@ const E_DROPPERS = /(?:ing|ed|er|est)$/;
 interface Heaps {
   readonly byStart: ReadonlyMap<string, readonly number[]>;
   readonly byEnd: ReadonlyMap<string, readonly number[]>;
-  readonly holders: Map<number, readonly number[]>;
+  readonly holders: Map<number, readonly Holder[]>;
 }
 
 const HEAP = 3;
