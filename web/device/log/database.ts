@@ -139,12 +139,22 @@ export async function change(
     abort(tx);
     throw tx.error ?? thrown;
   }
+  commit(tx);
   await done;
 }
 
 /** The keys of all records of a class, in whichever store. */
 export function ofClass(classId: ClassId): IDBKeyRange {
   return IDBKeyRange.bound([classId], [classId, []]);
+}
+
+/** Ends a transaction now, which otherwise waits to see whether more is asked of it. */
+function commit(tx: Change): void {
+  try {
+    tx.commit();
+  } catch {
+    // It has ended by itself.
+  }
 }
 
 function abort(tx: Change): void {

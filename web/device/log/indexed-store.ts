@@ -39,19 +39,23 @@ export function createIndexedStore(name?: string, connection = connect(name)): E
   return {
     append: (events, origin = 'here') =>
       answer(connection, async (db) => {
-        const classes = byClass(events);
-        let isForgotten = false;
         await change(db, async (tx) => {
-          for (const classId of classes.keys()) {
-            const found = await tx.objectStore('forgotten').getKey([classId]);
-            isForgotten ||= found !== undefined;
-          }
-          if (isForgotten) return;
-          for (const [classId, own] of classes) {
-            await noteForSending(tx, classId, await addEvents(tx, classId, own), own, origin);
+          // All that is asked is asked at once, since each question costs a way to the database and back.
+          const asked = [...byClass(events)].map(([classId, own]) =>
+            Promise.all([
+              tx.objectStore('forgotten').getKey([classId]),
+              tx.objectStore('shared').getKey([classId]),
+              addEvents(tx, classId, own),
+              own,
+            ]),
+          );
+          const found = await Promise.all(asked);
+          if (found.some(([forgotten]) => forgotten !== undefined)) throw new Forgotten();
+          for (const [, shared, fresh, own] of found) {
+            if (shared !== undefined) await noteForSending(tx, shared[0], fresh, own, origin);
           }
         });
-        return isForgotten ? failureOf('forgotten') : kept;
+        return kept;
       }),
     eventsOf: (classId) =>
       answer(connection, async (db) => {
@@ -104,9 +108,12 @@ async function answer<Value>(
   try {
     return await ask(await connection.open());
   } catch (thrown) {
-    return storeFailure(thrown);
+    return thrown instanceof Forgotten ? failureOf('forgotten') : storeFailure(thrown);
   }
 }
+
+/** Thrown so that nothing of the transaction is kept: one of the classes was forgotten. */
+class Forgotten extends Error {}
 
 const kept = { kept: true } as const;
 
@@ -133,7 +140,7 @@ async function readHeads(db: IDBPDatabase<LogSchema>): Promise<ClassesRead> {
   };
 }
 
-/** Of a shared class, what is new here is to be sent, and what came from afar is not. */
+/** Of a shared class: what is new here is to be sent, and what came from afar is not. */
 async function noteForSending(
   tx: Change,
   classId: ClassId,
@@ -141,7 +148,6 @@ async function noteForSending(
   all: readonly LogEvent[],
   origin: Origin,
 ): Promise<void> {
-  if ((await tx.objectStore('shared').getKey([classId])) === undefined) return;
   const outbox = tx.objectStore('outbox');
   await Promise.all(
     origin === 'here'

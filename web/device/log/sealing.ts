@@ -1,4 +1,4 @@
-import type { IDBPDatabase } from 'idb';
+import { type IDBPDatabase, unwrap } from 'idb';
 import type { ClassId, EventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { isOfHead } from '../../../core/log/event-store.ts';
@@ -21,20 +21,54 @@ export async function addEvents(
   classId: ClassId,
   events: readonly LogEvent[],
 ): Promise<readonly LogEvent[]> {
-  const pages =
-    events.length < SEAL_FROM ? [] : await tx.objectStore('pages').getAll(ofClass(classId));
-  const sealed = new Set(eventsOn(pages).map(({ id }) => id));
-  const loose = tx.objectStore('loose');
-  const keys = await Promise.all(events.map(({ id }) => loose.getKey([classId, id])));
-  const fresh = events.filter(({ id }, place) => keys[place] === undefined && !sealed.has(id));
-  const heads = tx.objectStore('heads');
-  const asked: Promise<unknown>[] = fresh.filter(isOfHead).map(async (event) => {
-    if ((await heads.getKey([classId, event.id])) === undefined) await heads.add(event);
-  });
-  if (events.length < SEAL_FROM) asked.push(...fresh.map((event) => loose.add(looseRecord(event))));
-  else asked.push(...putPages(tx, classId, pages.at(-1), fresh));
-  await Promise.all(asked);
+  return events.length < SEAL_FROM ? addLoose(tx, events) : addSealed(tx, classId, events);
+}
+
+async function addLoose(tx: Change, events: readonly LogEvent[]): Promise<readonly LogEvent[]> {
+  const loose = unwrap(tx.objectStore('loose'));
+  const isNew = await Promise.all(
+    events.map(async (event) => isAdded(loose.add(looseRecord(event)))),
+  );
+  const fresh = events.filter((_, place) => isNew[place]);
+  await addHeads(tx, fresh);
   return fresh;
+}
+
+async function addSealed(
+  tx: Change,
+  classId: ClassId,
+  events: readonly LogEvent[],
+): Promise<readonly LogEvent[]> {
+  const loose = tx.objectStore('loose');
+  const [pages, keys] = await Promise.all([
+    tx.objectStore('pages').getAll(ofClass(classId)),
+    Promise.all(events.map(({ id }) => loose.getKey([classId, id]))),
+  ]);
+  const sealed = new Set(eventsOn(pages).map(({ id }) => id));
+  const fresh = events.filter(({ id }, place) => keys[place] === undefined && !sealed.has(id));
+  await Promise.all([addHeads(tx, fresh), ...putPages(tx, classId, pages.at(-1), fresh)]);
+  return fresh;
+}
+
+async function addHeads(tx: Change, fresh: readonly LogEvent[]): Promise<void> {
+  const heads = unwrap(tx.objectStore('heads'));
+  await Promise.all(fresh.filter(isOfHead).map(async (event) => isAdded(heads.add(event))));
+}
+
+/** Whether a record was added; where there is one by its key already, that one stays, and nothing else is hurt. */
+function isAdded(request: IDBRequest): Promise<boolean> {
+  return new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(true);
+    request.onerror = (event) => {
+      if (request.error?.name !== 'ConstraintError') {
+        reject(request.error);
+        return;
+      }
+      event.preventDefault();
+      event.stopPropagation();
+      resolve(false);
+    };
+  });
 }
 
 /**
