@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { expect, test } from 'vitest';
+import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { fromRoot } from '../house/root.mjs';
 
 const sweepline = `"${process.execPath}" "${fromRoot('house', 'sweepline.mjs')}"`;
@@ -10,7 +11,8 @@ function shell(line: string) {
 }
 
 test('a reader who has seen enough ends the program quietly', () => {
-  const { stdout, stderr } = shell(`${sweepline} words --taught step:136 --json | head -c 9`);
+  const all = `step:${SEQUENCE.steps.length}`;
+  const { stdout, stderr } = shell(`${sweepline} words --taught ${all} --json | head -c 9`);
   expect(stdout).toBe('[{"word":');
   expect(stderr).toBe('');
 });

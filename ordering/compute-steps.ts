@@ -39,7 +39,7 @@ export function computeSteps(
   const irregular = chooseIrregularWords(placed, words);
   return placed.map((unit, place) => {
     const heart = irregular[place] ?? [];
-    const known = new Set(irregular.slice(0, place).flat());
+    const known = irregular.slice(0, place).flat();
     return {
       number: unit.number,
       stage: unit.stage,
@@ -66,7 +66,7 @@ function placeUnits(words: readonly CommonWord[]): readonly PlacedUnit[] {
   const placed: PlacedUnit[] = [];
   for (const stage of [letterStage, ...STAGES]) {
     const units = stage.units.map(makeUnit);
-    const rule = stage === letterStage ? goodFirstLetters(units) : undefined;
+    const rule = stage === letterStage ? goodFirstLetters(units) : stage.asListed && inTurn;
     const order = orderUnits(units, weighed, APART, before, placed.length + 1, rule);
     if (!order) throw new Error(`No order of “${stage.name}” keeps its distances.`);
     for (const [place, index] of order.entries()) {
@@ -84,6 +84,11 @@ function placeUnits(words: readonly CommonWord[]): readonly PlacedUnit[] {
     }
   }
   return placed;
+}
+
+/** Only the order of the table. */
+function inTurn(order: readonly number[]): boolean {
+  return order.every((unit, place) => unit === place);
 }
 
 /** Sounds that can be held: easiest to blend into the vowel. Phonetics; the use is common practice. */
@@ -122,5 +127,7 @@ function makeUnit([title, text, remark]: UnitSpec): Unit & {
   const cards = items.flatMap((item) => (item.kind === 'card' ? [item.id] : []));
   const parts = cards.flatMap((id) => correspondenceById.get(id)?.parts ?? []);
   const keys = [...items.map(itemKey), ...parts.map((id) => itemKey({ kind: 'card', id }))];
+  // As in teach: one faded vowel in a word of two beats comes with longer words.
+  if (keys.includes('habit:long-words')) keys.push('habit:flex');
   return { title, items, keys: [...new Set(keys)], remark: remark ?? null };
 }

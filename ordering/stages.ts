@@ -8,13 +8,16 @@ export type UnitSpec = readonly [title: string, items: string, remark?: string];
 
 /**
  * A stage: steps of one kind of spelling. Their order inside the stage is
- * computed (see order-units.ts); the order of the stages is not.
+ * computed (see order-units.ts) unless each leans on the one before; the order of
+ * the stages is by hand.
  */
 export interface StageSpec {
   readonly name: string;
   readonly grade: Grade;
   /** Why the stage stands here, in a teacher's words. */
   readonly why: string;
+  /** Its steps follow one another as listed, since each leans on the one before. */
+  readonly asListed?: true;
   readonly units: readonly UnitSpec[];
 }
 
@@ -38,38 +41,47 @@ export const LETTERS: readonly UnitSpec[] = [...'abcdefghijklmnoprstuvwxyz'].map
 /**
  * The stages after the letters, placed by hand: one letter before two, short
  * vowels before long, one syllable before two, spellings that hold everywhere
- * before those that depend on a neighbor, the common before the rare. The
- * grades are the latest that the Common Core standards allow (see core/sequence/standards.ts).
+ * before those that depend on a neighbor, the common before the rare.
+ * Kindergarten holds about one step a week of a school year: letters, the first
+ * teams of letters, and of long vowels what the Common Core standards ask for by
+ * then (see core/sequence/standards.ts); clusters and most of silent e wait for
+ * grade 1.
  */
 export const STAGES: readonly StageSpec[] = [
-  {
-    name: 'Doubles and the rest',
-    grade: 'K',
-    why: 'the last spellings of short words with one vowel',
-    units: [
-      ['ck', 'ck'],
-      ['ff, ll, ss, zz', 'ff ll ss zz'],
-      ['qu', 'qu'],
-      ['s that buzzes', 's=Z'],
-    ],
-  },
   {
     name: 'Two letters, one sound',
     grade: 'K',
     why: 'letters that work as a team, once each is known alone',
     units: [
+      ['ff, ll, ss, zz', 'ff ll ss zz'],
+      ['all, ball', 'a=AO'],
+      ['-s as in cats and dogs', 's=Z'],
+      ['ck', 'ck'],
+      ['qu', 'qu'],
       ['sh', 'sh'],
       ['ch', 'ch'],
       ['th, with and without voice', 'th th=DH'],
       ['wh', 'wh'],
-      ['ng, nk', 'ng nk'],
+    ],
+  },
+  {
+    name: 'The vowel says its name',
+    grade: 'K',
+    why: 'the long sound of each vowel, at the end of short words and with silent e',
+    asListed: true,
+    units: [
+      ['be, go, hi, my', 'e=IY o=OW i=AY y=AY'],
+      ['Silent e, first met: a_e', 'a_e'],
+      ['Silent e: u_e, both sounds', 'u_e u_e=Y+UW'],
     ],
   },
   {
     name: 'Clusters',
-    grade: 'K',
-    why: 'no new sound, only more sounds to join',
+    grade: '1',
+    why: 'no new sound but ng, only more sounds to join',
     units: [
+      ['ng', 'ng'],
+      ['nk', 'nk'],
       [
         'Clusters at the end',
         'habit:ending-clusters nd nt mp st sk sp ft lt lp lk ld lf lm pt ct xt',
@@ -80,26 +92,47 @@ export const STAGES: readonly StageSpec[] = [
     ],
   },
   {
-    name: 'The vowel says its name',
-    grade: 'K',
-    why: 'the long sound of each vowel, at the end of short words and with silent e',
+    name: 'Silent e',
+    grade: '1',
+    why: 'the other vowels with silent e, now in words with clusters too',
     units: [
-      ['e, o and i at the end', 'e=IY o=OW i=AY'],
-      ['Silent e: a_e', 'a_e'],
       ['Silent e: i_e', 'i_e'],
       ['Silent e: o_e', 'o_e'],
-      ['Silent e: u_e, both sounds', 'u_e u_e=Y+UW'],
+      ['Silent e: e_e', 'e_e'],
     ],
   },
   {
     name: 'Fuller short words',
     grade: '1',
-    why: 'the last consonant spellings of short words, and endings that add no beat',
+    why: 'the last consonant spellings of short words',
     units: [
       ['Three at the beginning', 'habit:three-clusters scr spl spr str shr thr squ'],
       ['tch, nch', 'tch nch'],
       ['ve', 've'],
-      ['-ed without a beat of its own', 'ed=T ed=D'],
+    ],
+  },
+  {
+    name: 'Two beats and endings',
+    grade: '1',
+    why: 'longer words, syllable by syllable, and the endings that do not change the word before them',
+    asListed: true,
+    units: [
+      ['Two closed syllables, and -ing', 'habit:long-words ing'],
+      ['-ed, its three sounds', 'ed=T ed=D ed=IH+D'],
+      ['-es with a beat of its own', 'es'],
+    ],
+  },
+  {
+    name: 'Endings that change the word',
+    grade: '1',
+    why: 'what an ending does to the word before it',
+    asListed: true,
+    units: [
+      ['Double the letter: running, rabbit', 'bb dd gg mm nn pp tt'],
+      ['Drop the e: making, using; open a and u', 'a=EY u=Y+UW u=UW'],
+      ['y to i: cried, flies', 'ie=AY'],
+      ['-y, -ly', 'y=IY'],
+      ['y to i: babies, happier; ie as in shield', 'ie i=IY'],
     ],
   },
   {
@@ -115,18 +148,6 @@ export const STAGES: readonly StageSpec[] = [
       ['igh', 'igh'],
       ['oo as in spoon', 'oo'],
       ['oo as in book', 'oo=UH'],
-    ],
-  },
-  {
-    name: 'Two beats',
-    grade: '1',
-    why: 'longer words, syllable by syllable, from parts that are known',
-    units: [
-      ['Two closed syllables, and -ing', 'habit:long-words bb dd gg mm nn pp tt ing'],
-      ['-ed and -es with a beat of their own', 'ed=IH+D es'],
-      ['y at the end of a short word', 'y=AY'],
-      ['y at the end of a longer word, and -ly', 'y=IY'],
-      ['Silent e: e_e', 'e_e'],
     ],
   },
   {
@@ -153,13 +174,11 @@ export const STAGES: readonly StageSpec[] = [
     ],
   },
   {
-    name: 'Open and fading syllables',
+    name: 'Fading syllables',
     grade: '2',
     why: 'the remaining kinds of syllable, so that most longer words can be read',
     units: [
-      ['a at the end of a syllable', 'a=EY'],
-      ['u at the end of a syllable, both sounds', 'u=Y+UW u=UW'],
-      ['The vowel that fades', 'habit:schwa a=AX'],
+      ['The vowel that fades: about', 'habit:schwa a=AX'],
       ['Consonant and le', 'le l=AX+L'],
       ['rr, cc', 'rr cc'],
     ],
@@ -181,8 +200,7 @@ export const STAGES: readonly StageSpec[] = [
     why: 'second sounds of known teams, and the teams met less often',
     units: [
       ['ea as in bread', 'ea=EH'],
-      ['ie as in shield, ey', 'ie=IY ey'],
-      ['ie as in pie, oe', 'ie=AY oe'],
+      ['ey as in key, oe', 'ey oe'],
       ['ue, both sounds', 'ue ue=Y+UW'],
       ['ew, both sounds', 'ew ew=Y+UW'],
     ],
@@ -193,7 +211,7 @@ export const STAGES: readonly StageSpec[] = [
     why: 'vowels whose sound is given by the letter beside them',
     units: [
       ['a after w and qu', 'a=AA'],
-      ['all, alk', 'a=AO al=AO'],
+      ['alk, alt', 'al=AO'],
       ['o as in monkey', 'o=AH'],
       ['ar and or after w', 'ar=AO+R or=ER'],
     ],
@@ -226,28 +244,39 @@ export const STAGES: readonly StageSpec[] = [
     name: 'Parts with meaning',
     grade: '2',
     why: 'beginnings and endings that change what a word means, read as one piece',
+    asListed: true,
     units: [
       [
-        're-, de-; -less, -ness, -ment, -est',
-        'e=AX est',
-        'Returns to the vowel that fades, in beginnings and endings with e; un- and dis- belong here too.',
+        're-, de-, pre-: again, away, before',
+        'e=AX',
+        'Returns to the vowel that fades, in beginnings with e. Un- (not) and dis- (not, apart) belong here too; their letters are known.',
       ],
-      ['-ful', 'u=AX', 'Returns to the vowel that fades, in -ful.'],
-      ['-on, con-', 'o=AX', 'Returns to the vowel that fades, in parts with o.'],
-      ['ex- before a vowel', 'x=G+Z'],
+      [
+        '-est, -less, -ness, -ment: most, without, being so',
+        'est',
+        'Returns to the vowel that fades, in endings with e.',
+      ],
+      ['-ful: full of', 'u=AX', 'Returns to the vowel that fades, in -ful.'],
+      [
+        'con-, com-: together',
+        'o=AX',
+        'Returns to the vowel that fades, in con- and com- and at the end, as in lemon.',
+      ],
+      ['ex-: out, before a vowel', 'x=G+Z'],
     ],
   },
   {
     name: 'Latin endings',
     grade: '3',
-    why: 'endings of many long words, each read as one piece',
+    why: 'endings of many long words, each read as one piece, each with a meaning of its own',
     units: [
-      ['-tion', 'ti ti=CH'],
-      ['-sion, -ssion', 'si ssi'],
-      ['-sion and -sure with voice', 'si=ZH s=ZH'],
-      ['-ture; d before u', 't=CH ure=ER d=JH'],
-      ['-cial, -cious and their kin', 'ci sci ce=SH xi c=SH t=SH'],
+      ['-tion: an act or its outcome', 'ti ti=CH'],
+      ['-sion, -ssion, -sure: the same after s', 'si ssi si=ZH s=ZH'],
+      ['-ture: what comes of it; d before u', 't=CH ure=ER d=JH'],
+      ['-cial, -cious and their kin: of that kind', 'ci sci ce=SH xi c=SH t=SH'],
       ['i as in onion, -gion', 'i=Y gi'],
+      ['-ous: full of', 'ou=AX'],
+      ['-ain, -ine, -ite, -ome', 'ai=AX ne te me le=L'],
     ],
   },
   {
@@ -256,16 +285,11 @@ export const STAGES: readonly StageSpec[] = [
     why: 'vowel spellings that few words use, or that have an unexpected sound',
     units: [
       ['augh, ough', 'augh ough'],
-      ['eigh, ei as in reindeer', 'eigh ei'],
-      ['ei as in ceiling', 'ei=IY'],
-      ['ui, eu', 'ui eu eu=Y+UW'],
-      ['ah, uh; u as in popular', 'ah uh u=Y+AX'],
-      ['ou as in soup', 'ou=UW'],
+      ['eigh; ei as in reindeer and as in ceiling', 'eigh ei ei=IY'],
+      ['ui, eu, ou as in soup', 'ui eu eu=Y+UW ou=UW'],
       ['ou as in double', 'ou=AH'],
-      ['-ous', 'ou=AX'],
       ['y as in gym, y_e, ye', 'y=IH y_e ye'],
-      ['i as in radio, i_e as in machine', 'i=IY i_e=IY'],
-      ['-ain, -ine, -ite, -ome', 'ai=AX ne te me le=L'],
+      ['i_e as in machine; ah, uh; u as in popular', 'i_e=IY ah uh u=Y+AX'],
     ],
   },
   {
@@ -274,13 +298,16 @@ export const STAGES: readonly StageSpec[] = [
     why: 'the last spellings that hold r, many of them between vowels',
     units: [
       ['ear as in earth, our as in journey', 'ear=ER our=ER'],
-      ['our as in four, oor', 'our=AO+R oor'],
-      ['our as in tour, ur as in rural and fury', 'our=UH+R oor=UH+R ur=UH+R ur=Y+UH+R'],
-      ['ere, ier', 'ere ier'],
+      [
+        'our as in four and as in tour, oor; ur as in fury',
+        'our=AO+R oor our=UH+R oor=UH+R ur=UH+R ur=Y+UH+R',
+      ],
+      ['ere, ier; er as in hero, ir as in spirit', 'ere ier er=IH+R ir=IH+R yr=IH+R'],
       ['ar as in parent, er as in cherub', 'ar=EH+R er=EH+R'],
-      ['er as in hero, ir as in spirit', 'er=IH+R ir=IH+R yr=IH+R'],
-      ['ir as in pirate, yre', 'ir=AY+R yr=AY+R yre'],
-      ['irr, urr and other rare ones', 'irr urr err arr orr=AO+R yr=ER or=AA+R re'],
+      [
+        'irr, urr, ir as in pirate and other rare ones',
+        'irr urr err arr orr=AO+R yr=ER or=AA+R re ir=AY+R yr=AY+R yre',
+      ],
     ],
   },
   {
@@ -288,11 +315,9 @@ export const STAGES: readonly StageSpec[] = [
     grade: '3',
     why: 'letters that are written and no longer said',
     units: [
-      ['Silent t, al as in palm', 't=- al=AA'],
-      ['Silent b, mn', 'b=- mn'],
-      ['sc, ps, xc', 'sc=S ps xc cc=K+S'],
+      ['Silent t, silent b, mn; al as in palm', 't=- b=- mn al=AA'],
+      ['sc, xc; gh as in ghost', 'sc=S xc cc=K+S gh'],
       ['gu; u after s', 'gu=G gu=G+W u=W'],
-      ['gh as in ghost, rh', 'gh rh'],
     ],
   },
   {
@@ -300,11 +325,9 @@ export const STAGES: readonly StageSpec[] = [
     grade: '3',
     why: 'spellings that English took over with words of other languages',
     units: [
-      ['ch as in anchor', 'ch=K'],
-      ['ch as in chef', 'ch=SH che'],
-      ['que, gue', 'que qu=K gue ngue'],
-      ['-ffe, -lle, -tte, -ge', 'ffe lle tte ge=ZH'],
-      ['x as in xylophone, ss as in tissue, -sm; vv, kk', 'x=Z ss=SH m=AX+M vv kk'],
+      ['From Greek: ch as in anchor, ps, rh, x as in xylophone, -sm', 'ch=K ps rh x=Z m=AX+M'],
+      ['-ffe, -lle, -tte, -ge; ss as in tissue; vv, kk', 'ffe lle tte ge=ZH ss=SH vv kk'],
+      ['From French: ch as in chef, que, gue', 'ch=SH che que qu=K gue ngue'],
     ],
   },
 ];

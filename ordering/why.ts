@@ -6,19 +6,23 @@ import { openingSteps, type PlacedUnit } from './placed-unit.ts';
 /**
  * Why a unit stands at `place`, in a teacher's words: what its stage is for (on
  * the first step), how many common words it opens, what it was kept from, and
- * what is to be said of the words learned by heart. Words that are `known` by
- * heart from earlier steps do not count as opened.
+ * what is to be said of words learned by heart: of the step's own when their rule
+ * comes, and of those `known` from earlier steps which of them are read by rule
+ * from here on. Known ones do not count as opened.
  */
 export function explainPlace(
   placed: readonly PlacedUnit[],
   place: number,
   words: readonly CommonWord[],
   byHeart: readonly string[],
-  known: ReadonlySet<string>,
+  known: readonly string[],
 ): string {
   const unit = placed[place] as PlacedUnit;
   const opens = openingSteps(placed, words, true);
-  const opened = words.filter(({ word }) => opens.get(word) === unit.number && !known.has(word));
+  const opened = words.filter(
+    ({ word }) => opens.get(word) === unit.number && !known.includes(word),
+  );
+  const retaught = known.filter((word) => opens.get(word) === unit.number);
   return [
     unit.stageWhy ? `A new stage: ${unit.stageWhy}.` : null,
     unit.remark ??
@@ -27,6 +31,9 @@ export function explainPlace(
         opened.map(({ word }) => word),
       ),
     keptSentence(placed, unit),
+    retaught.length > 0
+      ? `Known by heart, read by rule from here on: ${retaught.join(', ')}.`
+      : null,
     byHeart.length > 0
       ? `By heart: ${byHeart.map((word) => heart(word, opens)).join('; ')}.`
       : null,
@@ -51,12 +58,12 @@ function opensSentence(unit: PlacedUnit, opened: readonly string[]): string {
 function keptSentence(placed: readonly PlacedUnit[], unit: PlacedUnit): string | null {
   const firstWith = (card: string): PlacedUnit | undefined =>
     placed.find(({ keys }) => keys.includes(`card:${card}`));
-  const [nearest] = APART.flatMap(({ cards, because }) => {
+  const [nearest] = APART.flatMap(({ cards, steps: least, because }) => {
     const [left, right] = cards.map(firstWith);
     if (!left || !right) return [];
     const other = left === unit ? right : right === unit ? left : null;
     const steps = unit.number - (other?.number ?? unit.number);
-    return other && steps > 0 ? [{ title: other.title, steps, because }] : [];
+    return other && steps > 0 && steps <= 2 * least ? [{ title: other.title, steps, because }] : [];
   }).sort((left, right) => left.steps - right.steps);
   return nearest ? `Kept ${nearest.steps} steps from ${nearest.title}, ${nearest.because}.` : null;
 }

@@ -36,7 +36,7 @@ function needs(index: number, lexicon: Lexicon): readonly Item[] | null {
 const UNFIT_EXAMPLES: ReadonlySet<string> = new Set(
   `ass beer beers bet blood bloody bomb booze bum bust butt cigarette cigarettes cop cops corpse crap cult dam damn
    damned dead die died dies drug drugs drunk dude dumb em fat gonna gotta gun guns gut guts hell idiot keg kill
-   killed killer killing kills liquor morgue murder nag nuts pee pill pills rifle rob robbed shoot shot
+   killed killer killing kills liquor morgue murder nag non nuts pee pill pills rifle rob robbed shoot shot
    shots sin sins stab suck sucks thug wanna weapon weapons whip wine`
     .trim()
     .split(/\s+/),

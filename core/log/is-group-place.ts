@@ -8,6 +8,7 @@ import {
   isListOf,
   isNullOr,
   isOneOf,
+  isOptional,
   isShape,
   isText,
   isWhole,
@@ -40,6 +41,7 @@ export const isSequence: Check<Sequence> = isShape<Sequence>({
 /** Whether a value read from a log is a group's place in an order. */
 export const isGroupPlace: Check<GroupPlace> = isShape<GroupPlace>({
   own: isNullOr(isSequence),
+  edition: isOptional(isWhole(1)),
   upTo: isWhole(0),
   at: isListOf(isText),
   added: isListOf(isItem),

@@ -1,5 +1,6 @@
-import { parseItem, splitItems } from './item.ts';
-import type { Item, Sequence } from './sequence.ts';
+import { splitItems } from './item.ts';
+import { itemNamed } from './item-named.ts';
+import type { Sequence } from './sequence.ts';
 import { STEP_ROWS } from './steps.ts';
 
 /**
@@ -13,13 +14,7 @@ export const SEQUENCE: Sequence = {
     stage,
     grade,
     title,
-    items: splitItems(items).map(itemOf),
+    items: splitItems(items).map(itemNamed),
     why,
   })),
 };
-
-function itemOf(text: string): Item {
-  const read = parseItem(text);
-  if ('error' in read) throw new Error(read.error.message);
-  return read.item;
-}

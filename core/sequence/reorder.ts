@@ -1,7 +1,6 @@
-import type { Taught } from '../language/taught.ts';
-import { itemKey } from './item.ts';
-import { numberSteps, type Progress, taughtOf } from './progress.ts';
-import type { Item, Step } from './sequence.ts';
+import { intoOrder } from './into-order.ts';
+import { numberSteps, type Progress } from './progress.ts';
+import type { Step } from './sequence.ts';
 
 /** Moves the step numbered `from` to stand as number `to`. What was taught stays as it is. Numbers outside the order change nothing. */
 export function moveStepOf(progress: Progress, from: number, to: number): Progress {
@@ -38,54 +37,10 @@ export function moveStageOf(progress: Progress, from: number, to: number): Progr
   );
 }
 
-/**
- * The same steps in another order. The line goes where the fewest steps lie on
- * its wrong side; what was taught beyond it is added singly and what was not
- * before it is dropped, so that nothing becomes taught or untaught by a move.
- */
+/** The same steps in another order; nothing becomes taught or untaught by a move. */
 function inOrder(progress: Progress, steps: readonly Step[]): Progress {
-  const taught = taughtOf(progress);
-  const numbered = numberSteps(steps);
   const wasTaught = steps.map(({ number }) => number <= progress.upTo);
-  const upTo = bestLine(wasTaught);
-  const before = numbered.slice(0, upTo).flatMap(({ items }) => items);
-  const reached = new Set(before.map(itemKey));
-  const known = [
-    ...progress.sequence.steps.slice(0, progress.upTo).flatMap(({ items }) => items),
-    ...progress.added,
-  ].filter((item) => isTaught(item, taught));
-  return {
-    sequence: { ...progress.sequence, steps: numbered },
-    upTo,
-    added: unique(known.filter((item) => !reached.has(itemKey(item)))),
-    dropped: unique([...progress.dropped, ...before.filter((item) => !isTaught(item, taught))]),
-  };
-}
-
-/** How many steps stand before the line that has the fewest untaught before and taught after it. */
-function bestLine(wasTaught: readonly boolean[]): number {
-  let wrong = wasTaught.filter(Boolean).length;
-  let best = 0;
-  let fewest = wrong;
-  wasTaught.forEach((taught, place) => {
-    wrong += taught ? -1 : 1;
-    if (wrong < fewest || (wrong === fewest && taught)) {
-      fewest = wrong;
-      best = place + 1;
-    }
-  });
-  return best;
-}
-
-function isTaught(item: Item, taught: Taught): boolean {
-  if (item.kind === 'card') return taught.correspondences.has(item.id);
-  return item.kind === 'habit'
-    ? taught.habits.has(item.habit)
-    : taught.irregularWords.has(item.word);
-}
-
-function unique(items: readonly Item[]): readonly Item[] {
-  return [...new Map(items.map((item) => [itemKey(item), item])).values()];
+  return intoOrder(progress, { ...progress.sequence, steps: numberSteps(steps) }, wasTaught);
 }
 
 function isNumberOf(steps: readonly Step[], number: number): boolean {

@@ -1,4 +1,5 @@
 import type { Locator, Page } from 'playwright-core';
+import { EDITION } from '../../core/sequence/earlier-orders.ts';
 import { flips } from './today-page.ts';
 
 /** Where the app keeps how far its first class has come. */
@@ -6,7 +7,7 @@ export const STANDING = 'sweepline.standing';
 
 /** What is kept there when the class was taught up to a step. */
 export function standingAt(upTo: number): string {
-  return JSON.stringify({ own: null, upTo, added: [], dropped: [], told: true });
+  return JSON.stringify({ own: null, edition: EDITION, upTo, added: [], dropped: [], told: true });
 }
 
 /** Makes the class of an open page one that was taught up to a step; the page is loaded again. */

@@ -1,16 +1,17 @@
-import { array, boolean, custom, nullable, number, object, safeParse } from 'valibot';
+import { array, boolean, custom, nullable, number, object, optional, safeParse } from 'valibot';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
 import type { EventSpec } from '../../core/log/event.ts';
-import { makeGroupPlace } from '../../core/log/group-place.ts';
+import { makeGroupPlace, progressOf } from '../../core/log/group-place.ts';
 import { isItem, isSequence } from '../../core/log/is-group-place.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import type { Item, Sequence } from '../../core/sequence/sequence.ts';
 import { shelf } from '../device/shelf.ts';
 import { recordForGood, store } from './open-class.ts';
 
-/** How the place in the order was kept before there was a log of the class. */
+/** How the place in the order was kept before there was a log of the class; with no edition named, it is the first. */
 const standingSchema = object({
   own: nullable(custom<Sequence>(isSequence)),
+  edition: optional(number()),
   upTo: number(),
   added: array(custom<Item>(isItem)),
   dropped: array(custom<Item>(isItem)),
@@ -34,9 +35,9 @@ function eventsFrom(text: string): readonly EventSpec[] {
     shelf.setAside('standing', text);
     return [];
   }
-  const { own, upTo, added, dropped, told } = parsed.output;
+  const { told, ...standing } = parsed.output;
   if (!told) return [];
-  const value = makeGroupPlace({ sequence: own ?? SEQUENCE, upTo, added, dropped }, SEQUENCE);
+  const value = makeGroupPlace(progressOf({ ...standing, at: [] }, SEQUENCE), SEQUENCE);
   return [{ kind: 'set', body: { of: 'group', id: WHOLE_CLASS, field: 'standing', value } }];
 }
 

@@ -8,6 +8,7 @@ import { progress, setProgress, told } from '../../state/progress.ts';
 import { linkTo } from '../../state/route.ts';
 import { itemName, itemShort } from '../../wording/card-name.ts';
 import { Foot } from './foot.tsx';
+import { Gaps } from './gaps.tsx';
 import { StageRow } from './stage-row.tsx';
 import { stagesOf } from './stages.ts';
 import { TaughtLine } from './taught-line.tsx';
@@ -65,6 +66,7 @@ function LearnedBy() {
         </p>
       </div>
       <Foot />
+      <Gaps />
       <div class="learned-list" ref={list}>
         <TaughtLine
           list={list}

@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { countWords } from '../../../core/facts/class-map.ts';
 import { checksOf } from '../../../core/log/check-record.ts';
 import { type Child, WHOLE_CLASS } from '../../../core/log/class-state.ts';
+import { gapsOf } from '../../../core/sequence/gaps.ts';
 import { Card } from '../../controls/card.tsx';
 import { PracticeNote } from '../../controls/check-note.tsx';
 import { Sign } from '../../controls/sign.tsx';
@@ -28,6 +29,7 @@ export function Handover() {
   const { sequence, upTo } = progress.value;
   const children = id === WHOLE_CLASS ? everyone.value : members.value;
   const last = sequence.steps[upTo - 1];
+  const gaps = gapsOf(progress.value);
   const next = sequence.steps[upTo];
   return (
     <article class="paper-page">
@@ -42,6 +44,8 @@ export function Handover() {
         {upTo === 0
           ? 'Nothing was taught by the order yet.'
           : `Taught up to step ${upTo} of ${sequence.steps.length}, ${last?.title ?? ''}: ${taught.value.correspondences.size} spellings and ${taught.value.irregularWords.size} irregular words.`}{' '}
+        {gaps.length > 0 &&
+          `Not yet taught of the steps before: ${gaps.map(({ title }) => title).join('; ')}. `}
         {next && `Next comes ${next.items.map(itemShort).join(', ')}.`}
       </p>
       {children.length === 0 ? (
