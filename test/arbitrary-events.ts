@@ -6,6 +6,7 @@ import { type ClassId, childId, classId, eventId } from '../core/ids.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import { type EventSpec, type LogEvent, PARTS, SLIPS } from '../core/log/event.ts';
 import type { GroupPlace } from '../core/log/group-place.ts';
+import { EDITION } from '../core/sequence/earlier-orders.ts';
 
 /** A drill of a few cards, enough to be run and marked. */
 export const SMALL_DRILL: Drill = {
@@ -38,7 +39,7 @@ export const SMALL_FORM: CheckForm = {
 
 /** A standing in the built-in order, by number alone. */
 export function standingAt(upTo: number): GroupPlace {
-  return { own: null, upTo, at: [], added: [], dropped: [] };
+  return { own: null, edition: EDITION, upTo, at: [], added: [], dropped: [] };
 }
 
 /**

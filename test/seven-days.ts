@@ -7,10 +7,13 @@ import {
   type GroupId,
   groupId,
 } from '../core/ids.ts';
+import type { CardId } from '../core/language/card-id.ts';
 import { isPhoneme } from '../core/language/phonemes.ts';
 import { type Day, makeDay } from '../core/learners/day.ts';
 import { WHOLE_CLASS } from '../core/log/class-state.ts';
 import type { EventSpec, LogEvent, Slip } from '../core/log/event.ts';
+import { SEQUENCE } from '../core/sequence/built-in.ts';
+import { stepOf } from '../core/sequence/step-of.ts';
 import { standingAt } from './arbitrary-events.ts';
 import { scriptedReadings } from './scripted-readings.ts';
 
@@ -244,11 +247,21 @@ export const STORY_CHILDREN: Readonly<Record<string, StoryChild>> = {
   },
 };
 
+/** Where they stand in our order: the class and Oak after the clusters at the beginning, Fern after the letters. */
+export const STORY_STEPS = {
+  oak: stepWith('fl=F+L'),
+  fern: stepWith('v=V'),
+} as const;
+
 const STEPS = [
-  [WHOLE_CLASS, 38],
-  [groupId('oak'), 38],
-  [groupId('fern'), 25],
+  [WHOLE_CLASS, STORY_STEPS.oak],
+  [groupId('oak'), STORY_STEPS.oak],
+  [groupId('fern'), STORY_STEPS.fern],
 ] as const;
+
+function stepWith(id: CardId): number {
+  return stepOf(SEQUENCE, { kind: 'card', id }) ?? Number.NaN;
+}
 
 /** The events of the story, whose first school day is a Monday. */
 export function sevenDays(monday: Day): readonly LogEvent[] {

@@ -5,6 +5,7 @@ import type { CardId } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { SEQUENCE } from '../sequence/built-in.ts';
+import { stepOf } from '../sequence/step-of.ts';
 import { taughtUpTo } from '../sequence/teach.ts';
 import { parseDay } from './day.ts';
 import { knowledgeFrom } from './knowledge.ts';
@@ -14,7 +15,8 @@ import { makeReason, type ReviewReason } from './review-reason.ts';
 
 const TUESDAY = parseDay('2026-03-03') as number;
 const THURSDAY = TUESDAY + 2;
-const taught = [...taughtUpTo(SEQUENCE, 40).correspondences];
+const upToNg = stepOf(SEQUENCE, { kind: 'card', id: 'ng=NG' }) ?? 0;
+const taught = [...taughtUpTo(SEQUENCE, upToNg).correspondences];
 
 function plan(
   observations: readonly Observation[],

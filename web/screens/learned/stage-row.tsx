@@ -18,8 +18,7 @@ interface StageRowProps {
 
 /** One stage: its name, and its steps as cards; or folded to a single quiet line. */
 export function StageRow(props: StageRowProps) {
-  const { stage, upTo, open, onOpen } = props;
-  const first = stage.steps[0]?.number ?? 0;
+  const { stage, upTo, singles, open, onOpen } = props;
   const last = stage.steps.at(-1)?.number ?? 0;
   return (
     <section class={`stage-row ${open ? 'open' : 'folded'}`} aria-label={stage.name}>
@@ -43,7 +42,7 @@ export function StageRow(props: StageRowProps) {
           <span class="all">
             {stage.steps.flatMap((step) => step.items.map(itemShort)).join('  ')}
           </span>
-          <span class="count">{countSaid(first, last, upTo)}</span>
+          <span class="count">{countSaid(stage.steps, upTo, singles)}</span>
         </p>
       )}
     </section>
@@ -98,9 +97,15 @@ function StepCards({
   );
 }
 
-function countSaid(first: number, last: number, upTo: number): string {
-  const all = last - first + 1;
-  const done = Math.min(Math.max(upTo - first + 1, 0), all);
+/** A step counts as taught above the line, unless all its cards were taken out. */
+function countSaid(each: readonly Step[], upTo: number, singles: ReadonlySet<string>): string {
+  const all = each.length;
+  const isTaught = ({ number, items }: Step): boolean => {
+    const spellings = items.filter(({ kind }) => kind !== 'word');
+    const counted = spellings.length > 0 ? spellings : items;
+    return number <= upTo && !counted.every((item) => singles.has(itemKey(item)));
+  };
+  const done = each.filter(isTaught).length;
   const steps = all === 1 ? '1 step' : `${all} steps`;
   if (done === 0) return `${steps} to come`;
   return done === all ? `${steps}, all taught` : `${done} of ${steps} taught`;
