@@ -97,8 +97,7 @@ export const STAGES: readonly StageSpec[] = [
     why: 'the other vowels with silent e, now in words with clusters too',
     units: [
       ['Silent e: i_e', 'i_e'],
-      ['Silent e: o_e', 'o_e'],
-      ['Silent e: e_e', 'e_e'],
+      ['Silent e: o_e, and e_e as in these', 'o_e e_e'],
     ],
   },
   {

@@ -1,6 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { EventBodies, EventKind, LogEvent } from '../../core/log/event.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { stepOf } from '../../core/sequence/step-of.ts';
 import { DAY, setClocks } from './clock.ts';
 import {
   atNow,
@@ -39,9 +41,12 @@ let current: Visit;
 let desk: Page;
 let stage: Page;
 
-/** A class of four children at step 40, its desk open, and the stage in the window that the desk opened. */
+/** A class of four children who have just learned i_e, its desk open, and the stage in the window that the desk opened. */
 beforeAll(async () => {
-  current = await visit({ path: '#/class', upTo: 40 });
+  current = await visit({
+    path: '#/class',
+    upTo: stepOf(SEQUENCE, { kind: 'card', id: 'i_e=AY' }) ?? 0,
+  });
   desk = current.page;
   await desk.getByLabel('Add children').fill(CHILDREN.join('\n'));
   await desk.getByRole('button', { name: 'Add 4 children' }).click();

@@ -1,13 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import type { CardId } from '../../language/card-id.ts';
 import { SEQUENCE } from '../../sequence/built-in.ts';
+import { parseItem } from '../../sequence/item.ts';
+import { stepOf } from '../../sequence/step-of.ts';
 import { taughtUpTo } from '../../sequence/teach.ts';
 import { candidates, vowelPile } from './shapes.ts';
 import { laterShapes, longerShapeFor, shapesFor } from './shapes-for.ts';
 import { cardsTaught } from './taught-cards.ts';
 
-const stepNamed = (title: string): number =>
-  SEQUENCE.steps.find((step) => step.title === title)?.number ?? 0;
+function stepWith(text: string): number {
+  const read = parseItem(text);
+  return ('item' in read && stepOf(SEQUENCE, read.item)) || 0;
+}
 
 function cardsOf(step: number): readonly CardId[] {
   const items = SEQUENCE.steps[step - 1]?.items ?? [];
@@ -29,8 +33,8 @@ describe('the shapes for a step', () => {
   });
 
   test('a new vowel stands among earlier ones in the first shape', () => {
-    for (const title of ['Silent e: a_e', 'ea', 'oa', 'ar', 'ou']) {
-      const step = stepNamed(title);
+    for (const item of ['a_e', 'ea', 'oa', 'ar', 'ou']) {
+      const step = stepWith(item);
       const taught = taughtUpTo(SEQUENCE, step);
       const [first] = shapesFor(taught, cardsOf(step));
       const vowels = cardsTaught(taught).filter(vowelPile(first as never).takes);
@@ -42,24 +46,24 @@ describe('the shapes for a step', () => {
   test('two syllables wait for the habit of long words, clusters in piles for theirs', () => {
     const ids = (step: number): readonly string[] =>
       shapesFor(taughtUpTo(SEQUENCE, step)).map(({ id }) => id);
-    const beats = stepNamed('Two closed syllables, and -ing');
+    const beats = stepWith('habit:long-words');
     expect(ids(beats - 1)).not.toContain('closed-closed');
     expect(ids(beats)).toContain('closed-closed');
-    const clusters = stepNamed('Clusters with r');
+    const clusters = stepWith('habit:r-clusters');
     expect(ids(clusters - 1)).not.toContain('ccvc');
     expect(ids(clusters)).toContain('ccvc');
   });
 
   test('cards that lie in no short word ask for a longer shape', () => {
-    for (const [title, wanted] of [
-      ['Two closed syllables, and -ing', 'doubled'],
-      ['Consonant and le', 'consonant-le'],
-      ['-ed without a beat of its own', 'base-ending'],
+    for (const [item, wanted] of [
+      ['tt', 'doubled'],
+      ['le', 'consonant-le'],
+      ['ed', 'base-ending'],
       ['oa', undefined],
     ] as const) {
-      const step = stepNamed(title);
+      const step = stepWith(item);
       const shape = longerShapeFor(taughtUpTo(SEQUENCE, step), cardsOf(step));
-      expect(`${title} ${shape?.id}`).toBe(`${title} ${wanted}`);
+      expect(`${item} ${shape?.id}`).toBe(`${item} ${wanted}`);
     }
   });
 });

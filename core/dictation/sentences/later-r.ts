@@ -111,6 +111,12 @@ The endless trip made the dog restless.
 Remember to return the robot.
 My apartment is spotless, and my dog is not.
 
+# -est
+This is the biggest box of all.
+Who can run the fastest?
+The softest bed is the best one.
+The longest snake is the thickest too.
+
 # -ful
 The helpful dog is careful, too.
 The peaceful cat is playful at night.

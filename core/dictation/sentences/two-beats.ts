@@ -80,4 +80,10 @@ Delete the line, and then try again.
 These athletes can run all day.
 Pete is an athlete, and these are his muddy socks.
 Are these feet mine?
+
+# a and u at the end of a syllable, before -ing and elsewhere
+We are making a cake for him.
+I am using his pen.
+He is baking and she is shaking the rug.
+Is he taking the music box?
 `;
