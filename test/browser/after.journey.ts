@@ -1,5 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { stepOf } from '../../core/sequence/step-of.ts';
 import { DAY, setClocks } from './clock.ts';
 import { deskCount, deskPart, markCards, marksMade } from './desk-page.ts';
 import { barriersIn, fitsAcross } from './looks.ts';
@@ -13,7 +15,10 @@ let current: Visit;
 let page: Page;
 
 beforeAll(async () => {
-  current = await visit({ path: '#/today', upTo: 40 });
+  current = await visit({
+    path: '#/today',
+    upTo: stepOf(SEQUENCE, { kind: 'card', id: 'i_e=AY' }) ?? 0,
+  });
   page = current.page;
   await openScreen(page, 'class', page.getByLabel('Add children'));
   await page.getByLabel('Add children').fill(`Wren\n${long}`);
