@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { deskCount } from './desk-page.ts';
+import { deskBar, deskCount, markCards } from './desk-page.ts';
 import { comeIn, makeCode, share } from './share-page.ts';
 import { type Device, type SharedSite, serveShared } from './shared-site.ts';
 import { stageCards } from './stage-page.ts';
@@ -70,7 +70,9 @@ describe('an aide and a specialist in the class', () => {
       await comeIn(device, await makeCode(teacher, role, name));
       return device;
     };
-    const aide = await enter('Desk, without notes', 'Tablet', { width: 820, height: 1180 });
+    const aide = await enter('Desk, without notes', 'Phone', {
+      ...{ width: 390, height: 844, isPhone: true },
+    });
     const reader = await enter('Reads along', 'Reading room');
     await teacher.page.goto(`${site.url}#/desk`);
     await count(teacher).waitFor();
@@ -78,8 +80,8 @@ describe('an aide and a specialist in the class', () => {
       await page.goto(`${site.url}#/desk?follow`);
       await expect.poll(() => deskCount(page).textContent()).toMatch(/^1 of /);
     }
-    await aide.page.keyboard.press('Digit1');
-    await aide.page.keyboard.press('Space');
+    await markCards(aide.page).first().tap();
+    await deskBar(aide.page).getByRole('button', { name: /^Next/ }).tap();
     await expect.poll(() => count(teacher).textContent()).toMatch(/^2 of /);
     await expect.poll(() => count(reader).textContent()).toMatch(/^2 of /);
     await reader.page.getByText('reading along: nothing is noted').waitFor();
@@ -92,7 +94,7 @@ describe('an aide and a specialist in the class', () => {
     // The one mark is the aide's, and everybody sees that.
     for (const { page } of [teacher, reader]) {
       await page.goto(`${site.url}#/after`);
-      await page.getByText(/on Tablet$/).waitFor();
+      await page.getByText(/on Phone$/).waitFor();
       expect(await page.getByText(/on Reading room$/).count()).toBe(0);
     }
     // What is not hers to note is not noted, and she is told.

@@ -33,6 +33,8 @@ export interface VisitSpec {
   readonly path?: string;
   readonly upTo?: number | undefined;
   readonly keepsApp?: boolean;
+  /** Whether it is a phone: fingers, and a page as wide as the screen. */
+  readonly isPhone?: boolean;
 }
 
 const found = findChromium();
@@ -76,6 +78,7 @@ export async function visit({
   path = '',
   upTo,
   keepsApp = false,
+  isPhone = false,
 }: VisitSpec = {}): Promise<Visit> {
   const serving = await serve({ folder: fromRoot('dist'), port: 0 });
   let context: BrowserContext | undefined;
@@ -84,7 +87,7 @@ export async function visit({
     await serving.stop();
   };
   try {
-    context = await newStranger(serving.url, { width, height, upTo, keepsApp });
+    context = await newStranger(serving.url, { width, height, upTo, keepsApp, isPhone });
     await setClocks(context, untilNoon());
     await setChance(context);
     const requests: string[] = [];
@@ -102,12 +105,14 @@ export async function visit({
 /** A browser of somebody who has never been at this address, without a page yet. */
 export async function newStranger(
   url: string,
-  { width = 1366, height = 768, upTo, keepsApp = false }: Omit<VisitSpec, 'path'>,
+  { width = 1366, height = 768, upTo, keepsApp = false, isPhone = false }: Omit<VisitSpec, 'path'>,
 ): Promise<BrowserContext> {
   shared ??= chromium.launch(launching());
   return (await shared).newContext({
     viewport: { width, height },
     deviceScaleFactor: 1,
+    isMobile: isPhone,
+    hasTouch: isPhone,
     serviceWorkers: keepsApp ? 'allow' : 'block',
     ...(upTo === undefined ? {} : { storageState: remembering(url, upTo) }),
   });

@@ -6,7 +6,7 @@ import { mayLead, maySay, type Role } from '../../core/sharing/role.ts';
 import { sharing } from './sharing.ts';
 
 /** Its right; null where the class is not shared, and before it is known. */
-export const myRight = computed<Role | null>(() => {
+const myRight = computed<Role | null>(() => {
   const now = sharing.value;
   return now?.rights?.members.get(now.device)?.role ?? null;
 });
