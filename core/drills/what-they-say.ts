@@ -31,6 +31,6 @@ export function whatTheySay(
   return all.filter(({ sound }, place) => all.findIndex((one) => one.sound === sound) === place);
 }
 
-function saidOf({ phonemes, keyword }: Correspondence, notation: SoundStyle): Said {
-  return { sound: soundLabel(phonemes, notation), keyword };
+function saidOf({ phonemes, keyword, grapheme }: Correspondence, notation: SoundStyle): Said {
+  return { sound: soundLabel(phonemes, notation, grapheme), keyword };
 }

@@ -139,14 +139,27 @@ const notation: Readonly<Record<Phoneme, readonly [string, string]>> = {
 };
 
 /** How sounds are written: as classrooms do, or in the International Phonetic Alphabet. */
-export type SoundStyle = 'classroom' | 'ipa';
+export type Notation = 'classroom' | 'ipa';
+
+/** A notation, or how a class of another accent writes sounds (`soundStyleFor`). */
+export type SoundStyle = Notation | SoundWriter;
+
+/** Writes sounds without the slashes; `grapheme` are their letters where these tell more. */
+export interface SoundWriter {
+  write(sounds: readonly Phoneme[], grapheme?: string): string;
+}
 
 /**
  * Sounds as a teacher writes them, `/sh/`, `/ā/`, `/kw/`, `/skror/`; or in IPA. The two
  * sounds of th share one notation in classrooms; the spoken keyword tells them apart.
  */
-export function soundLabel(sounds: readonly Phoneme[], style: SoundStyle = 'classroom'): string {
+export function soundLabel(
+  sounds: readonly Phoneme[],
+  style: SoundStyle = 'classroom',
+  grapheme?: string,
+): string {
   if (sounds.length === 0) return 'silent';
+  if (typeof style !== 'string') return `/${style.write(sounds, grapheme)}/`;
   if (style === 'ipa') return `/${sounds.map((sound) => notation[sound][1]).join('')}/`;
   let text = '';
   for (let at = 0; at < sounds.length; at += 1) {

@@ -10,6 +10,7 @@ import {
   groupId,
   type PapersId,
 } from '../ids.ts';
+import type { Accent } from '../language/accent/accent.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
 import type { ClassCalendar } from './class-calendar.ts';
@@ -29,6 +30,8 @@ export interface ClassState {
   readonly archived: boolean;
   /** How the names of the children are ordered, everywhere. */
   readonly namesBy: NameOrder;
+  /** How the class speaks. */
+  readonly accent: Accent;
   /** By id: the whole class, then the small groups as they were made, removed ones included. */
   readonly groups: ReadonlyMap<GroupId, Group>;
   /** By id, as they were entered, removed ones included. */

@@ -2,6 +2,7 @@ import type { CheckForm } from '../checks/check-form.ts';
 import type { ITEM_MARKS } from '../checks/score-check.ts';
 import type { Drill } from '../drills/drill.ts';
 import type { CheckId, ChildId, ClassId, DrillId, EventId, GroupId, PapersId } from '../ids.ts';
+import type { Accent } from '../language/accent/accent.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Phoneme } from '../language/phonemes.ts';
 import type { TeacherDecision } from '../words/teacher-rules.ts';
@@ -278,7 +279,13 @@ export type Setting =
   | SettingOf<
       'class',
       ClassId,
-      { readonly name: string; readonly archived: boolean; readonly namesBy: NameOrder }
+      {
+        readonly name: string;
+        readonly archived: boolean;
+        readonly namesBy: NameOrder;
+        /** How the class speaks; American as the list has it until it was said otherwise. */
+        readonly accent: Accent;
+      }
     >
   | SettingOf<
       'group',

@@ -171,6 +171,16 @@ describe('a class', () => {
     expect(children.size + drills.size).toBe(0);
   });
 
+  it('speaks as the word list does until something else was said, and what is not known is let be', () => {
+    const speaks = (value: unknown) =>
+      ({ kind: 'set', body: { of: 'class', id: 'class', field: 'accent', value } }) as EventSpec;
+    const spoken = (...values: unknown[]) =>
+      replay(classId('class'), logOf(...values.map(speaks))).accent;
+    expect(spoken()).toEqual([]);
+    expect(spoken(['pin-pen'], ['southern-british'])).toEqual(['southern-british']);
+    expect(spoken(['pin-pen'], ['of-a-newer-version'], 'pin-pen')).toEqual(['pin-pen']);
+  });
+
   it('takes of two values for one field the later one, whichever came first', () => {
     const log = logOf(nameOf(childId('r'), 'Robin'), nameOf(childId('r'), 'R. B.'));
     for (const events of [log, log.toReversed()]) {

@@ -141,6 +141,6 @@ function unchanged(before: ClassState | null, facts: Facts, struck: Struck) {
     now === then && (changed.size === 0 || !now.some(({ id }) => changed.has(id)));
 }
 
-function rosterOf({ name, archived, namesBy, groups, children, devices }: ClassState) {
-  return { name, archived, namesBy, groups, children, devices };
+function rosterOf({ name, archived, namesBy, accent, groups, children, devices }: ClassState) {
+  return { name, archived, namesBy, accent, groups, children, devices };
 }

@@ -1,4 +1,5 @@
 import type { ChildId, GroupId } from '../ids.ts';
+import { AMERICAN } from '../language/accent/accent.ts';
 import { type Child, type ClassState, type Group, WHOLE_CLASS } from './class-state.ts';
 import type { EventOf, Setting } from './event.ts';
 import { inDayOrder, inNameOrder } from './name-order.ts';
@@ -6,12 +7,12 @@ import { inDayOrder, inNameOrder } from './name-order.ts';
 /** The class itself, its groups, its children and what its devices are called. */
 export type Roster = Pick<
   ClassState,
-  'name' | 'archived' | 'namesBy' | 'groups' | 'children' | 'devices'
+  'name' | 'archived' | 'namesBy' | 'accent' | 'groups' | 'children' | 'devices'
 >;
 
 /** Reads the roster from the settings in force, in their order: of several on one field, the last holds. */
 export function readRoster(settings: readonly EventOf<'set'>[]): Roster {
-  const itself = { name: '', archived: false, namesBy: 'name' as const };
+  const itself = { name: '', archived: false, namesBy: 'name' as const, accent: AMERICAN };
   const groups = new Map<GroupId, Group>([[WHOLE_CLASS, newGroup(WHOLE_CLASS)]]);
   const children = new Map<ChildId, Child>();
   const devices = new Map<string, string>();

@@ -1,5 +1,6 @@
 import { ITEM_MARKS } from '../checks/score-check.ts';
 import { isCheckId, isChildId, isDrillId, isEventId, isGroupId, isPapersId } from '../ids.ts';
+import { ACCENT_HABITS } from '../language/accent/accent.ts';
 import { assembleReading } from '../language/assemble.ts';
 import { PHONEMES } from '../language/phonemes.ts';
 import { LATEST } from './clock.ts';
@@ -149,6 +150,7 @@ const settingChecks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check
   ['class name', isText],
   ['class archived', isFlag],
   ['class namesBy', isOneOf(NAME_ORDERS)],
+  ['class accent', isListOf(isOneOf(ACCENT_HABITS))],
   ['group name', isText],
   ['group removed', isFlag],
   ['group standing', isGroupPlace],

@@ -14,7 +14,7 @@ function cardSaid(id: CardId, style: SoundStyle): string {
   if (kind === 'short-vowel' && grapheme.length === 1) return `short ${grapheme}`;
   if (correspondencesByGrapheme.get(grapheme)?.[0]?.id === id) return grapheme;
   return keyword === null
-    ? `${grapheme} ${soundLabel(phonemes, style)}`
+    ? `${grapheme} ${soundLabel(phonemes, style, grapheme)}`
     : `${grapheme} as in ${keyword}`;
 }
 

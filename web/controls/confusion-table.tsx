@@ -1,10 +1,10 @@
+import { soundStyle } from '../state/accent.ts';
 import './figures.css';
 import { heardSaid } from '../../core/facts/heard-said.ts';
 import type { ChildId } from '../../core/ids.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import type { Confusion } from '../../core/learners/confusions.ts';
 import { nameOf } from '../state/class-now.ts';
-import { settings } from '../state/settings.ts';
 import { counted } from '../wording/counted.ts';
 import { namesSaid } from '../wording/said.ts';
 import { SoundedCard } from './sounded-card.tsx';
@@ -36,7 +36,7 @@ export function ConfusionTable({
 }
 
 function Rows({ rows, named }: { readonly rows: readonly Gathered[]; readonly named: boolean }) {
-  const { notation } = settings.value;
+  const notation = soundStyle.value;
   return (
     <table class="figures">
       <thead>

@@ -1,9 +1,9 @@
+import { soundStyle } from '../state/accent.ts';
 import './seen-table.css';
 import './figures.css';
 import type { ComponentChildren } from 'preact';
 import type { MapCell } from '../../core/facts/class-map.ts';
 import { allHeardSaid } from '../../core/facts/heard-said.ts';
-import { settings } from '../state/settings.ts';
 import { LastThree } from './last-three.tsx';
 import { Range } from './range.tsx';
 import { Sign } from './sign.tsx';
@@ -23,7 +23,7 @@ export function SeenTable({
     readonly of: (cell: MapCell) => readonly ComponentChildren[];
   };
 }) {
-  const { notation } = settings.value;
+  const notation = soundStyle.value;
   return (
     <table class="figures seen-table">
       <thead>

@@ -1,8 +1,8 @@
+import { soundStyle } from '../state/accent.ts';
 import './sounded-card.css';
 import type { CardId } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
-import { settings } from '../state/settings.ts';
 import { cardName } from '../wording/card-name.ts';
 import { Card } from './card.tsx';
 
@@ -16,7 +16,7 @@ export function SoundedCard({ id }: { readonly id: CardId }) {
       <Card id={id} />
       {isOneSound && (
         <span class="quiet" aria-hidden="true">
-          {soundLabel(card.phonemes, settings.value.notation)}
+          {soundLabel(card.phonemes, soundStyle.value, card.grapheme)}
         </span>
       )}
     </span>

@@ -6,6 +6,7 @@ import {
   type TeacherDecision,
   type TeacherRules,
 } from '../../core/words/teacher-rules.ts';
+import { accent } from './accent.ts';
 import { classState, recordUndoable } from './open-class.ts';
 
 /** What she decided about words and sounds for her class. */
@@ -26,9 +27,9 @@ export const names = computed<readonly string[]>(() => {
 /** Equal while the same words are fit for the class; empty while nothing was decided. */
 export const classWordsKey = computed(() => {
   const { decisions } = rules.value;
-  if (decisions.length + names.value.length === 0) return '';
+  if (decisions.length + names.value.length + accent.value.length === 0) return '';
   const decided = decisions.map(({ choice, about, text }) => `${choice} ${about} ${text}`);
-  return [...decided, ...names.value].join('\n');
+  return [...accent.value, ...decided, ...names.value].join('\n');
 });
 
 /** Blocks or allows a word for her class; can be undone. */

@@ -1,4 +1,5 @@
 import { computed, signal } from '@preact/signals';
+import { accent } from './accent.ts';
 import { names, rules } from './class-words.ts';
 import { type Engine, loadEngine } from './engine.ts';
 
@@ -7,7 +8,9 @@ export const engine = signal<Engine | 'failed' | null>(null);
 
 const forClass = computed(() => {
   const now = engine.value;
-  return now === 'failed' || now === null ? null : now.forClass(rules.value, names.value);
+  return now === 'failed' || now === null
+    ? null
+    : now.forClass(accent.value, rules.value, names.value);
 });
 
 /**

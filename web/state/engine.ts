@@ -1,15 +1,18 @@
 /** What the screens ask of the engine, and the word list behind it, fetched once. It holds only what was read. */
 
+import type { Accent } from '../../core/language/accent/accent.ts';
 import { guessReading } from '../../core/language/guess.ts';
 import type { Phoneme } from '../../core/language/phonemes.ts';
 import type { Taught } from '../../core/language/taught.ts';
 import { decodableWords } from '../../core/words/decodable.ts';
 import type { Lexicon } from '../../core/words/lexicon.ts';
 import { decodeLexicon } from '../../core/words/lexicon-format.ts';
+import { lexiconHere } from '../../core/words/lexicon-here.ts';
 import { decodeMeanings, type Meanings } from '../../core/words/meanings.ts';
 import { soundedNames } from '../../core/words/name-sounds.ts';
 import type { WordScreen } from '../../core/words/screen.ts';
 import { SCREEN_DATA } from '../../core/words/screen-data.ts';
+import { screenHere } from '../../core/words/screen-here.ts';
 import { screenForClass, type TeacherRules } from '../../core/words/teacher-rules.ts';
 import { createWordScreen } from '../../core/words/word-screen.ts';
 import meaningsUrl from '../../lexicon/dist/meanings.json?url';
@@ -26,8 +29,8 @@ export interface Engine {
   countReadable(taught: Taught): number;
   /** The ways a spelling can be said: as the word list has it, else as its letters suggest. */
   waysToSay(word: string): readonly (readonly Phoneme[])[];
-  /** The same engine for a class: with its teacher's decisions and its children's first names. */
-  forClass(rules: TeacherRules, names: readonly string[]): Engine;
+  /** The same engine for a class: as it speaks, with its teacher's decisions and its children's first names. */
+  forClass(accent: Accent, rules: TeacherRules, names: readonly string[]): Engine;
 }
 
 /** Fetches the word list and makes the engine. Rejects when the list cannot be had. */
@@ -47,10 +50,13 @@ function makeEngine(lexicon: Lexicon, screen: WordScreen): Engine {
       const guess = guessReading(word);
       return guess ? [guess.sounds] : [];
     },
-    forClass: (rules, names) =>
-      rules.decisions.length + names.length === 0
-        ? makeEngine(lexicon, screen)
-        : makeEngine(lexicon, screenForClass(screen, rules, soundedNames(names, lexicon))),
+    forClass(accent, rules, names) {
+      const here = lexiconHere(lexicon, accent);
+      const heard = screenHere(screen, here, accent);
+      return rules.decisions.length + names.length === 0
+        ? makeEngine(here, heard)
+        : makeEngine(here, screenForClass(heard, rules, soundedNames(names, here)));
+    },
   };
 }
 

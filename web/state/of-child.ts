@@ -7,10 +7,10 @@ import { groupOf } from '../../core/log/roster-changes.ts';
 import { taughtOf } from '../../core/sequence/progress.ts';
 import { type ChildStory, childStory } from '../../core/story/child-story.ts';
 import { storySaid } from '../../core/story/story-said.ts';
+import { soundStyle } from './accent.ts';
 import { mapFor, readings, taughtToChild } from './class-now.ts';
 import { progressOfChild } from './everyone.ts';
 import { classState, nameOfGroup } from './open-class.ts';
-import { settings } from './settings.ts';
 
 /** What a child knows of all that concerns it: what its group was taught, and what it was asked beyond that. */
 export function cellsOf(
@@ -53,7 +53,7 @@ export function storyOf(child: Child): ChildStory {
 
 /** The one sentence on a child's reading, without its name. */
 export function sentenceOn(child: Child): string {
-  return storySaid(storyOf(child), settings.value.notation);
+  return storySaid(storyOf(child), soundStyle.value);
 }
 
 /** Where the child's group stands. */

@@ -6,7 +6,7 @@ import { soundLabel } from '../../core/language/phonemes.ts';
 import { isSyllableId } from '../../core/language/syllable-card.ts';
 import type { Habit } from '../../core/language/taught.ts';
 import type { Item } from '../../core/sequence/sequence.ts';
-import { settings } from '../state/settings.ts';
+import { soundStyle } from '../state/accent.ts';
 
 /** A card in words, for ears and tips: `sh, /sh/, as in sheep`. */
 export function cardName(id: CardId): string {
@@ -24,9 +24,9 @@ function lettersName({ grapheme, kind }: Correspondence): string {
   return kind === 'ending' ? `ending ${grapheme}` : grapheme;
 }
 
-function sound({ phonemes, kind, parts }: Correspondence): string {
+function sound({ phonemes, kind, parts, grapheme }: Correspondence): string {
   if (kind === 'cluster') return `${parts.length} sounds`;
-  return soundLabel(phonemes, settings.value.notation);
+  return soundLabel(phonemes, soundStyle.value, grapheme);
 }
 
 /** Habits of spelling in a teacher's words. */

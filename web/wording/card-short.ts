@@ -3,8 +3,8 @@ import { type CardId, lettersShown } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
 import { twinsIn } from '../../core/language/twins.ts';
+import { soundStyle } from '../state/accent.ts';
 import { taught } from '../state/progress.ts';
-import { settings } from '../state/settings.ts';
 
 /** A card as it stands in a sentence: its letters, and where another taught card has the same, which of them it is: `th (thumb)`. */
 export function cardShort(id: CardId): string {
@@ -19,7 +19,9 @@ export function cardShort(id: CardId): string {
 export function cardNote(id: CardId, among: ReadonlySet<string> = twins.value): string | null {
   if (!among.has(id)) return null;
   const card = correspondenceById.get(id);
-  return card?.keyword ?? (card ? soundLabel(card.phonemes, settings.value.notation) : null);
+  return (
+    card?.keyword ?? (card ? soundLabel(card.phonemes, soundStyle.value, card.grapheme) : null)
+  );
 }
 
 /** The taught cards whose letters another taught card has too. */

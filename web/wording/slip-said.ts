@@ -1,10 +1,10 @@
 import { lettersShown } from '../../core/language/card-id.ts';
+import type { SoundStyle } from '../../core/language/phonemes.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
 import type { Slip } from '../../core/log/event.ts';
-import type { Settings } from '../state/settings.ts';
 
 /** What was heard instead, in a few words: `said /ĭ/`, `left it out`. */
-export function slipSaid(slip: Slip, notation: Settings['notation']): string {
+export function slipSaid(slip: Slip, notation: SoundStyle): string {
   if (slip.kind === 'phoneme') return `said ${soundLabel([slip.sound], notation)}`;
   return slip.kind === 'letter' ? `missed its ${lettersShown(slip.card)}` : said[slip.kind];
 }
@@ -21,7 +21,7 @@ const said: Readonly<Record<Exclude<Slip['kind'], 'phoneme' | 'letter'>, string>
 };
 
 /** What was heard in all, the most frequent first: `said /ĭ/ 3 times, left it out`; empty for nothing. */
-export function slipsSaid(slips: readonly (Slip | null)[], notation: Settings['notation']): string {
+export function slipsSaid(slips: readonly (Slip | null)[], notation: SoundStyle): string {
   const counts = new Map<string, number>();
   for (const slip of slips) {
     if (slip === null) continue;

@@ -1,10 +1,10 @@
 import { lettersShown } from '../../core/language/card-id.ts';
 import type { LikelySlip } from '../../core/language/likely-slips.ts';
+import type { SoundStyle } from '../../core/language/phonemes.ts';
 import { soundLabel } from '../../core/language/phonemes.ts';
-import type { Settings } from '../state/settings.ts';
 
 /** What was heard instead, as short as a button has room for: `/ĕ/`, `left out`. */
-export function slipShort(slip: LikelySlip, notation: Settings['notation']): string {
+export function slipShort(slip: LikelySlip, notation: SoundStyle): string {
   if (slip.kind === 'phoneme') return soundLabel([slip.sound], notation);
   return slip.kind === 'letter' ? `the ${lettersShown(slip.card)}` : short[slip.kind];
 }

@@ -1,4 +1,5 @@
 import type { EventId } from '../../../core/ids.ts';
+import { soundStyle } from '../../state/accent.ts';
 import '../../controls/little-row.css';
 import { useState } from 'preact/hooks';
 import { piecesOf } from '../../../core/boards/shapes/pieces.ts';
@@ -10,7 +11,6 @@ import { Card } from '../../controls/card.tsx';
 import { PieceCard } from '../../controls/piece-card.tsx';
 import { Popover } from '../../controls/popover.tsx';
 import { markedOn } from '../../state/marked-on.ts';
-import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { cardShort } from '../../wording/card-short.ts';
 import { slipSaid, slipsSaid } from '../../wording/slip-said.ts';
@@ -82,7 +82,7 @@ export function Broke({ record, broken }: BrokeProps) {
 
 function heardOf(marks: readonly MarkInPlace[]): string {
   const heard = marks.map(({ mark }) => mark.heard);
-  return slipsSaid(heard, settings.value.notation);
+  return slipsSaid(heard, soundStyle.value);
 }
 
 /** Where it was: the row of cards with the broken one marked, the card alone, or the sound. */
@@ -92,7 +92,7 @@ function Where({ mark, record }: MarkInPlace & { readonly record: DrillRecord })
     const sound = planAt(record, mark.at).auditory[mark.place];
     return (
       <span class="alone">
-        {sound ? soundLabel(sound.phonemes, settings.value.notation) : 'a sound'} written
+        {sound ? soundLabel(sound.phonemes, soundStyle.value) : 'a sound'} written
       </span>
     );
   }
@@ -123,12 +123,12 @@ function nameOf({ mark, mended, corrected }: MarkInPlace, record: DrillRecord): 
   const sound = drill.auditory[mark.place];
   const where = {
     visual: 'shown alone',
-    auditory: `in writing ${sound ? soundLabel(sound.phonemes, settings.value.notation) : ''}`,
+    auditory: `in writing ${sound ? soundLabel(sound.phonemes, soundStyle.value) : ''}`,
     blending: `in ${drill.run[mark.place]?.word ?? mark.cards.map(letters).join(' ')}`,
   }[mark.part];
   return [
     `${broken === undefined ? 'Not said which card' : letters(broken)} ${where}`,
-    ...(mark.heard ? [slipSaid(mark.heard, settings.value.notation)] : []),
+    ...(mark.heard ? [slipSaid(mark.heard, soundStyle.value)] : []),
     mark.child === null ? 'whole class' : childName(mark.child),
     ...(corrected ? ['corrected'] : []),
     ...(mended ? ['then well'] : []),

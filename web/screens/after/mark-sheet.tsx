@@ -5,8 +5,8 @@ import type { DrillRecord, Mark } from '../../../core/log/class-state.ts';
 import { type Amendment, SLIPS, type Slip } from '../../../core/log/event.ts';
 import { childrenOf } from '../../../core/log/roster.ts';
 import { Card } from '../../controls/card.tsx';
+import { soundStyle } from '../../state/accent.ts';
 import { classState, recordUndoable } from '../../state/open-class.ts';
-import { settings } from '../../state/settings.ts';
 import { soundsToAsk } from '../../state/sounds-to-ask.ts';
 import { slipsFor } from '../../warm-up/marking.ts';
 import { cardName } from '../../wording/card-name.ts';
@@ -27,7 +27,7 @@ export function MarkSheet({ record, mark, onDone }: MarkSheetProps) {
       kind: 'amended',
       body: { drillId: record.id, mark: mark.id, ...change } as Amendment,
     });
-  const { notation } = settings.value;
+  const notation = soundStyle.value;
   const likely = slipsFor(mark);
   const keys = new Set(likely.map(makeSlip));
   const others = (slips: readonly Slip[]) => slips.filter((slip) => !keys.has(makeSlip(slip)));

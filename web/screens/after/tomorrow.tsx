@@ -2,9 +2,9 @@ import { childId } from '../../../core/ids.ts';
 import { type BringBack, toBringBack } from '../../../core/log/after-drill.ts';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import { Card } from '../../controls/card.tsx';
+import { soundStyle } from '../../state/accent.ts';
 import { practiced } from '../../state/broken-lately.ts';
 import { today } from '../../state/day.ts';
-import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { whenSaid } from '../../wording/day-name.ts';
 import { slipsSaid } from '../../wording/slip-said.ts';
@@ -46,7 +46,7 @@ function whySaid({ day, marks }: BringBack): string {
       : ` for ${children.map((id) => childName(id ?? childId(''))).join(' and ')}`;
   const heard = slipsSaid(
     marks.map(({ mark }) => mark.heard),
-    settings.value.notation,
+    soundStyle.value,
   );
   return `broke ${whenSaid(day, today())}${whose}${heard === '' ? '' : `: ${heard}`}`;
 }

@@ -1,7 +1,7 @@
 import type { CheckItem } from '../../../core/checks/check-form.ts';
 import type { ItemReading } from '../../../core/log/event.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
-import { settings } from '../../state/settings.ts';
+import { soundStyle } from '../../state/accent.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { acceptedSaid, itemText, outcomeNames, shownPieces } from '../../wording/check-names.ts';
 import { slipShort } from '../../wording/slip-short.ts';
@@ -21,7 +21,7 @@ interface MarkedItemProps {
 /** One thing to read: its cards, each to be tapped when it was wrong, and what was said of it. */
 export function MarkedItem({ item, at, reading, isBeyond, onTap }: MarkedItemProps) {
   const pieces = shownPieces(item);
-  const accepted = acceptedSaid(item, settings.value.notation);
+  const accepted = acceptedSaid(item, soundStyle.value);
   const outcome = reading?.outcome ?? 'right';
   const state = `of-${outcome}${isBeyond ? ' beyond' : ''}`;
   return (
@@ -68,7 +68,7 @@ function saidShort(reading: ItemReading | undefined): string {
   if (!reading || reading.outcome === 'right') return '';
   if (reading.outcome !== 'wrong') return outcomeNames[reading.outcome];
   return reading.broke
-    .flatMap(({ heard }) => (heard ? slipShort(heard, settings.value.notation) : []))
+    .flatMap(({ heard }) => (heard ? slipShort(heard, soundStyle.value) : []))
     .join(', ');
 }
 

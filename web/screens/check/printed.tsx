@@ -1,8 +1,8 @@
+import { soundStyle } from '../../state/accent.ts';
 import './printed.css';
 import { type CheckForm, rowsOf } from '../../../core/checks/check-form.ts';
 import { PracticeNote } from '../../controls/check-note.tsx';
 import { today } from '../../state/day.ts';
-import { settings } from '../../state/settings.ts';
 import { acceptedSaid, formName, itemText, kindNames } from '../../wording/check-names.ts';
 import { dayName } from '../../wording/day-name.ts';
 
@@ -51,7 +51,7 @@ export function PrintedForm({ form, name, timed }: PrintedProps) {
                 {row.map(({ item, at }) => (
                   <td key={at}>
                     {itemText(item)}
-                    <small>{acceptedSaid(item, settings.value.notation)}</small>
+                    <small>{acceptedSaid(item, soundStyle.value)}</small>
                   </td>
                 ))}
                 <td class="sum">/{row.length}</td>

@@ -1,7 +1,7 @@
 import type { CheckForm } from '../../../core/checks/check-form.ts';
 import { likelySlips } from '../../../core/language/likely-slips.ts';
 import type { ItemReading, Slip } from '../../../core/log/event.ts';
-import { settings } from '../../state/settings.ts';
+import { soundStyle } from '../../state/accent.ts';
 import { slipKey, slipShort } from '../../wording/slip-short.ts';
 import { type WholeMark, withHeard, withoutBroken } from './marking.ts';
 
@@ -17,7 +17,7 @@ interface SaidSheetProps {
 
 /** What was said instead of a card, the likely first; or that it was otherwise after all. */
 export function SaidSheet({ form, item, card, reading, onSay, onWhole }: SaidSheetProps) {
-  const { notation } = settings.value;
+  const notation = soundStyle.value;
   const id = form.items[item]?.cards[card - 1];
   const slips =
     id === undefined ? [] : likelySlips(id, form.kind === 'letter-sounds' ? 'visual' : 'blending');

@@ -1,3 +1,4 @@
+import { soundStyle } from '../../state/accent.ts';
 import './score.css';
 import '../../controls/little-row.css';
 import type { ComponentChildren } from 'preact';
@@ -203,7 +204,7 @@ function saidOf(reading: ReturnType<CheckRecord['marks']['get']>): string {
   if (!reading || reading.outcome === 'right') return '';
   if (reading.outcome !== 'wrong') return outcomeNames[reading.outcome];
   const heard = reading.broke.flatMap((one) =>
-    one.heard ? slipSaid(one.heard, settings.value.notation) : [],
+    one.heard ? slipSaid(one.heard, soundStyle.value) : [],
   );
   return heard.length === 0 ? 'not said what was heard' : heard.join(', ');
 }

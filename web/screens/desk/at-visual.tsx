@@ -4,8 +4,8 @@ import {
   correspondencesByGrapheme,
 } from '../../../core/language/correspondences.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
+import { soundStyle } from '../../state/accent.ts';
 import { taught } from '../../state/progress.ts';
-import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { AtSight } from './at-sight.tsx';
 
@@ -26,7 +26,7 @@ export function AtVisual({ id }: { readonly id: CardId }) {
       <ul class="desk-sounds">
         {known.map(({ id: each, phonemes, keyword }) => (
           <li key={each}>
-            <b class="desk-sound">{soundLabel(phonemes, settings.value.notation)}</b>
+            <b class="desk-sound">{soundLabel(phonemes, soundStyle.value, card.grapheme)}</b>
             {keyword && <span class="quiet"> as in {keyword}</span>}
           </li>
         ))}

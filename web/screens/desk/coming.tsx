@@ -1,4 +1,5 @@
 import { type CardId, isSightId } from '../../../core/language/card-id.ts';
+import { soundStyle } from '../../state/accent.ts';
 import './coming.css';
 import { pieceKey } from '../../../core/boards/shapes/pieces.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
@@ -7,7 +8,6 @@ import type { Moment } from '../../../core/warm-up/moments.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
-import { settings } from '../../state/settings.ts';
 import { moments } from '../../warm-up/running.ts';
 import { askedSaid } from '../../wording/asked-said.ts';
 
@@ -78,5 +78,6 @@ function Small({
 /** What a card says; of a word known by sight only that it is one. */
 function soundOfCard(id: CardId): string {
   if (isSightId(id)) return 'by sight';
-  return soundLabel(correspondenceById.get(id)?.phonemes ?? [], settings.value.notation);
+  const card = correspondenceById.get(id);
+  return soundLabel(card?.phonemes ?? [], soundStyle.value, card?.grapheme);
 }

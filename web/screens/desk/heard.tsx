@@ -1,3 +1,4 @@
+import { soundStyle } from '../../state/accent.ts';
 import './heard.css';
 import { useState } from 'preact/hooks';
 import type { Mark } from '../../../core/log/class-state.ts';
@@ -5,7 +6,6 @@ import { type Moment, stepsOf } from '../../../core/warm-up/moments.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { markedOn } from '../../state/marked-on.ts';
 import { children, classState, store } from '../../state/open-class.ts';
-import { settings } from '../../state/settings.ts';
 import {
   askedMark,
   giveTo,
@@ -44,7 +44,7 @@ export function Heard({ now, moment }: { readonly now: Running; readonly moment:
 }
 
 function Answers({ asked }: { readonly asked: Mark }) {
-  const { notation } = settings.value;
+  const notation = soundStyle.value;
   return (
     <>
       <p class="quiet heard-label">{markedSaid(asked)}: heard instead</p>
@@ -108,7 +108,7 @@ function Marked({ moment }: { readonly moment: Moment }) {
       {marks.map((one) => (
         <button key={one.id} type="button" class="chip marked" onClick={() => ask(one.id)}>
           {markedSaid(one)}
-          {one.heard && `: ${slipSaid(one.heard, settings.value.notation)}`}
+          {one.heard && `: ${slipSaid(one.heard, soundStyle.value)}`}
           {markedOn(one.id) && <span class="small">{markedOn(one.id)}</span>}
           <Kept id={one.id} />
         </button>

@@ -4,7 +4,7 @@ import { soundLabel } from '../../../core/language/phonemes.ts';
 import { cardsOf, type Moment } from '../../../core/warm-up/moments.ts';
 import type { Standing, Turn } from '../../../core/warm-up/standing.ts';
 import { TurnPicture } from '../../controls/turn-picture.tsx';
-import { settings } from '../../state/settings.ts';
+import { soundStyle } from '../../state/accent.ts';
 import { askedSaid } from '../../wording/asked-said.ts';
 
 const names: Readonly<Record<Turn, string>> = {
@@ -39,7 +39,7 @@ function told(turn: Turn, what: string): string {
 
 /** What is said at this step: a sound, or the whole word. */
 function whatOf(moment: Moment, { shown, joined }: Standing): string {
-  const { notation } = settings.value;
+  const notation = soundStyle.value;
   if (moment.part === 'auditory') return askedSaid(moment.sound);
   if (moment.part === 'visual' && isSightId(moment.id)) {
     const word = lettersShown(moment.id);

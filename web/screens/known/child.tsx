@@ -1,4 +1,5 @@
 import { type CardId, isSightId } from '../../../core/language/card-id.ts';
+import { soundStyle } from '../../state/accent.ts';
 import './child.css';
 import { useMemo } from 'preact/hooks';
 import type { MapCell } from '../../../core/facts/class-map.ts';
@@ -26,7 +27,6 @@ import { cellsOf, neediestFirst, sentenceOn } from '../../state/of-child.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
 import { isSchool } from '../../state/school-days.ts';
-import { settings } from '../../state/settings.ts';
 import { cardName, habitNames } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
 import { whenSaid } from '../../wording/day-name.ts';
@@ -256,7 +256,7 @@ function Places({ cells }: { readonly cells: readonly MapCell[] }) {
               <td>
                 {right} of {right + missed}
               </td>
-              <td>{cardsSaid(cards, settings.value.notation)}</td>
+              <td>{cardsSaid(cards, soundStyle.value)}</td>
             </tr>
           ))}
         </tbody>

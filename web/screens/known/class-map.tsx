@@ -1,3 +1,4 @@
+import { soundStyle } from '../../state/accent.ts';
 import './class-map.css';
 import { countWords, type MapCell, type MapRow } from '../../../core/facts/class-map.ts';
 import { allHeardSaid, heardShort } from '../../../core/facts/heard-said.ts';
@@ -10,7 +11,6 @@ import { Sign, SignKey } from '../../controls/sign.tsx';
 import { useRoving } from '../../controls/use-roving.ts';
 import { nameOf, task } from '../../state/class-now.ts';
 import { linkToView, type Opened } from '../../state/known-view.ts';
-import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
 import { MapSheet } from './map-sheet.tsx';
@@ -160,7 +160,7 @@ function Cell({
   readonly cell: MapCell;
   readonly isOpen: boolean;
 }) {
-  const { notation } = settings.value;
+  const notation = soundStyle.value;
   const heard = seen.last.includes('missed') ? seen.heard[0] : undefined;
   const all = allHeardSaid(seen, notation);
   const said = `${word}. ${seenSaid(seen)}${all === '' ? '' : ` Heard: ${all}.`}`;

@@ -6,7 +6,7 @@ import { makeDay } from '../../../core/learners/day.ts';
 import type { Observation } from '../../../core/learners/observation.ts';
 import { LastThree } from '../../controls/last-three.tsx';
 import { ReadWord } from '../../controls/read-word.tsx';
-import { settings } from '../../state/settings.ts';
+import { soundStyle } from '../../state/accent.ts';
 import { dayShort } from '../../wording/day-name.ts';
 
 /** So many are looked at one by one. */
@@ -92,7 +92,5 @@ function Mark({ outcome }: { readonly outcome: CardReading['outcome'] }) {
 
 function saidOf(outcome: CardReading['outcome'], heard: string | null, card: CardId): string {
   if (outcome === 'unclear') return 'went wrong, not said where';
-  return outcome === 'right' || heard === null
-    ? ''
-    : heardSaid(heard, card, settings.value.notation);
+  return outcome === 'right' || heard === null ? '' : heardSaid(heard, card, soundStyle.value);
 }

@@ -5,13 +5,13 @@ import { type Child, WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import { groupOf } from '../../../core/log/roster-changes.ts';
 import { cardsSaid } from '../../../core/story/card-said.ts';
 import { goOnSaid, nextSteps } from '../../../core/story/next-steps.ts';
+import { soundStyle } from '../../state/accent.ts';
 import { today } from '../../state/day.ts';
 import { knowledge, modelDay } from '../../state/knowledge.ts';
 import { neediestFirst, storyOf } from '../../state/of-child.ts';
 import { chooseGroup, classState, nameOfGroup } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
 import { isSchool } from '../../state/school-days.ts';
-import { settings } from '../../state/settings.ts';
 import { dayName } from '../../wording/day-name.ts';
 
 /** What to do next for a child: by the way in which its cards go wrong, and when to ask again. */
@@ -22,7 +22,7 @@ export function NextSteps({
   readonly child: Child;
   readonly taught: readonly MapCell[];
 }) {
-  const { notation } = settings.value;
+  const notation = soundStyle.value;
   const state = classState.value;
   const story = storyOf(child);
   const steps = nextSteps(story, notation);

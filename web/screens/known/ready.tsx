@@ -1,4 +1,5 @@
 import type { CardId } from '../../../core/language/card-id.ts';
+import { soundStyle } from '../../state/accent.ts';
 import './ready.css';
 import { maxValue, minValue, number, object, pipe } from 'valibot';
 import { readiness, readinessSaid, USUAL_RULE } from '../../../core/ahead/ready.ts';
@@ -8,7 +9,6 @@ import { remembered } from '../../device/remembered.ts';
 import { mapFor, members, nameOf } from '../../state/class-now.ts';
 import { modelDay } from '../../state/knowledge.ts';
 import { progress } from '../../state/progress.ts';
-import { settings } from '../../state/settings.ts';
 
 const share = pipe(number(), minValue(0.1), maxValue(1));
 
@@ -29,7 +29,7 @@ export function Ready() {
   }));
   const found = readiness(children, cards, rule.value, makeRandom(modelDay()));
   if (found === null) return null;
-  const { notation } = settings.value;
+  const notation = soundStyle.value;
   const isSeen = rows.some(({ cells }) => cells.some(({ word }) => word !== 'not yet seen'));
   return (
     <section class="part ready" aria-labelledby="group-ready">

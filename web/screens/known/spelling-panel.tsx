@@ -3,10 +3,10 @@ import type { Child } from '../../../core/log/class-state.ts';
 import type { CardShown } from '../../../core/papers/spelling-shown.ts';
 import { cardsSaid, listSaid } from '../../../core/story/card-said.ts';
 import { SoundedCard } from '../../controls/sounded-card.tsx';
+import { soundStyle } from '../../state/accent.ts';
 import { cellsOf } from '../../state/of-child.ts';
 import { type ChildSpelling, spellingOf } from '../../state/papers.ts';
 import { linkTo } from '../../state/route.ts';
-import { settings } from '../../state/settings.ts';
 import { counted } from '../../wording/counted.ts';
 
 /** So many cards and words stand in the panel. */
@@ -95,7 +95,7 @@ function Asked({ cells }: { readonly cells: readonly MapCell[] }) {
   const asked = right + missed.reduce((sum, { seen }) => sum + seen.missed, 0);
   const cards = cardsSaid(
     missed.toSorted((one, other) => other.seen.missed - one.seen.missed).map(({ card }) => card),
-    settings.value.notation,
+    soundStyle.value,
   );
   return (
     <p>

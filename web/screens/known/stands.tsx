@@ -4,13 +4,13 @@ import type { ChildId } from '../../../core/ids.ts';
 import { WHOLE_CLASS } from '../../../core/log/class-state.ts';
 import { groupOf } from '../../../core/log/roster-changes.ts';
 import { Card } from '../../controls/card.tsx';
+import { soundStyle } from '../../state/accent.ts';
 import { members, nameOf } from '../../state/class-now.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { newestCards } from '../../state/newest-cards.ts';
 import { chooseGroup, classState, group, nameOfGroup } from '../../state/open-class.ts';
 import { progress } from '../../state/progress.ts';
 import { linkTo } from '../../state/route.ts';
-import { settings } from '../../state/settings.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { namesSaid } from '../../wording/said.ts';
 import { rowsOf } from './group-rows.ts';
@@ -55,7 +55,7 @@ function Said({ one }: { readonly one: StandsOut }) {
   // Of all of them none is named.
   const named = one.children.length < one.size || one.code !== 'new' ? one.children : [];
   const names = named.map((id) => nameOf({ of: 'child', id }));
-  const said = standsOutSaid(one, settings.value.notation);
+  const said = standsOutSaid(one, soundStyle.value);
   return (
     <span>
       <b>

@@ -1,4 +1,5 @@
 import { type ChildId, childId, groupId } from '../../../core/ids.ts';
+import { soundStyle } from '../../state/accent.ts';
 import './suggested.css';
 import { useMemo, useState } from 'preact/hooks';
 import type { KeptGroups } from '../../../core/groups/keep-groups.ts';
@@ -13,7 +14,6 @@ import { everyone } from '../../state/everyone.ts';
 import { observations } from '../../state/knowledge.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
-import { settings } from '../../state/settings.ts';
 import { counted } from '../../wording/counted.ts';
 import { namesSaid } from '../../wording/said.ts';
 import { Earlier } from './earlier.tsx';
@@ -169,9 +169,7 @@ function Panel({
         {at + 1}. {name}{' '}
         <span class="quiet small">{counted(members.length, 'child', 'children')}</span>
       </h3>
-      {members.length > 0 && (
-        <p class="suggested-why">{togetherSaid(why, settings.value.notation)}</p>
-      )}
+      {members.length > 0 && <p class="suggested-why">{togetherSaid(why, soundStyle.value)}</p>}
       <ul class="suggested-children" aria-label="Children">
         {members
           .toSorted((one, other) => said(one).localeCompare(said(other)))

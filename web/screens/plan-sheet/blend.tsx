@@ -1,10 +1,10 @@
 import { graphemeOf } from '../../../core/language/card-id.ts';
+import { soundStyle } from '../../state/accent.ts';
 import '../../controls/word.css';
 import type { Flip } from '../../../core/boards/shapes/board.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
 import { Card } from '../../controls/card.tsx';
-import { settings } from '../../state/settings.ts';
 
 const pileNames = ['beginnings', 'vowels', 'endings'];
 
@@ -52,5 +52,5 @@ export function Blend({ drill: { board, run } }: { readonly drill: Drill }) {
 
 /** How a nonsense word is said, for someone who has never seen it. */
 function saidOf({ sounds }: Flip): string {
-  return sounds.length === 0 ? '' : soundLabel(sounds, settings.value.notation);
+  return sounds.length === 0 ? '' : soundLabel(sounds, soundStyle.value);
 }

@@ -1,8 +1,8 @@
 import { whatTheySay } from '../../../core/drills/what-they-say.ts';
 import { type CardId, isSightId, lettersShown } from '../../../core/language/card-id.ts';
 import { Card } from '../../controls/card.tsx';
+import { soundStyle } from '../../state/accent.ts';
 import { taught } from '../../state/progress.ts';
-import { settings } from '../../state/settings.ts';
 
 /** Part 1: the cards, each with what children say. */
 export function SayCards({ ids }: { readonly ids: readonly CardId[] }) {
@@ -23,7 +23,7 @@ export function SayCards({ ids }: { readonly ids: readonly CardId[] }) {
             <Card id={id} />
             <span class="for-ears">{lettersShown(id)}</span>
             <span class="they-say">
-              {whatTheySay(id, taught.value.correspondences, settings.value.notation).map(
+              {whatTheySay(id, taught.value.correspondences, soundStyle.value).map(
                 ({ sound, keyword }) => (
                   <span key={sound}>
                     <b>{sound}</b> {keyword}

@@ -2,6 +2,7 @@ import { computed } from '@preact/signals';
 import type { Practiced } from '../../../core/dictation/home-practice.ts';
 import type { Child } from '../../../core/log/class-state.ts';
 import { rareMeanings } from '../../../core/words/meanings.ts';
+import { soundStyle } from '../../state/accent.ts';
 import { boardOnTable } from '../../state/boards.ts';
 import { today } from '../../state/day.ts';
 import { dictation, newestTaught } from '../../state/dictation-made.ts';
@@ -24,7 +25,6 @@ import { drill } from '../../state/plan.ts';
 import { practicedBy } from '../../state/practiced.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { sentences } from '../../state/sentences-ready.ts';
-import { settings } from '../../state/settings.ts';
 import { wish } from '../../state/wish.ts';
 import { formName } from '../../wording/check-names.ts';
 import { dayName } from '../../wording/day-name.ts';
@@ -43,7 +43,7 @@ export function laidOf(now: Choices): Laid | null {
   const [ready, tools] = [readyEngine(), kit.value];
   if (!ready || tools === null || tools === 'failed') return null;
   if (wantsSentences(now) && sentences.value === null) return null;
-  return layOut(now, stockFor(now, ready), lookOf(now, tools, settings.value.notation));
+  return layOut(now, stockFor(now, ready), lookOf(now, tools, soundStyle.value));
 }
 
 /** The child that sheets are for; null for the whole group. */

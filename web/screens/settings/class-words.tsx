@@ -1,3 +1,4 @@
+import { soundStyle } from '../../state/accent.ts';
 import './class-words.css';
 import { useState } from 'preact/hooks';
 import { PHONEMES, soundLabel } from '../../../core/language/phonemes.ts';
@@ -7,7 +8,6 @@ import { rules, settleSounds, settleWord, unsettle } from '../../state/class-wor
 import type { Engine } from '../../state/engine.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { linkTo } from '../../state/route.ts';
-import { settings } from '../../state/settings.ts';
 
 /** The words she has decided about for her class, and a place to decide about any other. */
 export function ClassWords() {
@@ -122,5 +122,5 @@ const known: ReadonlySet<string> = new Set(PHONEMES);
 function nameOf({ about, text }: TeacherDecision): string {
   if (about === 'word') return text;
   const sounds = text.split(' ').filter((sound) => known.has(sound)) as (typeof PHONEMES)[number][];
-  return `whatever says ${soundLabel(sounds, settings.value.notation)}`;
+  return `whatever says ${soundLabel(sounds, soundStyle.value)}`;
 }

@@ -8,6 +8,7 @@ import {
   setSettings,
   settings,
 } from '../../state/settings.ts';
+import { ClassSpeech } from './class-speech.tsx';
 import { ClassWords } from './class-words.tsx';
 
 /** Her settings; each is in force at once and remembered on this device. */
@@ -87,6 +88,7 @@ export function SettingsPage() {
             A small glimpse of the next, at your edge
           </Switch>
         </fieldset>
+        <ClassSpeech />
         <ClassWords />
       </div>
     </>

@@ -1,3 +1,4 @@
+import { soundStyle } from '../../state/accent.ts';
 import './edge.css';
 import { useState } from 'preact/hooks';
 import { readerAt } from '../../../core/warm-up/calling.ts';
@@ -106,10 +107,10 @@ function Answers() {
       key={slipKey(slip)}
       type="button"
       class="edge-answer"
-      aria-label={`Heard instead: ${slipShort(slip, settings.value.notation)}`}
+      aria-label={`Heard instead: ${slipShort(slip, soundStyle.value)}`}
       onClick={() => sayHeard(slip)}
     >
-      {slip.kind === 'other' ? 'other' : slipShort(slip, settings.value.notation)}
+      {slip.kind === 'other' ? 'other' : slipShort(slip, soundStyle.value)}
     </button>
   ));
 }

@@ -3,18 +3,18 @@ import {
   correspondenceById,
   correspondencesByGrapheme,
 } from '../../../core/language/correspondences.ts';
+import type { SoundStyle } from '../../../core/language/phonemes.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
 import type { Item, Sequence } from '../../../core/sequence/sequence.ts';
 import { stepOf } from '../../../core/sequence/step-of.ts';
 import type { Because, JudgedWord } from '../../../core/texts/passage.ts';
-import type { Settings } from '../../state/settings.ts';
 import { habitNames } from '../../wording/card-name.ts';
 
 /** What the reasons are said against: the order, the place in it, and how sounds are written. */
 export interface ReadingGroup {
   readonly sequence: Sequence;
   readonly upTo: number;
-  readonly notation: Settings['notation'];
+  readonly notation: SoundStyle;
 }
 
 /** Why a word of a text cannot be read yet, in a teacher's words; empty when it can. */

@@ -1,10 +1,10 @@
+import { soundStyle } from '../../state/accent.ts';
 import './text.css';
 import { useMemo } from 'preact/hooks';
 import { judgePassagePaced } from '../../../core/texts/passage.ts';
 import { PacedProgress, usePacedOutcome } from '../../controls/paced-outcome.tsx';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
 import { progress, taught } from '../../state/progress.ts';
-import { settings } from '../../state/settings.ts';
 import type { ReadingGroup } from './because.ts';
 import { Blocked } from './blocked.tsx';
 import { draft } from './draft.ts';
@@ -25,7 +25,7 @@ export function TextPage() {
   const isLong = text.length > LONGEST;
   const known = taught.value;
   const { sequence, upTo } = progress.value;
-  const { notation } = settings.value;
+  const notation = soundStyle.value;
   const judging = usePacedOutcome(
     text.length > LONG,
     () => (ready && !isLong ? judgePassagePaced(text, known, ready.lexicon, sequence) : null),

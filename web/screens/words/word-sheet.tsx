@@ -1,3 +1,4 @@
+import { wordLabel } from '../../../core/language/accent/sound-style.ts';
 import { graphemeShown } from '../../../core/language/card-id.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
 import type {
@@ -8,6 +9,7 @@ import type {
 } from '../../../core/language/reading.ts';
 import { readAs } from '../../../core/words/decodable.ts';
 import { Card } from '../../controls/card.tsx';
+import { accent, soundStyle } from '../../state/accent.ts';
 import { settleWord } from '../../state/class-words.ts';
 import type { Engine } from '../../state/engine.ts';
 import { meanings } from '../../state/meanings.ts';
@@ -123,12 +125,12 @@ function typed(word: string, { from, to, type }: Syllable, count: number): strin
   return type === 'other' ? 'one syllable, of no taught type' : `one syllable: ${name}`;
 }
 
-function saying({ phonemes }: CardReading): string {
+function saying({ phonemes, grapheme }: CardReading): string {
   return phonemes.length === 0
     ? 'is silent'
-    : `says ${soundLabel(phonemes, settings.value.notation)}`;
+    : `says ${soundLabel(phonemes, soundStyle.value, grapheme)}`;
 }
 
 function sounds(reading: Reading): string {
-  return soundLabel(reading.sounds, settings.value.notation);
+  return wordLabel(reading, accent.value, settings.value.notation);
 }

@@ -1,3 +1,4 @@
+import { soundStyle } from '../../state/accent.ts';
 import { settings } from '../settings.ts';
 import { fileOf } from './file-of.ts';
 import { fetchKit, kit } from './kit.ts';
@@ -35,5 +36,5 @@ async function lookNow(chosen: Choices): Promise<Look> {
   await fetchKit();
   const tools = kit.peek();
   if (tools === null || tools === 'failed') throw new Error('The letters did not arrive.');
-  return lookOf(chosen, tools, settings.peek().notation);
+  return lookOf(chosen, tools, soundStyle.peek());
 }
