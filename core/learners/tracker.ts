@@ -46,7 +46,13 @@ import { guessOf, type KnownReading, learnKnown, slipOf } from './belief/known-o
 import { layReading, makeLaid } from './belief/lay.ts';
 import type { Marking } from './belief/marking.ts';
 import { CHOIR } from './belief/numbers.ts';
-import { readAmongMistakes, readByHalf, readCorrectly, readWrongly } from './belief/outcome.ts';
+import {
+  readAmongMistakes,
+  readCorrectly,
+  readCorrectlyByHalf,
+  readWrongly,
+  readWronglyByHalf,
+} from './belief/outcome.ts';
 import { DAYS, LAST, TIMES, TOLD } from './belief/pair.ts';
 import { restlessOf } from './belief/restless.ts';
 import { endDay, moveCommon } from './belief/shifts.ts';
@@ -137,18 +143,18 @@ export function startTracker(
     for (let at = 0; at < last; at++) {
       const chance = averages[at * AVERAGES + CHANCE] as number;
       const isGood = right || (isSaid && at < last - 1);
-      const others = isGood ? null : isSaid ? 1 : all / chance;
+      laid.others[at] = isSaid ? 1 : all / chance;
       if (marking === 'all') {
         told.weight = isSaid ? 1 : Math.min(1, (1 - chance) / (1 - all));
         learnOne(reader, at, day, isGood, chance);
       }
       const pair = laid.pairs[at] as number;
       const pairs = book.pairs.numbers;
-      if (others === null) readCorrectly(pairs, pair, laid.tables[at] as number);
-      else readWrongly(pairs, pair, laid.tables[at] as number, others);
+      if (isGood) readCorrectly(pairs, pair, laid.tables[at] as number);
+      else readWrongly(pairs, pair, laid.tables[at] as number, laid.others[at] as number);
       pairs[pair + TOLD] = (pairs[pair + TOLD] as number) + 1;
       if (marking !== 'mistakes-beside-class') {
-        moveCommon(book, laid, at, reader, true, others, 1, 1, day);
+        moveCommon(book, laid, at, reader, true, isGood, day);
       }
     }
   }
@@ -200,17 +206,15 @@ export function startTracker(
     const all = allRight(count);
     for (let at = 0; at < last; at++) {
       const isGood = right || (isSaid && at < last - 1);
-      const others = isGood
-        ? null
-        : isSaid
-          ? 1
-          : all / (averages[at * AVERAGES + CHANCE] as number);
+      const others = isSaid ? 1 : all / (averages[at * AVERAGES + CHANCE] as number);
+      laid.others[at] = others;
       const pair = laid.pairs[at] as number;
       const pairs = book.pairs.numbers;
       const table = laid.tables[at] as number;
-      readByHalf(pairs, pair, table, CHOIR.slope, others);
+      if (isGood) readCorrectlyByHalf(pairs, pair, table, CHOIR.slope);
+      else readWronglyByHalf(pairs, pair, table, CHOIR.slope, others);
       pairs[pair + TOLD] = (pairs[pair + TOLD] as number) + 1;
-      moveCommon(book, laid, at, choir, false, others, CHOIR.weight, CHOIR.slope, day);
+      moveCommon(book, laid, at, choir, false, isGood, day);
     }
     practice(count, day);
   }

@@ -185,14 +185,14 @@ function toldPairs(book: Book, marking: Marking, day: number): ToldPairs {
   const cards: number[] = [];
   const ofChildren: number[] = [];
   const children = new Set(book.children.values());
+  const count = book.cardNumber.size;
   for (const [at, reader] of book.all.entries()) {
-    for (let card = 0; card < book.cardNumber.size; card++) {
-      if (marking === 'mistakes-beside-class' && children.has(reader)) {
-        shareOut(book, reader, card, day);
-      }
+    const isChild = children.has(reader);
+    for (let card = 0; card < count; card++) {
+      if (isChild && marking === 'mistakes-beside-class') shareOut(book, reader, card, day);
       const pair = reader.pairs.at(card);
       if (pair < 0 || !isTold(book.pairs.numbers, pair)) continue;
-      if (children.has(reader)) ofChildren.push(pairs.length);
+      if (isChild) ofChildren.push(pairs.length);
       pairs.push(pair);
       readers.push(at);
       cards.push(card);

@@ -29,23 +29,32 @@ export function forecastInto(
   table: number,
   slope: number,
 ): number {
+  // Constants of a module are looked up each time they are named: here once.
+  const logistic = LOGISTIC;
+  const apart = first - prior;
+  const end = prior + NODES;
   let sum = 0;
   let chance = 0;
   let square = 0;
   let strength = 0;
   let product = 0;
   let at = table;
-  for (let node = 0; node < NODES; node++) {
-    const weight = (priors[prior + node] as number) * (likelihoods[first + node] as number);
-    const right = LOGISTIC[at] as number;
+  // Half steps: a fraction stays a number that needs no conversion before it is multiplied.
+  let halves = 0.5;
+  for (let node = prior; node < end; node++) {
+    const weight = (priors[node] as number) * (likelihoods[node + apart] as number);
+    const right = logistic[at] as number;
     const well = weight * right;
     sum += weight;
     chance += well;
     square += well * right;
-    strength += weight * node;
-    product += well * node;
+    strength += weight * halves;
+    product += well * halves;
     at += slope;
+    halves += 0.5;
   }
+  strength = 2 * strength - sum;
+  product = 2 * product - chance;
   const p = chance / sum;
   averages[row + CHANCE] = p < LEAST ? LEAST : Math.min(p, 1 - LEAST);
   averages[row + SQUARE] = square / sum;

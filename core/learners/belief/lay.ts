@@ -15,10 +15,14 @@ import { contextsAt, offsetInto, type Regressors } from './offset.ts';
 import { keepInReach } from './outcome.ts';
 import { isTold, TOUCHED } from './pair.ts';
 import { PRIORS, priorPlace } from './prior.ts';
+import { makePulls } from './pulls.ts';
 import { countShares } from './shares.ts';
 import { cardOf, MOST_CARDS } from './spots.ts';
 
-/** The cards of one reading, laid out for one reader: room that is used again for the next. */
+/**
+ * The cards of one reading, laid out for one reader: room that is used again for the next. Fractions go
+ * from function to function in these arrays: as arguments each would be an object of its own.
+ */
 export interface Laid extends Regressors {
   /** By card of the word: the card where it stands, and where its rows start. */
   readonly spots: Int32Array;
@@ -31,6 +35,10 @@ export interface Laid extends Regressors {
   readonly tables: Int32Array;
   /** The averages of its forecast, AVERAGES each. */
   readonly averages: Float64Array;
+  /** Where the word went wrong: the chance that all other cards go well; 1 where it is known how the card went. */
+  readonly others: Float64Array;
+  /** What the outcome of the card at hand says of what is common (pulls.ts). */
+  readonly pulls: Float64Array;
 }
 
 /** Room for one reading. */
@@ -45,6 +53,8 @@ export function makeLaid(): Laid {
     practice: new Float64Array(MOST_CARDS),
     away: new Float64Array(MOST_CARDS),
     averages: new Float64Array(MOST_CARDS * AVERAGES),
+    others: new Float64Array(MOST_CARDS),
+    pulls: makePulls(),
   };
 }
 

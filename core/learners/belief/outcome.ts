@@ -7,9 +7,11 @@ const REACH = 1e-3;
 
 /** It was read correctly: each strength is as likely as that is under it. */
 export function readCorrectly(all: Float64Array, first: number, table: number): void {
+  const logistic = LOGISTIC;
+  const end = first + NODES;
   let at = table;
-  for (let node = first; node < first + NODES; node++) {
-    all[node] = (all[node] as number) * (LOGISTIC[at] as number) + LEAST;
+  for (let node = first; node < end; node++) {
+    all[node] = (all[node] as number) * (logistic[at] as number) + LEAST;
     at += 1;
   }
 }
@@ -19,36 +21,46 @@ export function readCorrectly(all: Float64Array, first: number, table: number): 
  * that this card broke; else the word is wrong unless this card and all others go well, which is exact.
  */
 export function readWrongly(all: Float64Array, first: number, table: number, others: number): void {
+  const logistic = LOGISTIC;
+  const end = first + NODES;
   let at = table;
-  for (let node = first; node < first + NODES; node++) {
-    all[node] = (all[node] as number) * (1 - others * (LOGISTIC[at] as number)) + LEAST;
+  for (let node = first; node < end; node++) {
+    all[node] = (all[node] as number) * (1 - others * (logistic[at] as number)) + LEAST;
     at += 1;
   }
 }
 
-/**
- * A reading together counts half: the square root of what one alone would say, at log-odds stretched by
- * `slope`. `others` null: correctly.
- */
-export function readByHalf(
+/** A reading together counts half: the square root of what one alone would say, at log-odds stretched by `slope`. */
+export function readCorrectlyByHalf(
   all: Float64Array,
   first: number,
   table: number,
   slope: number,
-  others: number | null,
 ): void {
+  const roots = LOGISTIC_ROOT;
+  const end = first + NODES;
   let at = table;
-  if (others === null) {
-    for (let node = first; node < first + NODES; node++) {
-      all[node] = (all[node] as number) * (LOGISTIC_ROOT[at] as number) + LEAST;
-      at += slope;
-    }
-  } else {
-    for (let node = first; node < first + NODES; node++) {
-      const factor = 1 - others * (LOGISTIC[at] as number) + 1e-9;
-      all[node] = (all[node] as number) * Math.sqrt(factor) + LEAST;
-      at += slope;
-    }
+  for (let node = first; node < end; node++) {
+    all[node] = (all[node] as number) * (roots[at] as number) + LEAST;
+    at += slope;
+  }
+}
+
+/** The same of a word that went wrong together; `others` as in `readWrongly`. */
+export function readWronglyByHalf(
+  all: Float64Array,
+  first: number,
+  table: number,
+  slope: number,
+  others: number,
+): void {
+  const logistic = LOGISTIC;
+  const end = first + NODES;
+  let at = table;
+  for (let node = first; node < end; node++) {
+    const factor = 1 - others * (logistic[at] as number) + 1e-9;
+    all[node] = (all[node] as number) * Math.sqrt(factor) + LEAST;
+    at += slope;
   }
 }
 
@@ -59,9 +71,11 @@ export function readCorrectlyInPart(
   table: number,
   weight: number,
 ): void {
+  const logistic = LOGISTIC;
+  const end = first + NODES;
   let at = table;
-  for (let node = first; node < first + NODES; node++) {
-    all[node] = (all[node] as number) * (LOGISTIC[at] as number) ** weight + LEAST;
+  for (let node = first; node < end; node++) {
+    all[node] = (all[node] as number) * (logistic[at] as number) ** weight + LEAST;
     at += 1;
   }
 }
@@ -77,9 +91,11 @@ export function readAmongMistakes(
   others: number,
   said: 'well' | 'wrong' | 'unknown' | 'unsaid',
 ): void {
+  const logistic = LOGISTIC;
+  const end = first + NODES;
   let at = table;
-  for (let node = first; node < first + NODES; node++) {
-    const p = LOGISTIC[at] as number;
+  for (let node = first; node < end; node++) {
+    const p = logistic[at] as number;
     const wrong = 1 - others * p;
     const factor = said === 'well' ? p : said === 'wrong' ? 1 - p : said === 'unknown' ? 1 : wrong;
     all[node] = ((all[node] as number) * factor) / (wrong + 1e-9) + LEAST;

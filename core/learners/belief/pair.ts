@@ -13,29 +13,28 @@ export const TOLD = NODES + 1;
 export const TIMES = NODES + 2;
 export const DAYS = NODES + 3;
 export const LAST = NODES + 4;
-/** Surprises of the day that is being counted, and of the one before it (restless.ts). */
+/** Surprises of the day that is being counted, and the sum of those of the one before it by its deviation, NaN when there was none (restless.ts). */
 export const SURPRISE_DAY = NODES + 5;
 export const SURPRISE = NODES + 6;
 export const SURPRISE_CERTAINTY = NODES + 7;
 export const BEFORE = NODES + 8;
-export const BEFORE_CERTAINTY = NODES + 9;
 /** How likely it is known, when that was, and before what was learned from the last reading (known-or-not.ts). */
-export const KNOWN = NODES + 10;
-export const KNOWN_DAY = NODES + 11;
-export const KNOWN_BEFORE = NODES + 12;
+export const KNOWN = NODES + 9;
+export const KNOWN_DAY = NODES + 10;
+export const KNOWN_BEFORE = NODES + 11;
 /** How much of right readings together was counted in, and up to which (marking.ts). */
-export const SHARES = NODES + 13;
-export const COUNTED = NODES + 14;
+export const SHARES = NODES + 12;
+export const COUNTED = NODES + 13;
 /** What its group did together while it was away: how often, on how many days, and the last of them. */
-export const AWAY_TIMES = NODES + 15;
-export const AWAY_DAYS = NODES + 16;
-export const AWAY_LAST = NODES + 17;
+export const AWAY_TIMES = NODES + 14;
+export const AWAY_DAYS = NODES + 15;
+export const AWAY_LAST = NODES + 16;
 /** The last day before that on which it was there for it. */
-export const THERE_LAST = NODES + 18;
+export const THERE_LAST = NODES + 17;
 /** How much better the grid forecast this pair than known-or-not did: the sum of log-ratios. */
-export const LEAD = NODES + 19;
+export const LEAD = NODES + 18;
 /** Numbers in the row. */
-export const PAIR_WIDTH = NODES + 20;
+export const PAIR_WIDTH = NODES + 19;
 
 /** Makes a row of zeros that of a pair of which nothing was read, on a day. */
 export function openPair(pairs: Float64Array, pair: number, day: number): void {
@@ -43,6 +42,7 @@ export function openPair(pairs: Float64Array, pair: number, day: number): void {
   pairs[pair + TOUCHED] = day;
   pairs[pair + LAST] = Number.NEGATIVE_INFINITY;
   pairs[pair + SURPRISE_DAY] = Number.NaN;
+  pairs[pair + BEFORE] = Number.NaN;
   pairs[pair + KNOWN] = Number.NaN;
   pairs[pair + AWAY_LAST] = Number.NEGATIVE_INFINITY;
   pairs[pair + THERE_LAST] = Number.NEGATIVE_INFINITY;

@@ -1,5 +1,6 @@
 import { RESTLESS } from './numbers.ts';
-import { BEFORE, BEFORE_CERTAINTY, SURPRISE, SURPRISE_CERTAINTY, SURPRISE_DAY } from './pair.ts';
+import { BEFORE, SURPRISE, SURPRISE_CERTAINTY, SURPRISE_DAY } from './pair.ts';
+import { CERTAINTY, PULL } from './pulls.ts';
 
 /**
  * Do the surprises of a pair on one day tell of those of its next? Then something moves that is not
@@ -12,14 +13,13 @@ export interface Restlessness {
   count: number;
 }
 
-/** Counts in a surprise, a gradient with its certainty, of the pair whose row this is. */
+/** Counts in a surprise, a pull with its certainty, of the pair whose row this is. */
 export function countSurprise(
   whole: Restlessness,
   pairs: Float64Array,
   pair: number,
   day: number,
-  gradient: number,
-  certainty: number,
+  pulls: Float64Array,
 ): void {
   if (pairs[pair + SURPRISE_DAY] !== day) {
     endDay(whole, pairs, pair);
@@ -27,23 +27,22 @@ export function countSurprise(
     pairs[pair + SURPRISE] = 0;
     pairs[pair + SURPRISE_CERTAINTY] = 0;
   }
-  pairs[pair + SURPRISE] = (pairs[pair + SURPRISE] as number) + gradient;
-  pairs[pair + SURPRISE_CERTAINTY] = (pairs[pair + SURPRISE_CERTAINTY] as number) + certainty;
+  pairs[pair + SURPRISE] = (pairs[pair + SURPRISE] as number) + (pulls[PULL] as number);
+  pairs[pair + SURPRISE_CERTAINTY] =
+    (pairs[pair + SURPRISE_CERTAINTY] as number) + (pulls[CERTAINTY] as number);
 }
 
 /** Compares the day that is over with the one before it. A day without certainty is no day. */
 function endDay(whole: Restlessness, pairs: Float64Array, pair: number): void {
   const certainty = pairs[pair + SURPRISE_CERTAINTY] as number;
   if (certainty === 0) return;
-  const before = pairs[pair + BEFORE_CERTAINTY] as number;
-  if (before !== 0) {
-    whole.products +=
-      standardised(pairs[pair + SURPRISE] as number, certainty) *
-      standardised(pairs[pair + BEFORE] as number, before);
+  const before = pairs[pair + BEFORE] as number;
+  const now = standardised(pairs[pair + SURPRISE] as number, certainty);
+  if (!Number.isNaN(before)) {
+    whole.products += now * before;
     whole.count += 1;
   }
-  pairs[pair + BEFORE] = pairs[pair + SURPRISE] as number;
-  pairs[pair + BEFORE_CERTAINTY] = certainty;
+  pairs[pair + BEFORE] = now;
 }
 
 function standardised(gradient: number, certainty: number): number {

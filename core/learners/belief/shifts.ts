@@ -11,16 +11,18 @@ import {
 } from './book.ts';
 import { AVERAGES, CHANCE, PRODUCT, SQUARE, STRENGTH } from './forecast.ts';
 import type { Laid } from './lay.ts';
-import { TREND } from './numbers.ts';
+import { CHOIR, TREND } from './numbers.ts';
+import { CERTAINTY, MEAN_CERTAINTY, MEAN_PULL, PULL } from './pulls.ts';
 import { countSurprise } from './restless.ts';
 import { contextsOf, lowestOf } from './spots.ts';
 
 /**
  * How one card of a reading moves what is common to many: one Newton step of the log-likelihood of its
  * forecast p in each (Fahrmeir 1992). By the outcome p moves by f = 1/p, or −R/(1 − R p) where the word
- * went wrong and all other cards go well with chance R; its certainty is the expected square of that.
- * What adds to strength moves p by D = E[σ(1 − σ)], what the prior is centered on by the covariance C
- * of strength and chance. `weight` and `slope` are those of a choir, 1 and 1 of a child.
+ * went wrong and all other cards go well with chance R (`laid.others`; 1 of a card that went right);
+ * its certainty is the expected square of that, R/(p (1 − R p)), and f follows from it without dividing
+ * again. What adds to strength moves p by D = E[σ(1 − σ)], what the prior is centered on by the
+ * covariance C of strength and chance. What a choir reads counts less, at log-odds stretched.
  */
 export function moveCommon(
   book: Book,
@@ -28,52 +30,48 @@ export function moveCommon(
   at: number,
   reader: Reader,
   isChild: boolean,
-  others: number | null,
-  weight: number,
-  slope: number,
+  right: boolean,
   day: number,
 ): void {
-  const { averages } = laid;
+  const { averages, pulls } = laid;
   const row = at * AVERAGES;
   const p = averages[row + CHANCE] as number;
-  const f = weight * (others === null ? 1 / p : -others / (1 - others * p));
-  const certainty =
-    weight *
-    (others === null || others === 1 ? 1 / (p * (1 - p)) : others / (p * (1 - others * p)));
-  const byStrength = Math.max(0, p - (averages[row + SQUARE] as number)) * slope;
+  const others = laid.others[at] as number;
+  const left = 1 - others * p;
+  const certainty = ((isChild ? 1 : CHOIR.weight) * others) / (p * left);
+  const f = right ? certainty * left : -certainty * p;
+  const byChance = Math.max(0, p - (averages[row + SQUARE] as number));
+  const byStrength = isChild ? byChance : byChance * CHOIR.slope;
   const byMean = (averages[row + PRODUCT] as number) - (averages[row + STRENGTH] as number) * p;
-  const gradient = f * byStrength;
-  const sure = byStrength * byStrength * certainty;
+  pulls[PULL] = f * byStrength;
+  pulls[CERTAINTY] = byStrength * byStrength * certainty;
+  pulls[MEAN_PULL] = f * byMean;
+  pulls[MEAN_CERTAINTY] = byMean * byMean * certainty;
   if (isChild) {
-    const { surprises } = book.common;
-    countSurprise(surprises, book.pairs.numbers, laid.pairs[at] as number, day, gradient, sure);
+    countSurprise(book.common.surprises, book.pairs.numbers, laid.pairs[at] as number, day, pulls);
   }
-  moveMeans(book, reader.row, laid.cards[at] as number, f * byMean, byMean * byMean * certainty);
-  moveShifts(book, laid, at, reader, gradient, sure);
+  moveMeans(book, reader.row, laid.cards[at] as number, pulls);
+  moveShifts(book, laid, at, reader);
 }
 
 /** The means that priors stand around: the reader's and the card's. */
-function moveMeans(book: Book, reader: number, card: number, gradient: number, sure: number): void {
+function moveMeans(book: Book, reader: number, card: number, pulls: Float64Array): void {
   const readers = book.readers.numbers;
   const cards = book.cards.numbers;
   const own = readers[reader + VARIANCE] as number;
   const ofCard = cards[card + VARIANCE] as number;
-  const held = 1 + (own + ofCard) * sure;
-  readers[reader + MEAN] = (readers[reader + MEAN] as number) + (own * gradient) / held;
-  readers[reader + VARIANCE] = own - (own * own * sure) / held;
-  cards[card + MEAN] = (cards[card + MEAN] as number) + (ofCard * gradient) / held;
-  cards[card + VARIANCE] = ofCard - (ofCard * ofCard * sure) / held;
+  const sure = pulls[MEAN_CERTAINTY] as number;
+  const part = 1 / (1 + (own + ofCard) * sure);
+  const step = (pulls[MEAN_PULL] as number) * part;
+  const shrink = sure * part;
+  readers[reader + MEAN] = (readers[reader + MEAN] as number) + own * step;
+  readers[reader + VARIANCE] = own - own * own * shrink;
+  cards[card + MEAN] = (cards[card + MEAN] as number) + ofCard * step;
+  cards[card + VARIANCE] = ofCard - ofCard * ofCard * shrink;
 }
 
 /** All that adds to strength: gain and loss, the reader's and the card's shift, place and habits. */
-function moveShifts(
-  book: Book,
-  laid: Laid,
-  at: number,
-  reader: Reader,
-  gradient: number,
-  sure: number,
-): void {
+function moveShifts(book: Book, laid: Laid, at: number, reader: Reader): void {
   const { common } = book;
   const { contexts } = common;
   const readers = book.readers.numbers;
@@ -92,8 +90,10 @@ function moveShifts(
       (contexts[2 * context + 1] as number) +
       (readers[reader.row + OWN_CONTEXTS + CONTEXT_WIDTH * context + 1] as number);
   }
-  const step = gradient / (1 + variance * sure);
-  const shrink = sure / (1 + variance * sure);
+  const sure = laid.pulls[CERTAINTY] as number;
+  const part = 1 / (1 + variance * sure);
+  const step = (laid.pulls[PULL] as number) * part;
+  const shrink = sure * part;
   const gain = common.gainVariance * practice;
   common.gain = Math.max(0, common.gain + gain * step);
   common.gainVariance -= gain * gain * shrink;

@@ -18,21 +18,26 @@ export interface WordParts {
 export type Spot = number;
 
 /** What a card may ask for besides itself: its place in the word, and habits. Their order is their number. */
-const CONTEXTS: readonly (Place | Habit)[] = [...PLACES, ...HABITS];
+const NUMBERS: ReadonlyMap<Place | Habit, number> = new Map(
+  [...PLACES, ...HABITS].map((context, number) => [context, number]),
+);
+/** A bit for each, below the number of the card. */
+const BITS = NUMBERS.size;
+const EVERY = (1 << BITS) - 1;
 
 /** The number of a place or habit, from 0. */
 export function contextNumber(of: Place | Habit): number {
-  return CONTEXTS.indexOf(of);
+  return NUMBERS.get(of) as number;
 }
 
 /** The number of a spot's card. */
 export function cardOf(spot: Spot): number {
-  return spot >> CONTEXTS.length;
+  return spot >> BITS;
 }
 
 /** The context numbers of a spot, as a set of bits. */
 export function contextsOf(spot: Spot): number {
-  return spot & ((1 << CONTEXTS.length) - 1);
+  return spot & EVERY;
 }
 
 /** The lowest number in a set of bits that is not empty. */
@@ -105,7 +110,7 @@ export function openWords(
       const place = places[at] ?? null;
       let contexts = place === null ? 0 : 1 << contextNumber(place);
       for (const habit of habits[at] ?? []) contexts |= 1 << contextNumber(habit);
-      words[word + HEAD + at] = ((numbers[at] as number) << CONTEXTS.length) | contexts;
+      words[word + HEAD + at] = ((numbers[at] as number) << BITS) | contexts;
     }
     lastByHash[hash] = word;
     return word;
