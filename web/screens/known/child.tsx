@@ -165,8 +165,8 @@ function Sounds({
   return (
     <>
       <p class="quiet small">
-        What was read in the last four weeks, the last three readings in any case. In nine of ten
-        cases the true share lies in the range.
+        What was read in the last four weeks, the last three readings in any case. In about nine of
+        ten cases the true share lies in the range; right after a leap, in eight.
       </p>
       {missed.length > 0 && (
         <WideTable name="Sounds, as a table">

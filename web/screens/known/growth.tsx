@@ -63,8 +63,8 @@ export function Growth({
           />
           <p class="quiet small">
             {card === ''
-              ? 'The line: how many of the sounds read so far the child is likely to read correctly today; the band: how sure that is, where the true number should lie in nine of ten cases. Dotted: how many the child has read at all.'
-              : 'The line: how likely it is read correctly; the band: how sure that is, where nine of ten should lie. Dashed: where the words shaky and secure begin.'}
+              ? 'The line: how many of the sounds read so far the child is likely to read correctly today; the band: how sure that is, where the true number should lie in about nine of ten cases, right after a leap in eight. Dotted: how many the child has read at all.'
+              : 'The line: how likely it is read correctly; the band: how sure that is, where about nine of ten should lie, right after a leap eight. Dashed: where the words shaky and secure begin.'}
           </p>
           <Numbers points={points} single={card !== ''} />
         </>

@@ -110,8 +110,8 @@ export function MeetingPage({ child }: { readonly child: Child }) {
         Counts are of the last four weeks, the last three readings in any case. Shaky: missed in two
         of the last three, or not yet read right, or missed in one of them and likely below{' '}
         {shareSaid(thresholds.value.shaky)} right. Secure: none of the last three missed, and sure
-        by all that was noted. Likely: an estimate; in nine of ten cases the true share lies in the
-        range, and few readings make a wide one.
+        by all that was noted. Likely: an estimate; in about nine of ten cases the true share lies
+        in the range, right after a leap in eight, and few readings make a wide one.
       </p>
       <PracticeNote />
     </article>

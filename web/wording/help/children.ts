@@ -22,6 +22,7 @@ export const CHILDREN: readonly Topic[] = [
       '*Sort by* need puts first whoever needs you first.',
       '*This group* tells what the group needs next, and whether it is ready to move on. *Suggested groups* puts together children who need the same thing.',
       'What was seen always stands first, such as right 4 of 7. Then comes how sure it is. With few readings it says so.',
+      'Where a range is given, the truth lies in it about nine times of ten. A child who has just grown in a leap is often better than its range: three new readings of a card tell.',
     ],
     words: ['secure', 'growing', 'shaky', 'not yet seen'],
   },
