@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import every from '../vitest.config.ts';
+import { unitTests } from '../vitest.config.ts';
 import { fromRoot } from './root.mjs';
 
 /**
@@ -48,6 +48,4 @@ const gone = slow.filter((file) => !existsSync(fromRoot(file)));
 if (gone.length > 0)
   throw new Error(`The quick tests leave out what is not there: ${gone.join(', ')}`);
 
-export default {
-  test: { ...every.test, exclude: [...(every.test?.exclude ?? []), ...slow] },
-};
+export default unitTests(slow);
