@@ -4,7 +4,7 @@
  * Method: our own meanings first (own-meanings.ts); else WordNet's glosses in
  * the order of use, the first that is fit for a classroom, does not explain the
  * word by itself, and fits in 60 characters, whole or to the end of a clause. Only words that a board
- * can make: one syllable, and the commoner ones of two.
+ * can make: one syllable, and the commoner ones of two, and all that have a meaning of our own.
  */
 import type { Reading } from '../core/language/reading.ts';
 import type { Band } from '../core/words/lexicon.ts';
@@ -27,10 +27,12 @@ export function chooseMeanings(
 ): ReadonlyMap<string, string> {
   const found: [string, string][] = [];
   for (const { word, band, readings } of words) {
+    const own = OWN_MEANINGS.get(word);
     const syllables = readings[0]?.syllables.length ?? 0;
-    if (syllables > 2 || (syllables === 2 && band > TWO_SYLLABLE_BANDS)) continue;
+    const isMet = syllables < 2 || (syllables === 2 && band <= TWO_SYLLABLE_BANDS);
+    if (!own && !isMet) continue;
     const meaning =
-      OWN_MEANINGS.get(word) ??
+      own ??
       (glosses.get(word) ?? []).map((gloss) => shorten(gloss, word)).find((text) => text !== null);
     if (meaning) found.push([word, meaning]);
   }
