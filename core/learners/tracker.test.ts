@@ -6,6 +6,7 @@ import { CHOIR } from './belief/numbers.ts';
 import { estimateCard, estimateHabit, estimatePlace } from './estimate.ts';
 import { knowledgeFrom } from './knowledge.ts';
 import type { Observation } from './observation.ts';
+import { startTracker } from './tracker.ts';
 
 const mina = { of: 'child', id: childId('Mina') } as const;
 const tariq = { of: 'child', id: childId('Tariq') } as const;
@@ -127,6 +128,14 @@ describe('what is known of a card', () => {
     const hard = estimate([...known, ...others(false)], mina, SH, 106);
     expect(easy.p).toBeGreaterThan(hard.p + 0.1);
     expect(easy.n).toBe(0);
+  });
+
+  it('that only its group has read is likelier known than one that nobody has', () => {
+    const together = times(6, { child: null });
+    const { read } = knowledgeFrom([reading({ cards: ['m=M'] }), ...together]);
+    const met = estimateCard(read, mina, SH, 106);
+    expect(met.p).toBeGreaterThan(estimateCard(read, mina, 'un=SEEN' as CardId, 106).p);
+    expect(met.n).toBe(0);
   });
 
   it('is drawn to the child’s own standing on other cards', () => {
@@ -278,6 +287,53 @@ describe('a card that is unlike the others of a child', () => {
   it('that was lost is noticed: after twenty right, within eight wrong, and doubted within five', () => {
     expect(among([...right(20), ...wrong(8)], 2).p).toBeLessThan(0.5);
     expect(among([...right(20), ...wrong(5)], 2).low).toBeLessThan(0.5);
+  });
+});
+
+describe('what is expected of a reading', () => {
+  const seen = [
+    ...times(6, {}),
+    ...times(6, { child: childId('Tariq'), right: false, broke: 1 }),
+    ...times(6, { child: null, cards: ['m=M', 'a=AE', 't=T'], right: false, broke: 2 }),
+  ].sort((one, other) => one.day - other.day);
+  const follow = () => {
+    const tracker = startTracker();
+    for (const one of seen) tracker.observe(one);
+    return tracker;
+  };
+
+  it('is a chance for each card, by who reads it', () => {
+    const tracker = follow();
+    const of = (child: ChildId | null, cards: readonly CardId[] = [SH]) =>
+      tracker.expect(reading({ day: 106, child, cards }));
+    expect(of(mina.id, SHIP)).toHaveLength(3);
+    expect(of(mina.id)[0]).toBeGreaterThan(0.7);
+    expect(of(tariq.id)[0]).toBeLessThan(0.3);
+    // The group broke at the vowel each time; of sh it has read nothing together.
+    const [m = 0, a = 1, t = 0] = of(null, ['m=M', 'a=AE', 't=T']);
+    expect(a).toBeLessThan(Math.min(m, t) - 0.2);
+    expect(of(null)[0]).toBeGreaterThan(a);
+  });
+
+  it('goes by what was usual when its day began, however often it is asked', () => {
+    const tracker = follow();
+    const asked = reading({ day: 106, child: mina.id });
+    const first = tracker.expect(asked);
+    expect(tracker.expect(asked)).toEqual(first);
+    expect(tracker.expect({ ...asked, day: 150 })[0]).toBeLessThan(first[0] ?? 0);
+  });
+
+  it('changes nothing of what is known', () => {
+    const [asked, quiet] = [startTracker(), startTracker()];
+    for (const one of seen) {
+      if (one.child !== null) asked.expect(one);
+      asked.observe(one);
+      quiet.observe(one);
+    }
+    for (const who of [mina, tariq, group]) {
+      const [one, other] = [asked, quiet].map(({ known }) => estimateCard(known, who, SH, 106).p);
+      expect(one).toBeCloseTo(other ?? Number.NaN, 9);
+    }
   });
 });
 
