@@ -1,13 +1,21 @@
 import { readFileSync, statSync } from 'node:fs';
+import {
+  ACCENT_HABITS,
+  type Accent,
+  AMERICAN,
+  parseAccent,
+} from '../core/language/accent/accent.ts';
 import type { CardId } from '../core/language/card-id.ts';
 import type { Taught } from '../core/language/taught.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { parseTaught, parseTaughtJson } from '../core/sequence/taught-text.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { decodeLexicon } from '../core/words/lexicon-format.ts';
+import { lexiconHere } from '../core/words/lexicon-here.ts';
 import { decodeMeanings, type Meanings } from '../core/words/meanings.ts';
 import type { WordScreen } from '../core/words/screen.ts';
 import { SCREEN_DATA } from '../core/words/screen-data.ts';
+import { screenHere } from '../core/words/screen-here.ts';
 import { createWordScreen } from '../core/words/word-screen.ts';
 import { Failure, fail } from './failure.ts';
 import { namedFile, type OwnOrder, readOwnOrder } from './own-order.ts';
@@ -16,6 +24,15 @@ import { complain } from './shown.ts';
 /** The word list that the build step made. */
 export function loadLexicon(): Lexicon {
   return decodeLexicon(readFileSync(new URL('../lexicon/dist/words.bin', import.meta.url)));
+}
+
+/** The word list and the screen as a class with this accent hears them. */
+export function loadHere(accent: Accent): {
+  readonly lexicon: Lexicon;
+  readonly screen: WordScreen;
+} {
+  const lexicon = lexiconHere(loadLexicon(), accent);
+  return { lexicon, screen: screenHere(loadScreen(), lexicon, accent) };
 }
 
 /** The short meanings that the build step made. */
@@ -62,6 +79,17 @@ function ownOrder(text: string, quiet = false): OwnOrder | null {
   return /^\uFEFF?\s*[[{]/.test(content)
     ? null
     : readOwnOrder(content, named, loadLexicon(), quiet ? () => {} : complain);
+}
+
+/** How a class speaks, from `--accent pin-pen,r-dropped`; American when it is left out. Ends the command on an unknown habit. */
+export function readAccent(text: string | null): Accent {
+  if (text === null) return AMERICAN;
+  return (
+    parseAccent(text) ??
+    fail(
+      `--accent takes american, or some of these with commas between: ${ACCENT_HABITS.join(', ')}.`,
+    )
+  );
 }
 
 /** The id of a card as typed: `sh`, `ea=EH`. Ends the command when it is unknown. */

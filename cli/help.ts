@@ -11,6 +11,12 @@ const JSON_OUT: Options = [['--json', 'machine-readable output; docs/cli.md desc
 const TAUGHT: Options = [
   ['--taught T', 'what was taught: step:24, a list, @order.csv or @file.json'],
 ];
+const ACCENT: Options = [
+  [
+    '--accent A',
+    'how a class speaks: pin-pen,r-dropped or southern-british; American when left out',
+  ],
+];
 const SEED: Options = [['--seed N', 'a whole number; the same one gives the same']];
 const BOARD: Options = [
   ['--shape S', 'the kind of board, such as syllable or closed'],
@@ -79,7 +85,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
     {
       typed: 'spell WORD…',
       does: 'How words fall into cards and syllables.',
-      options: JSON_OUT,
+      options: [...ACCENT, ...JSON_OUT],
     },
   ],
   [
@@ -87,7 +93,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
     {
       typed: 'wrote WORD=ATTEMPT…',
       does: 'What a child’s spelling shows, sound by sound. Without words it reads lines of WORD=ATTEMPT.',
-      options: [...TAUGHT, ...JSON_OUT],
+      options: [...TAUGHT, ...ACCENT, ...JSON_OUT],
     },
   ],
   [
@@ -99,6 +105,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
         ...TAUGHT,
         ...WORDS,
         ['--contrast i/e', 'pairs that differ only in these two cards'],
+        ...ACCENT,
         ...JSON_OUT,
       ],
     },
@@ -116,7 +123,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
     {
       typed: 'passage FILE --taught T',
       does: 'How much of a text can be read, and why not the rest.',
-      options: [...TAUGHT, ...JSON_OUT],
+      options: [...TAUGHT, ...ACCENT, ...JSON_OUT],
     },
   ],
   [
@@ -137,7 +144,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
     {
       typed: 'drill --taught T --seed N',
       does: 'A three-part drill.',
-      options: [...TAUGHT, ...SEED, ...DRILL, ...JSON_OUT],
+      options: [...TAUGHT, ...SEED, ...DRILL, ...ACCENT, ...JSON_OUT],
     },
   ],
   [

@@ -1,18 +1,19 @@
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { type Because, judgePassage, type Passage, stepForShare } from '../core/texts/passage.ts';
-import { loadLexicon, readTaught, readTextFile } from './engine.ts';
+import { loadHere, readAccent, readTaught, readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
 
 /** `passage FILE --taught T`: how much of a text can be read, and what stands in the way. */
 export function passage(args: readonly string[]): string {
-  const typed = readOptions(args, { taught: 'text' });
+  const typed = readOptions(args, { taught: 'text', accent: 'text' });
   const [file, ...more] = typed.words;
   if (file === undefined || more.length > 0) {
     return fail('Name one text file: sweepline passage story.txt --taught step:24');
   }
   const taught = readTaught(typed.text('taught'));
-  const judged = judgePassage(readTextFile(file), taught, loadLexicon(), SEQUENCE);
+  const { lexicon } = loadHere(readAccent(typed.text('accent')));
+  const judged = judgePassage(readTextFile(file), taught, lexicon, SEQUENCE);
   return typed.flag('json') ? JSON.stringify(passageJson(judged)) : passageText(judged);
 }
 

@@ -111,7 +111,7 @@ const MOST_WORDS = 2000;
 
 function words(typed: Typed, look: SheetLook): readonly Page[] {
   const lexicon = loadLexicon();
-  const found = readWords(typed, lexicon).slice(
+  const found = readWords(typed, lexicon, loadScreen()).slice(
     0,
     typed.whole('limit', USUAL_WORDS, 1, MOST_WORDS),
   );

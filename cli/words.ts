@@ -4,7 +4,7 @@ import { findWords, minimalPairs, type WordQuery } from '../core/words/finder.ts
 import type { Lexicon } from '../core/words/lexicon.ts';
 import type { WordScreen } from '../core/words/screen.ts';
 import { parseShape } from '../core/words/word-shape.ts';
-import { loadLexicon, loadScreen, readCard, readTaught } from './engine.ts';
+import { loadHere, readAccent, readCard, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 
@@ -22,10 +22,10 @@ export const WORD_OPTIONS = {
 
 /** `words --taught T`: the words that can be read with it, commonest first. */
 export function words(args: readonly string[]): string {
-  const typed = readOptions(args, { ...WORD_OPTIONS, contrast: 'text' });
+  const typed = readOptions(args, { ...WORD_OPTIONS, contrast: 'text', accent: 'text' });
   if (typed.words.length > 0) fail(`words takes options only; “${typed.words[0]}” is none.`);
-  const lexicon = loadLexicon();
-  const found = readWords(typed, lexicon);
+  const { lexicon, screen } = loadHere(readAccent(typed.text('accent')));
+  const found = readWords(typed, lexicon, screen);
   const limit = typed.whole('limit', Number.MAX_SAFE_INTEGER, 0, Number.MAX_SAFE_INTEGER);
   const contrast = typed.text('contrast');
   if (contrast !== null) return pairsFound(lexicon, found, contrast, limit, typed.flag('json'));
@@ -35,9 +35,8 @@ export function words(args: readonly string[]): string {
 }
 
 /** Indexes of the words that `WORD_OPTIONS` asks for and the word screen clears; `--limit` is the caller's. */
-export function readWords(typed: Typed, lexicon: Lexicon): readonly number[] {
+export function readWords(typed: Typed, lexicon: Lexicon, screen: WordScreen): readonly number[] {
   const syllables = typed.text('syllables') === null ? null : typed.whole('syllables', 1, 1, 12);
-  const screen = loadScreen();
   return findWords(lexicon, {
     taught: readTaught(typed.text('taught')),
     irregular: typed.flag('irregular'),

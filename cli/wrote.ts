@@ -1,12 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { graphemeOf } from '../core/language/card-id.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
+import { asSaidHere } from '../core/spelling/as-said-here.ts';
 import type { AttemptReading, ReadWith } from '../core/spelling/attempt.ts';
 import { inPlainWords } from '../core/spelling/plain-words.ts';
 import { readAttempt } from '../core/spelling/read-attempt.ts';
 import { isFamiliarIn, saidWord } from '../core/spelling/said-word.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
-import { loadLexicon, readTaught } from './engine.ts';
+import { loadHere, readAccent, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
 import { complain } from './shown.ts';
@@ -17,15 +18,18 @@ import { complain } from './shown.ts';
  * number, and the others are read.
  */
 export function wrote(args: readonly string[]): string {
-  const typed = readOptions(args, { taught: 'text' });
-  const lexicon = loadLexicon();
+  const typed = readOptions(args, { taught: 'text', accent: 'text' });
+  const accent = readAccent(typed.text('accent'));
+  const { lexicon } = loadHere(accent);
   const given = typed.text('taught');
   const known: ReadWith = {
     taught: given === null ? null : readTaught(given),
     isFamiliar: isFamiliarIn(lexicon),
   };
   const isJson = typed.flag('json');
-  const show = isJson ? attemptJson : attemptLine;
+  const read = (attempt: AttemptReading) => asSaidHere(attempt, accent);
+  const show = (attempt: AttemptReading) =>
+    isJson ? attemptJson(read(attempt)) : attemptLine(read(attempt));
   const shown =
     typed.words.length > 0
       ? typed.words.map((text) => {

@@ -1,3 +1,5 @@
+import { type Accent, AMERICAN } from '../language/accent/accent.ts';
+import { soundsHere } from '../language/accent/sounds-here.ts';
 import type { CardId } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';
 import { correspondenceById } from '../language/correspondences.ts';
@@ -6,11 +8,12 @@ import { APART } from '../sequence/apart.ts';
 
 /**
  * The pairs of taught cards that children mix up and that can be turned one into the other on a board:
- * both vowels or both consonants, and neither the same letters nor the same sound. By id.
+ * both vowels or both consonants, and neither the same letters nor the same sound in this class. By id.
  */
-export function contrastChoices({
-  correspondences,
-}: Pick<Taught, 'correspondences'>): readonly (readonly [CardId, CardId])[] {
+export function contrastChoices(
+  { correspondences }: Pick<Taught, 'correspondences'>,
+  accent: Accent = AMERICAN,
+): readonly (readonly [CardId, CardId])[] {
   return APART.map(({ cards }) => cards).filter(([one, other]) => {
     if (!correspondences.has(one) || !correspondences.has(other)) return false;
     const left = correspondenceById.get(one);
@@ -20,7 +23,7 @@ export function contrastChoices({
       right !== undefined &&
       isVowelCard(left) === isVowelCard(right) &&
       left.grapheme !== right.grapheme &&
-      left.phonemes.join(' ') !== right.phonemes.join(' ')
+      soundsHere(left.phonemes, accent).join(' ') !== soundsHere(right.phonemes, accent).join(' ')
     );
   });
 }

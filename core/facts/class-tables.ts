@@ -200,25 +200,27 @@ const rowsOf: Readonly<Record<ClassTable, (spec: TablesSpec) => Rows>> = {
 
   spelling: ({ state }) =>
     [...state.papers.values()].flatMap((record) =>
-      attemptsOf(record, [...state.children.keys()]).flatMap(({ child, said, wrote, read }) => {
-        if (read === null) return [];
-        const sounded = read.cards.filter(({ id }) => !id.endsWith('=-'));
-        const heard = sounded.filter((card) => card.heard);
-        return [
-          [
-            record.day,
-            nameOf(child, state),
-            said.word,
-            wrote,
-            read.wordRight ? 'yes' : 'no',
-            sounded.length,
-            heard.length,
-            heard.filter(isSpelled).length,
-            read.sequences.right,
-            read.sequences.of,
-          ],
-        ];
-      }),
+      attemptsOf(record, [...state.children.keys()], state.accent).flatMap(
+        ({ child, said, wrote, read }) => {
+          if (read === null) return [];
+          const sounded = read.cards.filter(({ id }) => !id.endsWith('=-'));
+          const heard = sounded.filter((card) => card.heard);
+          return [
+            [
+              record.day,
+              nameOf(child, state),
+              said.word,
+              wrote,
+              read.wordRight ? 'yes' : 'no',
+              sounded.length,
+              heard.length,
+              heard.filter(isSpelled).length,
+              read.sequences.right,
+              read.sequences.of,
+            ],
+          ];
+        },
+      ),
     ),
 };
 

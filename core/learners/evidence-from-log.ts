@@ -18,7 +18,7 @@ import type { Observation } from './observation.ts';
 /** What the model needs of a class. */
 type ClassDrills = Pick<
   ClassState,
-  'drills' | 'checks' | 'papers' | 'groups' | 'children' | 'calendar'
+  'drills' | 'checks' | 'papers' | 'groups' | 'children' | 'calendar' | 'accent'
 >;
 
 /**
@@ -113,11 +113,11 @@ function addSpellings(
   list: Observation[],
   record: PapersRecord,
   groups: Groups,
-  { children }: ClassDrills,
+  { children, accent }: ClassDrills,
 ): void {
   const day = record.day === null ? null : parseDay(record.day);
   if (day === null) return;
-  for (const attempt of attemptsOf(record, [...children.keys()])) {
+  for (const attempt of attemptsOf(record, [...children.keys()], accent)) {
     const { child, said } = attempt;
     const of = { day, child, groups: groups.of(child), task: 'spell', from: 'check' } as const;
     for (const told of spellingsTold(attempt)) list.push({ ...of, ...told, heard: null });

@@ -1,7 +1,9 @@
 import type { ChildId } from '../ids.ts';
+import type { Accent } from '../language/accent/accent.ts';
 import type { PaperAnswer, PapersWord } from '../log/event.ts';
 import { answerKey, type PapersRecord } from '../log/papers-record.ts';
 import { asMeant } from '../spelling/as-meant.ts';
+import { asSaidHere } from '../spelling/as-said-here.ts';
 import type { AttemptReading, CardVerdict } from '../spelling/attempt.ts';
 import { readAttempt } from '../spelling/read-attempt.ts';
 import { readingOfWord } from './said-words.ts';
@@ -24,20 +26,25 @@ export interface PaperAttempt {
 type ReadAnswer = Pick<PaperAttempt, 'wrote' | 'cards' | 'read'>;
 
 /**
- * An answer read; null when the child was away, or nothing was read yet. What was read once is kept as
+ * An answer read, in a class with this accent; null when the child was away, or nothing was read yet. What was read once is kept as
  * long as the answer is, since every event asks for all of them.
  */
-export function readAnswer(answer: PaperAnswer, said: PapersWord): ReadAnswer | null {
+export function readAnswer(
+  answer: PaperAnswer,
+  said: PapersWord,
+  accent: Accent,
+): ReadAnswer | null {
   const known = kept.get(answer);
-  if (known && known.said === said) return known.read;
-  const read = readNow(answer, said);
-  kept.set(answer, { said, read });
+  const key = accent.join(' ');
+  if (known && known.said === said && known.key === key) return known.read;
+  const read = readNow(answer, said, accent);
+  kept.set(answer, { said, key, read });
   return read;
 }
 
-const kept = new WeakMap<PaperAnswer, { said: PapersWord; read: ReadAnswer | null }>();
+const kept = new WeakMap<PaperAnswer, { said: PapersWord; key: string; read: ReadAnswer | null }>();
 
-function readNow(answer: PaperAnswer, said: PapersWord): ReadAnswer | null {
+function readNow(answer: PaperAnswer, said: PapersWord, accent: Accent): ReadAnswer | null {
   if (answer.kind === 'absent' || answer.kind === 'unread') return null;
   const reading = readingOfWord(said);
   if (answer.kind === 'wrote') {
@@ -45,7 +52,7 @@ function readNow(answer: PaperAnswer, said: PapersWord): ReadAnswer | null {
       taught: null,
       isFamiliar: () => answer.isWord === true,
     });
-    const read = asMeant(asWritten, answer.meant ?? []);
+    const read = asMeant(asSaidHere(asWritten, accent), answer.meant ?? []);
     return { wrote: answer.text, cards: read.cards, read };
   }
   const { cards } = readAttempt([reading], said.word, { taught: null, isFamiliar: () => true });
@@ -57,15 +64,16 @@ function readNow(answer: PaperAnswer, said: PapersWord): ReadAnswer | null {
   };
 }
 
-/** Every attempt of a pile, word by word, as the children of it were read. */
+/** Every attempt of a pile, word by word, as the children of it were read, in a class that speaks so. */
 export function attemptsOf(
   record: PapersRecord,
   children: readonly ChildId[],
+  accent: Accent,
 ): readonly PaperAttempt[] {
   return record.words.flatMap((said) =>
     children.flatMap((child) => {
       const answer = record.answers.get(answerKey(child, said.slot));
-      const read = answer ? readAnswer(answer, said) : null;
+      const read = answer ? readAnswer(answer, said, accent) : null;
       return read ? [{ child, slot: said.slot, said, ...read }] : [];
     }),
   );

@@ -52,7 +52,7 @@ const wrote = (text: string, isWord?: boolean): PaperAnswer => ({
 
 const attempts = (...told: Told[]) => {
   const pile = classWith(...told).state.papers.get(papersId('pile'))!;
-  return attemptsOf(pile, ['ann', 'ben'].map(childId));
+  return attemptsOf(pile, ['ann', 'ben'].map(childId), []);
 };
 
 describe('a list of words', () => {
@@ -85,7 +85,7 @@ describe('a pile of papers', () => {
     const pile = state.papers.get(papersId('pile'))!;
     expect(pile.words.map(({ word }) => word)).toEqual(['sip', 'rain', 'lake']);
     expect(
-      attemptsOf(pile, ['ann', 'ben'].map(childId)).map(({ read }) => read?.wordRight),
+      attemptsOf(pile, ['ann', 'ben'].map(childId), []).map(({ read }) => read?.wordRight),
     ).toEqual([true]);
   });
 
@@ -105,12 +105,12 @@ describe('a pile of papers', () => {
       ['them', 3],
     ]);
     expect(pile.nextSlot).toBe(4);
-    expect(attemptsOf(pile, [childId('ann')]).map(({ said, wrote }) => [said.word, wrote])).toEqual(
-      [
-        ['lake', 'lak'],
-        ['them', 'dem'],
-      ],
-    );
+    expect(
+      attemptsOf(pile, [childId('ann')], []).map(({ said, wrote }) => [said.word, wrote]),
+    ).toEqual([
+      ['lake', 'lak'],
+      ['them', 'dem'],
+    ]);
   });
 
   it('its day can be set later, and taken away', () => {
@@ -185,7 +185,7 @@ describe('what papers show', () => {
       ...spec,
     }));
     const pile = replay(classId('class'), events).papers.get(papersId('pile'))!;
-    const [slip] = commonSlips(attemptsOf(pile, [childId('ann')]));
+    const [slip] = commonSlips(attemptsOf(pile, [childId('ann')], []));
     expect(slip).toMatchObject({ need: 'spelling', cards: ['ai=EH'], byHeart: ['said'] });
     expect(commonSlips(attempts(['ann', 1, wrote('rane')]))[0]?.byHeart).toEqual([]);
   });

@@ -39,6 +39,7 @@ export type SpellingHabit = (typeof SPELLING_HABITS)[number];
  * `syllabic`, *brd*; `affricated`, *chran*; `flapped`, *budder*; `after-s`, *sdop*; `weak-vowel`,
  * *rabet*; `nasal-lost`, *jup*; `liquid-lost`, *hep*; `cluster-part`, *sop* for *stop*; or the feature
  * in which the sound written differs from the sound said. `meant`: the teacher says that it was heard.
+ * `accent`: the class says it so.
  */
 export type Fact =
   | 'letter-name'
@@ -51,6 +52,7 @@ export type Fact =
   | 'liquid-lost'
   | 'cluster-part'
   | 'meant'
+  | 'accent'
   | Difference;
 
 /** One card of the word said, and what was written for it. */

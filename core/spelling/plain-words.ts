@@ -14,6 +14,7 @@ export function inPlainWords({ answer, cards, added, wordRight, wrote }: Attempt
       ? 'heard every sound'
       : `${listed(missed.map(({ id }) => graphemeOf(id)))} not heard${missed.length < cards.length ? '; the rest heard' : ''}`,
     ...spellingNotes(cards),
+    ...accentNotes(cards),
     ...(extra === '' ? [] : [`${extra} added`]),
   ];
   return notes.join('; ');
@@ -33,6 +34,14 @@ function spellingNotes(cards: readonly CardVerdict[]): readonly string[] {
     ...(turned.size > 0 ? [`${listed([...turned])} turned`] : []),
     ...(outOfOrder ? ['letters in another order'] : []),
   ];
+}
+
+/** What was written as the class says it: *e as i is how we say it here*. */
+function accentNotes(cards: readonly CardVerdict[]): readonly string[] {
+  const said = cards
+    .filter(({ fact }) => fact === 'accent')
+    .map(({ id, letters }) => `${graphemeOf(id)} as ${letters}`);
+  return said.length === 0 ? [] : [`${listed([...new Set(said)])} is how we say it here`];
 }
 
 /** A habit as it is said in a sentence. */

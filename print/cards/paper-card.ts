@@ -107,8 +107,8 @@ function placeOf(shape: CardShape, places: readonly Place[], isVowel: boolean): 
 
 /** What a class adds to the backs of its cards. */
 export interface Told {
-  /** Sounds as they are written for her. */
-  readonly said: (sounds: readonly Phoneme[]) => string;
+  /** Sounds as they are written for her, by the letters that spell them. */
+  readonly said: (sounds: readonly Phoneme[], grapheme?: string) => string;
   /** Words that show a card. */
   readonly words: (id: CardId) => readonly string[];
   /** The step that teaches a card; null where none does. */
@@ -123,6 +123,6 @@ export function toldCard(id: CardId, { said, words, step }: Told): PaperCard {
   const sound =
     known.kind === 'cluster'
       ? known.parts.map((part) => said(correspondenceById.get(part)?.phonemes ?? [])).join(' ')
-      : said(known.phonemes);
+      : said(known.phonemes, known.grapheme);
   return { ...card, back: { ...card.back, sound, words: words(id), step: step(id) } };
 }

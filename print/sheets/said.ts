@@ -5,8 +5,13 @@ import type { SheetLook } from './sheet-look.ts';
 export function said(
   sounds: readonly Phoneme[],
   { style, typeface }: Pick<SheetLook, 'style' | 'typeface'>,
+  grapheme?: string,
 ): string {
-  return printable(soundLabel(sounds, style), () => soundLabel(sounds, 'classroom'), typeface);
+  return printable(
+    soundLabel(sounds, style, grapheme),
+    () => soundLabel(sounds, 'classroom'),
+    typeface,
+  );
 }
 
 /** A text, or another in its place where the typeface lacks a character of it. */

@@ -19,6 +19,7 @@ import {
 import { isFamiliarIn } from '../../core/spelling/said-word.ts';
 import { newId } from '../device/log/ids.ts';
 import { remembered } from '../device/remembered.ts';
+import { accent } from './accent.ts';
 import { readyEngine } from './engine-ready.ts';
 import { classState, group, record, recordUndoable, takeBack } from './open-class.ts';
 import { noteUndo } from './undo.ts';
@@ -166,6 +167,7 @@ export function attemptsOfPile(pile: PapersRecord): readonly PaperAttempt[] {
   return attemptsOf(
     pile,
     childrenOfPile(pile).map(({ id }) => id),
+    accent.value,
   );
 }
 
@@ -187,7 +189,7 @@ export interface ChildSpelling {
 /** A child's spelling by its papers; null while none of its was read. */
 export function spellingOf(child: ChildId): ChildSpelling | null {
   const papers = piles.value
-    .map((pile) => attemptsOf(pile, [child]))
+    .map((pile) => attemptsOf(pile, [child], accent.value))
     .filter((attempts) => attempts.length > 0);
   const attempts = papers.flat();
   if (attempts.length === 0) return null;

@@ -51,7 +51,7 @@ function saidByRule(reading: Reading, at: number, opens: boolean): readonly Here
     if (reading.syllables.length > 3 && /^(y|ily|ies)$/.test(rest)) return ['AX', 'R'];
     return FORCE.test(rest) ? ['AO', 'R'] : ['OH', 'R'];
   }
-  if (id === 'our=ER' && opens) return ['AH', 'R'];
+  if (id === 'our=ER' && opens && !isWeak(reading, at)) return ['AH', 'R'];
   const [sound, second] = phonemes;
   if (second === 'R' && phonemes.length === 2) {
     const r = { AA: 'AA', AO: 'AO', EH: 'EA', IH: 'IA', UH: 'AO' }[sound as string];
@@ -92,7 +92,7 @@ const YOD_LETTERS: ReadonlySet<string> = new Set(['u', 'u_e', 'ue', 'ew', 'eu'])
  */
 function isWeak({ cards, syllables, word }: Reading, at: number): boolean {
   const { letters, grapheme } = cards[at] as CardReading;
-  if (/^(ir|ear|our|yr)/.test(grapheme) || syllables.length === 1) return false;
+  if (/^(ir|ear|yr)/.test(grapheme) || syllables.length === 1) return false;
   const from = letters[0] as number;
   if (STRESSED_ER.test(word)) return false;
   const rest = word.slice((letters.at(-1) as number) + 1);

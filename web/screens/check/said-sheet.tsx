@@ -1,7 +1,9 @@
 import type { CheckForm } from '../../../core/checks/check-form.ts';
-import { likelySlips } from '../../../core/language/likely-slips.ts';
+import { isSaidHere } from '../../../core/language/accent/is-said-here.ts';
+import { soundsOf } from '../../../core/language/card-id.ts';
+import { type LikelySlip, likelySlips } from '../../../core/language/likely-slips.ts';
 import type { ItemReading, Slip } from '../../../core/log/event.ts';
-import { soundStyle } from '../../state/accent.ts';
+import { accent, soundStyle } from '../../state/accent.ts';
 import { slipKey, slipShort } from '../../wording/slip-short.ts';
 import { type WholeMark, withHeard, withoutBroken } from './marking.ts';
 
@@ -21,6 +23,9 @@ export function SaidSheet({ form, item, card, reading, onSay, onWhole }: SaidShe
   const id = form.items[item]?.cards[card - 1];
   const slips =
     id === undefined ? [] : likelySlips(id, form.kind === 'letter-sounds' ? 'visual' : 'blending');
+  const sounds = (form.items[item]?.cards ?? []).map(soundsOf);
+  const isHere = (slip: LikelySlip) =>
+    slip.kind === 'phoneme' && isSaidHere(sounds, card - 1, [slip.sound], accent.value);
   const say = (heard: Slip) =>
     onSay(withHeard(reading, card, heard), `heard ${slipShort(heard, notation)}`);
   return (
@@ -32,9 +37,14 @@ export function SaidSheet({ form, item, card, reading, onSay, onWhole }: SaidShe
             key={slipKey(slip)}
             type="button"
             class="choice text said-choice"
-            onClick={() => say(slip)}
+            onClick={() =>
+              isHere(slip)
+                ? onSay(withoutBroken(reading, card), 'right, as we say it here')
+                : say(slip)
+            }
           >
             {slipShort(slip, notation)}
+            {isHere(slip) && ', as we say it: right'}
           </button>
         ))}
       </div>

@@ -1,10 +1,11 @@
-import { lettersShown, soundsOf } from '../../../core/language/card-id.ts';
+import { graphemeOf, lettersShown, soundsOf } from '../../../core/language/card-id.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
 import type { PaperAnswer, PapersWord } from '../../../core/log/event.ts';
 import { readAnswer } from '../../../core/papers/attempts.ts';
 import { isSpelled } from '../../../core/papers/spelling-shown.ts';
 import type { CardVerdict } from '../../../core/spelling/attempt.ts';
 import { inPlainWords } from '../../../core/spelling/plain-words.ts';
+import { accent, soundStyle } from '../../state/accent.ts';
 
 /** What an answer shows at a glance: right, heard but spelled otherwise, a sound not heard, or none of these. */
 export type Glance = 'right' | 'heard' | 'missed' | 'none';
@@ -21,7 +22,7 @@ export interface Shown {
 /** An answer at a glance. */
 export function shownAnswer(answer: PaperAnswer, said: PapersWord): Shown {
   if (answer.kind === 'absent') return { glance: 'none', text: 'away', note: '' };
-  const read = readAnswer(answer, said);
+  const read = readAnswer(answer, said, accent.value);
   if (!read) return { glance: 'none', text: '', note: '' };
   if (!read.read) {
     const broke = said.cards.filter((_, at) => read.cards[at] === null).map(lettersShown);
@@ -40,7 +41,7 @@ export function shownAnswer(answer: PaperAnswer, said: PapersWord): Shown {
 /** One plain sentence on an answer. */
 export function sentenceOf(answer: PaperAnswer, said: PapersWord): string {
   if (answer.kind === 'absent') return 'Away.';
-  const read = readAnswer(answer, said);
+  const read = readAnswer(answer, said, accent.value);
   if (!read) return 'Not read yet.';
   if (read.read) return sentence(inPlainWords(read.read));
   const broke = said.cards.filter((_, at) => read.cards[at] === null).map(lettersShown);
@@ -66,7 +67,7 @@ export function glanceOf(card: CardVerdict): Glance {
 /** A card's sound for her: /sh/. */
 export function soundOf(said: PapersWord, at: number): string {
   const id = said.cards[at];
-  return id === undefined ? '' : soundLabel(soundsOf(id));
+  return id === undefined ? '' : soundLabel(soundsOf(id), soundStyle.value, graphemeOf(id));
 }
 
 function firstNote(cards: readonly CardVerdict[], isOther: boolean): string {

@@ -5,6 +5,7 @@ import { isSpelled } from '../../../core/papers/spelling-shown.ts';
 import { canBeMeant } from '../../../core/spelling/as-meant.ts';
 import type { AttemptReading } from '../../../core/spelling/attempt.ts';
 import { Card, CardFace } from '../../controls/card.tsx';
+import { accent } from '../../state/accent.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { cardSaid, glanceOf, sentenceOf, soundOf } from './answer-said.ts';
 
@@ -24,7 +25,7 @@ interface ReadBackProps {
 /** What was written, read back in cards and in one plain sentence; or the cards to tap. */
 export function ReadBack(props: ReadBackProps) {
   const { title, said, answer, onBreak, onMeant, onRight, onClear, onNext } = props;
-  const read = readAnswer(answer, said)?.read ?? null;
+  const read = readAnswer(answer, said, accent.value)?.read ?? null;
   const broken = answer.kind === 'broke' ? answer.cards : [];
   const slips = (read?.answer === 'attempt' ? read.cards : []).filter(
     ({ verdict }) => verdict !== 'same',

@@ -17,8 +17,9 @@ export function ClassSpeech() {
         <h2>How we say it here</h2>
       </legend>
       <p class="quiet">
-        The word list speaks one kind of American. Say how your class speaks: nonsense, hidden words
-        and the sounds on cards go by it.
+        The word list speaks one kind of American. Say how your class speaks, and a child who reads
+        or writes as the class speaks is heard right. Nonsense, hidden words and the sounds on cards
+        go by it too.
       </p>
       {HABITS.map(({ habit, says, means, on, off }) => {
         const isOwn = british && NOT_WITH_BRITISH.includes(habit);
@@ -74,7 +75,8 @@ const HABITS: readonly HabitSaid[] = [
         <i>pin</i> and <i>pen</i> sound alike
       </>
     ),
-    means: 'Before m and n only: ten and tin are one sound too.',
+    means:
+      'Before m and n only: a child who reads ten as tin is right; pin for pen was heard well.',
     on: 'pin and pen sound alike here.',
     off: 'pin and pen sound different here.',
   },

@@ -1,6 +1,7 @@
 import { AIMS } from '../../../core/boards/search/aims.ts';
 import { contrastChoices, contrastThrees } from '../../../core/drills/contrasts.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
+import { accent } from '../../state/accent.ts';
 import { freshSeed, remakeDrill, type Wishes, wishes } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
 import { aimNames } from '../../wording/aim-names.ts';
@@ -31,7 +32,7 @@ export function WishChoices() {
   const now = wishes.value;
   const remake = (some: Partial<Wishes>, said: string) =>
     remakeDrill({ ...now, ...some }, freshSeed(), said);
-  const pairs = [...contrastChoices(taught.value), ...contrastThrees(taught.value)];
+  const pairs = [...contrastChoices(taught.value, accent.value), ...contrastThrees(taught.value)];
   const chosen = now.contrast === null ? '' : pairKey(now.contrast);
   return (
     <div class="wishes">

@@ -85,7 +85,7 @@ function toldOf(
 ): Told {
   const words = wordsOfCards(ids, 2, { ...sources, taught });
   return {
-    said: (sounds) => said(sounds, look),
+    said: (sounds, grapheme) => said(sounds, look, grapheme),
     words: (id) => words.get(id) ?? [],
     step: (id) => stepOf(progress.sequence, itemOfCard(id)),
   };
