@@ -1,4 +1,5 @@
 import { AxeBuilder } from '@axe-core/playwright';
+import { source } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 
@@ -27,17 +28,31 @@ export async function barriersIn(
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
 }
 
+/** The looks of the app beside the one that most see, and colors that the device forces upon every page. */
+const LOOKS = ['dark', 'contrast', 'forced'] as const;
+
 /**
- * Where letters stand out too little from their ground in this look, one line for each; the class map is left
- * out, whose hundreds of cells are all alike.
+ * Where letters stand out too little from their ground in any of these looks, one line for each; the class
+ * map is left out, whose hundreds of cells are all alike.
  */
-export async function faintIn(page: Page, look: 'dark' | 'contrast'): Promise<readonly string[]> {
-  await page.evaluate((name) => {
-    document.documentElement.dataset.look = name;
-  }, look);
-  const axe = new AxeBuilder({ page }).withRules(['color-contrast']).exclude('.map-table');
-  const { violations } = await axe.analyze();
-  return violations.flatMap(({ nodes }) => nodes.map(({ html }) => html));
+export async function faintIn(page: Page): Promise<readonly string[]> {
+  const faint: string[] = [];
+  await page.evaluate(source);
+  for (const look of LOOKS) {
+    if (look === 'forced') await page.emulateMedia({ forcedColors: 'active' });
+    const found = await page.evaluate(async (name) => {
+      if (name !== 'forced') document.documentElement.dataset.look = name;
+      const { axe } = globalThis as unknown as { readonly axe: typeof import('axe-core') };
+      const { violations } = await axe.run(
+        { exclude: ['.map-table'] },
+        { runOnly: ['color-contrast'], resultTypes: ['violations'] },
+      );
+      return violations.flatMap(({ nodes }) => nodes.map(({ html }) => html));
+    }, look);
+    faint.push(...found.map((html) => `${look}: ${html}`));
+  }
+  await page.emulateMedia({ forcedColors: 'none' });
+  return faint;
 }
 
 /**
