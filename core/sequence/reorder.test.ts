@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { SEQUENCE } from './built-in.ts';
 import { addItem, dropItem, makeProgress, type Progress, taughtOf } from './progress.ts';
-import { moveStageOf, moveStepOf, stagesOf } from './reorder.ts';
+import { beginStageAt, moveStageOf, moveStepOf, renameStageOf, stagesOf } from './reorder.ts';
 
 const last = SEQUENCE.steps.length;
 const anyStep = fc.integer({ min: 1, max: last });
@@ -84,5 +84,43 @@ describe('moving a stage', () => {
     const progress = makeProgress(SEQUENCE);
     expect(moveStageOf(progress, 0, stages.length)).toBe(progress);
     expect(moveStageOf(progress, -1, 2)).toBe(progress);
+  });
+});
+
+describe('naming a stage', () => {
+  const namesOf = ({ sequence }: Progress) => stagesOf(sequence.steps).map(({ stage }) => stage);
+  const names = namesOf(makeProgress(SEQUENCE));
+
+  test('changes its name alone, and never what was taught', () => {
+    fc.assert(
+      fc.property(anyProgress, anyStage, (progress, place) => {
+        const next = renameStageOf(progress, place, ' Our first weeks ');
+        expect(namesOf(next)).toEqual(names.with(place, 'Our first weeks'));
+        expect(sorted(next)).toEqual(sorted(progress));
+        expect(next.upTo).toBe(progress.upTo);
+      }),
+    );
+  });
+
+  test('begins a new one with any step; the rest of its stage goes with it', () => {
+    fc.assert(
+      fc.property(anyProgress, anyStep, (progress, number) => {
+        const next = beginStageAt(progress, number, 'After the break');
+        const run = stagesOf(next.sequence.steps).find(({ stage }) => stage === 'After the break');
+        const was = SEQUENCE.steps[number - 1]?.stage;
+        const rest = SEQUENCE.steps.filter((step) => step.stage === was && step.number >= number);
+        expect(run?.steps.map(({ title }) => title)).toEqual(rest.map(({ title }) => title));
+        expect(sorted(next)).toEqual(sorted(progress));
+      }),
+    );
+  });
+
+  test.each([
+    ['an empty name', 0, '  '],
+    ['the name it has', 0, names[0] as string],
+    ['no such stage', names.length, 'x'],
+  ])('%s changes nothing', (_, place, name) => {
+    const progress = makeProgress(SEQUENCE, 12);
+    expect(renameStageOf(progress, place, name)).toBe(progress);
   });
 });

@@ -37,6 +37,31 @@ export function moveStageOf(progress: Progress, from: number, to: number): Progr
   );
 }
 
+/** Gives the stage at `place`, counted from 0, another name. An empty name, or a place outside, changes nothing. */
+export function renameStageOf(progress: Progress, place: number, name: string): Progress {
+  const run = stagesOf(progress.sequence.steps)[place];
+  return run ? inStage(progress, run.steps, name) : progress;
+}
+
+/** Begins a stage with the step of this number: it and those of its stage that follow bear the name from then on. */
+export function beginStageAt(progress: Progress, number: number, name: string): Progress {
+  const run = stagesOf(progress.sequence.steps).find(({ steps }) =>
+    steps.some((step) => step.number === number),
+  );
+  const rest = run?.steps.filter((step) => step.number >= number) ?? [];
+  return inStage(progress, rest, name);
+}
+
+function inStage(progress: Progress, some: readonly Step[], name: string): Progress {
+  const stage = name.trim();
+  if (stage === '' || some.every((step) => step.stage === stage)) return progress;
+  const numbers = new Set(some.map(({ number }) => number));
+  const steps = progress.sequence.steps.map((step) =>
+    numbers.has(step.number) ? { ...step, stage } : step,
+  );
+  return { ...progress, sequence: { ...progress.sequence, steps } };
+}
+
 /** The same steps in another order; nothing becomes taught or untaught by a move. */
 function inOrder(progress: Progress, steps: readonly Step[]): Progress {
   const wasTaught = steps.map(({ number }) => number <= progress.upTo);

@@ -82,9 +82,9 @@ describe('her own order', () => {
   it('moves a stage with all its steps, by mouse and by keys, and never what the class knows', async () => {
     const { page, errors } = await atOrder();
     const stages = page.getByRole('list', { name: 'Stages' }).getByRole('listitem');
-    const names = () => stages.getByRole('button').allTextContents();
+    const names = () => stages.locator('button:first-child').allTextContents();
     const before = await names();
-    await stages.nth(3).getByRole('button').focus();
+    await stages.nth(3).getByRole('button').first().focus();
     await page.keyboard.press('Alt+ArrowUp');
     const after = await names();
     expect(after.slice(2, 4)).toEqual([before[3], before[2]]);
@@ -92,6 +92,32 @@ describe('her own order', () => {
     await stages.nth(2).dragTo(stages.nth(0));
     expect((await names())[0]).toBe(before[3]);
     await page.getByText('what your class knows stays known', { exact: false }).waitFor();
+    expect(errors).toEqual([]);
+  });
+
+  it('moves a step by mouse, and names and begins stages by keys', async () => {
+    const { page, errors } = await atOrder();
+    const first = await titleOf(steps(page).nth(0));
+    await steps(page).nth(0).locator('.step-grip').dragTo(steps(page).nth(2));
+    await expect.poll(() => titleOf(steps(page).nth(2))).toBe(first);
+    await page
+      .getByRole('button', { name: /^Rename: / })
+      .first()
+      .focus();
+    await page.keyboard.press('Enter');
+    await page.getByLabel('Name of the stage').fill('Our first weeks');
+    await page.keyboard.press('Enter');
+    await page.getByText('The stage is now called Our first weeks.').waitFor();
+    await page.getByRole('button', { name: /^New stage here: step 4, / }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByLabel('Name of the stage').fill('After the break');
+    await page.keyboard.press('Enter');
+    const stages = page.getByRole('list', { name: 'Stages' });
+    await stages.getByText('After the break').waitFor();
+    const names = await stages.locator('.rail-name b').allTextContents();
+    expect(names.slice(0, 2)).toEqual(['Our first weeks', 'After the break']);
+    await page.keyboard.press('Control+z');
+    await stages.getByText('After the break').waitFor({ state: 'detached' });
     expect(errors).toEqual([]);
   });
 

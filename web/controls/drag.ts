@@ -59,7 +59,10 @@ function listen(root: HTMLElement, drop: (what: string, at: string) => void): ()
 
   function onDown(event: PointerEvent): void {
     isJustDropped = false;
-    const element = (event.target as Element).closest<HTMLElement>('[data-drag]');
+    const target = event.target as Element;
+    // In a field a mouse that moves selects text.
+    if (target.closest('input')) return;
+    const element = target.closest<HTMLElement>('[data-drag]');
     if (!element || held || event.button !== 0 || !event.isPrimary) return;
     held = {
       element,
@@ -130,7 +133,8 @@ function listen(root: HTMLElement, drop: (what: string, at: string) => void): ()
 
   /** The click that ends a drag is none. */
   function onClick(event: MouseEvent): void {
-    if (!isJustDropped) return;
+    // A key's click is meant, wherever the mouse let go before.
+    if (!isJustDropped || event.detail === 0) return;
     isJustDropped = false;
     event.preventDefault();
     event.stopPropagation();

@@ -37,7 +37,7 @@ const ROOT_NOTE = 'a part with a meaning: its letters are read as they were taug
 /**
  * The phrases, longer before shorter where one begins the other. What each
  * opens is what the engine checks words by: clusters, longer words, the vowel
- * that fades, and cards. A rule of writing alone (drop the e) teaches no card.
+ * that fades, and cards.
  * Common practice, no source.
  */
 export const PHRASES: readonly Phrase[] = [
@@ -73,13 +73,13 @@ export const PHRASES: readonly Phrase[] = [
   ),
   phrase(
     'drop (?:the )?(?:silent |final )?e|(?:the )?e[- ]drop(?:ping)?',
-    '',
-    'a rule of spelling: hiking opens with the long vowel and -ing',
+    'a=EY i=AY o=OW u=UW u=Y+UW',
+    'making, hoping; words such as basic and go open too',
   ),
   phrase(
     '(?:change )?(?:the )?y (?:to|into|turns into|becomes) (?:an )?i',
-    '',
-    'a rule of spelling: cried opens with ie and -ed',
+    'ie=AY ie=IY',
+    'cried, copies; words such as pie and field open too',
   ),
   phrase('soft c', 'c=S ce'),
   phrase('soft g', 'g=JH ge'),

@@ -1,4 +1,9 @@
 import { assumedHabits, withHabits } from '../../../core/sequence/plain/assumed-habits.ts';
+import {
+  type OfferedEnding,
+  offeredEndings,
+} from '../../../core/sequence/plain/offered-endings.ts';
+import type { Sequence } from '../../../core/sequence/sequence.ts';
 import { hasOwnOrder, progress } from '../../state/progress.ts';
 import { rearrange } from './rearrange.ts';
 
@@ -6,7 +11,8 @@ import { rearrange } from './rearrange.ts';
 export function MissingHabits() {
   const now = progress.value;
   const missing = hasOwnOrder.value ? assumedHabits(now.sequence.steps) : [];
-  if (missing.length === 0) return null;
+  const endings = hasOwnOrder.value ? offeredEndings(now.sequence.steps) : [];
+  if (missing.length + endings.length === 0) return null;
   return (
     <section class="missing-habits">
       <p>
@@ -37,7 +43,32 @@ export function MissingHabits() {
             </li>
           );
         })}
+        {endings.map((each) => (
+          <li key={each.rule}>
+            <b>{each.rule}</b>: <i>{each.example}</i>, from step {each.step} on (
+            {now.sequence.steps[each.step - 1]?.title})? Words such as {each.besides} open too.{' '}
+            <button
+              type="button"
+              class="button"
+              onClick={() =>
+                rearrange(
+                  { ...now, sequence: withEnding(now.sequence, each) },
+                  `Words such as ${each.example} come with step ${each.step}.`,
+                )
+              }
+            >
+              Yes, {each.rule}
+            </button>
+          </li>
+        ))}
       </ul>
     </section>
   );
+}
+
+function withEnding(sequence: Sequence, { step: at, items }: OfferedEnding): Sequence {
+  const steps = sequence.steps.map((step) =>
+    step.number === at ? { ...step, items: [...step.items, ...items] } : step,
+  );
+  return { ...sequence, steps };
 }

@@ -21,8 +21,8 @@ export function Order() {
         <div>
           <h1>The order</h1>
           <p class="quiet">
-            {sequence.name}, {sequence.steps.length} steps. Drag a stage, or move a step; everything
-            after it follows.
+            {sequence.name}, {sequence.steps.length} steps. Drag a stage or a step to where it
+            belongs; everything after it follows.
           </p>
         </div>
         <p class="order-tools">

@@ -1,9 +1,11 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { lettersShown } from '../../../core/language/card-id.ts';
-import { moveStageOf, stagesOf } from '../../../core/sequence/reorder.ts';
+import { itemKey } from '../../../core/sequence/item.ts';
+import { moveStageOf, renameStageOf, stagesOf } from '../../../core/sequence/reorder.ts';
 import type { Step } from '../../../core/sequence/sequence.ts';
 import { dragged, useDrag } from '../../controls/drag.ts';
 import { progress } from '../../state/progress.ts';
+import { NameStage } from './name-stage.tsx';
 import { rearrange } from './rearrange.ts';
 
 /** The stages in their order, to be dragged or moved with Alt and an arrow; a press shows a stage's steps. */
@@ -28,7 +30,7 @@ export function StageRail({ onShow }: { readonly onShow: (firstStep: number) => 
     <ol class="stage-rail" ref={root} aria-label="Stages">
       {runs.map(({ stage, steps }, place) => (
         <li
-          key={`${stage} ${steps[0]?.title}`}
+          key={steps[0]?.items.map(itemKey).join(' ')}
           data-drag={String(place)}
           data-drop={String(place)}
           class={`rail-stage ${dropSide(place)}`}
@@ -52,6 +54,14 @@ export function StageRail({ onShow }: { readonly onShow: (firstStep: number) => 
               {steps.length} {steps.length === 1 ? 'step' : 'steps'}
             </span>
           </button>
+          <NameStage
+            opens="Rename"
+            about={stage || 'No stage'}
+            begins={stage}
+            onName={(name) =>
+              rearrange(renameStageOf(now, place, name), `The stage is now called ${name}.`)
+            }
+          />
         </li>
       ))}
     </ol>

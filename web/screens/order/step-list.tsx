@@ -1,16 +1,21 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { itemKey } from '../../../core/sequence/item.ts';
-import { moveStepOf } from '../../../core/sequence/reorder.ts';
+import { beginStageAt, moveStepOf } from '../../../core/sequence/reorder.ts';
 import type { Step } from '../../../core/sequence/sequence.ts';
+import { dragged, useDrag } from '../../controls/drag.ts';
 import { progress } from '../../state/progress.ts';
 import { ItemsShown } from './item-shown.tsx';
+import { NameStage } from './name-stage.tsx';
 import { rearrange } from './rearrange.ts';
 
-/** Every step on a line of its own, with the two buttons that move it. */
+/** Every step on a line of its own, to be dragged or moved with its two buttons; a stage can begin with any. */
 export function StepList() {
   const now = progress.value;
   const { sequence, upTo } = now;
-  const list = useRef<HTMLOListElement>(null);
+  const list = useDrag<HTMLOListElement>((what, at) => {
+    const step = sequence.steps[Number(what) - 1];
+    if (step && what !== at) move(step, Number(at));
+  });
   const moved = useRef<{ readonly number: number; readonly way: string }>(undefined);
 
   useLayoutEffect(() => {
@@ -22,7 +27,7 @@ export function StepList() {
     const button = same ?? row?.querySelector<HTMLButtonElement>('button:not([disabled])');
     button?.focus();
     row?.scrollIntoView({ block: 'nearest' });
-  }, [sequence]);
+  }, [sequence, list]);
 
   const move = (step: Step, to: number) => {
     moved.current = { number: to, way: to < step.number ? 'up' : 'down' };
@@ -36,13 +41,31 @@ export function StepList() {
         <li
           key={keyOf(step)}
           id={`order-step-${step.number}`}
-          class={step.number <= upTo ? '' : 'untaught'}
+          data-drag={String(step.number)}
+          data-drop={String(step.number)}
+          class={`${step.number <= upTo ? '' : 'untaught'} ${landsAt(step.number)}`}
         >
-          <span class="quiet">{step.number}</span>
+          <span class="step-grip quiet">
+            <span class="grip" aria-hidden="true" />
+            {step.number}
+          </span>
           <ItemsShown items={step.items} />
           <span class="step-why">
             {step.title}
             <span class="quiet small"> {step.stage}</span>
+            {step.number > 1 && sequence.steps[step.number - 2]?.stage === step.stage && (
+              <NameStage
+                opens="New stage here"
+                about={`step ${step.number}, ${step.title}`}
+                begins=""
+                onName={(name) =>
+                  rearrange(
+                    beginStageAt(now, step.number, name),
+                    `The stage ${name} begins with step ${step.number}.`,
+                  )
+                }
+              />
+            )}
           </span>
           <span class="moves">
             <button
@@ -68,6 +91,13 @@ export function StepList() {
       ))}
     </ol>
   );
+}
+
+/** The line where a dragged step would land: above or below the one under it. */
+function landsAt(number: number): string {
+  const now = dragged.value;
+  if (!now || now.over !== String(number) || now.what === String(number)) return '';
+  return Number(now.what) > number ? 'lands-above' : 'lands-below';
 }
 
 /** What becomes of a step that was moved across the line; nothing of one that was not. */
