@@ -69,6 +69,6 @@ const RULES = [
     endings: keys('ed ed=D s=Z es'),
     pairs: [pair('y=AY', 'ie=AY'), pair('y=IY', 'ie=IY')],
     example: 'cried, copies',
-    besides: 'pie, field',
+    besides: 'pie, brief',
   },
 ] as const;

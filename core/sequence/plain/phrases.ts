@@ -79,7 +79,7 @@ export const PHRASES: readonly Phrase[] = [
   phrase(
     '(?:change )?(?:the )?y (?:to|into|turns into|becomes) (?:an )?i',
     'ie=AY ie=IY',
-    'cried, copies; words such as pie and field open too',
+    'cried, copies; words such as pie and brief open too',
   ),
   phrase('soft c', 'c=S ce'),
   phrase('soft g', 'g=JH ge'),
