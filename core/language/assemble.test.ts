@@ -20,6 +20,8 @@ describe('the types of syllables', () => {
     ['hoped', ['vce']],
     ['hik·ing', ['vce', 'closed']],
     ['bak·er', ['vce', 'r']],
+    ['sign·ing', ['closed', 'closed']],
+    ['rolled', ['closed']],
     ['rain', ['team']],
     ['coin', ['team']],
     ['rain·coat', ['team', 'team']],

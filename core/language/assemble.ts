@@ -127,8 +127,9 @@ function syllableType(
 
 const LONG: ReadonlySet<Phoneme> = new Set(['EY', 'IY', 'AY', 'OW', 'UW']);
 
-/** hoped, hik·ing, bak·er: one consonant between the long vowel and the ending that took its e. */
+/** hoped, hik·ing, bath·ing: one consonant between the long vowel and the ending that took its e; sign·ing and roll·ing had none. */
 function hasDroppedE(coda: readonly LaidCard[], rest: string): boolean {
+  if (/^(?:(.)\1|gn|mb)$/.test(coda[0]?.card.grapheme ?? '')) return false;
   if (coda.length === 2) return coda[1]?.card.kind === 'ending';
   return (
     coda.length === 1 && coda[0]?.card.kind !== 'ending' && /^(e|ing|y|ish|ist|ize)/.test(rest)
