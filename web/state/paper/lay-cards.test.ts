@@ -68,7 +68,7 @@ describe('what is printed', () => {
   });
 
   it('is nothing where nothing was taught, and there are no pages then', () => {
-    expect(laid(choose({}), stockAt(0))).toEqual({ pages: [], slides: [], count: 0, notes: [] });
+    expect(laid(choose({}), stockAt(0))).toEqual({ pages: [], deck: null, count: 0, notes: [] });
   });
 
   it('keeps her own words that can be printed and says which cannot', () => {
