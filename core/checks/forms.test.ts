@@ -200,7 +200,7 @@ describe('a form of nonsense words', () => {
     for (const [step, most] of [
       [24, 0.2],
       [60, 0.3],
-      [120, 0.4],
+      [120, 0.3],
     ] as const) {
       const forms = formsAt(step);
       const trials = [1, 2, 3, 4].map((seed) => tryForms({ forms, seed, cards: 0.9 }));
@@ -213,7 +213,8 @@ describe('a form of nonsense words', () => {
     const context = contextAt(40);
     const first = makeNonsenseForm(context, 1, 30).form.items.map(({ text }) => text);
     const second = makeNonsenseForm(context, 2, 30).form.items.map(({ text }) => text);
-    expect(second.filter((text) => first.includes(text)).length).toBeLessThan(10);
+    // A form has thirty words: two in three are others.
+    expect(second.filter((text) => first.includes(text)).length).toBeLessThanOrEqual(10);
     const third = makeNonsenseForm(context, 1, 30, new Set(first)).form.items;
     expect(third.filter(({ text }) => first.includes(text))).toEqual([]);
   });

@@ -103,8 +103,11 @@ const FAR = 0.01;
 /** How much worse a card is that is off to the side to which no form may be off. */
 const WRONG_SIDE = 4;
 
+/** Of words of nothing but cards that should come there must be so many for each that is wanted, or all words count. */
+const ROOM = 5;
+
 /**
- * Exchanges words for others as long. A form is the worse, the more its cards are
+ * Exchanges words for others as long, of cards that should come. A form is the worse, the more its cards are
  * off what they should count, and its mean off the pool's. Each card may be off to
  * one side only, the same in all forms, so that no two forms differ by two.
  */
@@ -116,14 +119,15 @@ function settle(
 ): readonly PoolItem[] {
   const now = [...drawn];
   const there = new Set(now.map(({ item }) => item.text));
-  const byLength = wordsByLength(pool);
+  const aimed = pool.filter(({ item }) => item.cards.every((card) => targets.has(card)));
+  const byLength = wordsByLength(aimed.length < ROOM * now.length ? pool : aimed);
   const over = overBy(now, pool, targets);
   const far = Math.max(Number.MIN_VALUE, FAR * deviation * now.length);
   let off = now.reduce((sum, { hardness }) => sum + hardness - mean, 0);
   for (let turn = 0; turn < EXCHANGES && now.length > 0; turn++) {
     const at = random.below(now.length);
     const goes = now[at] as PoolItem;
-    const alike = byLength.get(lengthOf(goes)) as readonly PoolItem[];
+    const alike = byLength.get(lengthOf(goes)) ?? [goes];
     const comes = alike[random.below(alike.length)] as PoolItem;
     if (there.has(comes.item.text)) continue;
     const moved = off + comes.hardness - goes.hardness;

@@ -24,8 +24,8 @@ const TRIES = 9000;
 /**
  * Good nonsense of one syllable that can be read with what was taught, drawn by
  * chance: each vowel and each shape as often as the others, so that the pool is
- * of what was taught and not of what is plentiful. Short words first, and the
- * easiest of equally long ones.
+ * of what was taught and not of what is plentiful. Short words first, by sounds
+ * and then by cards, and the easiest of equally long ones.
  */
 export function nonsensePool(context: JudgeContext, random: Random): readonly PoolItem[] {
   const shapes = shapesFor(context.taught).filter(
@@ -47,6 +47,7 @@ export function nonsensePool(context: JudgeContext, random: Random): readonly Po
   return [...pool.values()].sort(
     (one, other) =>
       sounds(one) - sounds(other) ||
+      one.item.cards.length - other.item.cards.length ||
       one.hardness - other.hardness ||
       (one.item.text < other.item.text ? -1 : 1),
   );
