@@ -126,6 +126,10 @@ it('pages on a child say what is known, give words that this child can read, and
   await page.getByRole('row', { name: long }).waitFor();
   await looksWell(page);
 
+  await page.getByRole('button', { name: 'Who needs what' }).click();
+  await page.getByRole('row', { name: new RegExp(`^o, .*${long} \\(\\d of \\d\\)`) }).waitFor();
+  await looksWell(page);
+
   await page.getByRole('button', { name: 'As tables' }).click();
   const [download] = await Promise.all([
     page.waitForEvent('download'),

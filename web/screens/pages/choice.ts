@@ -7,8 +7,8 @@ import { remembered } from '../../device/remembered.ts';
 import { everyone } from '../../state/everyone.ts';
 import { asked, parseScreen, takeAsked } from '../../state/route.ts';
 
-/** What can be handed on: three pages, and everything as tables. */
-export const WAYS = [...PAGES, 'tables'] as const;
+/** What can be handed on: three pages, who needs what, and everything as tables. */
+export const WAYS = [...PAGES, 'lacking', 'tables'] as const;
 export type Way = (typeof WAYS)[number];
 
 /** The languages of the note for a family. */

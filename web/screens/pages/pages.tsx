@@ -24,8 +24,9 @@ import { FamilyNotes } from './family-notes.tsx';
 import { Handover } from './handover.tsx';
 import { MeetingPage } from './meeting-page.tsx';
 import { Tables } from './tables.tsx';
+import { WhoLacks } from './who-lacks.tsx';
 
-/** Pages to hand on: for a meeting, for a family, for the next teacher, and everything as tables. */
+/** Pages to hand on: for a meeting, for a family, for the next teacher, who needs what, and everything as tables. */
 export function PagesPage() {
   useEffect(takeChild, [asked.value]);
   const [areAllMade, setAllMade] = useState(false);
@@ -116,6 +117,7 @@ export function PagesPage() {
       {now === 'family' && !isEach && <FamilyNote key={about.id} child={about} />}
       {isEach && <FamilyNotes children={everyone.value} onAll={() => setAllMade(true)} />}
       {now === 'handover' && <Handover />}
+      {now === 'lacking' && <WhoLacks />}
       {now === 'tables' && <Tables />}
     </>
   );
@@ -128,6 +130,7 @@ const names: Readonly<Record<Way, string>> = {
   meeting: 'For a meeting',
   family: 'For the family',
   handover: 'For the next teacher',
+  lacking: 'Who needs what',
   tables: 'As tables',
 };
 

@@ -74,7 +74,7 @@ export const CHILDREN: readonly Topic[] = [
     ways: [
       '*For the family* has words this child can read, and how to practice for five minutes at home, in English or in Spanish.',
       '*For a meeting* shows what is secure, growing and shaky, with the counts behind it.',
-      '*For the next teacher* lists the whole class. *As tables* gives everything to a spreadsheet.',
+      '*For the next teacher* lists the whole class, and *Who needs what* the cards that children missed lately, with their names. *As tables* gives everything to a spreadsheet.',
       'Add *A line of your own*, then *Print this page*. You decide what goes to whom.',
     ],
     words: ['secure', 'growing', 'shaky'],
