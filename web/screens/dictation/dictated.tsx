@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Dictation, DictationSources } from '../../../core/dictation/dictation.ts';
+import { heardAlso } from '../../../core/dictation/heard-also.ts';
 import { lettersShown } from '../../../core/language/card-id.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { moreToDictate, setDictation } from '../../state/dictation-made.ts';
@@ -27,6 +28,7 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
             >
               {text}
             </button>
+            {kind === 'words' && <HeardAlso word={text} sources={sources} />}
             {isNew && <span class="why-dictated">new</span>}
             {practises && <span class="why-dictated">{lettersShown(practises)} was missed</span>}
           </li>
@@ -53,6 +55,13 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
       )}
     </>
   );
+}
+
+/** Of a word that is heard like another, that it wants a sentence. */
+function HeardAlso({ word, sources }: { readonly word: string } & Pick<DictatedProps, 'sources'>) {
+  const others = heardAlso(word, sources.lexicon);
+  if (others.length === 0) return null;
+  return <span class="heard-also">sounds like {others.join(' and ')}: say it in a sentence</span>;
 }
 
 function Swap({
