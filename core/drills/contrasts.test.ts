@@ -12,6 +12,10 @@ describe('the look-alikes that a run can turn one into the other', () => {
     expect(among('b=B', 'i=IH')).toEqual([]);
   });
 
+  it('are a short vowel and the same letter with silent e too', () => {
+    expect(among('a=AE', 'a_e=EY', 'i_e=AY')).toEqual(['a=AE a_e=EY']);
+  });
+
   it('leave out a vowel beside a consonant, the same letters, and the same sound', () => {
     expect(among('i=IH', 'l=L', 'oo=UW', 'oo=UH', 'er=ER', 'ir=ER')).toEqual([]);
   });

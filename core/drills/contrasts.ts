@@ -14,7 +14,7 @@ export function contrastChoices(
   { correspondences }: Pick<Taught, 'correspondences'>,
   accent: Accent = AMERICAN,
 ): readonly (readonly [CardId, CardId])[] {
-  return APART.map(({ cards }) => cards).filter(([one, other]) => {
+  return [...APART.map(({ cards }) => cards), ...BESIDE_SILENT_E].filter(([one, other]) => {
     if (!correspondences.has(one) || !correspondences.has(other)) return false;
     const left = correspondenceById.get(one);
     const right = correspondenceById.get(other);
@@ -27,6 +27,14 @@ export function contrastChoices(
     );
   });
 }
+
+/** A short vowel beside the same letter with silent e, mad and made (common practice, no source). */
+const BESIDE_SILENT_E: readonly (readonly [CardId, CardId])[] = [
+  ['a=AE', 'a_e=EY'],
+  ['i=IH', 'i_e=AY'],
+  ['o=AA', 'o_e=OW'],
+  ['u=AH', 'u_e=UW'],
+];
 
 /**
  * Threes of short vowels that make minimal pairs of three, pin pen pan: those of which all were taught, the

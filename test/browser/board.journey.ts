@@ -33,7 +33,7 @@ const STEP = 33;
 async function atBoard(link = BOARD): Promise<Visit> {
   const { page } = current;
   await page.evaluate(() => {
-    for (const name of ['board', 'boards', 'board-wishes', 'earlier-boards']) {
+    for (const name of ['board', 'boards', 'board-wishes', 'earlier-boards-by-group']) {
       localStorage.removeItem(`sweepline.${name}`);
     }
     location.hash = '#/about';

@@ -1,6 +1,7 @@
 import { type ClassId, classId } from '../../core/ids.ts';
 import type { StoreError } from '../../core/log/event-store.ts';
 import { newId } from '../device/log/ids.ts';
+import { forgetBoards } from './boards.ts';
 import { classesInUse, refreshClasses, tellForgotten } from './class-list.ts';
 import { forgetLeftovers } from './leftovers.ts';
 import { classState, openClass, store } from './open-class.ts';
@@ -11,6 +12,7 @@ export async function forgetClass(classId: ClassId): Promise<StoreError | null> 
   const outcome = await store.forget(classId);
   if ('error' in outcome) return outcome.error;
   forgetLeftovers(classId);
+  forgetBoards(classId);
   tellForgotten(classId);
   await refreshClasses();
   return null;

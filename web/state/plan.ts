@@ -158,9 +158,9 @@ export function remakeDrill(next: Wishes, seed: number, said: string): void {
   change(plan, planned(next, built(ready, next, seed)), said);
 }
 
-/** Puts a changed warm-up in the place of today's; can be undone. */
-export function setDrill(next: Drill, said: string): void {
-  change(plan, planned(wishes.peek(), next), said);
+/** Puts a changed warm-up in the place of today's, made with these wishes; can be undone. */
+export function setDrill(next: Drill, said: string, asked: Wishes = wishes.peek()): void {
+  change(plan, planned(asked, next), said);
 }
 
 /** A seed from the browser's own chance. */

@@ -14,6 +14,11 @@ export function contrastTurnsAsked(flips: number): number {
   return flips < 2 ? 0 : Math.ceil(flips * SHARE);
 }
 
+/** The turns that a run aims at: one more than is asked, since walks now and then end one short. */
+export function contrastTurnsSought(flips: number): number {
+  return flips < 2 ? 0 : contrastTurnsAsked(flips) + 1;
+}
+
 /** No run of so many flips has more turns of one card into its look-alike. O(edges). */
 export function mostContrastTurns(
   { spelling, spellings }: RunWords,

@@ -1,5 +1,5 @@
 /** How far a board can grant each wish for a run, taken by itself. */
-import { contrastTurnsAsked, mostContrastTurns } from './contrast-turns.ts';
+import { contrastTurnsSought, mostContrastTurns } from './contrast-turns.ts';
 import type { RunGraph } from './graph.ts';
 import type { RunGoal } from './score.ts';
 import type { RunWishes } from './wishes.ts';
@@ -16,7 +16,7 @@ export function makeRunGoal(graph: RunGraph, wishes: RunWishes): RunGoal {
     due: Math.min(leastDue(flips, wishes), graph.dueSpellings),
     cards: Math.min(new Set(graph.cardAt).size, flips === 0 ? 0 : flips + graph.piles - 1),
     contrasts: Math.min(Math.max(0, flips - 1), graph.contrasts),
-    contrastTurns: Math.min(contrastTurnsAsked(flips), mostContrastTurns(graph, graph, flips)),
+    contrastTurns: Math.min(contrastTurnsSought(flips), mostContrastTurns(graph, graph, flips)),
     risen: graph.hard === null ? 0 : flips,
   };
 }

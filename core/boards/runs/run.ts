@@ -7,14 +7,14 @@
  * seen if there are flips enough; and nobody can guess the order. Paths of this kind are
  * NP-hard in general and easy on boards, which are dense.
  *
- * Method: at most 24 walks that look ahead (walk.ts). A few start fresh; most
- * follow the best walk so far and leave it at a random place (ruin and recreate:
- * Schrimpf et al., Journal of Computational Physics 159, 2000). A walk that gets
- * stuck too soon goes on from its other end. The walk with the most points
- * (score.ts) is kept and improved flip by flip (polish.ts); the first one that
- * grants every wish ends the search. Uncommon words, awkward nonsense and words
- * of the last days are left out at first, and come in only when a run is worth
- * more with them.
+ * Method: at most 24 walks that look ahead (walk.ts), 96 where look-alikes are
+ * asked for. A few start fresh; most follow the best walk so far and leave it at
+ * a random place (ruin and recreate: Schrimpf et al., Journal of Computational
+ * Physics 159, 2000). A walk that gets stuck too soon goes on from its other
+ * end. The walk with the most points (score.ts) is kept and improved flip by
+ * flip (polish.ts); the first one that grants every wish ends the search.
+ * Uncommon words, awkward nonsense and words of the last days are left out at
+ * first, and come in only when a run is worth more with them.
  *
  * Alternative: exact search with backtracking is no better where a run exists
  * and does not end where none does.
@@ -27,7 +27,7 @@ import { soundsOfRow } from '../judge/judge-syllables.ts';
 import { cardsAt, outcomeAt, type WordTable } from '../judge/word-table.ts';
 import type { Flip } from '../shapes/board.ts';
 import { walkByChance } from './chance-walk.ts';
-import { contrastTurnsAsked } from './contrast-turns.ts';
+import { contrastTurnsAsked, mostContrastTurns } from './contrast-turns.ts';
 import { countRun } from './counts.ts';
 import { leastDue, makeRunGoal } from './goal.ts';
 import { makeRunGraph } from './graph.ts';
@@ -57,11 +57,15 @@ export interface BuiltRun {
     /** Flips fewer than a third that turn one card into its look-alike, that being asked; 0 or more. */
     readonly contrastTurns: number;
   };
+  /** Flips that turn one card into its look-alike, and how many of them no run of this length over the board exceeds. */
+  readonly turned: { readonly flips: number; readonly atMost: number };
   readonly score: RunScore;
 }
 
 /** Walks for each degree of reserve. */
 const WALKS = 8;
+/** Walks where look-alikes are asked for, which are harder to grant. */
+const WALKS_WITH_CONTRASTS = 32;
 /** So many of them are new from the start; the others leave the best so far at a place by chance. */
 const NEW_WALKS = 3;
 
@@ -73,10 +77,11 @@ export function makeRun(table: WordTable, wishes: RunWishes, lexicon: Lexicon): 
   let best = walkByChance(graph, goal.flips, makeRandom(wishes.seed));
   let counts = countRun(graph, best, goal.flips);
   const floor = pointsOf(counts, goal);
+  const walks = goal.contrastTurns > 0 ? WALKS_WITH_CONTRASTS : WALKS;
   let reached = floor;
   search: for (const reserve of [GLADLY, IF_NEEDED, AGAIN]) {
     if (!graph.reserve.includes(reserve)) continue;
-    for (let walk = 0; walk < WALKS; walk++) {
+    for (let walk = 0; walk < walks; walk++) {
       const level = walk % 4 === 3;
       const begun = walk < NEW_WALKS ? [] : cutAtRandom(best, random, level || !wishes.rise);
       let path = takeWalk(graph, goal, random, { reserve, level }, begun);
@@ -113,6 +118,7 @@ export function makeRun(table: WordTable, wishes: RunWishes, lexicon: Lexicon): 
         ? Math.max(0, contrastTurnsAsked(flips) - counts.contrastTurns)
         : 0,
     },
+    turned: { flips: counts.contrastTurns, atMost: mostContrastTurns(graph, graph, flips) },
     score: { reached, floor, bound: mostPoints(goal) },
   };
 }

@@ -14,7 +14,7 @@ import type { Board } from '../shapes/board.ts';
 import type { BoardWishes } from './board-wishes.ts';
 import { makeModel } from './make-model.ts';
 import { solveBoard } from './search.ts';
-import { wantedThatFit } from './wanted-cards.ts';
+import { contrastsThatFit, wantedThatFit } from './wanted-cards.ts';
 
 /** How many combinations of a board count as what. */
 export type OutcomeCounts = Readonly<Record<Outcome, number>>;
@@ -88,8 +88,13 @@ export function searchTable(whole: WordTable, asked: BoardWishes): FoundBoard | 
   };
 }
 
-/** The wishes with the wanted cards that can lie there among the pinned ones. */
-export function withWanted(table: WordTable, wishes: BoardWishes): BoardWishes {
+/**
+ * The wishes with the look-alikes that can lie in one pile and the wanted cards that can lie there besides,
+ * among the pinned ones.
+ */
+export function withWanted(table: WordTable, asked: BoardWishes): BoardWishes {
+  const pinnedAt = contrastsThatFit(table, asked);
+  const wishes = pinnedAt.length === 0 ? asked : { ...asked, pinnedAt };
   const laid = wantedThatFit(table, wishes);
   return laid.length === 0 ? wishes : { ...wishes, pinned: [...(wishes.pinned ?? []), ...laid] };
 }
@@ -125,9 +130,10 @@ export function countOutcomes(table: WordTable): OutcomeCounts {
 /** Leaves aside cards that make no word at all, unless they are to lie there. */
 export function usefulCards(
   table: WordTable,
-  { pinned = [], pinnedEverywhere = [] }: BoardWishes,
+  { pinned = [], pinnedEverywhere = [], contrasts = [] }: BoardWishes,
 ): WordTable {
-  const useful = table.piles.map(() => new Set<string>([...pinned, ...pinnedEverywhere]));
+  const kept = [...pinned, ...pinnedEverywhere, ...contrasts.flat()];
+  const useful = table.piles.map(() => new Set<string>(kept));
   for (let index = 0; index < table.outcomes.length; index++) {
     if (!mayShow(table, index)) continue;
     cardsAt(table, index).forEach((id, pile) => {

@@ -8,6 +8,8 @@ export interface BoardWishes {
   readonly pinned?: readonly CardId[];
   /** Cards that must lie in every pile they fit. */
   readonly pinnedEverywhere?: readonly CardId[];
+  /** Cards that must lie in one pile, each by the pile's place. */
+  readonly pinnedAt?: readonly (readonly [pile: number, id: CardId])[];
   /** Cards that must not. */
   readonly banned?: readonly string[];
   /** Cards to lie on it where they can, the most wanted first: see `wantedThatFit`. */
@@ -16,7 +18,10 @@ export interface BoardWishes {
   readonly focus?: readonly CardId[];
   /** How often the words of a card count; a word counts by the most wanted of its cards. */
   readonly worth?: readonly (readonly [CardId, number])[];
-  /** Look-alikes to be turned one into the other: a word whose twin is a word too counts threefold. */
+  /**
+   * Look-alikes to be turned one into the other: both lie in one pile where they can (`contrastsThatFit`),
+   * and a word whose twin is a word too counts threefold.
+   */
   readonly contrasts?: readonly (readonly [CardId, CardId])[];
   /** No combination may be stopped by the word screen: a board for cards on paper. */
   readonly clean?: boolean;

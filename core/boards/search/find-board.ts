@@ -29,7 +29,7 @@ export function pilesToSearch(
   mostRows?: number,
 ): PilesToSearch | NoBoardFound {
   if (shape.form === 'beats') return syllablesToSearch(shape, wishes, context, mostRows);
-  const { banned = [], pinned = [], pinnedEverywhere = [], wanted = [] } = wishes;
+  const { banned = [], pinned = [], pinnedEverywhere = [], wanted = [], contrasts = [] } = wishes;
   const out = new Set(banned);
   const allowed = cards.filter(({ id }) => !out.has(id));
   const fitting = candidates(shape, allowed).map((pile) => pile.map(({ id }) => id));
@@ -41,7 +41,7 @@ export function pilesToSearch(
       message: `No card that was taught can lie in pile ${empty + 1} of this board yet.`,
     };
   }
-  const kept = [...pinned, ...pinnedEverywhere, ...wanted];
+  const kept = [...pinned, ...pinnedEverywhere, ...contrasts.flat(), ...wanted];
   const piles = trimPiles(shape, fitting, kept, context.lexicon, mostRows);
   return { kind: 'piles', piles, leftAside: fitting.flat().length - piles.flat().length };
 }

@@ -32,7 +32,7 @@ export function makeModel(table: WordTable, wishes: BoardWishes): BoardModel {
 /** The pins of a model: the cards that must lie in a pile, and those that must lie in one of several. */
 export function makePins(
   table: WordTable,
-  wishes: Pick<BoardWishes, 'pinned' | 'pinnedEverywhere'>,
+  wishes: Pick<BoardWishes, 'pinned' | 'pinnedEverywhere' | 'pinnedAt'>,
 ): Pick<BoardModel, 'pinned' | 'pinGroups'> {
   const fits = (id: CardId): [number, number][] =>
     table.piles.flatMap((pile, at): [number, number][] => {
@@ -43,10 +43,16 @@ export function makePins(
     ...(wishes.pinnedEverywhere ?? []),
     ...(wishes.pinned ?? []).filter((id) => fits(id).length === 1),
   ]);
-  const pinned = table.piles.map((pile) =>
-    pile.flatMap((id, card) => (inEveryPile.has(id) ? [card] : [])),
+  const pinnedAt = wishes.pinnedAt ?? [];
+  const isPinnedAt = (at: number, id: CardId): boolean =>
+    pinnedAt.some(([pile, own]) => pile === at && own === id);
+  const pinned = table.piles.map((pile, at) =>
+    pile.flatMap((id, card) => (inEveryPile.has(id) || isPinnedAt(at, id) ? [card] : [])),
   );
-  const pinGroups = (wishes.pinned ?? []).map(fits).filter((places) => places.length > 1);
+  const pinGroups = (wishes.pinned ?? [])
+    .filter((id) => !pinnedAt.some(([, own]) => own === id))
+    .map(fits)
+    .filter((places) => places.length > 1);
   return pinGroups.length > 0 ? { pinned, pinGroups } : { pinned };
 }
 

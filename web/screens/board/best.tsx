@@ -3,6 +3,7 @@ import type { Board } from '../../../core/boards/shapes/board.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import {
   boardAim,
+  boardContrast,
   boardOnTable,
   boardUse,
   isSame,
@@ -57,6 +58,7 @@ export async function layBest(desk: Desk): Promise<void> {
   const wish = {
     ...{ shape, taught, ready, room, pinned: pinnedHere(desk) },
     ...{ use: boardUse.peek(), aim: boardAim.peek(), day: dayCards.peek() },
+    contrast: shape.form === 'beats' ? null : boardContrast.peek(),
   };
   const best = await findBest(wish, {
     isOver,

@@ -3,22 +3,28 @@ import { AIMS, type Aim } from '../../../core/boards/search/aims.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
 import type { Shape } from '../../../core/boards/shapes/shapes.ts';
 import { type LaterShape, laterShapes, shapesFor } from '../../../core/boards/shapes/shapes-for.ts';
+import { contrastChoices, contrastThrees } from '../../../core/drills/contrasts.ts';
+import type { CardId } from '../../../core/language/card-id.ts';
 import { taughtUpTo } from '../../../core/sequence/teach.ts';
+import { accent } from '../../state/accent.ts';
 import {
   BOARD_USES,
   type BoardUse,
   boardAim,
+  boardContrast,
   boardUse,
   pinnedCards,
   replaceBoard,
   roomByShape,
   setBoardAim,
+  setBoardContrast,
   setBoardUse,
   setPinned,
 } from '../../state/boards.ts';
 import { newestCards } from '../../state/newest-cards.ts';
 import { progress } from '../../state/progress.ts';
 import { aimNames } from '../../wording/aim-names.ts';
+import { contrastKey, contrastName } from '../../wording/contrast-name.ts';
 import { type Desk, lettersOf } from './desk.ts';
 import { fittingCards } from './fitting-cards.ts';
 import { carryOver } from './moves.ts';
@@ -99,6 +105,38 @@ function Choice({ shape }: { readonly shape: Shape }) {
   );
 }
 
+/** Which look-alikes are to lie in one pile: those that fit one of this board. */
+function ContrastChoice({ desk: { shape, taught, piles, tray } }: { readonly desk: Desk }) {
+  const chosen = boardContrast.value;
+  const fits = (cards: readonly CardId[]): boolean =>
+    piles.some((pile, at) => cards.every((id) => pile.includes(id) || tray[at]?.includes(id)));
+  const all = useMemo(
+    () => [...contrastChoices(taught, accent.value), ...contrastThrees(taught)].filter(fits),
+    [taught, shape, accent.value],
+  );
+  if (all.length === 0) return null;
+  const key = chosen === null ? '' : contrastKey(chosen);
+  return (
+    <label class="board-choice">
+      <span class="for-ears">Side by side</span>
+      <select
+        value={all.some((each) => contrastKey(each) === key) ? key : ''}
+        onChange={(event) => {
+          const next = all.find((each) => contrastKey(each) === event.currentTarget.value);
+          setBoardContrast(next ?? null);
+        }}
+      >
+        <option value="">No pair</option>
+        {all.map((each) => (
+          <option key={contrastKey(each)} value={contrastKey(each)}>
+            Side by side: {contrastName(each)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
 const useNames: Readonly<Record<BoardUse, string>> = {
   screen: 'For the screen',
   paper: 'For cards on paper',
@@ -106,10 +144,11 @@ const useNames: Readonly<Record<BoardUse, string>> = {
 };
 
 /** What the best board is to be fit for, and the cards it must have. */
-export function UseChoice() {
+export function UseChoice({ desk }: { readonly desk: Desk }) {
   const pinned = pinnedCards.value;
   return (
     <>
+      {desk.shape.form !== 'beats' && <ContrastChoice desk={desk} />}
       <label class="board-choice">
         <span class="for-ears">What the best board has most of</span>
         <select

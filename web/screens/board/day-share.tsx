@@ -1,43 +1,55 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { makeRun } from '../../../core/boards/runs/run.ts';
+import { type BuiltRun, makeRun } from '../../../core/boards/runs/run.ts';
 import { runWishesOf, runWishesOn } from '../../../core/drills/drill-spec.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { cardsOnCard } from '../../../core/language/syllable-card.ts';
 import { Card } from '../../controls/card.tsx';
-import { boardAim } from '../../state/boards.ts';
+import { boardAim, boardContrast } from '../../state/boards.ts';
 import { dayCards } from '../../state/day-cards.ts';
 import { runOf, wishes } from '../../state/plan.ts';
 import { reasonToRead } from '../../state/review.ts';
 import { cardShort } from '../../wording/card-short.ts';
+import { contrastName } from '../../wording/contrast-name.ts';
 import type { Desk } from './desk.ts';
+import { withContrast } from './for-today.ts';
 
 /** So many cards are told of: the new ones, then those that need it most. */
 const MOST = 4;
 /** A board rests so long before a run over it is made, in milliseconds. */
 const REST = 250;
 
+/** A run over this board: the cards of each flip, and how often look-alikes are turned one into the other. */
+interface Shown {
+  readonly flips: readonly (readonly CardId[])[];
+  readonly turned: BuiltRun['turned'];
+}
+
 /** What the day is about, and in how many flips of a run over this board it is shown. */
 export function DayShare({ desk }: { readonly desk: Desk }) {
   const { table } = desk.rows;
-  const [shown, setShown] = useState<readonly (readonly CardId[])[]>();
+  const [shown, setShown] = useState<Shown>();
   const { newest, broken } = dayCards.value;
   const about = [...new Set([...newest, ...broken])].slice(0, MOST);
   const aim = boardAim.value;
+  const contrast = boardContrast.value;
+  const isAsked = contrast !== null && desk.shape.form !== 'beats';
+  const isEmpty = about.length === 0 && !isAsked;
   useEffect(() => {
     setShown(undefined);
-    if (!table || about.length === 0) return;
+    if (!table || isEmpty) return;
     const resting = setTimeout(() => {
-      const spec = { ...runOf(wishes.peek()), aim };
-      const { flips } = makeRun(
+      const asked = withContrast(wishes.peek(), { shape: desk.shape.id, piles: desk.piles });
+      const { flips, turned } = makeRun(
         table,
-        runWishesOn(desk.shape.id, runWishesOf(spec, 1)),
+        runWishesOn(desk.shape.id, runWishesOf({ ...runOf(asked), aim }, 1)),
         desk.ready.lexicon,
       );
-      setShown(flips.map(({ cards }) => cards));
+      setShown({ flips: flips.map(({ cards }) => cards), turned });
     }, REST);
     return () => clearTimeout(resting);
-  }, [table, aim]);
-  if (!table || about.length === 0) return null;
+  }, [table, aim, contrast]);
+  if (!table || isEmpty) return null;
   const lying = desk.piles.flat().flatMap(cardsOnCard);
   return (
     <section class="day-share" aria-labelledby="day-share">
@@ -52,15 +64,43 @@ export function DayShare({ desk }: { readonly desk: Desk }) {
             </span>
           </li>
         ))}
+        {isAsked && contrast && (
+          <li class="day-pair">
+            {contrast.map((id) => (
+              <Card key={id} id={id} />
+            ))}
+            <span>{inTurns(contrast, desk.piles, shown)}</span>
+          </li>
+        )}
       </ul>
     </section>
   );
 }
 
-function inFlips(id: CardId, shown: readonly (readonly CardId[])[] | undefined): string {
+/** How often look-alikes are turned one into the other, and what no run over this board exceeds. */
+function inTurns(
+  cards: readonly CardId[],
+  piles: Desk['piles'],
+  shown: Shown | undefined,
+): ComponentChildren {
+  const lies = piles.some((pile) => cards.filter((id) => pile.includes(id)).length > 1);
+  if (!lies) return `${contrastName(cards)} do not lie in one pile`;
+  if (!shown) return '… flips turn one into the other';
+  const { flips, atMost } = shown.turned;
+  return (
+    <>
+      {flips} of {shown.flips.length} flips turn one into the other
+      <span class="quiet">
+        : {flips < atMost ? `none could have more than ${atMost}` : 'none could have more'}
+      </span>
+    </>
+  );
+}
+
+function inFlips(id: CardId, shown: Shown | undefined): string {
   if (!shown) return `… flips show ${cardShort(id)}`;
-  const count = shown.filter((cards) => cards.includes(id)).length;
-  return `${count} of ${shown.length} flips show ${cardShort(id)}`;
+  const count = shown.flips.filter((cards) => cards.includes(id)).length;
+  return `${count} of ${shown.flips.length} flips show ${cardShort(id)}`;
 }
 
 function because(id: CardId, newest: readonly CardId[]): string {

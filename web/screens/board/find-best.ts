@@ -6,6 +6,7 @@ import { wishesInSyllables } from '../../../core/boards/search/syllable-piles.ts
 import type { Shape } from '../../../core/boards/shapes/shapes.ts';
 import { splitPiles } from '../../../core/boards/shapes/split-piles.ts';
 import { cardsTaught } from '../../../core/boards/shapes/taught-cards.ts';
+import { pairsAmong } from '../../../core/drills/contrasts.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import type { Taught } from '../../../core/language/taught.ts';
 import type { BoardUse } from '../../state/boards.ts';
@@ -22,6 +23,8 @@ export interface BestWish {
   /** Cards that the board must have. */
   readonly pinned: readonly CardId[];
   readonly use: BoardUse;
+  /** Look-alikes to lie in one pile and be turned one into the other; null: as it comes. */
+  readonly contrast: readonly CardId[] | null;
   /** What it is to be best for, and what the day is about. */
   readonly aim: Aim;
   readonly day: DayCards;
@@ -68,7 +71,7 @@ function pace({ form, piles }: Shape): 'quick' | 'slow' {
  * Rejects when the search cannot start.
  */
 export async function findBest(
-  { shape, taught, ready, room, pinned, use, aim, day }: BestWish,
+  { shape, taught, ready, room, pinned, use, contrast, aim, day }: BestWish,
   { isOver, tell, hear }: Asking,
 ): Promise<Best> {
   const asked: BoardWishes = {
@@ -77,6 +80,7 @@ export async function findBest(
     pinned,
     clean: use !== 'screen',
     strict: use === 'strict',
+    ...(contrast === null ? {} : { contrasts: pairsAmong(contrast) }),
   };
   const context = { taught, lexicon: ready.lexicon, screen: ready.screen };
   const mostRows = MOST_ROWS[pace(shape)];

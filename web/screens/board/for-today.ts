@@ -1,10 +1,20 @@
+import type { Board } from '../../../core/boards/shapes/board.ts';
 import { isTaughtCard } from '../../../core/boards/shapes/taught-cards.ts';
 import { reshuffleRun } from '../../../core/drills/edit-drill.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { isSyllableId } from '../../../core/language/syllable-card.ts';
+import { boardContrast } from '../../state/boards.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
-import { drill, ensureDrill, freshSeed, runOf, setDrill, wishes } from '../../state/plan.ts';
+import {
+  drill,
+  ensureDrill,
+  freshSeed,
+  runOf,
+  setDrill,
+  type Wishes,
+  wishes,
+} from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
 
 function isTaught(id: CardId): boolean {
@@ -24,12 +34,20 @@ export function useForToday(shape: string, piles: readonly (readonly CardId[])[]
   if (!today) return 'There is no warm-up for today yet.';
   const known = piles.map((pile) => pile.filter((id) => isSyllableId(id) || isTaught(id)));
   const seed = freshSeed();
+  const asked = withContrast(wishes.peek(), { shape, piles: known });
   const made = reshuffleRun({ ...today, board: { shape, piles: known } }, taught.peek(), ready, {
     seed,
-    ...runOf(wishes.peek()),
+    ...runOf(asked),
   });
   if (made.kind === 'refused') return made.message;
   if (made.drill.run.length === 0) return 'This board makes no words yet. Put down more cards.';
-  setDrill({ ...made.drill, seed, shortfall: null }, 'Today’s blending uses this board.');
+  setDrill({ ...made.drill, seed, shortfall: null }, 'Today’s blending uses this board.', asked);
   return null;
+}
+
+/** Her wishes for today, with the look-alikes that this board was laid for, where two of them lie in one pile. */
+export function withContrast(now: Wishes, { piles }: Board): Wishes {
+  const contrast = boardContrast.peek();
+  const lies = piles.some((pile) => (contrast ?? []).filter((id) => pile.includes(id)).length > 1);
+  return lies ? { ...now, contrast } : now;
 }

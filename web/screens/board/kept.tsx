@@ -64,7 +64,7 @@ export function Keep({ board, onDone }: { readonly board: Board; readonly onDone
   );
 }
 
-/** Her boards: to open, rename and remove; and those that others took the place of. */
+/** Her boards of the group: to open, rename and remove; and those that others took the place of. */
 export function KeptBoards({ onDone }: { readonly onDone: () => void }) {
   const [renamed, setRenamed] = useState<string>();
   const kept = keptBoards.value;
@@ -75,11 +75,14 @@ export function KeptBoards({ onDone }: { readonly onDone: () => void }) {
         <section class="kept-boards">
           <h3>Your boards</h3>
           <ul>
-            {kept.map(({ name, board }) => (
+            {kept.map(({ name, board, isForAll }) => (
               <li key={name}>
                 <div>
                   <b>{name}</b>
-                  <p class="quiet small">{boardInWords(board)}</p>
+                  <p class="quiet small">
+                    {isForAll && 'In every group. '}
+                    {boardInWords(board)}
+                  </p>
                 </div>
                 <p class="kept-acts">
                   <button

@@ -54,7 +54,7 @@ export function Table({ desk }: { readonly desk: Desk }) {
         <h1>Board</h1>
         <p class="board-tools">
           <ShapeChoice desk={desk} />
-          <UseChoice />
+          <UseChoice desk={desk} />
           <BestButton desk={desk} isNext={!best} />
           {!isEmpty && <TodayButton desk={desk} isNext={best} />}
         </p>

@@ -1,11 +1,10 @@
 import { AIMS } from '../../../core/boards/search/aims.ts';
 import { contrastChoices, contrastThrees } from '../../../core/drills/contrasts.ts';
-import type { CardId } from '../../../core/language/card-id.ts';
 import { accent } from '../../state/accent.ts';
 import { freshSeed, remakeDrill, type Wishes, wishes } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
 import { aimNames } from '../../wording/aim-names.ts';
-import { cardShort } from '../../wording/card-short.ts';
+import { contrastKey, contrastName } from '../../wording/contrast-name.ts';
 import { counted } from '../../wording/counted.ts';
 
 type Options = readonly (readonly [value: string, name: string])[];
@@ -33,7 +32,7 @@ export function WishChoices() {
   const remake = (some: Partial<Wishes>, said: string) =>
     remakeDrill({ ...now, ...some }, freshSeed(), said);
   const pairs = [...contrastChoices(taught.value, accent.value), ...contrastThrees(taught.value)];
-  const chosen = now.contrast === null ? '' : pairKey(now.contrast);
+  const chosen = now.contrast === null ? '' : contrastKey(now.contrast);
   return (
     <div class="wishes">
       <Choice
@@ -65,10 +64,13 @@ export function WishChoices() {
           {pairs.length > 0 && (
             <Choice
               name="Side by side"
-              value={pairs.some((pair) => pairKey(pair) === chosen) ? chosen : ''}
-              options={[['', 'as they come'], ...pairs.map(pairOption)]}
+              value={pairs.some((pair) => contrastKey(pair) === chosen) ? chosen : ''}
+              options={[
+                ['', 'as they come'],
+                ...pairs.map((pair) => [contrastKey(pair), contrastName(pair)] as const),
+              ]}
               choose={(key) => {
-                const pair = pairs.find((one) => pairKey(one) === key);
+                const pair = pairs.find((one) => contrastKey(one) === key);
                 remake({ contrast: pair ?? null }, 'Changed what comes side by side.');
               }}
             />
@@ -164,11 +166,4 @@ function Choice({ name, value, options, choose }: ChoiceProps) {
       </select>
     </label>
   );
-}
-
-const pairKey = (cards: readonly string[]) => cards.join(' ');
-
-function pairOption(cards: readonly CardId[]): readonly [string, string] {
-  const names = cards.map(cardShort);
-  return [pairKey(cards), `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`];
 }
