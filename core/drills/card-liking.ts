@@ -27,9 +27,9 @@ export function likingFor(
   };
 }
 
-/** The cards taught; -ing and -est, which are several, only in a shape that was asked for. */
-export function cardsFor({ taught, shape }: DrillSpec): readonly Correspondence[] {
-  if (shape !== undefined) return cardsTaught(taught);
+/** The cards taught; -ing and -est, which are several, only behind a base and in a shape that was asked for. */
+export function cardsFor({ taught, shape }: DrillSpec, { form }: Shape): readonly Correspondence[] {
+  if (shape !== undefined || form === 'ending') return cardsTaught(taught);
   return [...taught.correspondences].flatMap((id) => correspondenceById.get(id) ?? []);
 }
 
@@ -54,7 +54,7 @@ function partnersOfWanted(
   spec: DrillSpec,
   engine: DrillEngine,
 ): ReadonlyMap<string, number> {
-  const piles = candidates(shape, cardsFor(spec)).map((pile) => pile.map(({ id }) => id));
+  const piles = candidates(shape, cardsFor(spec, shape)).map((pile) => pile.map(({ id }) => id));
   const counts = new Map<string, number>();
   for (const id of wantedCards(spec).slice(0, LOOKED_AT)) {
     piles.forEach((pile, at) => {

@@ -9,6 +9,8 @@ import { boardWishesOf, DRILL_DEFAULTS, type DrillEngine, type DrillSpec } from 
 
 /** So large a share of the syllables is drawn, so that no two days are alike. */
 const DRAWN = 0.8;
+/** A pile of not much more than lies on the board is kept whole: few prefixes make few words. */
+const WHOLE = 2;
 /** So many rows are judged: less than half a second. */
 const ROWS = 3600;
 
@@ -26,7 +28,9 @@ export function drawBeats(
   const asked = wishesInSyllables(whole, { ...wishes, limits: shape.piles.map(() => side) });
   const wanted = new Set(asked.wanted);
   const piles = whole.map((pile) =>
-    pile.filter((id) => wanted.has(id) || random.fraction() < DRAWN),
+    pile.length <= WHOLE * side
+      ? pile
+      : pile.filter((id) => wanted.has(id) || random.fraction() < DRAWN),
   );
   if (piles.some((pile) => pile.length === 0)) return null;
   const found = searchTable(makeWordTable(shape, piles, context), { ...asked, nodeLimit: 60 });

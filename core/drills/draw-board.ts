@@ -39,6 +39,8 @@ export interface DrawnBoard {
   readonly contrastsLeftOut: number;
   /** Flips too few that show what the day is about, where that lies on the board. */
   readonly dueLeftOut: number;
+  /** Whether no flip shows anything of what the day is about, though it is about something. */
+  readonly isDayUnseen: boolean;
 }
 
 /** How many more consonants are drawn than the pile will hold: what the search chooses from. */
@@ -54,16 +56,20 @@ export function drawBoard(spec: DrillSpec, engine: DrillEngine): DrawnBoard | nu
   const random = makeRandom(spec.seed + 1);
   let best: DrawnBoard | null = null;
   let least = Infinity;
-  for (const [turn, shape] of shapesToTry(spec).entries()) {
+  const shapes = shapesToTry(spec);
+  for (const [turn, shape] of shapes.entries()) {
     if (least < turn * SECOND_SHAPE) break;
     const chance = { random, weight: likingFor(shape, spec, engine) };
-    for (let attempt = 0; attempt < TRIES && least > 0; attempt++) {
+    const own = turn * SECOND_SHAPE;
+    for (let attempt = 0; attempt < TRIES && least > own; attempt++) {
       const drawn = drawOnce(shape, spec, engine, chance, attempt);
-      const fault = drawn ? faults(drawn) + turn * SECOND_SHAPE : Infinity;
+      const fault = drawn ? faults(drawn) + own : Infinity;
       if (fault < least) {
         least = fault;
         best = drawn;
       }
+      // Another draw of the same shape would not show it either: it makes no word there.
+      if (drawn?.isDayUnseen && shape !== shapes.at(-1)) break;
     }
   }
   return best;
@@ -72,8 +78,13 @@ export function drawBoard(spec: DrillSpec, engine: DrillEngine): DrawnBoard | nu
 /** What is new too seldom shown never outweighs a real word too many or too few. */
 const MOST_FOR_DUE = 9;
 
+/** It costs more that nothing of the day is shown than that another shape is used, less than two real words off. */
+const DAY_UNSEEN = 12;
+
 /** How far a board and its run are from what was wished; a wanted card left out weighs most. */
-function faults({ run: { missing }, leftOut, contrastsLeftOut, dueLeftOut }: DrawnBoard): number {
+function faults(drawn: DrawnBoard): number {
+  const { leftOut, contrastsLeftOut, dueLeftOut, isDayUnseen } = drawn;
+  const { missing } = drawn.run;
   return (
     missing.flips * 100 +
     (leftOut + contrastsLeftOut) * 30 +
@@ -82,6 +93,7 @@ function faults({ run: { missing }, leftOut, contrastsLeftOut, dueLeftOut }: Dra
     missing.fresh * 8 +
     missing.contrastTurns * 6 +
     Math.min(MOST_FOR_DUE, dueLeftOut) +
+    (isDayUnseen ? DAY_UNSEEN : 0) +
     missing.cards
   );
 }
@@ -102,7 +114,7 @@ function drawOnce(
   const manyPiles = shape.piles.length > 3;
   const wide = attempt === TRIES - 1 && !manyPiles;
   const mostVowels = manyPiles ? 3 : Math.min(6, Math.max(2, Math.round(flips / 5)));
-  const fitting = candidates(shape, cardsFor(spec));
+  const fitting = candidates(shape, cardsFor(spec, shape));
   const vowels = fitting.map((cards, at) =>
     shape.piles[at]?.role === 'vowel' ? drawVowels(cards, wanted, mostVowels, chance) : [],
   );
@@ -144,6 +156,7 @@ function withRun(
   const { board, table } = withoutIdleCards(found);
   const wishes = { ...runWishesOn(board.shape, runWishesOf(spec, 0)), seed: random.bits() };
   const run = makeRun(table, wishes, engine.lexicon);
+  const about = spec.focusShare === undefined ? dayCards(spec) : [];
   const shown = new Set(
     run.flips.flatMap((flip) => cardsInPiles(flip).map((id, pile) => `${pile} ${id}`)),
   );
@@ -153,7 +166,9 @@ function withRun(
     run,
     leftOut: pinned.filter((id) => !lying.flat().includes(id)).length,
     contrastsLeftOut: contrastsLeftOut(spec, lying, run),
-    dueLeftOut: dayCards(spec).some((id) => pinned.includes(id)) ? run.missing.due : 0,
+    dueLeftOut: about.some((id) => pinned.includes(id)) ? run.missing.due : 0,
+    isDayUnseen:
+      about.length > 0 && !run.flips.some(({ cards }) => cards.some((id) => about.includes(id))),
   };
 }
 
