@@ -68,8 +68,8 @@ export function drawBoard(spec: DrillSpec, engine: DrillEngine): DrawnBoard | nu
         least = fault;
         best = drawn;
       }
-      // Another draw of the same shape would not show it either: it makes no word there.
-      if (drawn?.isDayUnseen && shape !== shapes.at(-1)) break;
+      // Nothing else is amiss, and another draw of the same shape would not show it either.
+      if (drawn?.isDayUnseen && fault <= own + DAY_UNSEEN) break;
     }
   }
   return best;
