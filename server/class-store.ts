@@ -108,11 +108,12 @@ export function createClassStore({ db, locksRows, mostBytes }: ClassStoreSpec): 
         for (const append of appends) {
           outcomes.push(await appendOne(tx, append, now, rows, news, grown));
         }
-        return { outcomes, grown: [...grown] };
+        const isEmptied = appends.some(({ records }) => records.some(isPacked));
+        return { outcomes, grown: [...grown], isEmptied };
       });
       for (const [classId, one] of news) remember(classId, one);
       // What was deleted goes from the log of a database of one process, too.
-      const isDeleted = [...news.values()].some(({ rights }) => rights?.gone);
+      const isDeleted = done.isEmptied || [...news.values()].some(({ rights }) => rights?.gone);
       if (isDeleted && !locksRows) await sql`pragma wal_checkpoint(truncate)`.execute(db);
       return done;
     },
@@ -403,6 +404,11 @@ async function tracesAt(
     .where('seq', 'in', places)
     .execute();
   return new Map([[0, 0], ...rows.map(({ seq, trace }) => [seq, trace] as const)]);
+}
+
+/** Whether a record says that earlier ones may go. */
+function isPacked({ lane, body }: ClassRecord): boolean {
+  return lane === 'rights' && parseRightsSaid(body)?.says === 'packed';
 }
 
 /** What was packed goes, if these are the records that were meant, and counts no more. */

@@ -165,6 +165,30 @@ export const STORE_LAWS: readonly StoreLaw[] = [
     },
   },
   {
+    name: 'removes for good what was said of a child, and brings none of it back',
+    async check(store) {
+      const child = (id: string, field: string, value: unknown, n = 0): LogEvent => ({
+        ...note(`${id} ${field} ${n}`, { of: 'child', id, field, value }),
+        kind: 'set',
+      });
+      const mark = { ...note('mark', { child: 'r', cards: ['a=AE'] }), kind: 'marked' };
+      const heard = { ...note('heard', { mark: 'mark', field: 'heard' }), kind: 'amended' };
+      const gone = [child('r', 'name', 'Robin'), mark, heard];
+      const many = Array.from({ length: 700 }, (_, n) => note(`n${n}`, { n }));
+      const stay = [...many, child('s', 'name', 'Sam'), named(room, 'Room 1')];
+      await keep(store, [...gone, ...stay]);
+      await keep(store, [note('loose', {}), child('r', 'name', 'R. B.', 1)]);
+      const outcome = await store.remove(room, ['r']);
+      if ('error' in outcome) throw new Error(outcome.error.code);
+      await holds(store, room, [...stay, note('loose', {})]);
+      // From an old file, from another device that was away, and said of that again.
+      const away = { ...note('away', { child: 'r', day: '2026-03-02' }), kind: 'away' };
+      await keep(store, [...gone, child('r', 'name', 'Robin', 2), away, note('late', {})]);
+      await keep(store, [{ ...note('undone', { event: 'away' }), kind: 'undone' }]);
+      await holds(store, room, [...stay, note('loose', {}), note('late', {})]);
+    },
+  },
+  {
     name: 'holds what merging gives, for any logs in any batches',
     async check(store) {
       let run = 0;

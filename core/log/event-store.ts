@@ -10,7 +10,7 @@ export interface EventStore {
   /**
    * Adds events, all of them or none. Resolves once they are kept for good: from
    * then on the end of the program takes none of them away. An event that is
-   * kept already is left as it is. Of a class that was forgotten nothing is kept (`forgotten`). Where a class
+   * kept already is left as it is, and one that was removed is left out. Of a class that was forgotten nothing is kept (`forgotten`). Where a class
    * is shared, what is new and of `here` is noted in the same stroke as still to be sent.
    */
   append(events: readonly LogEvent[], origin?: Origin): Promise<Kept | StoreFailure>;
@@ -23,6 +23,11 @@ export interface EventStore {
    * of it, they do not come back. Only a person may ask for this.
    */
   forget(classId: ClassId): Promise<Kept | StoreFailure>;
+  /**
+   * Removes what these ids stand for and all that was said of it (erased.ts), for good, and remembers that it
+   * did: nothing of it is kept again, wherever it comes from. Only a person may ask for this.
+   */
+  remove(classId: ClassId, ids: readonly string[]): Promise<Kept | StoreFailure>;
   /** Lets a class be kept again that was forgotten. Only a person may ask for this. */
   recall(classId: ClassId): Promise<Kept | StoreFailure>;
   /** Ends the use of it; what was asked for before is still done. */
@@ -37,6 +42,8 @@ export interface EventsRead {
   readonly events: readonly LogEvent[];
   /** How many records of it could not be read; none when it is left out. */
   readonly damaged?: number;
+  /** What was removed for good, by ids (erased.ts); nothing when it is left out. */
+  readonly erased?: ReadonlySet<string>;
   /** What is wrong with the store all the same: these events came from elsewhere. */
   readonly trouble?: StoreError;
 }

@@ -57,6 +57,8 @@ export type RightsSaid =
     }
   /** A device or an invitation counts no more. */
   | { readonly says: 'revoke'; readonly device: string }
+  /** What these ids stand for, and all that was said of it, is erased everywhere for good (core/log/erased.ts). */
+  | { readonly says: 'purge'; readonly ids: readonly string[] }
   /**
    * A new epoch begins, its secrets sealed to every device and invitation that stays; `chain` holds those
    * of the epoch before, sealed under the new ones, so that who comes later reads all.
@@ -154,6 +156,7 @@ const checks: ReadonlyMap<string, Check<unknown>> = new Map<string, Check<unknow
       chain: isShape({ run: isBox, private: isBox }),
     }),
   ],
+  ['purge', isShape({ ...says, ids: isListOf(isId) })],
   ['packed', isShape({ ...says, runs: isListOf(isRun), trace: isCount })],
   ['gone', isShape(says)],
 ]);

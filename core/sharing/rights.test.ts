@@ -146,6 +146,20 @@ describe('who may do what in a class', () => {
     ]);
   });
 
+  it('remembers what was erased, by an owner alone', async () => {
+    const erase = (name: string, ...ids: string[]) => says(name, { says: 'purge', ids });
+    const { rights, outcomes } = await outcomeOf(
+      found,
+      invite('i', 'teacher'),
+      join('phone', 'i'),
+      erase('owner', 'child'),
+      erase('phone', 'another'),
+      erase('owner', 'note', 'child'),
+    );
+    expect(outcomes.slice(3)).toEqual(['ok', 'not-allowed', 'ok']);
+    expect([...rights.erased]).toEqual(['child', 'note']);
+  });
+
   it('gives no rights but by an owner', async () => {
     for (const role of ROLES) {
       const extra = says('other', {

@@ -11,6 +11,8 @@ export interface Rights {
   readonly members: ReadonlyMap<string, Member>;
   /** By id. */
   readonly invitations: ReadonlyMap<string, Invitation>;
+  /** What was erased for good, by ids (core/log/erased.ts). */
+  readonly erased: ReadonlySet<string>;
   /** Whether the class was deleted. */
   readonly gone: boolean;
 }
@@ -147,7 +149,8 @@ function after(
       removed: false,
     };
     const members = new Map([[writer, owner]]);
-    const founded: Rights = { epoch: 1, members, invitations: new Map(), gone: false };
+    const [invitations, erased] = [new Map(), new Set<string>()];
+    const founded: Rights = { epoch: 1, members, invitations, erased, gone: false };
     return { rights: founded, signer: said.device.sign };
   }
   if (rights === null) return { refused: 'no-class' };
@@ -202,6 +205,9 @@ function byOwner(
 ): Rights | null {
   if (said.says === 'gone') return { ...rights, gone: true };
   if (said.says === 'packed') return rights;
+  if (said.says === 'purge') {
+    return { ...rights, erased: new Set([...rights.erased, ...said.ids]) };
+  }
   if (said.says === 'epoch') {
     return said.epoch === rights.epoch + 1 ? { ...rights, epoch: said.epoch } : null;
   }

@@ -135,6 +135,26 @@ describe('a class on several devices', () => {
     await fresh.page.getByRole('button', { name: 'Show the code' }).waitFor();
   });
 
+  it('deletes all about a child for good, on every device', async () => {
+    site = await serveShared();
+    const laptop = await site.device({ upTo: 12 });
+    await share(site, laptop, child);
+    const phone = await site.device();
+    await comeIn(phone, await makeCode(laptop, 'Teaches too'));
+    await phone.page.goto(`${site.url}#/class`);
+    await phone.page.getByRole('button', { name: child }).click();
+    await phone.page.getByRole('button', { name: 'Take out of the class' }).click();
+    expect(await phone.page.getByText('Delete everything about').count()).toBe(0);
+    await laptop.page.goto(`${site.url}#/class`);
+    await laptop.page.getByText('Taken out of the class: one child').click();
+    await laptop.page.getByRole('button', { name: `Delete everything about ${child}` }).click();
+    await laptop.page.getByRole('button', { name: `Delete ${child} for good` }).click();
+    for (const { page } of [laptop, phone]) {
+      await page.getByText('Taken out of the class').waitFor({ state: 'detached' });
+      await page.waitForFunction(holdsNowhere, child);
+    }
+  });
+
   it('lets nobody in twice by one code, nor by a code taken back', async () => {
     site = await serveShared();
     const laptop = await site.device({ upTo: 12 });
@@ -145,6 +165,30 @@ describe('a class on several devices', () => {
     await other.page.getByText('That code was used already').waitFor();
   });
 });
+
+/** Whether neither the database of this browser nor the second copy has a word; it runs in the page. */
+async function holdsNowhere(word: string): Promise<boolean> {
+  const open = indexedDB.open('sweepline-log');
+  const db = await new Promise<IDBDatabase>((resolve) => {
+    open.onsuccess = () => resolve(open.result);
+  });
+  const texts: string[] = [];
+  for (const store of db.objectStoreNames) {
+    const asked = db.transaction(store).objectStore(store).getAll();
+    await new Promise((resolve) => {
+      asked.onsuccess = resolve;
+    });
+    texts.push(JSON.stringify(asked.result));
+  }
+  db.close();
+  const root = await navigator.storage.getDirectory();
+  const folder = await root.getDirectoryHandle('sweepline-second-copy', { create: true });
+  for await (const file of folder.values()) {
+    if (file instanceof FileSystemFileHandle) texts.push(await (await file.getFile()).text());
+  }
+  texts.push(JSON.stringify(localStorage));
+  return texts.length > 3 && !texts.some((text) => text.includes(word));
+}
 
 describe('a class that is not shared', () => {
   it('asks no server for anything, whatever screen is looked at', async () => {

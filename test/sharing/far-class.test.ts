@@ -330,6 +330,58 @@ describe.each([
     for (const device of [desk, phone, aide, laptop]) device.close();
   });
 
+  it('erase a child everywhere: on who was away and at the server; and none of it comes back', async () => {
+    const classId = newClass();
+    const desk = await FarDevice.begin(port, classId, pass);
+    const phone = await desk.letIn('teacher');
+    const tablet = await desk.letIn('aide');
+    const ofChild = (id: string, value: string, by: string): LogEvent => ({
+      ...named(classId, value, by),
+      body: { of: 'child', id: childId(id), field: 'name', value },
+    });
+    const [robin, sam] = [ofChild('r', 'Robin', desk.own.by), ofChild('s', 'Sam', desk.own.by)];
+    // One record holds both; only what is of the one child goes.
+    await desk.record([robin, sam]);
+    for (const device of [phone, tablet]) await device.until(2);
+    await phone.far.settled();
+    phone.close();
+    const late = ofChild('r', 'R. B.', phone.own.by);
+    await phone.store.append([late]);
+    await phone.ledger.noteUnsent([late]);
+    const heldBy = async () => {
+      const raw = await RawDevice.connect(served.port, desk.own);
+      raw.follow(classId);
+      const { head } = await raw.next('following');
+      await raw.until(() => raw.place === head);
+      raw.close();
+      return raw.records.filter(({ lane }) => lane === 'run').map(({ id }) => id);
+    };
+    const before = await heldBy();
+    expect(await desk.far.say([await desk.shared.purge(['r'])])).toEqual({ kept: true });
+    expect(await sorted(desk)).toEqual([sam]);
+    await expect.poll(() => sorted(tablet)).toEqual([sam]);
+    expect(desk.toldErased).toBe(1);
+    expect(await desk.pack()).toBe(1);
+    const after = await heldBy();
+    expect(after.filter((id) => before.includes(id))).toEqual([]);
+    expect(after).toHaveLength(1);
+    // The phone comes back with the old name, and has written another meanwhile.
+    await phone.open();
+    await phone.far.settled();
+    await expect.poll(() => sorted(phone)).toEqual([sam]);
+    expect(phone.far.state()).toMatchObject({ unsent: 0, aside: new Map() });
+    await desk.pack();
+    expect(await desk.pack()).toBe(0);
+    const laptop = await desk.letIn('teacher');
+    await laptop.until(1);
+    // An old file, on any of them.
+    for (const device of [desk, phone, tablet, laptop]) {
+      await device.store.append([robin, late]);
+      expect(await sorted(device)).toEqual([sam]);
+      device.close();
+    }
+  });
+
   it.each(STORE_LAWS.map(({ name, check }) => [name, check] as const))(
     'are together a store of events: %s',
     async (_name, check) => {
@@ -400,6 +452,16 @@ function pairStore(port: () => number, pass: string) {
       pairs.delete(classId);
       for (const device of [one, other]) device.close();
       return local.forget(classId);
+    },
+    async remove(classId, ids) {
+      const [one, other] = await pairOf(classId);
+      await one.far.settled();
+      await one.far.say([await one.shared.purge(ids)]);
+      await expect.poll(() => other.shared.rights()?.erased.size).toBe(ids.length);
+      await expect
+        .poll(async () => (await other.events()).length)
+        .toBe((await one.events()).length);
+      return local.remove(classId, ids);
     },
     recall: (classId) => local.recall(classId),
     async close() {

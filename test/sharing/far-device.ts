@@ -62,6 +62,8 @@ export class FarDevice {
   polls = false;
   /** How far its clock is wrong, in milliseconds. */
   wrongBy = 0;
+  /** How often it was told that the server holds something erased. */
+  toldErased = 0;
   /** What it does with what is said live. */
   hears: Pick<FarClassSpec, 'onLive' | 'onSealed'> = {};
   readonly classId: ClassId;
@@ -152,6 +154,9 @@ export class FarDevice {
         return this.#shared;
       },
       connect: () => this.connect(),
+      onErased: () => {
+        this.toldErased += 1;
+      },
       onLive: (from, value) => this.hears.onLive?.(from, value),
       onSealed: (from, body) => this.hears.onSealed?.(from, body),
       stamping: { device: own.by, now: () => Date.now() + this.wrongBy, newId },

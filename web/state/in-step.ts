@@ -111,6 +111,7 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
       if (opened) void opened.send(ours);
       else early = [...early, ...ours];
     });
+    let packing: ReturnType<typeof setTimeout> | undefined;
     const present = new Set<string>();
     const walls = createWalls({
       classId,
@@ -151,7 +152,7 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
       own,
       ledger,
       createShared,
-      store: { append: store.receive, eventsOf: store.eventsOf },
+      store: { append: store.receive, eventsOf: store.eventsOf, remove: store.remove },
       connect,
       stamping: ownStamping(record.by),
       wait,
@@ -167,10 +168,16 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
       },
       onSealed: (from, body) =>
         void walls.hear(from, body).then((value) => value && bridge.hear(from, value)),
+      // What lies at the server is taken out by one of the owner's devices, each of them after its own time.
+      onErased() {
+        shelf.remove(`packed.${classId}`);
+        clearTimeout(packing);
+        packing = setTimeout(() => opened && void pack(opened), CLEAR_AFTER * (1 + Math.random()));
+      },
       onReached: () => queueMicrotask(bridge.reached),
     });
     void opened.send(early);
-    const packing = setTimeout(() => void pack(opened as FarClass), PACK_AFTER);
+    packing ??= setTimeout(() => opened && void pack(opened), PACK_AFTER);
     say();
     const { close } = opened;
     return {
@@ -191,6 +198,9 @@ const PACK_AFTER = 5 * 60 * 1000;
 
 /** And again after so long. */
 const PACK_EVERY = 7 * 24 * 60 * 60 * 1000;
+
+/** Something was erased so long ago, before what lies at the server is taken out, in milliseconds. */
+const CLEAR_AFTER = 2000;
 
 /** Before a window waits its turn again, in milliseconds. */
 const PAUSE = 500;

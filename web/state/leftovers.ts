@@ -2,6 +2,7 @@
 
 import { array, custom, object, record, string } from 'valibot';
 import {
+  type ChildId,
   type ClassId,
   type DrillId,
   type GroupId,
@@ -33,6 +34,20 @@ export const noteDrafts = remembered(
 
 /** Her lines on pages, by the class, the page and whom it is about. */
 export const lineDrafts = remembered('page-lines', record(string(), string()), {});
+
+/** Leaves nothing that was typed about a child of whom everything was deleted. */
+export function forgetLeftoversOf(child: ChildId, name: string): void {
+  const isOfChild = (text: string): boolean => text.includes(child) || text.includes(name);
+  noteDrafts.value = noteDrafts.peek().filter(({ text }) => !text.includes(name));
+  lineDrafts.value = Object.fromEntries(
+    Object.entries(lineDrafts.peek()).filter((line) => !line.some(isOfChild)),
+  );
+  throwAsideAway(
+    asideCopies()
+      .filter(({ text }) => text.includes(child))
+      .map((copy) => copy.name),
+  );
+}
 
 /** Leaves nothing of a class that was deleted. */
 export function forgetLeftovers(deleted: ClassId): void {

@@ -159,6 +159,13 @@ export async function remove(id: string): Promise<Done> {
   return doneOf(await sayAtLast(far, () => far.shared().remove(id, far.now())));
 }
 
+/** Erases what these ids stand for, on every device and at the server, for good. */
+export async function purge(ids: readonly string[]): Promise<Done> {
+  const far = await farClass();
+  if (far === null) return { why: 'lost' };
+  return doneOf(await sayAtLast(far, async () => [await far.shared().purge(ids)]));
+}
+
 /** Ends the sharing for all: the class leaves every other device and the server, and stays on this one. */
 export async function stopSharing(): Promise<Done> {
   const far = await farClass();

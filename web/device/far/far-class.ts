@@ -1,4 +1,5 @@
 import type { ClassId, EventId } from '../../../core/ids.ts';
+import { erasedWith, isErased } from '../../../core/log/erased.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore, StoreError } from '../../../core/log/event-store.ts';
 import { NOTHING, takeBatch } from '../../../core/sharing/follower.ts';
@@ -34,7 +35,7 @@ export interface FarClassSpec {
   readonly own: OwnDevice;
   readonly ledger: Ledger;
   /** Where the events of the class are kept; what comes from afar is added there. */
-  readonly store: Pick<EventStore, 'append' | 'eventsOf'>;
+  readonly store: Pick<EventStore, 'append' | 'eventsOf' | 'remove'>;
   readonly connect: () => Socket;
   readonly stamping: Stamping;
   /** Waits before it connects again, so many milliseconds or more. */
@@ -45,6 +46,8 @@ export interface FarClassSpec {
   readonly onLive?: (from: string, value: unknown) => void;
   /** Is told what another device says that is not sealed for the class: a wall does. */
   readonly onSealed?: (from: string, body: string) => void;
+  /** Is told that the server holds something that was erased, which an owner's device is to take out. */
+  readonly onErased?: () => void;
   /** Is told that the server was reached, and that others may hear what is said of the moment. */
   readonly onReached?: () => void;
 }
@@ -64,7 +67,7 @@ const GOOD_LINE = 10_000;
 /** Keeps a class in step until it is closed; connects again as often as the line ends. */
 export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
   const { classId, createShared, own, ledger, store, connect, stamping, wait } = spec;
-  const { onChange, onLive, onSealed, onReached } = spec;
+  const { onChange, onLive, onSealed, onErased, onReached } = spec;
   const { now } = stamping;
   let shared = createShared();
   // Read before the ledger: then whatever is here and unsent is noted there, and what comes later is told.
@@ -113,6 +116,8 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
 
   for (const record of rights) await shared.take(record, () => undefined);
   for (const [id, reason] of noted.aside) aside.set(id, reason);
+  let erased: ReadonlySet<string> = ('events' in here && here.erased) || new Set();
+  await erase().catch(() => false);
   if ('events' in here) {
     for (const event of here.events) writers.set(event.id, event.by);
     const unsent = new Set(noted.unsent);
@@ -363,10 +368,12 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     if (batch === null) throw new Error('Something is missing between what is here and what came.');
     const fresh: LogEvent[] = [];
     const said: KeptRecord[] = [];
+    let holdsErased = false;
     for (const record of batch.fresh) {
       for (const one of await shared.take(record, (event) => writers.get(event))) {
         if (one.kind === 'aside') aside.set(`${one.seq}`, one.why);
         else {
+          holdsErased ||= one.holdsErased;
           fresh.push(...one.admitted.events);
           for (const { event, why: reason } of one.admitted.aside) aside.set(event.id, reason);
         }
@@ -381,6 +388,7 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
       if (trouble !== null) throw new Error('What came cannot be kept here.');
     }
     for (const { id, by } of fresh) writers.set(id, by);
+    if ((await erase()) || holdsErased) onErased?.();
     const ids = fresh.map(({ id }) => id);
     outbox = whenSeen(outbox, ids);
     await ledger.noteSent(ids);
@@ -394,7 +402,23 @@ export async function openFarClass(spec: FarClassSpec): Promise<FarClass> {
     if (shared.rights()?.gone) why = 'gone';
   }
 
-  function enqueue(fresh: readonly LogEvent[]): void {
+  /** Removes here what was erased since; whether there was anything. */
+  async function erase(): Promise<boolean> {
+    const all = shared.rights()?.erased ?? new Set();
+    if ([...all].every((id) => erased.has(id))) return false;
+    const outcome = await store.remove(classId, [...all]);
+    // Another window holds the second copy; it is cleared when the class is opened next.
+    if ('error' in outcome && outcome.error.code !== 'busy') throw new Error('Not erased here.');
+    erased = new Set([...erased, ...all]);
+    const gone = erasedWith([...events.values()], all);
+    for (const event of events.values()) if (isErased(event, gone)) events.delete(event.id);
+    outbox = whenSeen(outbox, [...gone] as EventId[]);
+    return true;
+  }
+
+  function enqueue(recorded: readonly LogEvent[]): void {
+    if (erased.size > 0) erased = erasedWith(recorded, erased);
+    const fresh = recorded.filter((event) => !isErased(event, erased));
     for (const event of fresh) {
       if (!events.has(event.id)) events.set(event.id, event);
       writers.set(event.id, event.by);

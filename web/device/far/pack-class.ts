@@ -1,4 +1,5 @@
 import type { ClassId, EventId } from '../../../core/ids.ts';
+import { erasedWith, isErased } from '../../../core/log/erased.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { NOTHING, takeBatch, traceAfter } from '../../../core/sharing/follower.ts';
 import type { DeviceMessage, ServerMessage } from '../../../core/sharing/message.ts';
@@ -36,7 +37,8 @@ const WORTH_IT = 64;
  *
  * Method: the whole class is read from the server, as a new device reads it; what is in loose records is
  * sent again, a thousand events to a record, and read back from the server. Only when every event came back
- * as it was does the device say that the loose records can go. What it could not read, or set aside, stays.
+ * as it was does the device say that the loose records can go. What it could not read, or set aside, stays. A
+ * record that holds something erased goes in any case, and what was erased is not sent again.
  */
 export async function packClass(spec: PackSpec): Promise<number> {
   const { classId, own, shared, connect, now, newId } = spec;
@@ -46,14 +48,15 @@ export async function packClass(spec: PackSpec): Promise<number> {
     line.send({ t: 'follow', c: classId, after: 0, trace: 0 });
     await reading.until(() => reading.isHere());
     const loose = reading.loose();
-    if (loose.length < WORTH_IT) return 0;
+    if (loose.length < WORTH_IT && !loose.some(({ isToGo }) => isToGo)) return 0;
     for (const lane of LANES) {
       const events = new Map<EventId, LogEvent>();
       for (const record of loose) {
         if (record.lane !== lane) continue;
         for (const event of record.events) if (!events.has(event.id)) events.set(event.id, event);
       }
-      const all = [...events.values()];
+      const erased = reading.erased();
+      const all = [...events.values()].filter((event) => !isErased(event, erased));
       for (let from = 0; from < all.length; from += TOGETHER) {
         const some = all.slice(from, from + TOGETHER);
         const record = await shared.sealed(lane, newId(), 0, some);
@@ -75,6 +78,10 @@ interface Opened {
   readonly seq: number;
   readonly lane: Lane;
   readonly events: readonly LogEvent[];
+  /** Whether something in it was set aside. */
+  readonly hasAside: boolean;
+  /** Whether it holds what was erased before it came. */
+  readonly holdsErased: boolean;
 }
 
 /** What comes from the server, read in order. */
@@ -109,10 +116,17 @@ function readServer({ shared, classId }: PackSpec) {
     at: (seq: number) => opened.get(seq),
     answer: (k: number) => answers.get(k),
     trace: (seq: number) => traces.get(seq) ?? 0,
-    loose: () =>
-      [...opened.values()]
-        .filter(({ events }) => events.length < LOOSE)
-        .sort((left, right) => left.seq - right.seq),
+    erased,
+    /** In order; those that hold something erased are to go. */
+    loose() {
+      const gone = erased();
+      const holdsErased = (one: Opened) =>
+        one.holdsErased || one.events.some((event) => isErased(event, gone));
+      return [...opened.values()]
+        .map((one) => ({ ...one, isToGo: holdsErased(one) }))
+        .filter(({ isToGo, hasAside, events }) => isToGo || (!hasAside && events.length < LOOSE))
+        .sort((left, right) => left.seq - right.seq);
+    },
     /** The places of loose records as runs, with no other sealed record in one. */
     runs(loose: readonly Opened[]): readonly (readonly [number, number])[] {
       const isLoose = new Set(loose.map(({ seq }) => seq));
@@ -137,6 +151,16 @@ function readServer({ shared, classId }: PackSpec) {
       }
     },
   };
+
+  /** All that was erased, what was said of it included. */
+  function erased(): ReadonlySet<string> {
+    const named = shared.rights()?.erased ?? new Set<string>();
+    if (named.size === 0) return named;
+    return erasedWith(
+      [...opened.values()].flatMap(({ events }) => events),
+      named,
+    );
+  }
 
   async function take(message: ServerMessage): Promise<void> {
     if ('k' in message) answers.set(message.k, message);
@@ -163,7 +187,8 @@ function readServer({ shared, classId }: PackSpec) {
       if (one.kind !== 'events' || !lane) continue;
       const { events, aside } = one.admitted;
       for (const { id, by } of events) writers.set(id, by);
-      if (aside.length === 0) opened.set(one.seq, { seq: one.seq, lane, events });
+      const [hasAside, { holdsErased, seq }] = [aside.length > 0, one];
+      opened.set(seq, { seq, lane, events, hasAside, holdsErased });
     }
   }
 }

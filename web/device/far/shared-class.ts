@@ -1,4 +1,5 @@
 import type { ClassId, DrillId, EventId } from '../../../core/ids.ts';
+import { erasedWith, isErased } from '../../../core/log/erased.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { type Admitted, admit } from '../../../core/sharing/admit.ts';
 import { type ClassRecord, type KeptRecord, signedText } from '../../../core/sharing/record.ts';
@@ -74,6 +75,8 @@ export interface SharedClass {
   remove(id: string, now: number): Promise<readonly ClassRecord[]>;
   /** The record that tells the server what is in later records as well (pack-class.ts). */
   packed(runs: readonly (readonly [number, number])[], trace: number): Promise<ClassRecord>;
+  /** The record that erases what these ids stand for, everywhere and for good. */
+  purge(ids: readonly string[]): Promise<ClassRecord>;
   /** Something of the moment, sealed for who runs warm-ups in the class now; null when this device cannot. */
   sealLive(bytes: Uint8Array<ArrayBuffer>): Promise<string | null>;
   /** What another device sealed so; null when it was sealed for others, or before the keys changed. */
@@ -86,7 +89,12 @@ export interface SharedClass {
 
 /** What a record at a place brought, or why it does not count or cannot be opened. */
 export type Taken = { readonly seq: number } & (
-  | { readonly kind: 'events'; readonly admitted: Admitted }
+  | {
+      readonly kind: 'events';
+      readonly admitted: Admitted;
+      /** Whether it also held something that was erased before, and is left out. */
+      readonly holdsErased: boolean;
+    }
   | { readonly kind: 'aside'; readonly why: Refusal | 'unreadable' | 'another-founder' }
 );
 
@@ -107,6 +115,8 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
   const keys = createClassKeys(classId);
   const checking = createChecking();
   let rights: Rights | null = null;
+  /** What was erased, and what came of it since, by ids. */
+  let erased: ReadonlySet<string> = new Set();
   let waiting: { readonly record: KeptRecord; readonly writer: Member }[] = [];
   return {
     rights: () => rights,
@@ -191,6 +201,7 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
         await said({ says: 'epoch', epoch, sealed, chain }),
       ];
     },
+    purge: (ids) => said({ says: 'purge', ids }),
     packed: (runs, trace) => said({ says: 'packed', runs, trace }),
     async sealLive(bytes) {
       const key = await keys.keyOf(rights?.epoch ?? 0, 'run');
@@ -225,9 +236,13 @@ export function createSharedClass(spec: SharedClassSpec): SharedClass {
         continue;
       }
       const byId = (event: EventId) => brought.get(event) ?? writtenBy(event);
-      const admitted = admit(classId, record, writer, events, byId);
+      const named = rights?.erased ?? new Set();
+      if (named.size > 0) erased = erasedWith(events, [...erased, ...named]);
+      const left = events.filter((event) => !isErased(event, erased));
+      const admitted = admit(classId, record, writer, left, byId);
       for (const { id, by } of admitted.events) brought.set(id, by);
-      taken.push({ kind: 'events', seq, admitted });
+      const holdsErased = left.length < events.length;
+      taken.push({ kind: 'events', seq, admitted, holdsErased });
     }
     waiting = [];
     return taken;

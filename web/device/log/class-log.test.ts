@@ -150,6 +150,18 @@ describe('an open class', () => {
     await end();
   });
 
+  it('shows no more, in any window, what was removed for good', async () => {
+    const { window, end } = device();
+    const [here, there] = [await window(), await window()];
+    await here.log.record(name('Robin'), note('stays')).kept;
+    await expect.poll(() => there.log.state.value.children.size).toBe(1);
+    await here.store.remove(classId('class'), ['r']);
+    expect(here.log.state.value.children.size).toBe(0);
+    await expect.poll(() => there.log.state.value.children.size).toBe(0);
+    expect((await window()).log.state.value).toEqual(here.log.state.value);
+    await end();
+  });
+
   it('goes on when nothing can be kept, says so, and holds all of it for a copy', async () => {
     const refused = async () => failureOf('refused');
     const store: EventStore = {
@@ -157,6 +169,7 @@ describe('an open class', () => {
       eventsOf: refused,
       classes: refused,
       forget: refused,
+      remove: refused,
       recall: refused,
       close: async () => {},
     };

@@ -1,8 +1,10 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { type ClassId, eventId } from '../../../core/ids.ts';
 import { findAhead } from '../../../core/log/ahead.ts';
+import { eventsIn } from '../../../core/log/class-events.ts';
 import type { ClassState } from '../../../core/log/class-state.ts';
 import { tick } from '../../../core/log/clock.ts';
+import { erasedWith, isErased } from '../../../core/log/erased.ts';
 import type { EventSpec, LogEvent } from '../../../core/log/event.ts';
 import type { Kept, StoreFailure } from '../../../core/log/event-store.ts';
 import { applyEvents, replay } from '../../../core/log/replay.ts';
@@ -47,14 +49,24 @@ export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
     for (const event of events) early.push(event);
   };
   const stop = store.subscribe((events) => take(events));
+  const removed: string[] = [];
+  let remove = (ids: readonly string[]): void => {
+    removed.push(...ids);
+  };
+  const stopRemoving = store.onRemoved((of, ids) => {
+    if (of === classId) remove(ids);
+  });
   const read = await store.eventsOf(classId);
   const kept = 'events' in read ? read.events : [];
-  const found = [...kept, ...early];
+  const found = without([...kept, ...early], removed);
   const said = datingsOf(findAhead(found, now()).right, classId, spec);
   const state = signal(replay(classId, [...found, ...said]));
   if (said.length > 0) void store.append(said);
   take = (events) => {
     state.value = applyEvents(state.peek(), events);
+  };
+  remove = (ids) => {
+    state.value = replay(classId, without(eventsIn(state.peek()), ids));
   };
   return {
     state,
@@ -67,6 +79,15 @@ export async function openClassLog(spec: ClassLogSpec): Promise<ClassLog> {
       take(events);
       return { events, kept: store.append(events) };
     },
-    close: stop,
+    close() {
+      stop();
+      stopRemoving();
+    },
   };
+}
+
+/** Events without what was removed for good. */
+function without(events: readonly LogEvent[], ids: readonly string[]): readonly LogEvent[] {
+  const erased = erasedWith(events, ids);
+  return events.filter((event) => !isErased(event, erased));
 }

@@ -13,12 +13,20 @@ export interface LogSchema extends DBSchema {
   heads: { key: [classId: ClassId, id: EventId]; value: LogEvent };
   /** Which classes were forgotten, for good. */
   forgotten: { key: [classId: ClassId]; value: { readonly classId: ClassId } };
+  /** What was removed of a class for good, by ids (core/log/erased.ts). */
+  erased: { key: [classId: ClassId, id: string]; value: Erased };
   /** Records that could not be read, for whoever wants to rescue them (set-aside.ts). */
   aside: { key: number; value: AsideRecord };
   /** How this device takes part in the classes that are shared. */
   shared: { key: [classId: ClassId]; value: SharedRecord };
   /** What is still to be sent of them. */
   outbox: { key: [classId: ClassId, id: EventId]; value: Unsent };
+}
+
+/** Something that was removed for good. */
+export interface Erased {
+  readonly classId: ClassId;
+  readonly id: string;
 }
 
 /** A record that could not be read, as it was found; the second version put it there bare. */
@@ -53,6 +61,7 @@ export const STORES = [
   'aside',
   'shared',
   'outbox',
+  'erased',
 ] as const;
 
 /** Those that hold the events of classes. */
@@ -62,7 +71,7 @@ export const CLASS_STORES = ['loose', 'pages', 'heads'] as const;
  * The version of the database. Each step of the upgrade stands by itself and only adds, so that one that
  * began at any earlier version ends the same; a further step is a further `if`.
  */
-const VERSION = 3;
+const VERSION = 4;
 
 function upgrade(db: IDBPDatabase<LogSchema>, from: number): void {
   if (from < 1) {
@@ -78,6 +87,7 @@ function upgrade(db: IDBPDatabase<LogSchema>, from: number): void {
     db.createObjectStore('shared', { keyPath: ['classId'] });
     db.createObjectStore('outbox', { keyPath: ['classId', 'id'] });
   }
+  if (from < 4) db.createObjectStore('erased', { keyPath: ['classId', 'id'] });
 }
 
 /** A transaction that changes something. */

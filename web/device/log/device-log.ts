@@ -86,7 +86,14 @@ export async function openInMemory(
   const store = keepGoing(createMemoryStore());
   await store.append(events);
   const deaf = () => () => {};
-  const alone = { ...store, subscribe: deaf, onRecorded: deaf, tell() {}, receive: store.offer };
+  const alone = {
+    ...store,
+    subscribe: deaf,
+    onRecorded: deaf,
+    onRemoved: deaf,
+    tell() {},
+    receive: store.offer,
+  };
   const log = await openClassLog({ store: alone, classId, ...ownStamping() });
   return { ...log, shared: null };
 }

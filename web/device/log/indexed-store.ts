@@ -19,6 +19,7 @@ import {
   STORES,
 } from './database.ts';
 import { readClass, setAside } from './read-class.ts';
+import { leftOf, removeEvents } from './remove-events.ts';
 import { addEvents, SEAL_FROM, sealLoose } from './sealing.ts';
 import { failureOf, storeFailure } from './store-error.ts';
 
@@ -40,18 +41,20 @@ export function createIndexedStore(name?: string, connection = connect(name)): E
     append: (events, origin = 'here') =>
       answer(connection, async (db) => {
         await change(db, async (tx) => {
-          // All that is asked is asked at once, since each question costs a way to the database and back.
-          const asked = [...byClass(events)].map(([classId, own]) =>
+          // All that can be asked at once is, since each question costs a way to the database and back.
+          const asked = [...byClass(events)].map(([classId, all]) =>
             Promise.all([
               tx.objectStore('forgotten').getKey([classId]),
               tx.objectStore('shared').getKey([classId]),
-              addEvents(tx, classId, own),
-              own,
+              leftOf(tx, classId, all).then(async (own) => ({
+                own,
+                fresh: await addEvents(tx, classId, own),
+              })),
             ]),
           );
           const found = await Promise.all(asked);
           if (found.some(([forgotten]) => forgotten !== undefined)) throw new Forgotten();
-          for (const [, shared, fresh, own] of found) {
+          for (const [, shared, { own, fresh }] of found) {
             if (shared !== undefined) await noteForSending(tx, shared[0], fresh, own, origin);
           }
         });
@@ -62,7 +65,10 @@ export function createIndexedStore(name?: string, connection = connect(name)): E
         const { events, loose, repeats, bad, damaged } = await readClass(db, classId);
         if (bad.length > 0) tidying = tidy(() => setAside(db, classId, bad));
         if (loose >= SEAL_FROM) tidying = tidy(() => sealLoose(db, classId, repeats));
-        return { events, damaged };
+        const erased = new Set(
+          (await db.getAllKeys('erased', ofClass(classId))).map(([, id]) => id),
+        );
+        return { events, damaged, erased };
       }),
     classes: () => answer(connection, readHeads),
     forget: (classId) =>
@@ -76,6 +82,13 @@ export function createIndexedStore(name?: string, connection = connect(name)): E
             forgetAside(tx, classId),
           ]),
         );
+        return kept;
+      }),
+    remove: (classId, ids) =>
+      answer(connection, async (db) => {
+        // What is being moved onto pages meanwhile is on one then.
+        await tidying;
+        await change(db, (tx) => removeEvents(tx, classId, ids));
         return kept;
       }),
     recall: (classId) =>

@@ -10,8 +10,9 @@ export function withPatience(store: EventStore, milliseconds = PATIENCE): EventS
     append: (events, origin) => inTime(store.append(events, origin)),
     eventsOf: (classId) => inTime(store.eventsOf(classId)),
     classes: () => inTime(store.classes()),
-    // To forget waits on purpose for other windows, which takes longer.
+    // To forget and to remove waits on purpose for other windows, which takes longer.
     forget: (classId) => inTime(store.forget(classId), 4 * milliseconds),
+    remove: (classId, ids) => inTime(store.remove(classId, ids), 4 * milliseconds),
     recall: (classId) => inTime(store.recall(classId)),
     close: () => store.close(),
   };

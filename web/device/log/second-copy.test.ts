@@ -518,6 +518,44 @@ describe('a store with a second copy', () => {
     expect([...drawer.texts.keys()]).toEqual(['room/~gone']);
   });
 
+  it('leaves nothing of what is removed on any sheet, and brings none of it back', async () => {
+    const drawer = makeDrawer();
+    const kept = createMemoryStore();
+    const other = withSecondCopy(kept, { drawer, session: 'other' });
+    await other.append([note('gone'), note('stays')]);
+    await other.close();
+    const here = withSecondCopy(kept, { drawer, session: 'here' });
+    await here.append([note('later'), note('hall', 'hall')]);
+    await drawer.add('room/~aside-other-0', 'a damaged one with gone on it');
+    expect(await here.remove(room, ['gone'])).toEqual({ kept: true });
+    await here.close();
+    const texts = [...drawer.texts].filter(([name]) => !name.endsWith('~erased'));
+    expect(texts.map(([, text]) => text).join()).not.toContain('gone');
+    // A sheet that comes back from somewhere, first beside the store and then after that was lost.
+    for (const store of [kept, createMemoryStore()]) {
+      await drawer.add('room/left', encodePage([note('gone'), note('left')]));
+      const next = withSecondCopy(store, { drawer, session: 'next' });
+      expect(await idsOf(next)).toEqual(['later', 'left', 'stays']);
+      await next.append([note('gone')]);
+      await next.close();
+      expect(await idsOf(next)).toEqual(['later', 'left', 'stays']);
+      expect(drawer.texts.has('room/left')).toBe(false);
+    }
+  });
+
+  it('says so while another window holds a sheet with something that was removed', async () => {
+    const drawer = makeDrawer();
+    const held: Drawer = { ...drawer, remove: () => Promise.reject(new Error('held')) };
+    vi.useFakeTimers();
+    const store = withSecondCopy(createMemoryStore(), { drawer: held, session: 'window' });
+    await store.append([note('gone'), note('stays')]);
+    const removing = store.remove(room, ['gone']);
+    await vi.runAllTimersAsync();
+    expect(await removing).toMatchObject({ error: { code: 'busy' } });
+    vi.useRealTimers();
+    expect(await idsOf(store)).toEqual(['stays']);
+  });
+
   it('reports a damaged sheet once, keeps it aside, and is whole again', async () => {
     const drawer = makeDrawer();
     const kept = createMemoryStore();

@@ -1,4 +1,5 @@
 import type { ClassId, EventId } from '../../../core/ids.ts';
+import { isErased } from '../../../core/log/erased.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore, EventsRead, StoreFailure } from '../../../core/log/event-store.ts';
 import { saySame } from '../../../core/log/say-same.ts';
@@ -47,8 +48,8 @@ export interface Found {
  * few open ones are read. When the store has just these, the class opens; a while later the sheets are read whole and
  * compared behind it. When anything differs, the class opens once it is put back. So that nobody takes the store
  * for lost, a window's first events of a class go to the store before the drawer, and what is forgotten
- * leaves the drawer first. A forgotten class is remembered in both copies, so that no sheet left over brings
- * it back. When open sheets have become many, what is on them alone is written onto full ones.
+ * leaves the drawer first. A forgotten class, and what was removed of one, is remembered in both copies, so
+ * that no sheet left over brings it back. When open sheets have become many, what is on them alone is written onto full ones.
  * Alternative: a second database, which the browser would throw away with the first. A drawer that fails
  * or hangs does no harm; one that is only slow is waited for, since a class that opened without what it
  * lost would look as if that had never been.
@@ -105,6 +106,12 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       await sheets.throwAway(classId);
       return outcome;
     },
+    async remove(classId, ids) {
+      await settled();
+      const outcome = await store.remove(classId, ids);
+      if ('error' in outcome) return outcome;
+      return (await quietly(() => writeOnlyKept(classId))) ? outcome : failureOf('busy');
+    },
     async recall(classId) {
       await quietly(() => sheets.unmarkGone(classId));
       return store.recall(classId);
@@ -122,6 +129,21 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       .finally(() => underWay.delete(done));
     underWay.add(done);
     return done;
+  }
+
+  /** Leaves nothing in the drawer but what the store has; whether that could be done. */
+  async function writeOnlyKept(classId: ClassId): Promise<boolean> {
+    // Without a drawer nothing is left in it.
+    if ((await orNull(sheets.all())) === null) return true;
+    const read = await store.eventsOf(classId);
+    if ('error' in read) return false;
+    await sheets.markErased(classId, [...(read.erased ?? [])]);
+    onSheets.delete(classId);
+    const isDone = await sheets.writeOnly(classId, read.events);
+    onSheets.set(classId, new Set(read.events.map(({ id }) => id)));
+    const now = await store.eventsOf(classId);
+    if ('events' in now) await copy(now.events);
+    return isDone;
   }
 
   /** Resolves when nothing is under way, what was begun meanwhile included. */
@@ -225,7 +247,13 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       await sheets.throwAway(classId);
       return null;
     }
-    const lost = [...there.events.values()].filter(({ id }) => !here.has(id));
+    const known = read.erased ?? new Set();
+    const untold = there.erased.filter((id) => !known.has(id));
+    if (untold.length > 0 && 'kept' in (await store.remove(classId, untold))) {
+      return reunite(classId, damagedHere);
+    }
+    const alone = [...there.events.values()].filter(({ id }) => !here.has(id));
+    const lost = alone.filter((event) => !isErased(event, known));
     if (lost.length > 0) {
       const outcome = await store.append(lost);
       if ('error' in outcome) {
@@ -240,7 +268,10 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
     const putBack = isCutShort ? 0 : lost.length;
     if (lost.length > 0 || damaged > 0)
       onFound?.({ classId, lost, putBack, copied: 0, damaged, twofold: 0 });
-    void quietly(() => putInOrder(classId, there, here, lost));
+    void quietly(async () => {
+      await putInOrder(classId, there, here, lost);
+      if (lost.length < alone.length) await writeOnlyKept(classId);
+    });
     return null;
   }
 

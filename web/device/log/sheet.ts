@@ -21,10 +21,11 @@ export interface Sheet {
   readonly classId: ClassId;
   /**
    * `open`: to which a window adds its events, or did; `full`: written at once, with so many events that
-   * are on no other full sheet; `gone`: the class was forgotten; `aside`: a damaged one, kept for whoever
+   * are on no other full sheet; `gone`: the class was forgotten; `erased`: says what was removed for good, which
+   * earlier builds read as struck out; `aside`: a damaged one, kept for whoever
    * wants to rescue what is on it.
    */
-  readonly kind: 'open' | 'full' | 'gone' | 'aside';
+  readonly kind: 'open' | 'full' | 'gone' | 'erased' | 'aside';
   readonly count: number;
   /** The mark of its events, see `markOf`; null where the name tells none, as the first version's. */
   readonly mark: number | null;
@@ -64,6 +65,11 @@ export function goneSheet(classId: ClassId): string {
   return openSheet(classId, GONE);
 }
 
+/** The name of the sheet that says what was removed of a class for good. */
+export function erasedSheet(classId: ClassId): string {
+  return openSheet(classId, ERASED);
+}
+
 /** The name of a sheet on which a damaged one is kept aside; no other has this name. */
 export function asideSheet(classId: ClassId, session: string, place: number): string {
   return openSheet(classId, `${ASIDE}${session}-${place}`);
@@ -78,6 +84,7 @@ export function parseSheet(name: string): Sheet | null {
   const rest = name.slice(slash + 1);
   const none = { name, classId: ofClass, count: 0, mark: null };
   if (rest === GONE) return { ...none, kind: 'gone' };
+  if (rest === ERASED) return { ...none, kind: 'erased' };
   if (rest.startsWith(ASIDE)) return { ...none, kind: 'aside' };
   const told = /~(\d+)(?:~m([0-9a-f]{1,8}))?$/.exec(rest);
   if (!told) return { ...none, kind: 'open' };
@@ -86,8 +93,16 @@ export function parseSheet(name: string): Sheet | null {
 }
 
 /** A line that strikes out events above it. */
-export function strikingLine(ids: readonly EventId[]): string {
+export function strikingLine(ids: readonly string[]): string {
   return STRUCK_OUT + JSON.stringify(ids);
+}
+
+/** All ids that are struck out on a sheet. */
+export function struckOn(text: string): readonly string[] {
+  return text
+    .split('\n')
+    .filter((line) => line.startsWith(STRUCK_OUT))
+    .flatMap(struckIds);
 }
 
 /** What is on a sheet. */
@@ -120,6 +135,7 @@ export function readSheet({ classId, kind, count }: Sheet, text: string): SheetR
 }
 
 const GONE = '~gone';
+const ERASED = '~erased';
 const ASIDE = '~aside-';
 /** Begins a line that strikes out events above it, by their ids. */
 const STRUCK_OUT = '-';

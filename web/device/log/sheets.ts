@@ -5,6 +5,7 @@ import { DrawerHangs } from './patient-drawer.ts';
 import {
   asideSheet,
   type Drawer,
+  erasedSheet,
   fullSheet,
   goneSheet,
   openSheet,
@@ -13,6 +14,7 @@ import {
   type Sheet,
   type SheetRead,
   strikingLine,
+  struckOn,
 } from './sheet.ts';
 
 /** What the drawer tells of a class without being read whole. */
@@ -32,6 +34,8 @@ export interface ClassSheets {
   readonly sheets: readonly (Sheet & SheetRead)[];
   /** Every event by its id. */
   readonly events: ReadonlyMap<EventId, LogEvent>;
+  /** What was removed of it for good, by ids. */
+  readonly erased: readonly string[];
   readonly isGone: boolean;
 }
 
@@ -70,7 +74,9 @@ export function createSheets(drawer: Drawer, session: string) {
         sheets.push({ ...sheet, ...found });
         for (const event of found.events) if (!events.has(event.id)) events.set(event.id, event);
       }
-      return { sheets, events, isGone: all.some(isGone) };
+      const struck = all.filter(({ kind }) => kind === 'erased');
+      const erased = await Promise.all(struck.map(({ name }) => drawer.read(name).then(struckOn)));
+      return { sheets, events, erased: erased.flat(), isGone: all.some(isGone) };
     },
     /** Adds events to this window's open sheet. */
     add: (classId: ClassId, events: readonly LogEvent[]) =>
@@ -102,6 +108,18 @@ export function createSheets(drawer: Drawer, session: string) {
         await writeAnew(classId, [], open.filter(isSpent));
       }
     },
+    /** Says in the drawer what was removed of a class for good. */
+    markErased: (classId: ClassId, ids: readonly string[]) =>
+      drawer.add(erasedSheet(classId), strikingLine(ids)),
+    /**
+     * Writes these events, which are all there are, on full sheets and throws every other sheet away, damaged
+     * ones too; tells whether none is left.
+     */
+    async writeOnly(classId: ClassId, events: readonly LogEvent[]): Promise<boolean> {
+      const before = (await ofClass(classId)).filter(({ kind }) => kind !== 'erased');
+      await writeFull(classId, events);
+      return throwAll(before.filter((sheet) => !isGone(sheet)));
+    },
     /** Says in the drawer that a class was forgotten. */
     markGone: (classId: ClassId) => drawer.add(goneSheet(classId), GONE_LINE),
     /** Takes that back. */
@@ -111,15 +129,26 @@ export function createSheets(drawer: Drawer, session: string) {
     /** Throws a class's sheets away, but for the one that says that it was forgotten; tells whether none is left. */
     async throwAway(classId: ClassId): Promise<boolean> {
       const sheets = await ofClass(classId).catch(() => []);
-      try {
-        for (const sheet of sheets)
-          if (!isGone(sheet)) await insist(() => drawer.remove(sheet.name));
-        return true;
-      } catch {
-        return false;
-      }
+      return throwAll(sheets.filter((sheet) => !isGone(sheet)));
     },
   };
+
+  async function throwAll(sheets: readonly Sheet[]): Promise<boolean> {
+    try {
+      for (const { name } of sheets) await insist(() => drawer.remove(name));
+      return true;
+    } catch {
+      return false;
+    }
+  }
+
+  async function writeFull(classId: ClassId, events: readonly LogEvent[]): Promise<void> {
+    for (let from = 0; from < events.length; from += PAGE) {
+      const own = events.slice(from, from + PAGE);
+      const name = fullSheet(classId, session, written++, own);
+      await drawer.add(name, encodePage(own));
+    }
+  }
 
   /** Every sheet of every class. */
   async function all(): Promise<readonly Sheet[]> {
@@ -152,11 +181,7 @@ export function createSheets(drawer: Drawer, session: string) {
     events: readonly LogEvent[],
     old: readonly (Sheet & SheetRead)[],
   ): Promise<void> {
-    for (let from = 0; from < events.length; from += PAGE) {
-      const own = events.slice(from, from + PAGE);
-      const name = fullSheet(classId, session, written++, own);
-      await drawer.add(name, encodePage(own));
-    }
+    await writeFull(classId, events);
     for (const sheet of old) {
       if (sheet.name === openSheet(classId, session)) continue;
       const before = new Set(sheet.events.map(({ id }) => id));

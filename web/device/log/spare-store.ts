@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import { erasedWith, isErased } from '../../../core/log/erased.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore, Kept, StoreFailure } from '../../../core/log/event-store.ts';
 import { createMemoryStore } from './memory-store.ts';
@@ -47,6 +48,13 @@ export function withSpare(store: EventStore, spare = createMemoryStore()): Spare
       ask(async (place) => {
         const outcome = await place.forget(classId);
         if (place === spare) held = held.filter((event) => event.classId !== classId);
+        return outcome;
+      }),
+    remove: (classId, ids) =>
+      ask(async (place) => {
+        const outcome = await place.remove(classId, ids);
+        const erased = erasedWith(held, ids);
+        held = held.filter((event) => event.classId !== classId || !isErased(event, erased));
         return outcome;
       }),
     recall: (classId) => ask((place) => place.recall(classId)),

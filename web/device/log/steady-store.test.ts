@@ -30,6 +30,7 @@ function failing() {
     eventsOf: unless(store.eventsOf),
     classes: unless(store.classes),
     forget: unless(store.forget),
+    remove: unless(store.remove),
     recall: unless(store.recall),
     close: store.close,
   };

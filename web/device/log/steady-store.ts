@@ -1,5 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { EventId } from '../../../core/ids.ts';
+import { erasedWith, isErased } from '../../../core/log/erased.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import {
   type ClassHead,
@@ -92,15 +93,25 @@ export function keepGoing(
     async forget(classId) {
       const outcome = await store.forget(classId);
       if ('error' in outcome) return outcome;
-      const others = (event: LogEvent): boolean => event.classId !== classId;
-      failed = failed.map((batch) => batch.filter(others)).filter((batch) => batch.length > 0);
-      unsaved.value = unsaved.value.filter(others);
-      aside.value = aside.value.filter(others);
+      holdOnly((event) => event.classId !== classId);
+      return outcome;
+    },
+    async remove(classId, ids) {
+      const outcome = await store.remove(classId, ids);
+      if ('error' in outcome) return outcome;
+      const erased = erasedWith([...unsaved.value, ...aside.value], ids);
+      holdOnly((event) => event.classId !== classId || !isErased(event, erased));
       return outcome;
     },
     recall: (classId) => store.recall(classId),
     close: () => store.close(),
   };
+
+  function holdOnly(those: (event: LogEvent) => boolean): void {
+    failed = failed.map((batch) => batch.filter(those)).filter((batch) => batch.length > 0);
+    unsaved.value = unsaved.value.filter(those);
+    aside.value = aside.value.filter(those);
+  }
 
   /**
    * Gives batches to the store, each whole: all at once, and half by half where that fails because of one of

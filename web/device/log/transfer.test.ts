@@ -51,6 +51,19 @@ describe('bringing a file in', () => {
       { numRuns: 50 },
     ));
 
+  it('brings nothing back of what was removed for good, and says how much stayed out', async () => {
+    const store = createMemoryStore();
+    const file = makeLog([note('a'), note('b'), note('c')]);
+    await store.append([note('a'), note('b')]);
+    await store.remove(classId('class'), ['a']);
+    expect(await importLog(store, file, null, here)).toMatchObject({
+      added: 1,
+      known: 1,
+      erased: 1,
+    });
+    expect((await allOf(store)).map(({ id }) => id)).toEqual(['b', 'c']);
+  });
+
   it('takes the good lines of a damaged file and gives back the others', async () => {
     const store = createMemoryStore();
     const saved = makeLog([note('a'), note('b')]);

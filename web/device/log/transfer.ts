@@ -1,5 +1,6 @@
 import type { ClassId } from '../../../core/ids.ts';
 import { findAhead } from '../../../core/log/ahead.ts';
+import { erasedWith, isErased } from '../../../core/log/erased.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import type { EventStore, StoreError } from '../../../core/log/event-store.ts';
 import {
@@ -20,6 +21,8 @@ export interface Imported {
   readonly added: number;
   /** Events that were here already. */
   readonly known: number;
+  /** Events about what was deleted here for good, which stayed out. */
+  readonly erased: number;
   /** The classes that the file tells of. */
   readonly classIds: readonly ClassId[];
   /** Lines that could not be read, to be shown and kept aside. */
@@ -110,19 +113,23 @@ export async function importLog(
   if (deleted.length > 0 && !recalls) return { error: wasDeleted };
   const fresh: LogEvent[] = [];
   let twofold = 0;
+  let erased = 0;
   const said: LogEvent[] = [];
   for (const classId of classIds) {
     const here = await store.eventsOf(classId);
     if ('error' in here) return here;
     const known = new Map(here.events.map((event) => [event.id, event]));
-    const came: LogEvent[] = [];
+    const all: LogEvent[] = [];
     const compared = pacedEach(log.events, (event) => {
       if (event.classId !== classId) return;
       const other = known.get(event.id);
-      if (other === undefined) came.push(event);
+      if (other === undefined) all.push(event);
       else if (!saySame(event, other)) twofold += 1;
     });
     if ((await pace(compared)) === null) return { error: importStopped };
+    const gone = erasedWith(here.erased?.size ? all : [], here.erased ?? []);
+    const came = all.filter((event) => !isErased(event, gone));
+    erased += all.length - came.length;
     const { right, doubtful } = findAhead([...here.events, ...came], stamping.now());
     if (came.some(({ id }) => doubtful.has(id))) return { error: isAhead };
     for (const event of came) fresh.push(event);
@@ -138,7 +145,8 @@ export async function importLog(
   const { damaged, notUnderstood, isWhole } = log;
   return {
     added: fresh.length,
-    known: log.events.length - fresh.length,
+    known: log.events.length - fresh.length - erased,
+    erased,
     classIds,
     damaged,
     notUnderstood,

@@ -10,7 +10,8 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
     const { code, message } = outcome.error;
     return <p class={ASKING.has(code) ? undefined : 'class-problem'}>{message}</p>;
   }
-  const { added, known, classIds, damaged, notUnderstood, setRight, twofold, isWhole } = outcome;
+  const { added, known, erased, classIds, damaged, notUnderstood, setRight, twofold, isWhole } =
+    outcome;
   const came = classList.value.filter(({ classId }) => classIds.includes(classId));
   return (
     <section class="brought" aria-label="What was brought in">
@@ -18,6 +19,7 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
         <b>{added === 0 ? 'Nothing in it was new.' : `${counted(added)} new.`}</b>{' '}
         {known > 0 && `${counted(known)} here already.`}
       </p>
+      {erased > 0 && <p>{counted(erased)} about a child deleted here for good, and stayed out.</p>}
       {came.map(({ classId, name }) => (
         <p key={classId}>
           {nameOfClass({ name })}{' '}

@@ -8,6 +8,7 @@ import { ClassName } from './class-name.tsx';
 import { Classes } from './classes-here.tsx';
 import { Groups } from './groups.tsx';
 import { SafeKeeping } from './safe-keeping.tsx';
+import { TakenOut } from './taken-out.tsx';
 
 /** The class: its children and groups first; the other classes and how all is kept safe beside them. */
 export function ClassPage() {
@@ -21,6 +22,7 @@ export function ClassPage() {
         {!hasChildren && <LookAround />}
         <BringList />
         {!hasChildren && <Groups />}
+        <TakenOut />
       </div>
       <aside class="class-keep" aria-label="Classes and copies">
         {!isLookedAt.value && <SafeKeeping />}

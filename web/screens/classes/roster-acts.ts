@@ -80,6 +80,14 @@ export function removeChild({ id, name }: Child): void {
   );
 }
 
+/** Has a child back who was taken out; can be undone. */
+export function bringBack({ id, name }: Child): void {
+  recordUndoable(
+    `${name} is in the class again.`,
+    set({ of: 'child', id, field: 'removed', value: false }),
+  );
+}
+
 /** Begins a small group where the whole class stands; can be undone. */
 export function addGroup(name: string): void {
   const state = classState.peek();
