@@ -134,10 +134,11 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
       const last = Number(shelf.read(`packed.${classId}`) ?? 0);
       const isDue = Date.now() - last > PACK_EVERY;
       if (!isDue || role !== 'owner' || state().where !== 'everywhere') return;
-      shelf.write(`packed.${classId}`, `${Date.now()}`);
+      const mine = packing;
       const spec = { classId, own, shared: createShared(), connect, now: Date.now, newId, wait };
-      // Where the line ends before, it is done another time.
-      await packClass(spec).catch(() => 0);
+      const done = await packClass(spec).catch(() => null);
+      // Where the line ended before, or more was erased meanwhile, it is done another time.
+      if (done !== null && packing === mine) shelf.write(`packed.${classId}`, `${Date.now()}`);
     };
     const say = () => {
       if (!opened || isOver) return;
