@@ -78,7 +78,7 @@ describe('how it went', () => {
     const [name = ''] = await marks().evaluateAll((all) =>
       all.map((one) => one.getAttribute('aria-label') ?? ''),
     );
-    expect(name).toMatch(/^[a-z_]+ in [a-z]+, said \/.+\/, whole class\. Put right$/);
+    expect(name).toMatch(/^[a-z_]+( \([a-z]+\))? in [a-z]+, said \/.+\/, whole class\. Put right$/);
     await part('Broke').getByText('not said which card').waitFor();
     await part('Next time brings back')
       .getByText(/^broke today: said/)

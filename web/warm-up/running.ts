@@ -5,7 +5,7 @@
  * and is noted after the next frame; a mark is noted at once, where it is made.
  */
 
-import { computed, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import type { Drill } from '../../core/drills/drill.ts';
 import { type ChildId, type DrillId, drillId, type EventId, eventId } from '../../core/ids.ts';
 import type { DrillRecord } from '../../core/log/class-state.ts';
@@ -372,6 +372,17 @@ function concerns(said: Said): boolean {
 
 /** What the address of a stage or desk asks for when it shows whatever is led on another device. */
 export const FOLLOWING = 'follow';
+
+let there = '';
+
+/** Who came or went may be said in another window, and be heard here after its wish: then this one looks again. */
+effect(() => {
+  const now = present.value.join(' ');
+  if (now === there) return;
+  there = now;
+  const led = running.peek();
+  if (led?.by === me && led.groupId === group.peek().id && !isOver(led)) callThoseThere();
+});
 
 globalThis.addEventListener?.('pagehide', () => {
   const led = ledHere();
