@@ -14,7 +14,7 @@ import { type CardId, graphemeOf } from '../core/language/card-id.ts';
 import { cardsOnCard } from '../core/language/syllable-card.ts';
 import type { Taught } from '../core/language/taught.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
-import { loadLexicon, loadScreen, readCard, readNewest, readTaught } from './engine.ts';
+import { type Here, loadHere, readCard, readNewest, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 
@@ -36,6 +36,7 @@ export const BOARD_WISHES = {
   focus: 'text',
   aim: 'text',
   broken: 'text',
+  accent: 'text',
 } as const;
 
 /** What can be asked of a board. */
@@ -48,7 +49,7 @@ export function board(args: readonly string[]): string {
   const taught = readTaught(typed.text('taught'));
   const shape = readShape(typed.text('shape') ?? 'syllable');
   const wishes = readWishes(typed, shape);
-  const { found, lexicon } = searchFor(taught, shape, wishes);
+  const { found, lexicon } = searchFor(taught, shape, wishes, loadHere(typed));
   if (!typed.flag('json')) return boardText(found);
   return JSON.stringify({
     ...boardJson(found, wishes, lexicon),
@@ -63,8 +64,13 @@ export interface Searched {
 }
 
 /** The best board of what was taught. Ends the command when there is none. */
-export function searchFor(taught: Taught, shape: Shape, wishes: BoardWishes): Searched {
-  const context = { taught, lexicon: loadLexicon(), screen: loadScreen() };
+export function searchFor(
+  taught: Taught,
+  shape: Shape,
+  wishes: BoardWishes,
+  { lexicon, screen }: Here,
+): Searched {
+  const context = { taught, lexicon, screen };
   const cards = cardsTaught(taught);
   const search = pilesToSearch(shape, cards, wishes, context);
   if (search.kind !== 'piles') return fail(search.message);
@@ -76,7 +82,7 @@ export function searchFor(taught: Taught, shape: Shape, wishes: BoardWishes): Se
     }
   }
   const found = findBoard(shape, cards, wishes, context);
-  return found.kind === 'found' ? { found, lexicon: context.lexicon } : fail(found.message);
+  return found.kind === 'found' ? { found, lexicon } : fail(found.message);
 }
 
 /** The shape of an id. Ends the command when there is none. */

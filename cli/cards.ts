@@ -1,4 +1,5 @@
 import { cardsMet } from '../core/boards/shapes/taught-cards.ts';
+import { soundStyleFor } from '../core/language/accent/sound-style.ts';
 import { type CardId, makeSightId } from '../core/language/card-id.ts';
 import { soundLabel } from '../core/language/phonemes.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
@@ -28,7 +29,7 @@ import { TURNS } from '../print/duplex.ts';
 import { inks } from '../print/ink.ts';
 import type { Page } from '../print/page.ts';
 import { BOARD_WISHES, readShape, readWishes, searchFor } from './board.ts';
-import { loadLexicon, loadScreen, readTaught } from './engine.ts';
+import { loadHere, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 import { loadPictures, loadTypeface, readOneOf, readOut, readPaper, writeOut } from './paper.ts';
@@ -108,7 +109,7 @@ function namedCards(typed: Typed): readonly PaperCard[] {
   const words =
     steps === null ? [...taught.irregularWords] : [...teach(stepItems(steps)).irregularWords];
   if (words.length === 0) fail('No word known by sight is taught there. Say a later step.');
-  const lexicon = loadLexicon();
+  const { lexicon } = loadHere(typed);
   return words.map((word) => sightCard(makeSightId(word), sightParts(word, taught, lexicon)));
 }
 
@@ -118,10 +119,12 @@ function backed(ids: readonly CardId[], typed: Typed): readonly PaperCard[] {
   const steps = typed.text('steps');
   const taught =
     steps === null ? readTaught(typed.text('taught')) : teach(stepItems(`1-${lastOf(steps)}`));
-  const words = wordsOfCards(ids, 2, { taught, lexicon: loadLexicon(), screen: loadScreen() });
+  const { accent, ...sources } = loadHere(typed);
+  const written = soundStyleFor(accent, 'classroom');
+  const words = wordsOfCards(ids, 2, { taught, ...sources });
   return ids.map((id) =>
     toldCard(id, {
-      said: (sounds) => soundLabel(sounds),
+      said: (sounds, grapheme) => soundLabel(sounds, written, grapheme),
       words: (card) => words.get(card) ?? [],
       step: (card) => stepOf(SEQUENCE, itemOfCard(card)),
     }),
@@ -147,7 +150,8 @@ function idsOf(typed: Typed): readonly CardId[] {
 function pilesOf(typed: Typed): readonly (readonly CardId[])[] {
   const shape = readShape(typed.text('shape') ?? 'syllable');
   const wishes = { ...readWishes(typed, shape), clean: true };
-  return searchFor(readTaught(typed.text('taught')), shape, wishes).found.board.piles;
+  return searchFor(readTaught(typed.text('taught')), shape, wishes, loadHere(typed)).found.board
+    .piles;
 }
 
 /** The cards of steps `20-24` or of step `24`, in their order. */
@@ -172,11 +176,11 @@ function ownCards(typed: Typed, place: OwnPlace, { typeface }: CardLook): readon
     .map((text) => text.trim())
     .filter((text) => text !== '');
   if (texts.length > MOST_OWN) fail(`--own takes at most ${MOST_OWN} texts.`);
-  const [lexicon, screen] = texts.length > 0 ? [loadLexicon(), loadScreen()] : [];
+  const here = texts.length > 0 ? loadHere(typed) : null;
   for (const text of texts) {
     const [missing] = typeface.missing(text);
     if (missing) fail(`The letters of the cards have no “${missing}”. Leave it out of “${text}”.`);
-    if (lexicon && screen && screenText(text, lexicon, screen).verdict === 'stop') {
+    if (here && screenText(text, here.lexicon, here.screen).verdict === 'stop') {
       fail(`“${text}” is a word that the word screen stops. Choose another.`);
     }
     const fitting = charactersThatFit(text, place, typeface);

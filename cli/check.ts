@@ -17,7 +17,7 @@ import {
 } from '../core/checks/score-check.ts';
 import { graphemeShown, isSightId } from '../core/language/card-id.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
-import { loadLexicon, loadScreen, readTaught, readTextFile } from './engine.ts';
+import { loadHere, readTaught, readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 
@@ -40,6 +40,7 @@ function make(args: readonly string[]): string {
     seed: 'text',
     items: 'text',
     kind: 'text',
+    accent: 'text',
   });
   if (typed.words.length > 0) fail(`check make takes options only; “${typed.words[0]}” is none.`);
   const taught = readTaught(typed.text('taught'));
@@ -48,12 +49,7 @@ function make(args: readonly string[]): string {
   const seed = typed.whole('seed', 0, 0, Number.MAX_SAFE_INTEGER);
   const kind = oneOf(typed, 'kind', CHECK_KINDS, 'nonsense-words');
   const count = typed.whole('items', kind === 'nonsense-words' ? 30 : 60, 1, MOST_ITEMS);
-  const made = makeForm(
-    kind,
-    { taught, lexicon: loadLexicon(), screen: loadScreen() },
-    seed,
-    count,
-  );
+  const made = makeForm(kind, { taught, ...loadHere(typed) }, seed, count);
   return typed.flag('json') ? JSON.stringify(formJson(made)) : formText(made);
 }
 

@@ -5,7 +5,7 @@ import { type CardId, graphemeOf } from '../core/language/card-id.ts';
 import { makeSounds } from '../core/language/phonemes.ts';
 import type { Taught } from '../core/language/taught.ts';
 import { readAim, readCards, readShape } from './board.ts';
-import { loadHere, readAccent, readCard, readNewest, readTaught } from './engine.ts';
+import { loadHere, readCard, readNewest, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 
@@ -29,16 +29,17 @@ export const DRILL_OPTIONS = {
   rise: 'flag',
   sight: 'text',
   'sight-said': 'text',
+  accent: 'text',
 } as const;
 
 /** `drill --taught T --seed N`: today's three parts. */
 export function drill(args: readonly string[]): string {
-  const typed = readOptions(args, { ...DRILL_OPTIONS, accent: 'text' });
+  const typed = readOptions(args, DRILL_OPTIONS);
   if (typed.words.length > 0) fail(`drill takes options only; “${typed.words[0]}” is none.`);
   const taught = readTaught(typed.text('taught'));
   if (typed.text('seed') === null)
     fail('Give a seed: --seed 7. The same seed gives the same drill.');
-  const made = readDrill(typed, taught, loadHere(readAccent(typed.text('accent'))));
+  const made = readDrill(typed, taught, loadHere(typed));
   const day = [...readNewest(typed.text('taught')), ...readCards(typed.text('focus'))];
   const shows = flipsWith(made, [...new Set(day)]);
   return typed.flag('json') ? JSON.stringify(drillJson(made, shows)) : drillText(made, shows);

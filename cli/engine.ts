@@ -18,6 +18,7 @@ import { SCREEN_DATA } from '../core/words/screen-data.ts';
 import { screenHere } from '../core/words/screen-here.ts';
 import { createWordScreen } from '../core/words/word-screen.ts';
 import { Failure, fail } from './failure.ts';
+import type { Typed } from './options.ts';
 import { namedFile, type OwnOrder, readOwnOrder } from './own-order.ts';
 import { complain } from './shown.ts';
 
@@ -26,13 +27,18 @@ export function loadLexicon(): Lexicon {
   return decodeLexicon(readFileSync(new URL('../lexicon/dist/words.bin', import.meta.url)));
 }
 
-/** The word list and the screen as a class with this accent hears them. */
-export function loadHere(accent: Accent): {
+/** How a class speaks, and the word list and the screen as it hears them. */
+export interface Here {
+  readonly accent: Accent;
   readonly lexicon: Lexicon;
   readonly screen: WordScreen;
-} {
+}
+
+/** What `--accent` says of a class, for every command that takes it; American when it was not typed. */
+export function loadHere(typed: Typed): Here {
+  const accent = readAccent(typed.text('accent'));
   const lexicon = lexiconHere(loadLexicon(), accent);
-  return { lexicon, screen: screenHere(loadScreen(), lexicon, accent) };
+  return { accent, lexicon, screen: screenHere(loadScreen(), lexicon, accent) };
 }
 
 /** The short meanings that the build step made. */
@@ -82,7 +88,7 @@ function ownOrder(text: string, quiet = false): OwnOrder | null {
 }
 
 /** How a class speaks, from `--accent pin-pen,r-dropped`; American when it is left out. Ends the command on an unknown habit. */
-export function readAccent(text: string | null): Accent {
+function readAccent(text: string | null): Accent {
   if (text === null) return AMERICAN;
   return (
     parseAccent(text) ??

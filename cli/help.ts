@@ -74,7 +74,7 @@ const sheetHelp = (kind: string, does: string, options: Options): [string, Comma
   {
     typed: `sheet ${kind} --taught T -o FILE.pdf`,
     does,
-    options: [...TAUGHT, ...options, ...SHEET, ...JSON_OUT],
+    options: [...TAUGHT, ...options, ...ACCENT, ...SHEET, ...JSON_OUT],
   },
 ];
 
@@ -115,7 +115,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
     {
       typed: 'screen < LINES',
       does: 'Judges lines of cards, a tab and sounds.',
-      options: JSON_OUT,
+      options: [...ACCENT, ...JSON_OUT],
     },
   ],
   [
@@ -135,6 +135,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
         ...TAUGHT,
         ...ALL_BOARD,
         ['--model', 'adds what was solved, for another solver'],
+        ...ACCENT,
         ...JSON_OUT,
       ],
     },
@@ -164,6 +165,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
         ['--pictures', 'the keyword with its picture'],
         ['--backs', 'what you say, on the back'],
         ['--turn long|short', 'the edge along which your printer turns sheets'],
+        ...ACCENT,
         ...SHEET,
         ...JSON_OUT,
       ],
@@ -194,6 +196,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
         ['--by-sound', 'one sound at a time'],
         ['--build', 'a slide for each click, where a program shows nothing moving'],
         ['--screen 16:9', 'or 4:3'],
+        ...ACCENT,
         ['-o, --out FILE.pptx', 'the file to write; FILE.odp for OpenDocument'],
         ...JSON_OUT,
       ],
@@ -204,7 +207,7 @@ export const HELP: ReadonlyMap<string, CommandHelp> = new Map<string, CommandHel
     {
       typed: 'check make --taught T --seed N',
       does: 'A short check of one child.',
-      options: [...TAUGHT, ...SEED, ...ITEMS, ...JSON_OUT],
+      options: [...TAUGHT, ...SEED, ...ITEMS, ...ACCENT, ...JSON_OUT],
     },
   ],
   [

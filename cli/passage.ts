@@ -1,6 +1,6 @@
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { type Because, judgePassage, type Passage, stepForShare } from '../core/texts/passage.ts';
-import { loadHere, readAccent, readTaught, readTextFile } from './engine.ts';
+import { loadHere, readTaught, readTextFile } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
 
@@ -12,7 +12,7 @@ export function passage(args: readonly string[]): string {
     return fail('Name one text file: sweepline passage story.txt --taught step:24');
   }
   const taught = readTaught(typed.text('taught'));
-  const { lexicon } = loadHere(readAccent(typed.text('accent')));
+  const { lexicon } = loadHere(typed);
   const judged = judgePassage(readTextFile(file), taught, lexicon, SEQUENCE);
   return typed.flag('json') ? JSON.stringify(passageJson(judged)) : passageText(judged);
 }

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { screenLine } from '../core/words/screen-line.ts';
-import { loadScreen } from './engine.ts';
+import { loadHere } from './engine.ts';
 import { readOptions } from './options.ts';
 import { complain } from './shown.ts';
 
@@ -9,8 +9,7 @@ import { complain } from './shown.ts';
  * cannot be read is reported with its number, and the others are judged.
  */
 export function screen(args: readonly string[]): string {
-  readOptions(args, {});
-  const wordScreen = loadScreen();
+  const { screen: wordScreen } = loadHere(readOptions(args, { accent: 'text' }));
   const answers: string[] = [];
   for (const [index, line] of readFileSync(0, 'utf8').split(/\r?\n/).entries()) {
     if (line.trim() === '') continue;

@@ -2,6 +2,7 @@ import { CHECK_KINDS } from '../core/checks/check-form.ts';
 import { makeForm } from '../core/checks/make-form.ts';
 import { dictationFor } from '../core/dictation/dictation.ts';
 import { SENTENCES } from '../core/dictation/sentences.ts';
+import { soundStyleFor } from '../core/language/accent/sound-style.ts';
 import { asWritten } from '../core/language/as-written.ts';
 import { makePdf } from '../print/document.ts';
 import { inks } from '../print/ink.ts';
@@ -15,7 +16,7 @@ import type { SheetLook } from '../print/sheets/sheet-look.ts';
 import { wordsSheet } from '../print/sheets/words-sheet.ts';
 import { BOARD_OPTIONS, readShape, readWishes, searchFor } from './board.ts';
 import { DRILL_OPTIONS, readDrill } from './drill.ts';
-import { loadLexicon, loadScreen, readNewest, readTaught } from './engine.ts';
+import { type Here, loadHere, readNewest, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { type OptionKinds, readOptions, type Typed } from './options.ts';
 import { loadTypeface, readOneOf, readOut, readPaper, writeOut } from './paper.ts';
@@ -25,8 +26,16 @@ import { readWords, WORD_OPTIONS } from './words.ts';
 interface Kind {
   readonly title: string;
   readonly options: OptionKinds;
-  readonly pages: (typed: Typed, look: SheetLook) => readonly Page[];
+  readonly pages: (typed: Typed, here: Here, look: SheetLook) => readonly Page[];
 }
+
+const DICTATION_OPTIONS: OptionKinds = {
+  taught: 'text',
+  seed: 'text',
+  words: 'text',
+  sentences: 'text',
+  accent: 'text',
+};
 
 const kinds = new Map<string, Kind>([
   ['plan', { title: 'Warm-up', options: { ...DRILL_OPTIONS, for: 'text' }, pages: plan }],
@@ -36,7 +45,7 @@ const kinds = new Map<string, Kind>([
     'dictation',
     {
       title: 'Dictation',
-      options: { taught: 'text', seed: 'text', words: 'text', sentences: 'text' },
+      options: DICTATION_OPTIONS,
       pages: dictation,
     },
   ],
@@ -44,7 +53,7 @@ const kinds = new Map<string, Kind>([
     'home',
     {
       title: 'Home practice',
-      options: { taught: 'text', seed: 'text', words: 'text', sentences: 'text' },
+      options: DICTATION_OPTIONS,
       pages: home,
     },
   ],
@@ -52,7 +61,7 @@ const kinds = new Map<string, Kind>([
     'check',
     {
       title: 'Short check',
-      options: { taught: 'text', seed: 'text', items: 'text', kind: 'text' },
+      options: { taught: 'text', seed: 'text', items: 'text', kind: 'text', accent: 'text' },
       pages: check,
     },
   ],
@@ -74,13 +83,14 @@ export async function sheet(args: readonly string[]): Promise<string> {
   const out = readOut(typed, `${name}.pdf`);
   const paper = readPaper(typed);
   const typeface = loadTypeface();
+  const here = loadHere(typed);
   const look: SheetLook = {
     paper,
     typeface,
     inks: inks(typed.flag('grey')),
-    style: 'classroom',
+    style: soundStyleFor(here.accent, 'classroom'),
   };
-  const pages = kind.pages(typed, look);
+  const pages = kind.pages(typed, here, look);
   writeOut(out, await makePdf({ title: kind.title, pages }, typeface));
   if (typed.flag('json')) {
     return JSON.stringify({ file: out, sheet: name, paper, pages: pages.length });
@@ -88,9 +98,9 @@ export async function sheet(args: readonly string[]): Promise<string> {
   return `${pages.length === 1 ? '1 page' : `${pages.length} pages`}: ${out}`;
 }
 
-function plan(typed: Typed, look: SheetLook): readonly Page[] {
+function plan(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
   const taught = readTaught(typed.text('taught'));
-  const drill = readDrill(typed, taught, { lexicon: loadLexicon(), screen: loadScreen() });
+  const drill = readDrill(typed, taught, here);
   if (drill.visual.length === 0) fail(drill.shortfall?.message ?? 'Nothing was taught yet.');
   const whom = typed.text('for') ?? 'the class';
   checkPrintable(whom, look);
@@ -98,10 +108,10 @@ function plan(typed: Typed, look: SheetLook): readonly Page[] {
 }
 
 /** Unlike on a screen nothing can be skipped on paper, so that the board is clean. */
-function board(typed: Typed, look: SheetLook): readonly Page[] {
+function board(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
   const shape = readShape(typed.text('shape') ?? 'syllable');
   const wishes = { ...readWishes(typed, shape), clean: true };
-  const { found, lexicon } = searchFor(readTaught(typed.text('taught')), shape, wishes);
+  const { found, lexicon } = searchFor(readTaught(typed.text('taught')), shape, wishes, here);
   return boardSheet(boardWords(found.table, lexicon), look);
 }
 
@@ -109,9 +119,8 @@ function board(typed: Typed, look: SheetLook): readonly Page[] {
 const USUAL_WORDS = 60;
 const MOST_WORDS = 2000;
 
-function words(typed: Typed, look: SheetLook): readonly Page[] {
-  const lexicon = loadLexicon();
-  const found = readWords(typed, lexicon, loadScreen()).slice(
+function words(typed: Typed, { lexicon, screen }: Here, look: SheetLook): readonly Page[] {
+  const found = readWords(typed, lexicon, screen).slice(
     0,
     typed.whole('limit', USUAL_WORDS, 1, MOST_WORDS),
   );
@@ -120,17 +129,16 @@ function words(typed: Typed, look: SheetLook): readonly Page[] {
   return wordsSheet({ title: 'Words to read', below: '', words: texts }, look);
 }
 
-function dictation(typed: Typed, look: SheetLook): readonly Page[] {
-  const made = readDictation(typed, 6, 2);
+function dictation(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
+  const made = readDictation(typed, here, 6, 2);
   return dictationSheet(made, made.shortfall ?? '', look);
 }
 
-function home(typed: Typed, look: SheetLook): readonly Page[] {
-  const { words, sentences } = readDictation(typed, 12, 3);
+function home(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
+  const { words, sentences } = readDictation(typed, here, 12, 3);
   const taught = readTaught(typed.text('taught'));
   const newest = readNewest(typed.text('taught'));
-  const lexicon = loadLexicon();
-  const drill = readDrill(typed, taught, { lexicon, screen: loadScreen() });
+  const drill = readDrill(typed, taught, here);
   const cards = [...new Set([...newest, ...drill.visual])].slice(0, HOME_CARDS);
   const texts = (all: typeof words) => all.map(({ text }) => text);
   return homeSheet({ cards, words: texts(words), sentences: texts(sentences) }, look);
@@ -139,7 +147,12 @@ function home(typed: Typed, look: SheetLook): readonly Page[] {
 /** Cards in one row of home practice. */
 const HOME_CARDS = 6;
 
-function readDictation(typed: Typed, wordCount: number, sentenceCount: number) {
+function readDictation(
+  typed: Typed,
+  { lexicon, screen }: Here,
+  wordCount: number,
+  sentenceCount: number,
+) {
   const made = dictationFor(
     {
       taught: readTaught(typed.text('taught')),
@@ -148,7 +161,7 @@ function readDictation(typed: Typed, wordCount: number, sentenceCount: number) {
       words: typed.whole('words', wordCount, 0, 40),
       sentences: typed.whole('sentences', sentenceCount, 0, 16),
     },
-    { lexicon: loadLexicon(), screen: loadScreen(), sentences: SENTENCES },
+    { lexicon, screen, sentences: SENTENCES },
   );
   if (made.words.length + made.sentences.length === 0) {
     fail('Too little was taught for words yet: about ten letters are enough.');
@@ -156,17 +169,12 @@ function readDictation(typed: Typed, wordCount: number, sentenceCount: number) {
   return made;
 }
 
-function check(typed: Typed, look: SheetLook): readonly Page[] {
+function check(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
   const taught = readTaught(typed.text('taught'));
   const seed = typed.whole('seed', 1, 0, Number.MAX_SAFE_INTEGER);
   const kind = readOneOf(typed, 'kind', CHECK_KINDS, 'nonsense-words');
   const count = typed.whole('items', kind === 'nonsense-words' ? 30 : 60, 1, 300);
-  const { form, shortfall } = makeForm(
-    kind,
-    { taught, lexicon: loadLexicon(), screen: loadScreen() },
-    seed,
-    count,
-  );
+  const { form, shortfall } = makeForm(kind, { taught, ...here }, seed, count);
   if (form.items.length === 0) fail(shortfall?.message ?? 'Nothing was taught yet.');
   return checkSheet(form, look);
 }

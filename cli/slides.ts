@@ -1,3 +1,4 @@
+import { soundStyleFor } from '../core/language/accent/sound-style.ts';
 import { rareMeanings } from '../core/words/meanings.ts';
 import { readLetters } from '../print/glyphs.ts';
 import { odpFile } from '../print/odp-file.ts';
@@ -5,7 +6,7 @@ import { SLIDE_FORMATS } from '../print/slide.ts';
 import { slideFile } from '../print/slide-file.ts';
 import { runSlides } from '../print/slides.ts';
 import { DRILL_OPTIONS, readDrill } from './drill.ts';
-import { loadLexicon, loadMeanings, loadScreen, readTaught } from './engine.ts';
+import { loadHere, loadMeanings, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
 import { loadTypeface, readOneOf, readOut, writeOut } from './paper.ts';
@@ -22,9 +23,9 @@ export async function slides(args: readonly string[]): Promise<string> {
   if (typed.words.length > 0) fail(`slides takes options only; “${typed.words[0]}” is none.`);
   const out = readOut(typed, 'slides.pptx');
   const format = readOneOf(typed, 'screen', SLIDE_FORMATS, '16:9');
-  const lexicon = loadLexicon();
+  const here = loadHere(typed);
   const taught = readTaught(typed.text('taught'));
-  const { run, board, shortfall } = readDrill(typed, taught, { lexicon, screen: loadScreen() });
+  const { run, board, shortfall } = readDrill(typed, taught, here);
   if (run.length === 0) fail(shortfall?.message ?? 'These cards make no words yet.');
   const deck = runSlides(
     {
@@ -33,8 +34,8 @@ export async function slides(args: readonly string[]): Promise<string> {
       blending: typed.flag('by-sound') ? 'by-sound' : 'whole',
       clicks: typed.flag('build') ? 'slide' : 'line',
       format,
-      style: 'classroom',
-      meaningOf: rareMeanings(loadMeanings(), lexicon),
+      style: soundStyleFor(here.accent, 'classroom'),
+      meaningOf: rareMeanings(loadMeanings(), here.lexicon),
     },
     readLetters(loadTypeface().files.regular),
   );

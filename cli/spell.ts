@@ -9,7 +9,7 @@ import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { stepOf } from '../core/sequence/step-of.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
 import { isSchwaCard } from '../core/words/needs.ts';
-import { loadHere, readAccent } from './engine.ts';
+import { loadHere } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
 
@@ -17,8 +17,7 @@ import { readOptions } from './options.ts';
 export function spell(args: readonly string[]): string {
   const typed = readOptions(args, { accent: 'text' });
   if (typed.words.length === 0) fail('Name a word: sweepline spell ship');
-  const accent = readAccent(typed.text('accent'));
-  const { lexicon } = loadHere(accent);
+  const { accent, lexicon } = loadHere(typed);
   const entries = typed.words.map((word) => entryOf(word, lexicon, accent));
   if (typed.flag('json')) return JSON.stringify(entries);
   return entries

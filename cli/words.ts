@@ -4,7 +4,7 @@ import { findWords, minimalPairs, type WordQuery } from '../core/words/finder.ts
 import type { Lexicon } from '../core/words/lexicon.ts';
 import type { WordScreen } from '../core/words/screen.ts';
 import { parseShape } from '../core/words/word-shape.ts';
-import { loadHere, readAccent, readCard, readTaught } from './engine.ts';
+import { loadHere, readCard, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 
@@ -18,13 +18,14 @@ export const WORD_OPTIONS = {
   syllables: 'text',
   irregular: 'flag',
   asked: 'flag',
+  accent: 'text',
 } as const;
 
 /** `words --taught T`: the words that can be read with it, commonest first. */
 export function words(args: readonly string[]): string {
-  const typed = readOptions(args, { ...WORD_OPTIONS, contrast: 'text', accent: 'text' });
+  const typed = readOptions(args, { ...WORD_OPTIONS, contrast: 'text' });
   if (typed.words.length > 0) fail(`words takes options only; “${typed.words[0]}” is none.`);
-  const { lexicon, screen } = loadHere(readAccent(typed.text('accent')));
+  const { lexicon, screen } = loadHere(typed);
   const found = readWords(typed, lexicon, screen);
   const limit = typed.whole('limit', Number.MAX_SAFE_INTEGER, 0, Number.MAX_SAFE_INTEGER);
   const contrast = typed.text('contrast');

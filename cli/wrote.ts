@@ -7,7 +7,7 @@ import { inPlainWords } from '../core/spelling/plain-words.ts';
 import { readAttempt } from '../core/spelling/read-attempt.ts';
 import { isFamiliarIn, saidWord } from '../core/spelling/said-word.ts';
 import type { Lexicon } from '../core/words/lexicon.ts';
-import { loadHere, readAccent, readTaught } from './engine.ts';
+import { loadHere, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions } from './options.ts';
 import { complain } from './shown.ts';
@@ -19,8 +19,7 @@ import { complain } from './shown.ts';
  */
 export function wrote(args: readonly string[]): string {
   const typed = readOptions(args, { taught: 'text', accent: 'text' });
-  const accent = readAccent(typed.text('accent'));
-  const { lexicon } = loadHere(accent);
+  const { accent, lexicon } = loadHere(typed);
   const given = typed.text('taught');
   const known: ReadWith = {
     taught: given === null ? null : readTaught(given),
