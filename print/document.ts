@@ -4,6 +4,7 @@
  * Everything is drawn in mm: one scaling at the start of each page, no rounding to points. The file asks
  * the print dialog not to scale (PrintScaling None, ISO 32000-1 §12.2) and how to turn the sheet when
  * both sides are printed. Dates and the file's id are fixed, so the same pages give the same bytes.
+ * Whoever cannot see a page hears its parts in their order, pictures by what they show (structure.ts).
  * Letters are embedded as a subset of Andika; a page that asks for a letter it lacks throws instead of
  * printing a blank. PDFKit rather than a drawing of our own: it subsets fonts, and runs in Node and in
  * browsers alike. About 1 ms for a page of a few cards.
@@ -12,6 +13,7 @@ import PDFDocument from 'pdfkit';
 import { toBytes } from 'pdfkit/output';
 import { type Page, type PageMark, pageSize, type ShapeMark, type TextMark } from './page.ts';
 import { INCH } from './paper.ts';
+import { structureOf } from './structure.ts';
 import type { OverSign, Typeface } from './typeface.ts';
 
 export interface DocumentSpec {
@@ -36,10 +38,12 @@ export async function makePdf(spec: DocumentSpec, typeface: Typeface): Promise<U
     pdfVersion: '1.7',
     font: null as unknown as string,
     lang: 'en-US',
+    tagged: true,
     info: { Title: spec.title, Producer: 'Sweepline', Creator: 'Sweepline', CreationDate: MADE },
   });
   const bytes = toBytes(document);
   askForTrueSize(document, spec.turn);
+  const structure = structureOf(document);
   for (const [weight, files] of Object.entries(typeface.files)) {
     files.forEach((file, at) => {
       document.registerFont(`${weight} ${at}`, file);
@@ -50,7 +54,7 @@ export async function makePdf(spec: DocumentSpec, typeface: Typeface): Promise<U
     document.addPage({ size: [width * PER_MM, height * PER_MM], margin: 0 });
     document.scale(PER_MM);
     if (page.upsideDown) document.translate(width, height).scale(-1);
-    for (const mark of page.marks) paint(document, mark, typeface);
+    structure.paintParts(page, (mark, isFollowed) => paint(document, mark, typeface, isFollowed));
   }
   document.end();
   return bytes;
@@ -70,22 +74,37 @@ function askForTrueSize(document: PDFKit.PDFDocument, turn: DocumentSpec['turn']
   catalog.data.ViewerPreferences = preferences;
 }
 
-function paint(document: PDFKit.PDFDocument, mark: PageMark, typeface: Typeface): void {
-  if (mark.kind === 'text') paintText(document, mark, typeface);
+function paint(
+  document: PDFKit.PDFDocument,
+  mark: PageMark,
+  typeface: Typeface,
+  isFollowed: boolean,
+): void {
+  if (mark.kind === 'text') paintText(document, mark, typeface, isFollowed);
   else paintShape(document, mark);
 }
 
-function paintText(document: PDFKit.PDFDocument, mark: TextMark, typeface: Typeface): void {
+/** One line; where it is followed by more of its part, a space behind it keeps their words apart for the ear. */
+function paintText(
+  document: PDFKit.PDFDocument,
+  mark: TextMark,
+  typeface: Typeface,
+  isFollowed: boolean,
+): void {
   const { text, x, y, size, ink, weight = 'regular', align = 'left' } = mark;
-  const { runs, over, width } = typeface.lay(text, size, weight);
+  const { width } = typeface.lay(text, size, weight);
+  const { runs, over } = typeface.lay(isFollowed ? `${text} ` : text, size, weight);
   const start = x - { left: 0, center: width / 2, right: width }[align];
   document.fillColor(ink).fontSize(size);
+  // Signs over a pair of letters are drawn; whoever hears the text is told of them.
+  if (over.length > 0) document.markContent('Span', { actual: text });
   for (const run of runs) {
     document
       .font(`${weight} ${run.file}`)
       .text(run.text, start + run.x, y, { lineBreak: false, baseline: 'alphabetic', features });
   }
   for (const sign of over) paintShape(document, overShape(sign, start, y, size, ink));
+  if (over.length > 0) document.endMarkedContent();
 }
 
 /** The long arc or bar over a pair of letters, as an outline. */

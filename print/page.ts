@@ -1,5 +1,6 @@
 import type { Paper, Size } from './paper.ts';
 import { paperSize } from './paper.ts';
+import type { Part } from './part.ts';
 
 /**
  * A printed page as a value. What is laid out here is painted twice, as a PDF (document.ts) and as the
@@ -30,6 +31,8 @@ export interface TextMark {
   readonly ink: string;
   readonly weight?: Weight;
   readonly align?: Align;
+  /** What it is a part of; left out for decoration. */
+  readonly part?: Part;
 }
 
 /** An outline in SVG path syntax, moved by (`x`, `y`) mm after being enlarged `scale` times. */
@@ -50,6 +53,8 @@ export interface ShapeMark {
   readonly round?: boolean;
   /** Lengths in mm of dash and gap. */
   readonly dash?: readonly [number, number];
+  /** What it is a part of; left out for decoration. */
+  readonly part?: Part;
 }
 
 /** Width and height of a page in mm as it lies before the reader. */

@@ -1,3 +1,4 @@
+import { asPart } from './as-part.ts';
 import type { PageMark } from './page.ts';
 
 /** A flat picture: painted outlines in a square of `box` units, from back to front. */
@@ -21,16 +22,21 @@ export interface PicturePart {
 /** Finds the picture of a keyword. */
 export type Pictures = ReadonlyMap<string, Picture>;
 
-/** A picture `size` mm wide and high, its top left corner at (`x`, `y`). */
+/** A picture of what `alt` says, `size` mm wide and high, its top left corner at (`x`, `y`). */
 export function pictureMarks(
   { box, parts }: Picture,
-  { x, y, size }: { readonly x: number; readonly y: number; readonly size: number },
+  {
+    x,
+    y,
+    size,
+    alt,
+  }: { readonly x: number; readonly y: number; readonly size: number; readonly alt: string },
   grey: boolean,
 ): readonly PageMark[] {
   const scale = size / box;
   const ink = (color: string) => (grey ? grayOf(color) : color);
-  return parts.map(({ path, fill, stroke, line = 0, opacity = 1, evenOdd = false }) => ({
-    kind: 'shape',
+  const marks = parts.map(({ path, fill, stroke, line = 0, opacity = 1, evenOdd = false }) => ({
+    kind: 'shape' as const,
     path,
     x,
     y,
@@ -40,6 +46,10 @@ export function pictureMarks(
     ...(fill ? { fill: ink(fill) } : {}),
     ...(stroke ? { stroke: ink(stroke), line: line * scale, round: true } : {}),
   }));
+  return asPart(
+    { role: 'Figure', shows: { alt, box: { x, y, width: size, height: size } } },
+    marks,
+  );
 }
 
 /**

@@ -1,3 +1,4 @@
+import { asParagraph } from '../as-part.ts';
 import type { Box } from '../box.ts';
 import type { PageMark } from '../page.ts';
 import { pictureMarks } from '../picture.ts';
@@ -45,21 +46,23 @@ function layBack(
   const column = Math.max(0, ...rows.map(([name]) => typeface.lay(name, label).width)) + size * 0.7;
   const y = box.y + size * 3.1;
   const marks: PageMark[] = [
-    { kind: 'text', text: back.letters, x: left, y, size: head, ink: inks.ink },
+    ...asParagraph([{ kind: 'text', text: back.letters, x: left, y, size: head, ink: inks.ink }]),
   ];
   const side = size * 3.6;
   if (picture) {
-    marks.push(
-      ...pictureMarks(picture, { x: right - side, y: box.y + size * 0.3, size: side }, grey),
-    );
+    const place = { x: right - side, y: box.y + size * 0.3, size: side, alt: back.keyword ?? '' };
+    marks.push(...pictureMarks(picture, place, grey));
   }
   let base = box.y + size * 5.7;
   for (const [name, text] of rows) {
-    marks.push({ kind: 'text', text: name, x: left, y: base, size: label, ink: inks.soft });
+    const row: PageMark[] = [
+      { kind: 'text', text: name, x: left, y: base, size: label, ink: inks.soft },
+    ];
     for (const line of wrap(text, right - left - column, size, typeface)) {
-      marks.push({ kind: 'text', text: line, x: left + column, y: base, size, ink: inks.ink });
+      row.push({ kind: 'text', text: line, x: left + column, y: base, size, ink: inks.ink });
       base += size * 1.25;
     }
+    marks.push(...asParagraph(row));
     base += size * 0.25;
   }
   return { marks, bottom: base - size * 1.2 };

@@ -1,3 +1,4 @@
+import { asParagraph } from '../as-part.ts';
 import type { Box } from '../box.ts';
 import type { Inks } from '../ink.ts';
 import type { PageMark } from '../page.ts';
@@ -50,9 +51,21 @@ export function frontMarks(
   const frame = frameMarks({ shape, parts, box, room, em, baseline }, inks, typeface);
   const isTurnable = loose && shape !== 'arch' && shape !== 'split';
   return [
-    ...frame,
+    ...spoken(card, frame),
     ...(isTurnable ? [uprightMark(shape, box, em, inks)] : []),
     ...(isPictured ? keywordMarks(keyword, pictureRoom(box, loose ? MARK : 0), look) : []),
+  ];
+}
+
+/** The frame as decoration and the letters as a paragraph, of which several parts are said as one. */
+function spoken({ shape, parts }: PaperCard, frame: readonly PageMark[]): readonly PageMark[] {
+  const says = parts.join(shape === 'split' ? '–' : '');
+  return [
+    ...frame.filter(({ kind }) => kind === 'shape'),
+    ...asParagraph(
+      frame.filter(({ kind }) => kind === 'text'),
+      parts.length > 1 ? says : undefined,
+    ),
   ];
 }
 
@@ -94,6 +107,8 @@ function keywordMarks(keyword: string, room: Box, look: CardLook): readonly Page
     ink: inks.soft,
     align: 'center',
   };
-  if (!picture) return [word];
-  return [...pictureMarks(picture, { x: middle - side / 2, y: top, size: side }, grey), word];
+  const said = asParagraph([word]);
+  if (!picture) return said;
+  const place = { x: middle - side / 2, y: top, size: side, alt: keyword };
+  return [...pictureMarks(picture, place, grey), ...said];
 }

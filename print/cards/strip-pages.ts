@@ -1,4 +1,6 @@
 /** The strips of a board, sheet by sheet: each sheet holds one card of every pile of a binder. */
+
+import { asParagraph } from '../as-part.ts';
 import { type HoleSpec, holesOf, type RingCount } from '../binder.ts';
 import type { Box } from '../box.ts';
 import { cutMarks } from '../cut-marks.ts';
@@ -58,7 +60,7 @@ export function stripPages(
           ...hung.flatMap(({ card, strip, label }) => [
             ...frontMarks(card, boxOf(strip, page), set, look),
             ...holeMarks(strip, holesOf(rings, paper), look.inks),
-            labelMark(label, strip, look.inks),
+            ...asParagraph([labelMark(label, strip, look.inks)]),
           ]),
           ...cutMarks({ across: cutsOf(strips, width), down: [] }, page, look.inks),
           ...(pages.length === 0

@@ -1,5 +1,8 @@
 /** The blocks that sheets are made of: headings, paragraphs, rows of cells, lines to write on. */
+
+import { asParagraph, asPart, listItems } from '../as-part.ts';
 import { box, circle, line, type PageMark, type Weight } from '../page.ts';
+import type { Role } from '../part.ts';
 import { wrap } from '../wrap.ts';
 import { type Block, blockWidth } from './flow.ts';
 import { BODY, HEADING, type SheetLook, TITLE } from './sheet-look.ts';
@@ -14,6 +17,8 @@ export interface Cell {
   readonly width: number;
   readonly height: number;
   readonly marks: (x: number, y: number) => readonly PageMark[];
+  /** What is said of it to whoever hears the page, where its letters alone would mislead. */
+  readonly says?: string;
 }
 
 /** Blank paper. */
@@ -24,7 +29,7 @@ export function space(height: number): Block {
 /** The title of a sheet, and below it who or what it is for. */
 export function titleBlock(title: string, below: string, look: SheetLook): readonly Block[] {
   return [
-    { ...paragraph(title, look, { size: TITLE, weight: 'bold' }), withNext: true },
+    { ...paragraph(title, look, { size: TITLE, weight: 'bold', role: 'H1' }), withNext: true },
     ...(below === '' ? [] : [paragraph(below, look, { soft: true })]),
     space(2),
   ];
@@ -34,18 +39,19 @@ interface ParagraphLook {
   readonly size?: number;
   readonly weight?: Weight;
   readonly soft?: boolean;
+  readonly role?: Role;
 }
 
 /** Text in as many lines as it takes; a word wider than the sheet is set smaller. */
 export function paragraph(text: string, look: SheetLook, how: ParagraphLook = {}): Block {
-  const { size = BODY, weight = 'regular', soft = false } = how;
+  const { size = BODY, weight = 'regular', soft = false, role = 'P' } = how;
   const { typeface, inks } = look;
   const width = blockWidth(look);
   const lines = wrap(text, width, size, typeface, weight);
   return {
     height: lines.length * size * LEADING,
-    marks: (left, top) =>
-      lines.map((words, at): PageMark => {
+    marks: (left, top) => {
+      const marks = lines.map((words, at): PageMark => {
         const wide = typeface.lay(words, size, weight).width;
         return {
           kind: 'text',
@@ -56,7 +62,9 @@ export function paragraph(text: string, look: SheetLook, how: ParagraphLook = {}
           ink: soft ? inks.soft : inks.ink,
           weight,
         };
-      }),
+      });
+      return asPart({ role }, marks);
+    },
   };
 }
 
@@ -69,36 +77,37 @@ export function heading(text: string, look: SheetLook, part: number | null = nul
   return {
     height,
     withNext: true,
-    marks: (left, top) => [
-      ...(part === null
-        ? []
-        : [
-            circle(left + 3.2, top + y - 1.6, 3.2, { stroke: inks.ink, line: 0.4 }),
-            {
-              kind: 'text' as const,
-              text: `${part}`,
-              x: left + 3.2,
-              y: top + y,
-              size: HEADING * 0.92,
-              ink: inks.ink,
-              weight: 'bold' as const,
-              align: 'center' as const,
-            },
-          ]),
-      {
-        kind: 'text',
-        text,
-        x: left + indent,
-        y: top + y,
-        size: HEADING,
-        ink: inks.ink,
-        weight: 'bold',
-      },
-    ],
+    marks: (left, top) =>
+      asPart({ role: 'H2' }, [
+        ...(part === null
+          ? []
+          : [
+              circle(left + 3.2, top + y - 1.6, 3.2, { stroke: inks.ink, line: 0.4 }),
+              {
+                kind: 'text' as const,
+                text: `${part}`,
+                x: left + 3.2,
+                y: top + y,
+                size: HEADING * 0.92,
+                ink: inks.ink,
+                weight: 'bold' as const,
+                align: 'center' as const,
+              },
+            ]),
+        {
+          kind: 'text',
+          text,
+          x: left + indent,
+          y: top + y,
+          size: HEADING,
+          ink: inks.ink,
+          weight: 'bold',
+        },
+      ]),
   };
 }
 
-/** Cells in rows of `columns`, all columns alike wide; a row is never cut. */
+/** Cells in rows of `columns`, the items of a list, all columns alike wide; a row is never cut. */
 export function grid(
   cells: readonly Cell[],
   columns: number,
@@ -106,8 +115,9 @@ export function grid(
   gap = 0,
 ): readonly Block[] {
   const wide = blockWidth(look) / columns;
-  const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, row) =>
-    cells.slice(row * columns, (row + 1) * columns),
+  const items = asItems(cells);
+  const rows = Array.from({ length: Math.ceil(items.length / columns) }, (_, row) =>
+    items.slice(row * columns, (row + 1) * columns),
   );
   return rows.map((row) => ({
     height: Math.max(...row.map(({ height }) => height)) + gap,
@@ -120,11 +130,11 @@ export function columnsFor(widest: number, most: number, look: SheetLook): numbe
   return Math.max(1, Math.min(most, Math.floor(blockWidth(look) / widest)));
 }
 
-/** Cells one after another in as many lines as a width takes, `gap` between them. */
+/** Cells one after another, the items of a list, in as many lines as a width takes, `gap` between them. */
 export function lineUp(cells: readonly Cell[], width: number, gap: number): Cell {
   const placed: { readonly cell: Cell; readonly x: number; readonly y: number }[] = [];
   let [x, y, high] = [0, 0, 0];
-  for (const cell of cells) {
+  for (const cell of asItems(cells)) {
     if (x > 0 && x + cell.width > width) {
       x = 0;
       y += high + gap;
@@ -139,6 +149,14 @@ export function lineUp(cells: readonly Cell[], width: number, gap: number): Cell
     height: y + high,
     marks: (left, top) => placed.flatMap((one) => one.cell.marks(left + one.x, top + one.y)),
   };
+}
+
+function asItems(cells: readonly Cell[]): readonly Cell[] {
+  const items = listItems(cells.map(({ says }) => says));
+  return cells.map((cell, at) => ({
+    ...cell,
+    marks: (x, y) => asPart(items[at]!, cell.marks(x, y)),
+  }));
 }
 
 /** A box to tick, its upper left corner at (`x`, `y`). */
@@ -166,7 +184,7 @@ export function blanks(names: readonly (readonly [string, number])[], look: Shee
     height: 11,
     marks: (left, top) => {
       let x = left;
-      return names.flatMap(([name, share]): PageMark[] => {
+      const marks = names.flatMap(([name, share]): PageMark[] => {
         const from = x + typeface.lay(name, BODY).width + 2;
         const to = x + width * share - 4;
         const marks: PageMark[] = [
@@ -176,6 +194,7 @@ export function blanks(names: readonly (readonly [string, number])[], look: Shee
         x += width * share;
         return marks;
       });
+      return asParagraph(marks);
     },
   };
 }

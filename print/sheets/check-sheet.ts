@@ -130,6 +130,7 @@ function scoreCell({ text, cards, answers }: CheckItem, width: number, look: She
   return {
     width,
     height: 16,
+    says: `${parts.join('')}: ${answer}`,
     marks: (x, y) => {
       let left = x;
       const marks = parts.flatMap((part): PageMark[] => {

@@ -1,6 +1,7 @@
 /** Home practice: a page for a child and whoever reads along, of taught sounds and words alone. */
-import type { CardId } from '../../core/language/card-id.ts';
+import { type CardId, lettersShown } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
+import { asParagraph } from '../as-part.ts';
 import type { Page } from '../page.ts';
 import {
   blanks,
@@ -69,6 +70,7 @@ function cardRows(ids: readonly CardId[], look: SheetLook): readonly Block[] {
     return {
       width,
       height: 28,
+      says: keyword === '' ? lettersShown(id) : `${lettersShown(id)}, ${keyword}`,
       marks: (x, y) => [
         ...card.marks(x + (width - card.width) / 2, y),
         {
@@ -102,8 +104,8 @@ function sentenceBlocks(
 function days(names: readonly string[], look: SheetLook): Block {
   return {
     height: 9,
-    marks: (left, top) =>
-      names.flatMap((day, at) => {
+    marks: (left, top) => {
+      const marks = names.flatMap((day, at) => {
         const x = left + at * 35;
         return [
           {
@@ -121,6 +123,8 @@ function days(names: readonly string[], look: SheetLook): Block {
             ink: look.inks.ink,
           },
         ];
-      }),
+      });
+      return asParagraph(marks);
+    },
   };
 }

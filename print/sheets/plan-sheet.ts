@@ -13,6 +13,7 @@ import { whatTheySay } from '../../core/drills/what-they-say.ts';
 import { type CardId, isSightId, lettersShown } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { twinsIn } from '../../core/language/twins.ts';
+import { asParagraph } from '../as-part.ts';
 import { line, type Page, type PageMark } from '../page.ts';
 import { points } from '../paper.ts';
 import {
@@ -75,9 +76,11 @@ function visualBlocks({ drill, taught }: PlanSheetSpec, look: SheetLook): readon
       keyword: keyword ?? '',
     }));
     const height = Math.max(card.height, sayings.length * BODY * 1.3);
+    const heard = sayings.map(({ sound, keyword }) => `${sound} ${keyword}`.trim());
     return {
       width: 0,
       height,
+      says: `${lettersShown(id)}: ${heard.join(', ')}`,
       marks: (x, y) => [
         tickBox(x, y + card.height / 2 - 2, look),
         ...card.marks(x + 6.5, y),
@@ -222,6 +225,7 @@ function flipCell(flip: Flip, number: number, size: number, look: SheetLook): Ce
   return {
     width: 11.5 + Math.max(word.width, under),
     height: size * 1.9,
+    says: `${number} ${flip.word}, ${real ? 'a real word' : sound}`,
     marks: (x, y) => [
       { ...text(`${number}`, x + 4.6, y + size * 1.02, SMALL, look), align: 'right' as const },
       tickBox(x + 5.8, y + size * 0.4, look, 3.6),
@@ -245,10 +249,11 @@ function correction(look: SheetLook): readonly Block[] {
       ([name, what], at): Block => ({
         height: 6,
         withNext: at < turns.length - 1,
-        marks: (left, top) => [
-          text(name, left, top + 4.2, BODY, look, 'bold'),
-          text(what, left + 24, top + 4.2, BODY, look),
-        ],
+        marks: (left, top) =>
+          asParagraph([
+            text(name, left, top + 4.2, BODY, look, 'bold'),
+            text(what, left + 24, top + 4.2, BODY, look),
+          ]),
       }),
     ),
     space(2),

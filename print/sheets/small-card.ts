@@ -1,4 +1,4 @@
-import type { CardId } from '../../core/language/card-id.ts';
+import { type CardId, lettersShown } from '../../core/language/card-id.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { frameMarks } from '../cards/frame.ts';
 import { paperCard } from '../cards/paper-card.ts';
@@ -19,6 +19,7 @@ export function smallCard(id: CardId, height: number, { inks, typeface }: SheetL
   return {
     width,
     height,
+    says: lettersShown(id),
     marks: (x, y) => {
       const box = { x, y, width, height };
       const baseline = y + height * 0.745;
@@ -42,6 +43,7 @@ export function notedCard(
   return {
     width,
     height: card.height + size * 1.2,
+    says: `${lettersShown(id)}, ${note}`,
     marks: (x, y) => [
       ...card.marks(x + (width - card.width) / 2, y),
       {

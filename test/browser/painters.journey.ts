@@ -68,9 +68,9 @@ it('every picture looks alike as a PDF and in the preview, to less than a pixel'
   const perPage = ACROSS * DOWN;
   expect(pictures.length).toBeGreaterThan(150);
   expect(pictures.length).toBeLessThanOrEqual(perPage);
-  const marks = pictures.flatMap(([, picture], at) => {
-    const corner = { x: (at % ACROSS) * MM, y: Math.floor(at / ACROSS) * MM, size: MM };
-    return pictureMarks(picture, corner, false) as readonly ShapeMark[];
+  const marks = pictures.flatMap(([alt, picture], at) => {
+    const place = { x: (at % ACROSS) * MM, y: Math.floor(at / ACROSS) * MM, size: MM, alt };
+    return pictureMarks(picture, place, false) as readonly ShapeMark[];
   });
   const page: Page = { paper: 'letter', marks };
   const [raster] = await renderPdf(

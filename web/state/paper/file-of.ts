@@ -2,7 +2,7 @@ import type { Typeface } from '../../../print/typeface.ts';
 import type { Laid } from './laid.ts';
 import type { MadeFile } from './made-file.ts';
 import type { Choices } from './print-choices.ts';
-import { isOfCards, isSheet } from './print-things.ts';
+import { isOfCards, isSheet, thingNames } from './print-things.ts';
 
 /** What was laid out as a file; what writes it is fetched then. */
 export async function fileOf(
@@ -21,8 +21,8 @@ export async function fileOf(
     return { name: 'slides.pptx', type, bytes: await slideFile(deck) };
   }
   const { makePdf } = await import('../../../print/document.ts');
-  const title = isSheet(kind) ? kind : `cards-${kind}`;
-  const spec = { title, pages, ...(backs && isOfCards(kind) ? { turn } : {}) };
+  const name = isSheet(kind) ? kind : `cards-${kind}`;
+  const spec = { title: thingNames[kind], pages, ...(backs && isOfCards(kind) ? { turn } : {}) };
   const bytes = await makePdf(spec, typeface);
-  return { name: `${title}-${paper}.pdf`, type: 'application/pdf', bytes };
+  return { name: `${name}-${paper}.pdf`, type: 'application/pdf', bytes };
 }
