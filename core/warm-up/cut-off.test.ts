@@ -36,7 +36,7 @@ const lots: Lots = {
 const id = drillId('drill');
 const CLASS = classId('class');
 
-/** A device with a log of its own, as its window keeps a warm-up (web/warm-up/running.ts). */
+/** A device with a log of its own, as its window keeps a warm-up (web/warm-up/lead-here.ts). */
 class Desk {
   readonly name: string;
   readonly log: LogEvent[] = [];

@@ -4,7 +4,7 @@ import type { Blending } from '../../core/warm-up/standing.ts';
 import { settings } from '../state/settings.ts';
 import { wall } from '../state/wall.ts';
 import type { Wish } from '../warm-up/keys.ts';
-import { leadIsSilent, takeLead } from '../warm-up/running.ts';
+import { leadIsSilent, takeLead } from '../warm-up/lead-here.ts';
 
 interface ControlsProps {
   readonly moment: Moment | undefined;

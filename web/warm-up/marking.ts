@@ -12,16 +12,9 @@ import { readerAt } from '../../core/warm-up/calling.ts';
 import { marksSince } from '../../core/warm-up/marks-since.ts';
 import { cardsOf, type Moment } from '../../core/warm-up/moments.ts';
 import { momentAt } from '../../core/warm-up/standing.ts';
-import {
-  ask,
-  moments,
-  perform,
-  recordMark,
-  recordNow,
-  recordNowOf,
-  running,
-  waitingHere,
-} from './running.ts';
+import { ask, perform, recordMark, recordNowOf } from './acts.ts';
+import { waitingHere } from './lead-here.ts';
+import { moments, recordNow, running } from './running.ts';
 
 /** Which moment is marked: the one that is up, or the one before it. */
 export type Which = 'now' | 'before';

@@ -5,19 +5,9 @@ import { classWordsKey } from '../state/class-words.ts';
 import { engine, readyEngine } from '../state/engine-ready.ts';
 import { drill, ensureDrill, freshSeed } from '../state/plan.ts';
 import { asked } from '../state/route.ts';
-import {
-  askOthers,
-  dayNow,
-  FOLLOWING,
-  goOnWith,
-  isOver,
-  rehearse,
-  resume,
-  running,
-  start,
-  stopLooking,
-  unfinished,
-} from './running.ts';
+import { goOnWith, rehearse, resume, start, stopLooking } from './begin.ts';
+import { askOthers, FOLLOWING } from './lead-here.ts';
+import { dayNow, isOver, running, unfinished } from './running.ts';
 import { ledAfar } from './windows.ts';
 
 /** What the address of a stage or desk asks for when she is just looking. */

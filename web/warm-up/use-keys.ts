@@ -1,8 +1,9 @@
 import { useLayoutEffect } from 'preact/hooks';
 import { BLENDINGS } from '../../core/warm-up/standing.ts';
+import { ask, callAnother, perform, setBlending } from './acts.ts';
 import { digitOf, type Wish, wishOf } from './keys.ts';
 import { askedMark, correctBroken, pressDigit, takeBackMark } from './marking.ts';
-import { ask, callAnother, perform, running, setBlending } from './running.ts';
+import { running } from './running.ts';
 
 /**
  * Keys and clickers, the same in both windows. What a window does itself goes to

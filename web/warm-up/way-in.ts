@@ -6,7 +6,7 @@ import { ledBy } from '../state/led-by.ts';
 import { isLookedAt } from '../state/open-class.ts';
 import { linkTo } from '../state/route.ts';
 import { openStage } from '../state/stage-window.ts';
-import { rehearse, resume, start } from './running.ts';
+import { rehearse, resume, start } from './begin.ts';
 import { goOnOrStart, holdToThis, LOOKING } from './take-up.ts';
 
 /** From where she leads: the desk with a stage of its own, or the stage alone. */

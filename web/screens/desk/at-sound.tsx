@@ -3,7 +3,8 @@ import { correspondenceById } from '../../../core/language/correspondences.ts';
 import type { Moment } from '../../../core/warm-up/moments.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
-import { moments, perform } from '../../warm-up/running.ts';
+import { perform } from '../../warm-up/acts.ts';
+import { moments } from '../../warm-up/running.ts';
 import { askedSaid } from '../../wording/asked-said.ts';
 
 /** The sound to say, and what the children look for; the stage shows it when she wishes. */

@@ -2,7 +2,7 @@ import './blendings.css';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { BLENDINGS } from '../../../core/warm-up/standing.ts';
 import { blendingNames } from '../../controls/controls.tsx';
-import { setBlending } from '../../warm-up/running.ts';
+import { setBlending } from '../../warm-up/acts.ts';
 
 /** How rows are blended; the stage follows at once. */
 export function Blendings({ now: { blending } }: { readonly now: Running }) {

@@ -5,7 +5,7 @@ import type { Running } from '../../../core/warm-up/run-state.ts';
 import { absent, present, setAbsent } from '../../state/absent.ts';
 import { children, classState } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
-import { callAnother, callChild, callThoseThere, setCalling } from '../../warm-up/running.ts';
+import { callAnother, callChild, callThoseThere, setCalling } from '../../warm-up/acts.ts';
 
 interface CallingProps {
   readonly now: Running;

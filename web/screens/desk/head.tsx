@@ -8,7 +8,8 @@ import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { sharing } from '../../state/sharing.ts';
 import { openStage } from '../../state/stage-window.ts';
 import type { Wish } from '../../warm-up/keys.ts';
-import { leadIsSilent, moments, recordNow, takeLead } from '../../warm-up/running.ts';
+import { leadIsSilent, takeLead } from '../../warm-up/lead-here.ts';
+import { moments, recordNow } from '../../warm-up/running.ts';
 import { stageIsAfar, stageIsOpen } from '../../warm-up/windows.ts';
 
 const partNames: Readonly<Record<Part, string>> = {

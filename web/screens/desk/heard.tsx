@@ -6,6 +6,7 @@ import { type Moment, stepsOf } from '../../../core/warm-up/moments.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { markedOn } from '../../state/marked-on.ts';
 import { children, classState, store } from '../../state/open-class.ts';
+import { ask } from '../../warm-up/acts.ts';
 import {
   askedMark,
   giveTo,
@@ -15,7 +16,7 @@ import {
   slipsFor,
   takeBackMark,
 } from '../../warm-up/marking.ts';
-import { ask, hiddenNow, running } from '../../warm-up/running.ts';
+import { hiddenNow, running } from '../../warm-up/running.ts';
 import { cardShort } from '../../wording/card-short.ts';
 import { slipSaid } from '../../wording/slip-said.ts';
 import { slipKey, slipShort } from '../../wording/slip-short.ts';

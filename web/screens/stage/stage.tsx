@@ -3,7 +3,7 @@ import { useLook } from '../../controls/use-look.ts';
 import { engine } from '../../state/engine-ready.ts';
 import { asked } from '../../state/route.ts';
 import { AS_WALL } from '../../state/wall.ts';
-import { FOLLOWING } from '../../warm-up/running.ts';
+import { FOLLOWING } from '../../warm-up/lead-here.ts';
 import { useWarmUp } from '../../warm-up/take-up.ts';
 import { useRole } from '../../warm-up/windows.ts';
 import { Performance } from './performance.tsx';

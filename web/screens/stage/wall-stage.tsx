@@ -3,7 +3,8 @@ import { useLook } from '../../controls/use-look.ts';
 import { enterFullScreen } from '../../device/full-screen.ts';
 import { linkTo } from '../../state/route.ts';
 import { forgotten, wall } from '../../state/wall.ts';
-import { askOthers, leaveIt, running } from '../../warm-up/running.ts';
+import { askOthers, leaveIt } from '../../warm-up/lead-here.ts';
+import { running } from '../../warm-up/running.ts';
 import { useRole } from '../../warm-up/windows.ts';
 import { Performance } from './performance.tsx';
 

@@ -13,7 +13,9 @@ import { chooseGroup, classState, group, nameOfGroup } from '../../state/open-cl
 import { freshSeed, drill as planned, remakeDrill, wishes } from '../../state/plan.ts';
 import { linkTo } from '../../state/route.ts';
 import { groupsInOrder } from '../../state/running-order.ts';
-import { dayNow, FOLLOWING, finish, ledFrom, running } from '../../warm-up/running.ts';
+import { finish } from '../../warm-up/begin.ts';
+import { FOLLOWING, ledFrom } from '../../warm-up/lead-here.ts';
+import { dayNow, running } from '../../warm-up/running.ts';
 import { beginOn, goOn, goOnOrBegin, lookAt } from '../../warm-up/way-in.ts';
 import { ledAfar } from '../../warm-up/windows.ts';
 import { momentPlace } from '../../wording/moment-place.ts';
