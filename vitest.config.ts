@@ -10,7 +10,11 @@ const counting: readonly string[] = [
 ];
 
 /** What holds for all of them. */
-const each = { setupFiles: ['test/property-seed.ts'], testTimeout: 300_000, hookTimeout: 300_000 };
+export const each = {
+  setupFiles: ['test/property-seed.ts'],
+  testTimeout: 300_000,
+  hookTimeout: 300_000,
+};
 const nowhere = ['**/node_modules/**', '**/dist/**', 'test/fixtures/**'];
 
 /** The unit tests without those files. */
