@@ -1,7 +1,7 @@
 import type { BrowserContext } from 'playwright-core';
 
 /** Which warm-ups come by chance; another number shows others: JOURNEY_SEED=2 npm run journeys. */
-const SEED = Number(process.env.JOURNEY_SEED ?? 1);
+export const SEED = Number(process.env.JOURNEY_SEED ?? 1);
 
 /**
  * Lets the pages of a browser draw the same seeds in every run, each seed once, so that what a journey

@@ -3,6 +3,7 @@ import { once } from 'node:events';
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Browser, chromium, type Page } from 'playwright-core';
+import { untilGone } from './until-gone.ts';
 import { chromiumFound, FLAGS } from './visit.ts';
 
 /** A browser that can be killed as a whole, with a first page. */
@@ -39,6 +40,7 @@ async function kill(child: ChildProcess, browser?: Browser): Promise<void> {
   const gone = once(child, 'exit');
   process.kill(-(child.pid as number), 'SIGKILL');
   await gone;
+  await untilGone(child.pid as number);
   // There is nothing left that could answer.
   browser?.close().catch(() => {});
 }

@@ -1,3 +1,4 @@
+import { openDB } from 'idb';
 import { classId, drillId, eventId } from '../../core/ids.ts';
 import { eventsIn } from '../../core/log/class-events.ts';
 import { WHOLE_CLASS } from '../../core/log/class-state.ts';
@@ -80,11 +81,17 @@ async function runOn(): Promise<void> {
   }
 }
 
-/** Opens the class, tells what was found of it once both copies are in order, and does nothing else. */
+/**
+ * Opens the class, tells what was found of it once both copies are in order, and writes more beside it than
+ * any record is long: whatever a kill has torn in the files of the database, the next start comes upon it.
+ */
 async function look(): Promise<void> {
   const store = createDeviceStore();
   const { state } = await openAtLast(store);
   await store.close();
+  const beside = await openDB('beside', 1, { upgrade: (db) => void db.createObjectStore('much') });
+  await beside.put('much', 'much '.repeat(20_000), 'key');
+  beside.close();
   const ids = eventsIn(state.value).map(({ id }) => id);
   await tell('found', { ids, stood: Number.MAX_SAFE_INTEGER, putBack: store.amiss.value.putBack });
 }

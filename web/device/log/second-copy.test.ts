@@ -484,6 +484,27 @@ describe('a store with a second copy', () => {
     expect(await idsOf(lost)).toEqual(['a', 'b']);
   });
 
+  it.each([
+    ['all', () => false],
+    ['half', (place: number) => place % 2 === 0],
+  ] as const)(
+    'takes it up at once when the drawer lost %s, not when it has looked again',
+    async (_, isLeft) => {
+      const drawer = makeDrawer();
+      const kept = createMemoryStore();
+      const all = Array.from({ length: 3000 }, (_, n) => note(`e${n}`, 'room', n));
+      await kept.append(all);
+      const left = all.filter((_, place) => isLeft(place));
+      if (left.length > 0) drawer.texts.set('room/before', `\n${encodePage(left)}`);
+      const never = { lookAgainAfter: 1e8, compareAfter: 1e8 };
+      const second = withCopy(kept, { drawer, session: 'second', ...never });
+      expect(await idsOf(second)).toHaveLength(3000);
+      await pause(0);
+      const lost = withSecondCopy(createMemoryStore(), { drawer, session: 'third' });
+      expect(await idsOf(lost)).toHaveLength(3000);
+    },
+  );
+
   it('gives what the drawer has while the store cannot be reached', async () => {
     const drawer = makeDrawer();
     const first = withSecondCopy(createMemoryStore(), { drawer, session: 'first' });

@@ -46,7 +46,9 @@ export interface Found {
  * openings find both whole, and waiting for every sheet would double their time: so first only the names of
  * the sheets are looked at, which tell how many events the full ones hold and the mark of their ids, and the
  * few open ones are read. When the store has just these, the class opens; a while later the sheets are read whole and
- * compared behind it. When anything differs, the class opens once it is put back. So that nobody takes the store
+ * compared behind it. When anything differs, the class opens once it is put back; what the drawer lost is
+ * copied to it at once, since a browser may throw its database away as late as some starts after it was killed
+ * (docs/testing.md). So that nobody takes the store
  * for lost, a window's first events of a class go to the store before the drawer, and what is forgotten
  * leaves the drawer first. A forgotten class, and what was removed of one, is remembered in both copies, so
  * that no sheet left over brings it back. When open sheets have become many, what is on them alone is written onto full ones.
@@ -77,6 +79,9 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       const seen = await glance;
       if (seen === null) return read;
       if (isWhole(read, seen)) {
+        if ('events' in read && tellsNothing(seen)) {
+          void quietly(() => copyMissing(classId, read.events, new Map()));
+        }
         compareLater(classId);
         return read;
       }
@@ -177,11 +182,14 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
       onSheets.set(classId, there);
       const fresh = own.filter(({ id }) => !there.has(id));
       if (fresh.length === 0) return;
-      await sheets.add(classId, fresh);
-      for (const event of fresh) {
-        there.add(event.id);
-        added.push(event);
+      for (const { id } of fresh) there.add(id);
+      try {
+        await sheets.add(classId, fresh);
+      } catch (thrown) {
+        for (const { id } of fresh) onSheets.get(classId)?.delete(id);
+        throw thrown;
       }
+      for (const event of fresh) added.push(event);
     });
     return added;
   }
@@ -285,9 +293,7 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
     const isThere = here.size + lost.length > 0;
     if (isThere)
       onSheets.set(classId, new Set([...there.events.keys(), ...(onSheets.get(classId) ?? [])]));
-    const fresh = await missingStill(classId, here, there);
-    const { length } = await copy(fresh);
-    const copied = length > ON_THE_WAY ? length : 0;
+    await copyMissing(classId, [...here.values()], there.events);
     await sheets.tidy(classId, there, [...here.values(), ...lost]);
     if (there.isGone) await sheets.unmarkGone(classId);
     let twofold = 0;
@@ -295,33 +301,38 @@ export function withSecondCopy(store: EventStore, spec: SecondCopySpec): EventSt
     for (const [id, event] of there.events) {
       const other = here.get(id);
       if (other && !saySame(event, other)) twofold += 1;
-      if (++looked % LOOKED_AT_ONCE === 0) await pause(0);
+      if (++looked % AT_ONCE === 0) await pause(0);
     }
-    if (twofold + copied > 0)
-      onFound?.({ classId, lost: [], putBack: 0, copied, damaged: 0, twofold });
+    if (twofold > 0) onFound?.({ classId, lost: [], putBack: 0, copied: 0, damaged: 0, twofold });
     const now = await store.classes();
     if ('forgotten' in now && now.forgotten.includes(classId)) await sheets.throwAway(classId);
   }
 
   /**
-   * The events that the drawer has not. Many of them may only be on their way, in this window or another
-   * that has just brought in a file: then it is looked again until no more come.
+   * Copies what the drawer has not, at once, since until then the class lies in one copy alone. Many of the
+   * events may only have been on their way there, from another window that has just brought in a file: so it
+   * is looked again until no more come from there, before it is told that the drawer had lost them.
    */
-  async function missingStill(
+  async function copyMissing(
     classId: ClassId,
-    here: ReadonlyMap<EventId, LogEvent>,
-    there: ClassSheets,
-  ): Promise<readonly LogEvent[]> {
-    const all = [...here.values()];
-    let missing = all.filter(({ id }) => !there.events.has(id));
-    while (missing.length > ON_THE_WAY) {
-      await pause(lookAgainAfter);
-      const now = await sheets.readAll(classId);
-      const still = all.filter(({ id }) => !now.events.has(id));
-      if (still.length === missing.length) break;
-      missing = still;
+    here: readonly LogEvent[],
+    there: ReadonlyMap<EventId, LogEvent>,
+  ): Promise<void> {
+    const missing = here.filter(({ id }) => !there.has(id));
+    let copied: LogEvent[] = [];
+    for (let from = 0; from < missing.length; from += AT_ONCE) {
+      copied = copied.concat(await copy(missing.slice(from, from + AT_ONCE)));
     }
-    return missing;
+    while (copied.length > ON_THE_WAY) {
+      await pause(lookAgainAfter);
+      const elsewhere = await sheets.onOthers(classId);
+      const still = copied.filter(({ id }) => !elsewhere.has(id));
+      if (still.length === copied.length) {
+        onFound?.({ classId, lost: [], putBack: 0, copied: still.length, damaged: 0, twofold: 0 });
+        return;
+      }
+      copied = still;
+    }
   }
 
   /** Throws away the sheets that were left of a forgotten class, and has the drawer remember it. */
@@ -340,17 +351,22 @@ const ON_THE_WAY = 4;
 const ANOTHER_LOOK = 1000;
 /** Long enough for the screens to be there, in milliseconds. */
 const A_WHILE = 1500;
-/** So many events are compared before other work has its turn. */
-const LOOKED_AT_ONCE = 1024;
+/** So many events are compared, or copied, before other work has its turn. */
+const AT_ONCE = 1024;
 
 /** Whether a store has just the events of which a glance at the drawer tells, or the drawer tells of none. */
 function isWhole(read: EventsRead | StoreFailure, glance: Glance): boolean {
   const { count, mark, open, isGone } = glance;
   if ('error' in read || isGone || (read.damaged ?? 0) > 0) return false;
   const asked = new Map(open.map((event) => [event.id, event]));
-  if (count + asked.size === 0) return true;
+  if (tellsNothing(glance)) return true;
   if (mark === null || read.events.length !== count + asked.size) return false;
   return markOf(read.events) === (mark + markOf(asked.values())) >>> 0;
+}
+
+/** Whether the drawer has no event of a class: it lost them, or never had them. */
+function tellsNothing({ count, open }: Glance): boolean {
+  return count + open.length === 0;
 }
 
 /** The ids of the last few events of every open sheet. */

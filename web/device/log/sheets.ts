@@ -68,7 +68,7 @@ export function createSheets(drawer: Drawer, session: string) {
       const all = await ofClass(classId);
       const sheets: (Sheet & SheetRead)[] = [];
       const events = new Map<EventId, LogEvent>();
-      for (const sheet of all.filter(({ kind }) => kind === 'full' || kind === 'open')) {
+      for (const sheet of all.filter(holdsEvents)) {
         const found = await read(sheet);
         if (!found) continue;
         sheets.push({ ...sheet, ...found });
@@ -77,6 +77,13 @@ export function createSheets(drawer: Drawer, session: string) {
       const struck = all.filter(({ kind }) => kind === 'erased');
       const erased = await Promise.all(struck.map(({ name }) => drawer.read(name).then(struckOn)));
       return { sheets, events, erased: erased.flat(), isGone: all.some(isGone) };
+    },
+    /** The ids of all events on sheets to which this window does not add. */
+    async onOthers(classId: ClassId): Promise<ReadonlySet<EventId>> {
+      const own = openSheet(classId, session);
+      const others = (await ofClass(classId)).filter(({ name }) => name !== own);
+      const reads = await Promise.all(others.filter(holdsEvents).map(read));
+      return new Set(reads.flatMap((found) => found?.events ?? []).map(({ id }) => id));
     },
     /** Adds events to this window's open sheet. */
     add: (classId: ClassId, events: readonly LogEvent[]) =>
@@ -228,6 +235,10 @@ const GONE_LINE = '~';
 /** So often, and after so many milliseconds, it is tried again to remove a sheet that is being written on. */
 const TRIES = 14;
 const TRY_AFTER = 500;
+
+function holdsEvents({ kind }: Sheet): boolean {
+  return kind === 'full' || kind === 'open';
+}
 
 function isGone({ kind }: Sheet): boolean {
   return kind === 'gone';
