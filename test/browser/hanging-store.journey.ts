@@ -1,6 +1,7 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { children } from './class-page.ts';
+import { holdLongWaits } from './clock.ts';
 import { allKept } from './recorded.ts';
 import { openScreen } from './standing.ts';
 import { type Visit, visit } from './visit.ts';
@@ -22,6 +23,7 @@ async function arrive(): Promise<{ readonly page: Page; readonly holder: Page }>
   const { page, url } = current;
   await addChild(page, 'Mia');
   await allKept(page);
+  await holdLongWaits(page);
   const holder = await page.context().newPage();
   await holder.goto(new URL('icon.svg', url).href);
   return { page, holder };
@@ -61,6 +63,16 @@ function letGo(page: Page): Promise<void> {
   });
 }
 
+/** Waits for something that is shown when the app has waited long enough, on a clock that runs on its own. */
+async function afterLongWaits(page: Page, shown: Locator): Promise<void> {
+  await expect
+    .poll(async () => {
+      await page.evaluate(() => endWaits());
+      return shown.isVisible();
+    })
+    .toBe(true);
+}
+
 const heading = (page: Page, name: string) => page.getByRole('heading', { name });
 const again = (page: Page) => page.getByRole('button', { name: 'Try again' });
 const without = (page: Page) => page.getByRole('button', { name: 'Start without them' });
@@ -71,10 +83,10 @@ describe('when what is kept does not answer', () => {
     await hold(holder);
     await page.reload();
     await heading(page, 'Opening your classes').waitFor();
-    await heading(page, 'Your classes cannot be reached yet').waitFor();
+    await afterLongWaits(page, heading(page, 'Your classes cannot be reached yet'));
     await again(page).click();
     await heading(page, 'Opening your classes').waitFor();
-    await heading(page, 'Your classes cannot be reached yet').waitFor();
+    await afterLongWaits(page, heading(page, 'Your classes cannot be reached yet'));
     await letGo(holder);
     await again(page).click();
     await children(page).getByText('Mia').waitFor();
@@ -84,6 +96,7 @@ describe('when what is kept does not answer', () => {
     const { page, holder } = await arrive();
     await hold(holder);
     await page.reload();
+    await afterLongWaits(page, without(page));
     await without(page).click();
     await openScreen(page, 'class', heading(page, 'Keep it safe'));
     expect(await children(page).count()).toBe(0);
@@ -99,6 +112,7 @@ describe('when what is kept does not answer', () => {
     const { page, holder } = await arrive();
     await hold(holder);
     await page.reload();
+    await afterLongWaits(page, without(page));
     await without(page).click();
     await openScreen(page, 'class', heading(page, 'Keep it safe'));
     await addChild(page, 'Noa');
