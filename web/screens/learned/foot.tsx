@@ -3,6 +3,7 @@ import { setStep, taughtOf } from '../../../core/sequence/progress.ts';
 import { engine, readyEngine } from '../../state/engine-ready.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { linkTo } from '../../state/route.ts';
+import { say } from './wording.ts';
 
 /** How many words can be read now, and how many with the next step besides. */
 const readable = computed(() => {
@@ -20,15 +21,9 @@ export function Foot() {
   const { upTo } = progress.value;
   return (
     <div class="foot">
-      <p aria-live="polite">
-        {upTo === 0 ? (
-          'Nothing taught yet: move the line to the last thing you taught.'
-        ) : (
-          <Readable />
-        )}
-      </p>
+      <p aria-live="polite">{upTo === 0 ? say.foot.nothingTaughtYetMove : <Readable />}</p>
       <a class={upTo === 0 ? 'button' : 'button next'} href={linkTo('today')}>
-        Plan today’s warm-up
+        {say.foot.planTodaysWarmUp}
       </a>
     </div>
   );
@@ -36,26 +31,18 @@ export function Foot() {
 
 function Readable() {
   if (engine.value === 'failed') {
-    return (
-      <span class="quiet">The word list did not arrive, so the words cannot be counted yet.</span>
-    );
+    return <span class="quiet">{say.foot.theWordListDid}</span>;
   }
-  if (!readable.value) return <span class="quiet">Fetching the word list …</span>;
+  if (!readable.value) return <span class="quiet">{say.foot.fetchingTheWordList}</span>;
   const { now, more } = readable.value;
   return (
     <>
-      <b>{counted(now)}</b> can be read now
-      {more === null ? (
-        '.'
-      ) : (
-        <>
-          ; the next step opens <b>{more.toLocaleString('en-US')}</b> more.
-        </>
-      )}
+      {say.foot.canBeReadNow(<b>{counted(now)}</b>)}
+      {more === null ? '.' : say.foot.theNextStepOpens(<b>{more.toLocaleString('en-US')}</b>)}
     </>
   );
 }
 
 function counted(words: number): string {
-  return words === 1 ? '1 word' : `${words.toLocaleString('en-US')} words`;
+  return words === 1 ? say.foot.n1Word : say.foot.words(words.toLocaleString('en-US'));
 }

@@ -13,6 +13,7 @@ import { StageRow } from './stage-row.tsx';
 import { stagesOf } from './stages.ts';
 import { TaughtLine } from './taught-line.tsx';
 import { Welcome } from './welcome.tsx';
+import { say } from './wording.ts';
 
 /** What have they learned? The order as cards, and the line that she moves down as she teaches. */
 export function Learned() {
@@ -39,7 +40,7 @@ function LearnedBy() {
 
   const move = (number: number) => {
     if (number !== progress.peek().upTo)
-      setProgress(setStep(progress.peek(), number), `Taught up to step ${number}.`);
+      setProgress(setStep(progress.peek(), number), say.learned.taughtUpToStep(number));
   };
 
   return (
@@ -47,10 +48,8 @@ function LearnedBy() {
       {welcomed && <Welcome />}
       <div class="learned-head">
         <div>
-          <h1>What have they learned?</h1>
-          <p class="quiet lead">
-            Move the line down as you teach. Tap a card to add or take out a single one.
-          </p>
+          <h1>{say.learned.whatHaveTheyLearned}</h1>
+          <p class="quiet lead">{say.learned.moveTheLineDown}</p>
         </div>
         <p class="learned-tools">
           <button
@@ -58,10 +57,10 @@ function LearnedBy() {
             class="button plain"
             onClick={() => setOpened(new Map(stages.map((_, index) => [index, !allOpen])))}
           >
-            {allOpen ? 'Fold the stages' : 'Open all stages'}
+            {allOpen ? say.learned.foldTheStages : say.learned.openAllStages}
           </button>
           <a class="button plain" href={linkTo('order')}>
-            Edit the order
+            {say.learned.editTheOrder}
           </a>
         </p>
       </div>
@@ -98,7 +97,10 @@ function LearnedBy() {
 function toggleItem(item: Item, taughtNow: boolean): void {
   const now = progress.peek();
   const next = taughtNow ? addItem(now, item) : dropItem(now, item);
-  setProgress(next, taughtNow ? `Added ${itemShort(item)}.` : `Took out ${itemShort(item)}.`);
+  setProgress(
+    next,
+    taughtNow ? say.learned.added(itemShort(item)) : say.learned.tookOut(itemShort(item)),
+  );
 }
 
 function singlesOf({ added, dropped, sequence, upTo }: Progress): ReadonlySet<string> {
@@ -113,8 +115,8 @@ function singlesOf({ added, dropped, sequence, upTo }: Progress): ReadonlySet<st
 
 function lineSaid({ sequence, upTo }: Progress): string {
   const step = sequence.steps[upTo - 1];
-  if (!step) return 'Nothing yet';
-  return `Step ${upTo} of ${sequence.steps.length}: ${step.items.map(itemName).join('; ')}`;
+  if (!step) return say.learned.nothingYet;
+  return say.learned.stepOf(upTo, sequence.steps.length, step.items.map(itemName).join('; '));
 }
 
 function nearby(here: number, count: number): ReadonlyMap<number, boolean> {

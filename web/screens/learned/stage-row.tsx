@@ -4,6 +4,7 @@ import type { Item, Step } from '../../../core/sequence/sequence.ts';
 import { Card } from '../../controls/card.tsx';
 import { itemName, itemShort } from '../../wording/card-name.ts';
 import type { StageOfSteps } from './stages.ts';
+import { say } from './wording.ts';
 
 interface StageRowProps {
   readonly stage: StageOfSteps;
@@ -69,7 +70,7 @@ function StepCards({
         type="button"
         class={`toggle for-${item.kind}${taught ? '' : ' untaught not-yet'}${state}`}
         aria-pressed={taught}
-        aria-label={`${itemName(item)}${single ? (taught ? ', added' : ', taken out') : ''}`}
+        aria-label={`${itemName(item)}${single ? (taught ? say.stageRow.added : say.stageRow.takenOut) : ''}`}
         title={itemName(item)}
         onClick={() => onItem(item, !taught)}
       >
@@ -82,7 +83,7 @@ function StepCards({
       <button
         type="button"
         class="step-number"
-        aria-label={`Taught up to step ${step.number}, ${step.title}`}
+        aria-label={say.stageRow.taughtUpToStep(step.number, step.title)}
         aria-current={step.number === upTo ? 'step' : undefined}
         title={step.why || step.title}
         onClick={() => onStep(step.number)}
@@ -106,7 +107,7 @@ function countSaid(each: readonly Step[], upTo: number, singles: ReadonlySet<str
     return number <= upTo && !counted.every((item) => singles.has(itemKey(item)));
   };
   const done = each.filter(isTaught).length;
-  const steps = all === 1 ? '1 step' : `${all} steps`;
-  if (done === 0) return `${steps} to come`;
-  return done === all ? `${steps}, all taught` : `${done} of ${steps} taught`;
+  const steps = all === 1 ? say.stageRow.n1Step : say.stageRow.steps(all);
+  if (done === 0) return say.stageRow.toCome(steps);
+  return done === all ? say.stageRow.allTaught(steps) : say.stageRow.ofTaught(done, steps);
 }

@@ -1,4 +1,5 @@
 import type { Step } from '../../../core/sequence/sequence.ts';
+import { say } from './wording.ts';
 
 /** The steps of one stage, in order. A stage that is met again later is a stage of its own. */
 export interface StageOfSteps {
@@ -20,8 +21,8 @@ export function stagesOf(steps: readonly Step[]): readonly StageOfSteps[] {
 
 /** `Kindergarten`, `Grade 1`, or `Grades 1 to 2`. */
 function gradesOf(steps: readonly Step[]): string {
-  const first = steps[0]?.grade;
-  const last = steps.at(-1)?.grade;
-  if (first === last) return first === 'K' ? 'Kindergarten' : `Grade ${first}`;
-  return first === 'K' ? `Kindergarten to grade ${last}` : `Grades ${first} to ${last}`;
+  const first = steps[0]?.grade ?? '';
+  const last = steps.at(-1)?.grade ?? '';
+  if (first === last) return first === 'K' ? say.stages.kindergarten : say.stages.grade(first);
+  return first === 'K' ? say.stages.kindergartenToGrade(last) : say.stages.gradesTo(first, last);
 }

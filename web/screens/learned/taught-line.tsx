@@ -2,6 +2,7 @@ import './taught-line.css';
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { type Boundary, boundaryOf, type StepBox, stepAt } from './boundary.ts';
+import { say } from './wording.ts';
 
 interface TaughtLineProps {
   readonly list: RefObject<HTMLElement | null>;
@@ -89,7 +90,7 @@ export function TaughtLine(props: TaughtLineProps) {
         class="label"
         role="slider"
         tabIndex={0}
-        aria-label="Taught up to here"
+        aria-label={say.taughtLine.taughtUpToHere}
         aria-orientation="vertical"
         aria-valuemin={0}
         aria-valuemax={last}
@@ -99,9 +100,7 @@ export function TaughtLine(props: TaughtLineProps) {
         onKeyDown={onKeyDown}
         onPointerDown={onPointerDown}
       >
-        <span>
-          taught up <i>to here</i>
-        </span>
+        <span>{say.taughtLine.taughtUp(<i>{say.taughtLine.toHere}</i>)}</span>
       </div>
       {line?.turn != null && (
         <div

@@ -14,6 +14,7 @@ import { soundReason } from '../../wording/reason.ts';
 import { dayView } from './day-view.ts';
 import { EditedPart, type Other } from './edited-part.tsx';
 import { hereSaid, Missed } from './missed.tsx';
+import { say } from './wording.ts';
 
 /** Part 2: the sounds that are said, each with every taught spelling to look for; then words known by sight, to be spelled. */
 export function Auditory({ drill }: { readonly drill: Drill }) {
@@ -39,7 +40,7 @@ export function Auditory({ drill }: { readonly drill: Drill }) {
               <li key={soundKey(sound)} class={here?.state}>
                 <button
                   class="swap sound"
-                  aria-label={`${nameOf(sound)}${hereSaid(here)}. Swap`}
+                  aria-label={say.auditory.swap(nameOf(sound), hereSaid(here))}
                   {...open(place)}
                 >
                   {askedSaid(sound)}
@@ -85,14 +86,14 @@ function wordsToSay(): readonly AuditorySound[] {
 
 /** Why it is asked today: because it is every day, or by how it went. */
 function reasonFor({ spellings }: AuditorySound): string {
-  if (spellings.some((id) => isPinned('auditory', id))) return 'every day';
+  if (spellings.some((id) => isPinned('auditory', id))) return say.auditory.everyDay;
   return soundReason(spellings, progress.value);
 }
 
 /** A sound with its keyword, or the word to spell, for ears and tips. */
 function nameOf(sound: AuditorySound): string {
   const word = sightIn(sound);
-  return word === null ? `${askedSaid(sound)}, as in ${keywordOf(sound)}` : cardName(word);
+  return word === null ? say.auditory.asIn(askedSaid(sound), keywordOf(sound)) : cardName(word);
 }
 
 function keywordOf({ spellings }: AuditorySound): string {

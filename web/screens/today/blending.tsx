@@ -15,8 +15,9 @@ import { Flips } from './flips.tsx';
 import { OwnWord } from './own-word.tsx';
 import { PartHead } from './part-head.tsx';
 import { WishChoices } from './wish-choices.tsx';
+import { say } from './wording.ts';
 
-const pileNames = ['beginning', 'vowel', 'ending'] as const;
+const pileNames = [say.blending.beginning, say.blending.vowel, say.blending.ending] as const;
 
 /** Part 3: the board with its piles, and the run of flips over it. */
 export function Blending({ drill }: { readonly drill: Drill }) {
@@ -49,7 +50,7 @@ export function Blending({ drill }: { readonly drill: Drill }) {
         {survey && <Hidden board={board} counts={survey} />}
         {survey && (
           <a class="button plain" href={linkTo('board', makeBoardLink(board))}>
-            Open this board
+            {say.blending.openThisBoard}
           </a>
         )}
       </div>
@@ -62,7 +63,8 @@ export function Blending({ drill }: { readonly drill: Drill }) {
             </>
           )}
           <p class="quiet small">
-            <span class="word real">underlined</span>: real words
+            <span class="word real">{say.blending.underlined}</span>
+            {say.blending.realWords}
           </p>
         </div>
         {drill.run.length > 0 && <FirstTime of="flip" />}
@@ -73,6 +75,6 @@ export function Blending({ drill }: { readonly drill: Drill }) {
 }
 
 function pileTitle(count: number, place: number, piles: number): string {
-  const name = piles === 3 ? (pileNames[place] ?? 'card') : 'card';
+  const name = piles === 3 ? (pileNames[place] ?? say.blending.card) : say.blending.card;
   return `${count} ${name}${count === 1 ? '' : 's'}`;
 }

@@ -6,6 +6,7 @@ import { newestCards } from '../../state/newest-cards.ts';
 import { progress } from '../../state/progress.ts';
 import { reasonToRead, wantedOnBoard } from '../../state/review.ts';
 import { cardName } from '../../wording/card-name.ts';
+import { say } from './wording.ts';
 
 /** The cards that were laid on the board for practice, each with why. */
 export function BoardPractice({ drill: { board, run } }: { readonly drill: Drill }) {
@@ -16,7 +17,7 @@ export function BoardPractice({ drill: { board, run } }: { readonly drill: Drill
   const flips = (id: CardId) => run.filter(({ cards }) => cards.includes(id)).length;
   return (
     <div class="board-practice">
-      <h3 class="board-practice-title">Laid there for practice</h3>
+      <h3 class="board-practice-title">{say.boardPractice.laidThereForPractice}</h3>
       <ul class="board-practice-all">
         {wanted.map((id) => (
           <li key={id} class="board-practice-one">
@@ -24,8 +25,7 @@ export function BoardPractice({ drill: { board, run } }: { readonly drill: Drill
               <Card id={id} />
             </span>
             <span class="quiet small">
-              {flips(id)} of {run.length} flips
-              {because(id, newest)}
+              {say.boardPractice.ofFlips(flips(id), run.length, because(id, newest))}
             </span>
           </li>
         ))}

@@ -6,8 +6,8 @@ import { isOutToday, setOutToday } from '../../state/groups-out.ts';
 import { chooseGroup, classState, group, nameOfGroup } from '../../state/open-class.ts';
 import { placeOf } from '../../state/place-of.ts';
 import { groupsInOrder } from '../../state/running-order.ts';
-import { counted } from '../../wording/counted.ts';
 import { timeName } from '../../wording/time-name.ts';
+import { say } from './wording.ts';
 
 /** The day as a running order: each group, and how far it has come. */
 export function DayGroups() {
@@ -20,7 +20,7 @@ export function DayGroups() {
   );
   return (
     <section aria-labelledby="day-groups">
-      <h2 id="day-groups">Today’s groups</h2>
+      <h2 id="day-groups">{say.dayGroups.todaysGroups}</h2>
       <ol class="day-groups">
         {groups.map((each, at) => {
           const day = days[at] ?? { kind: 'fresh' };
@@ -37,15 +37,15 @@ export function DayGroups() {
                 <b class={isOut ? 'struck-out' : undefined}>{name}</b>
                 <span class={`day-state ${day.kind}`}>
                   {isOut
-                    ? 'not today'
+                    ? say.dayGroups.notToday
                     : day.kind === 'fresh'
                       ? at === next
-                        ? 'next'
-                        : 'then'
+                        ? say.dayGroups.next
+                        : say.dayGroups.afterThat
                       : daySaid(day)}
                 </span>
                 <span class="quiet small day-group-size">
-                  {count > 0 && `${counted(count, 'child', 'children')} · `}
+                  {count > 0 && `${say.dayGroups.children(count)} · `}
                   {placeOf(each)}
                 </span>
               </button>
@@ -53,10 +53,10 @@ export function DayGroups() {
                 <button
                   type="button"
                   class="day-out"
-                  aria-label={`${isOut ? 'Today after all' : 'Not today'}: ${name}`}
+                  aria-label={`${isOut ? say.dayGroups.todayAfterAll : say.dayGroups.leaveOutToday}: ${name}`}
                   onClick={() => setOutToday(each.id, !isOut, name)}
                 >
-                  {isOut ? 'Today after all' : 'Not today'}
+                  {isOut ? say.dayGroups.todayAfterAll : say.dayGroups.leaveOutToday}
                 </button>
               )}
             </li>
@@ -69,5 +69,7 @@ export function DayGroups() {
 
 function daySaid(day: Exclude<ReturnType<typeof groupDay>, { kind: 'fresh' }>): string {
   const { ended, shown, at } = day.record;
-  return ended ? `done ${timeName(ended.at)}` : `stopped ${timeName(shown.at(-1)?.at ?? at)}`;
+  return ended
+    ? say.dayGroups.done(timeName(ended.at))
+    : say.dayGroups.stopped(timeName(shown.at(-1)?.at ?? at));
 }

@@ -9,6 +9,7 @@ import { dayView } from './day-view.ts';
 import { PartHead } from './part-head.tsx';
 import { PinButton } from './pin-button.tsx';
 import { SightChoice, SizeChoice } from './wish-choices.tsx';
+import { say } from './wording.ts';
 
 /** What can take a thing's place: how it is named, and what its button shows. */
 export interface Other<Thing> {
@@ -67,11 +68,11 @@ export function EditedPart<Thing>(props: EditedPartProps<Thing>) {
           <SizeChoice part={part} />
           <SightChoice part={part} />
           <button class="button plain" {...open(noun)}>
-            Add a {noun}
+            {say.editedPart.addA(noun)}
           </button>
           {sightWords.value.length > 0 && (
             <button class="button plain" {...open('word')}>
-              Add a word by sight
+              {say.editedPart.addAWord}
             </button>
           )}
         </div>
@@ -79,7 +80,7 @@ export function EditedPart<Thing>(props: EditedPartProps<Thing>) {
       {at && (
         <Popover
           anchor={at.anchor}
-          title={typeof at.place === 'number' ? `Swap this ${noun}` : addSaid(at.place)}
+          title={typeof at.place === 'number' ? say.editedPart.swapThis(noun) : addSaid(at.place)}
           onClose={() => setAt(undefined)}
         >
           <Sheet {...props} place={at.place} onDone={() => setAt(undefined)} />
@@ -93,7 +94,7 @@ export function EditedPart<Thing>(props: EditedPartProps<Thing>) {
 type Place = number | 'card' | 'sound' | 'word';
 
 function addSaid(what: Exclude<Place, number>): string {
-  return what === 'word' ? 'Add a word by sight' : `Add a ${what}`;
+  return what === 'word' ? say.editedPart.addAWord : say.editedPart.addOne(what);
 }
 
 interface SheetProps<Thing> extends EditedPartProps<Thing> {
@@ -111,13 +112,13 @@ function Sheet<Thing>(props: SheetProps<Thing>) {
   const firstWord = things.findIndex(isWord);
   const end = isOfWords || firstWord < 0 ? things.length : firstWord;
   const put = (next: readonly Thing[], said: string) => {
-    setDrill(withThings(next), `${said} a ${isOfWords ? 'word' : noun}.`);
+    setDrill(withThings(next), `${said} a ${isOfWords ? say.editedPart.word : noun}.`);
     onDone();
   };
   const choose = (other: Thing) =>
     typeof place === 'number'
-      ? put(things.with(place, other), 'Swapped')
-      : put(things.toSpliced(end, 0, other), 'Added');
+      ? put(things.with(place, other), say.editedPart.swapped)
+      : put(things.toSpliced(end, 0, other), say.editedPart.added);
   return (
     <>
       <p class="popover-head">
@@ -127,14 +128,14 @@ function Sheet<Thing>(props: SheetProps<Thing>) {
           <button
             type="button"
             class="button"
-            onClick={() => put(things.toSpliced(place, 1), 'Took out')}
+            onClick={() => put(things.toSpliced(place, 1), say.editedPart.tookOut)}
           >
-            Leave it out today
+            {say.editedPart.leaveItOutToday}
           </button>
         )}
       </p>
       {all.length > 0 && thing !== undefined && (
-        <p class="quiet small">Put another in its place:</p>
+        <p class="quiet small">{say.editedPart.putAnother}</p>
       )}
       <div class="choices">
         {all.map(({ thing: other, key, title, label, face }) => (

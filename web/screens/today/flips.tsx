@@ -14,6 +14,7 @@ import { taught } from '../../state/progress.ts';
 import { dayView } from './day-view.ts';
 import { hereSaid, Missed } from './missed.tsx';
 import { PinButton } from './pin-button.tsx';
+import { say } from './wording.ts';
 
 /** The run, flip by flip; each word can be swapped, and a real one tells its meaning. */
 export function Flips({ drill }: { readonly drill: Drill }) {
@@ -26,7 +27,7 @@ export function Flips({ drill }: { readonly drill: Drill }) {
   const hereAt = (place: number) => came.get(placeKey('blending', place));
   return (
     <>
-      <ol class="flips" aria-label="Words to blend">
+      <ol class="flips" aria-label={say.flips.wordsToBlend}>
         {drill.run.map((each, place) => (
           <li key={place} class={hereAt(place)?.state}>
             <span class="quiet flip-number" aria-hidden="true">
@@ -58,7 +59,7 @@ export function Flips({ drill }: { readonly drill: Drill }) {
       {open && flip && (
         <Popover
           anchor={open.anchor}
-          title={`Swap ${flip.word}`}
+          title={say.flips.swap(flip.word)}
           onClose={() => setOpen(undefined)}
         >
           <SwapFlip
@@ -100,9 +101,7 @@ function SwapFlip({
         <b>{flip.word}</b> <span class="quiet">{meaning ?? kindSaid(flip)}</span>
       </p>
       <p class="quiet small">
-        {choices.length > 0
-          ? 'Put another in its place; one card still turns at a time:'
-          : 'No other word fits between its neighbors here.'}
+        {choices.length > 0 ? say.flips.putAnother : say.flips.noOtherWordFits}
       </p>
       <div class="choices">
         {choices.map((choice) => (
@@ -112,7 +111,7 @@ function SwapFlip({
             class="choice text"
             aria-label={`${choice.word}, ${kindSaid(choice)}`}
             onClick={() =>
-              put(drill.run.with(place, choice), `${flip.word} became ${choice.word}.`)
+              put(drill.run.with(place, choice), say.flips.became(flip.word, choice.word))
             }
           >
             <span class={`word ${choice.kind}`}>{choice.word}</span>
@@ -125,9 +124,9 @@ function SwapFlip({
           <button
             type="button"
             class="button"
-            onClick={() => put(without.drill.run, `Took out ${flip.word}.`)}
+            onClick={() => put(without.drill.run, say.flips.tookOut(flip.word))}
           >
-            Leave it out today
+            {say.flips.leaveItOutToday}
           </button>
         )}
         <button
@@ -138,7 +137,7 @@ function SwapFlip({
             onDone();
           }}
         >
-          Never in my class
+          {say.flips.neverInMyClass}
         </button>
       </p>
     </>
@@ -146,5 +145,5 @@ function SwapFlip({
 }
 
 function kindSaid({ kind }: Flip): string {
-  return kind === 'real' ? 'a real word' : 'nonsense';
+  return kind === 'real' ? say.flips.aRealWord : say.flips.nonsense;
 }

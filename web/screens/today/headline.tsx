@@ -15,6 +15,7 @@ import { listed } from '../../wording/listed.ts';
 import { momentPlace } from '../../wording/moment-place.ts';
 import { timeName } from '../../wording/time-name.ts';
 import { dayView } from './day-view.ts';
+import { say } from './wording.ts';
 
 /** So many cards are named before it gets long. */
 const FEW = 3;
@@ -35,18 +36,11 @@ export function Headline() {
   const broke = first ? back.filter(({ day }) => day === first.day) : [];
   return (
     <p class="headline">
-      {fresh.length > 0 && (
-        <>
-          <Cards ids={fresh} /> {fresh.length === 1 ? 'is' : 'are'} new
-        </>
-      )}
+      {fresh.length > 0 && <>{say.headline.new(<Cards ids={fresh} />, fresh.length)}</>}
       {fresh.length > 0 && first && '; '}
-      {first && (
-        <>
-          <Cards ids={broke.map(({ id }) => id)} /> broke {whenSaid(first.day, today())}
-        </>
-      )}
-      {fresh.length > 0 || first ? '.' : 'Everything here was taught, and nothing broke lately.'}
+      {first &&
+        say.headline.broke(<Cards ids={broke.map(({ id }) => id)} />, whenSaid(first.day, today()))}
+      {fresh.length > 0 || first ? '.' : say.headline.everythingHereWasTaught}
     </p>
   );
 }
@@ -57,10 +51,8 @@ function Stopped({ record }: { readonly record: DrillRecord }) {
   const done = PARTS.slice(0, up ? PARTS.indexOf(up.part) : PARTS.length);
   return (
     <p class="headline">
-      You stopped at {timeName(last)}
-      {up && standing.at > 0 ? `, at ${momentPlace(up)}` : ''}.
-      {done.length === 1 && ' Part 1 is done.'}
-      {done.length > 1 && ` Parts ${listed(done.map((_, at) => `${at + 1}`))} are done.`}
+      {say.headline.youStoppedAt(timeName(last), up && standing.at > 0 ? momentPlace(up) : null)}{' '}
+      {done.length > 0 && say.headline.partsAreDone(done.length)}
     </p>
   );
 }
@@ -71,23 +63,19 @@ function Done({ record }: { readonly record: DrillRecord }) {
   const ids = cards.map(({ cards }) => cards[0] as CardId);
   return (
     <p class="headline">
-      Done{record.ended ? ` at ${timeName(record.ended.at)}` : ''}.{' '}
-      {ids.length > 0 ? (
-        <>
-          <Cards ids={ids} /> broke; the rest held.
-        </>
-      ) : broke.length + mended.length > 0 ? (
-        'Some of it broke.'
-      ) : (
-        'Nothing broke.'
-      )}
+      {say.headline.done(record.ended ? timeName(record.ended.at) : null)}{' '}
+      {ids.length > 0
+        ? say.headline.brokeTheRestHeld(<Cards ids={ids} />)
+        : broke.length + mended.length > 0
+          ? say.headline.someOfItBroke
+          : say.headline.nothingBroke}
     </p>
   );
 }
 
 function Cards({ ids }: { readonly ids: readonly CardId[] }) {
   const named = ids.slice(0, FEW).map(cardShort);
-  const more = ids.length > FEW ? [`${ids.length - FEW} more`] : [];
+  const more = ids.length > FEW ? [say.headline.more(ids.length - FEW)] : [];
   return <b>{listed([...named, ...more])}</b>;
 }
 
@@ -103,7 +91,7 @@ function holds(
 
 function waiting(ready: typeof engine.value): string {
   if (ready === 'failed') {
-    return 'The word list did not arrive. Once it has been loaded, everything works without a network.';
+    return say.headline.theWordListDid;
   }
-  return 'Fetching the word list …';
+  return say.headline.fetchingTheWordList;
 }

@@ -10,9 +10,9 @@ import { classState, group, recordUndoable } from '../../state/open-class.ts';
 import { setDrill } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
 import { changeAsOne } from '../../state/undo.ts';
-import { counted } from '../../wording/counted.ts';
 import { whenSaid } from '../../wording/day-name.ts';
 import { listed } from '../../wording/listed.ts';
+import { say } from './wording.ts';
 
 /** What was left of the group's last warm-up, on an earlier day: to be taken up today, or dropped. */
 export function LeftOver({ drill }: { readonly drill: Drill }) {
@@ -24,22 +24,30 @@ export function LeftOver({ drill }: { readonly drill: Drill }) {
   const takeUp = () => {
     const ready = readyEngine();
     const mended = ready && mendRun(takingUp(drill, record.drill, rest), taught.peek(), ready);
-    changeAsOne('Took up what was left.', () => {
-      end('Took up what was left.');
-      if (mended) setDrill(mended, 'Took up what was left.');
+    changeAsOne(say.leftOver.tookUpWhat, () => {
+      end(say.leftOver.tookUpWhat);
+      if (mended) setDrill(mended, say.leftOver.tookUpWhat);
     });
   };
   return (
     <div class="left-over" role="note">
       <p>
-        <b>{restSaid(rest)}</b> of {counted(momentsOf(record.drill).length, 'thing')}{' '}
-        {rest.length === 1 ? 'was' : 'were'} left {whenSaid(record.day, today())}.
+        {say.leftOver.ofThingsLeft(
+          <b>{restSaid(rest)}</b>,
+          momentsOf(record.drill).length,
+          rest.length,
+          whenSaid(record.day, today()),
+        )}
       </p>
       <button type="button" class="button" onClick={takeUp}>
-        Take {rest.length === 1 ? 'it' : 'them'} up today
+        {say.leftOver.takeUpToday(rest.length)}
       </button>
-      <button type="button" class="button plain" onClick={() => end('Dropped what was left.')}>
-        Drop {rest.length === 1 ? 'it' : 'them'}
+      <button
+        type="button"
+        class="button plain"
+        onClick={() => end(say.leftOver.droppedWhatWasLeft)}
+      >
+        {say.leftOver.drop(rest.length)}
       </button>
     </div>
   );
@@ -50,12 +58,10 @@ function restSaid(rest: readonly Moment[]): string {
   const others = rest.filter((moment) => !isSightMoment(moment));
   const count = (part: Moment['part']) => others.filter((moment) => moment.part === part).length;
   const counts = [
-    [count('visual'), 'card', ''],
-    [count('auditory'), 'sound', ''],
-    [bySight.length, 'word', ' by sight'],
-    [count('blending'), 'word', ''],
+    [count('visual'), say.leftOver.cards],
+    [count('auditory'), say.leftOver.sounds],
+    [bySight.length, say.leftOver.wordsBySight],
+    [count('blending'), say.leftOver.words],
   ] as const;
-  return listed(
-    counts.flatMap(([many, thing, which]) => (many > 0 ? `${counted(many, thing)}${which}` : [])),
-  );
+  return listed(counts.flatMap(([many, saidOf]) => (many > 0 ? saidOf(many) : [])));
 }

@@ -7,6 +7,7 @@ import { setPinned } from '../../state/pins.ts';
 import { setDrill } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
 import { changeAsOne } from '../../state/undo.ts';
+import { say } from './wording.ts';
 
 /** A word of her own in the run: laid where the fewest cards turn at once; or said why it cannot be. */
 export function OwnWord({ drill }: { readonly drill: Drill }) {
@@ -20,10 +21,10 @@ export function OwnWord({ drill }: { readonly drill: Drill }) {
         aria-haspopup="dialog"
         onClick={(event) => setAnchor(event.currentTarget)}
       >
-        Add a word of your own
+        {say.ownWord.addAWord}
       </button>
       {anchor && (
-        <Popover anchor={anchor} title="A word of your own" onClose={() => setAnchor(undefined)}>
+        <Popover anchor={anchor} title={say.ownWord.aWord} onClose={() => setAnchor(undefined)}>
           <Write
             drill={drill}
             onDone={() => {
@@ -50,9 +51,9 @@ function Write({ drill, onDone }: { readonly drill: Drill; readonly onDone: () =
       return;
     }
     const { flip } = own;
-    changeAsOne(`Added ${flip.word}.`, () => {
+    changeAsOne(say.ownWord.added(flip.word), () => {
       if (everyDay) setPinned('words', flip.word, true);
-      setDrill({ ...drill, run: withFlip(drill.run, flip) }, `Added ${flip.word}.`);
+      setDrill({ ...drill, run: withFlip(drill.run, flip) }, say.ownWord.added(flip.word));
     });
     onDone();
   };
@@ -67,7 +68,7 @@ function Write({ drill, onDone }: { readonly drill: Drill; readonly onDone: () =
       <input
         autofocus
         type="text"
-        aria-label="The word"
+        aria-label={say.ownWord.theWord}
         autocomplete="off"
         autocapitalize="off"
         spellcheck={false}
@@ -84,11 +85,11 @@ function Write({ drill, onDone }: { readonly drill: Drill; readonly onDone: () =
           checked={everyDay}
           onChange={({ currentTarget }) => setEveryDay(currentTarget.checked)}
         />{' '}
-        Every day
+        {say.ownWord.everyDay}
       </label>
       <p role="status">{refused}</p>
       <button type="submit" class="button" disabled={word.trim() === ''}>
-        Put it in the run
+        {say.ownWord.putIt}
       </button>
     </form>
   );

@@ -4,11 +4,12 @@ import { placeKey } from '../../../core/warm-up/came-through.ts';
 import { isSightMoment, type Moment, momentsOf } from '../../../core/warm-up/moments.ts';
 import { counted } from '../../wording/counted.ts';
 import { dayView, usual } from './day-view.ts';
+import { say } from './wording.ts';
 
 const names: Readonly<Record<Part, readonly [title: string, thing: string]>> = {
-  visual: ['Visual drill', 'card'],
-  auditory: ['Auditory drill', 'sound'],
-  blending: ['Blending drill', 'flip'],
+  visual: [say.partHead.visualDrill, say.partHead.card],
+  auditory: [say.partHead.auditoryDrill, say.partHead.sound],
+  blending: [say.partHead.blendingDrill, say.partHead.flip],
 };
 
 /** The head of a part: its number or a check once it is done, how much it holds, and how long it usually takes. */
@@ -23,7 +24,7 @@ export function PartHead({ part, drill }: { readonly part: Part; readonly drill:
     <div class="part-head">
       <h2 id={`part-${part}`}>
         {isDone ? (
-          <span class="ordinal part-done" role="img" aria-label="done">
+          <span class="ordinal part-done" role="img" aria-label={say.partHead.done}>
             <svg viewBox="0 0 20 20" aria-hidden="true">
               <path d="M4 11l4 4 8-9" fill="none" stroke="currentColor" stroke-width="2.6" />
             </svg>
@@ -38,7 +39,7 @@ export function PartHead({ part, drill }: { readonly part: Part; readonly drill:
         {seconds !== undefined && all.length > 0 && (
           <>
             {' · '}
-            <b title="as your last warm-ups went">{lengthSaid(seconds * all.length)}</b>
+            <b title={say.partHead.asYourLastWarm}>{lengthSaid(seconds * all.length)}</b>
           </>
         )}
       </p>
@@ -49,13 +50,13 @@ export function PartHead({ part, drill }: { readonly part: Part; readonly drill:
 function sizeSaid({ run }: Drill, all: readonly Moment[], thing: string): string {
   const words = all.filter(isSightMoment);
   const those = counted(all.length - words.length, thing);
-  if (words.length > 0) return `${those}, ${counted(words.length, 'word')} by sight`;
+  if (words.length > 0) return say.partHead.wordsBySight(those, words.length);
   if (all[0]?.part !== 'blending') return those;
-  return `${those}, ${run.filter(({ kind }) => kind === 'real').length} real`;
+  return say.partHead.real(those, run.filter(({ kind }) => kind === 'real').length);
 }
 
 function lengthSaid(seconds: number): string {
   return seconds < 50
-    ? `${Math.max(5, Math.round(seconds / 5) * 5)} sec`
-    : `${Math.round(seconds / 60)} min`;
+    ? say.partHead.sec(Math.max(5, Math.round(seconds / 5) * 5))
+    : say.partHead.min(Math.round(seconds / 60));
 }

@@ -1,4 +1,5 @@
 import { isPinned, type Pins, setPinned } from '../../state/pins.ts';
+import { say } from './wording.ts';
 
 /** Pins a thing to every day's warm-up of the group, or takes its pin off. */
 export function PinButton<Part extends keyof Pins>({
@@ -16,7 +17,7 @@ export function PinButton<Part extends keyof Pins>({
       aria-pressed={isOn}
       onClick={() => setPinned(part, what, !isOn)}
     >
-      Every day
+      {say.pinButton.everyDay}
     </button>
   );
 }

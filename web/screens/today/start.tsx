@@ -20,6 +20,7 @@ import { beginOn, goOn, goOnOrBegin, lookAt } from '../../warm-up/way-in.ts';
 import { ledAfar } from '../../warm-up/windows.ts';
 import { momentPlace } from '../../wording/moment-place.ts';
 import { dayView, looksAhead } from './day-view.ts';
+import { say } from './wording.ts';
 
 /** The one next step of the day, and the quieter ones beside it. */
 export function Start({ drill }: { readonly drill: Drill }) {
@@ -40,10 +41,10 @@ function OnThisToo() {
   return (
     <>
       <a class="button" href={linkTo('desk', FOLLOWING)}>
-        Use this device as the desk
+        {say.start.useThisDevice}
       </a>
       <a class="button" href={linkTo('stage', FOLLOWING)}>
-        Use it as the stage
+        {say.start.useIt}
       </a>
     </>
   );
@@ -56,7 +57,7 @@ function Fresh({ drill }: { readonly drill: Drill }) {
       <OnThisToo />
       <Reshuffle />
       <button type="button" class="button" disabled={empty} onClick={() => lookAt(drill)}>
-        Just looking
+        {say.start.justLooking}
       </button>
       <button
         type="button"
@@ -64,7 +65,7 @@ function Fresh({ drill }: { readonly drill: Drill }) {
         disabled={empty}
         onClick={() => goOnOrBegin('desk', drill)}
       >
-        Open the desk
+        {say.start.openTheDesk}
       </button>
       <button
         type="button"
@@ -72,7 +73,7 @@ function Fresh({ drill }: { readonly drill: Drill }) {
         disabled={empty}
         onClick={() => beginOn('stage', drill)}
       >
-        Start on the stage
+        {say.start.startOnTheStage}
       </button>
     </>
   );
@@ -97,30 +98,30 @@ function UnderWay({ record, drill }: { readonly record: DrillRecord; readonly dr
         aria-haspopup="dialog"
         onClick={(event) => setAsks(event.currentTarget)}
       >
-        End it or start over
+        {say.start.endItOrStart}
       </button>
       <button type="button" class="button" onClick={() => goOn(record, other)}>
-        {other === 'desk' ? 'Open the desk' : 'On the stage alone'}
+        {other === 'desk' ? say.start.openTheDesk : say.start.onTheStageAlone}
       </button>
       <button type="button" class="button next" onClick={() => goOn(record)}>
-        {up ? `Go on at ${momentPlace(up)}` : 'Go on'}
+        {up ? say.start.goOnAt(momentPlace(up)) : say.start.goOn}
       </button>
       {asks && (
         <Popover
           anchor={asks}
-          title="What happens to what you started"
+          title={say.start.whatHappensToWhat}
           onClose={() => setAsks(undefined)}
         >
-          <p class="popover-head">What should happen to the warm-up you started?</p>
+          <p class="popover-head">{say.start.whatShouldHappen}</p>
           <p class="ask-ways">
             <button type="button" class="button" onClick={() => finish(record)}>
-              End it here and keep what you marked
+              {say.start.endItHere}
             </button>
             <button type="button" class="button" onClick={() => again(() => finish(record))}>
-              Keep what you marked and start over
+              {say.start.keepWhatYouMarked}
             </button>
             <button type="button" class="button" onClick={() => again(() => discard(record))}>
-              Take it out of the record and start over
+              {say.start.takeItOut}
             </button>
           </p>
         </Popover>
@@ -140,17 +141,17 @@ function Done({ record }: { readonly record: DrillRecord }) {
   return (
     <>
       <button type="button" class="button" onClick={lookAhead}>
-        Tomorrow’s warm-up
+        {say.start.tomorrowsWarmUp}
       </button>
       <button type="button" class="button" onClick={() => beginOn(ledBy.peek(), record.drill)}>
-        Run it again
+        {say.start.runItAgain}
       </button>
       <a class={next ? 'button' : 'button next'} href={linkTo('after')}>
-        See how it went
+        {say.start.seeHowItWent}
       </a>
       {next && (
         <button type="button" class="button next" onClick={() => chooseGroup(next.id)}>
-          On to {nameOfGroup(next, state)}
+          {say.start.onTo(nameOfGroup(next, state))}
         </button>
       )}
     </>
@@ -162,7 +163,7 @@ function lookAhead(): void {
   const now = dayNow.peek();
   if (now.kind === 'fresh') return;
   if (planned.peek()?.seed === now.record.drill.seed) {
-    remakeDrill(wishes.peek(), freshSeed(), 'Planned tomorrow’s warm-up.');
+    remakeDrill(wishes.peek(), freshSeed(), say.start.plannedTomorrowsWarmUp);
   }
   looksAhead.value = true;
 }
@@ -172,7 +173,7 @@ function Tomorrow({ drill }: { readonly drill: Drill }) {
     <>
       <Reshuffle />
       <button type="button" class="button" onClick={() => lookAt(drill)}>
-        Just looking
+        {say.start.justLooking}
       </button>
       <button
         type="button"
@@ -181,7 +182,7 @@ function Tomorrow({ drill }: { readonly drill: Drill }) {
           looksAhead.value = false;
         }}
       >
-        Back to today
+        {say.start.backToToday}
       </button>
     </>
   );
@@ -192,9 +193,9 @@ function Reshuffle() {
     <button
       type="button"
       class="button"
-      onClick={() => remakeDrill(wishes.peek(), freshSeed(), 'Reshuffled.')}
+      onClick={() => remakeDrill(wishes.peek(), freshSeed(), say.start.reshuffled)}
     >
-      Reshuffle
+      {say.start.reshuffle}
     </button>
   );
 }

@@ -18,6 +18,7 @@ import { Headline } from './headline.tsx';
 import { LeftOver } from './left-over.tsx';
 import { Start } from './start.tsx';
 import { Visual } from './visual.tsx';
+import { say } from './wording.ts';
 
 /** Today's warm-up: its three parts on one page, each thing in it hers to change; and how far the day has come. */
 export function Today() {
@@ -38,14 +39,16 @@ export function Today() {
         <div>
           <h1>
             {groupName.value}{' '}
-            <span class="today-day">· {kind === 'tomorrow' ? 'Next time' : weekday(today())}</span>
+            <span class="today-day">
+              · {kind === 'tomorrow' ? say.today.nextTime : weekday(today())}
+            </span>
           </h1>
           <Headline />
         </div>
         <p class="today-tools">
           {ready === 'failed' && (
             <button type="button" class="button" onClick={startEngine}>
-              Try again
+              {say.today.tryAgain}
             </button>
           )}
           {shown && <Start drill={shown} />}
@@ -56,7 +59,7 @@ export function Today() {
         <div class="shortfall" role="note">
           <p>{shown.shortfall.message}</p>
           <a class={shown.run.length === 0 ? 'button next' : 'button'} href={linkTo('learned')}>
-            What have they learned?
+            {say.today.whatHaveTheyLearned}
           </a>
         </div>
       )}
@@ -67,12 +70,12 @@ export function Today() {
           <Blending drill={shown} />
         </div>
       )}
-      <aside class="today-rail" aria-label="The day">
+      <aside class="today-rail" aria-label={say.today.theDay}>
         <DayGroups />
         <p class="today-ways">
-          {hasRun && <a href={linkTo('after')}>How it went</a>}
-          {shown && <a href={linkTo('plan')}>Plan for a substitute</a>}
-          {shown && <a href={linkTo('dictation')}>Words and sentences to dictate</a>}
+          {hasRun && <a href={linkTo('after')}>{say.today.howItWent}</a>}
+          {shown && <a href={linkTo('plan')}>{say.today.planForASubstitute}</a>}
+          {shown && <a href={linkTo('dictation')}>{say.today.wordsAndSentences}</a>}
         </p>
       </aside>
     </div>

@@ -14,6 +14,7 @@ import { reasonOf, reasonSaid } from '../../wording/reason.ts';
 import { dayView } from './day-view.ts';
 import { EditedPart, type Other } from './edited-part.tsx';
 import { hereSaid, Missed } from './missed.tsx';
+import { say } from './wording.ts';
 
 /** Part 1: the cards that are shown in silence, then the words known by sight. */
 export function Visual({ drill }: { readonly drill: Drill }) {
@@ -34,13 +35,15 @@ export function Visual({ drill }: { readonly drill: Drill }) {
       {(open) => (
         <ol class="visual-cards">
           {drill.visual.map((id, place) => {
-            const reason = isPinned('visual', id) ? 'every day' : reasonSaid(id, progress.value);
+            const reason = isPinned('visual', id)
+              ? say.visual.everyDay
+              : reasonSaid(id, progress.value);
             const here = came.get(placeKey('visual', place));
             return (
               <li key={id} class={here?.state}>
                 <button
                   class={`swap ${reasonOf(id, progress.value)}`}
-                  aria-label={`${cardName(id)}; ${reason}${hereSaid(here)}. Swap`}
+                  aria-label={say.visual.swap(cardName(id), reason, hereSaid(here))}
                   title={cardName(id)}
                   {...open(place)}
                 >

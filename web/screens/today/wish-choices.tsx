@@ -6,24 +6,25 @@ import { taught } from '../../state/progress.ts';
 import { aimNames } from '../../wording/aim-names.ts';
 import { contrastKey, contrastName } from '../../wording/contrast-name.ts';
 import { counted } from '../../wording/counted.ts';
+import { say } from './wording.ts';
 
 type Options = readonly (readonly [value: string, name: string])[];
 
 const flipCounts: Options = [10, 15, 20, 25, 30, 40].map((count) => [`${count}`, `${count}`]);
 
 const realShares: Options = [
-  ['0', 'none'],
-  ['0.25', 'a quarter'],
-  ['0.5', 'half'],
-  ['0.75', 'three quarters'],
-  ['1', 'all'],
+  ['0', say.wishChoices.none],
+  ['0.25', say.wishChoices.aQuarter],
+  ['0.5', say.wishChoices.half],
+  ['0.75', say.wishChoices.threeQuarters],
+  ['1', say.wishChoices.all],
 ];
 
-const focusShares: Options = [['', 'as they come'], ...realShares.slice(1)];
+const focusShares: Options = [['', say.wishChoices.asTheyCome], ...realShares.slice(1)];
 
 const orders: Options = [
-  ['mixed', 'mixed'],
-  ['rise', 'easy ones first'],
+  ['mixed', say.wishChoices.mixed],
+  ['rise', say.wishChoices.easyOnesFirst],
 ];
 
 /** What she wishes of the run of flips; each change makes the warm-up again. */
@@ -36,58 +37,58 @@ export function WishChoices() {
   return (
     <div class="wishes">
       <Choice
-        name="Flips"
+        name={say.wishChoices.flips}
         value={`${now.flips}`}
         options={flipCounts}
-        choose={(count) => remake({ flips: Number(count) }, `${count} flips.`)}
+        choose={(count) => remake({ flips: Number(count) }, say.wishChoices.withFlips(count))}
       />
       <Choice
-        name="Real words"
+        name={say.wishChoices.realWords}
         value={`${now.realShare}`}
         options={realShares}
-        choose={(share) => remake({ realShare: Number(share) }, 'Changed the share of real words.')}
+        choose={(share) => remake({ realShare: Number(share) }, say.wishChoices.changedTheShare)}
       />
       <details open={now.focusShare !== null || chosen !== '' || now.rise || now.aim !== 'today'}>
-        <summary>More wishes</summary>
+        <summary>{say.wishChoices.moreWishes}</summary>
         <div class="wishes">
           <Choice
-            name="Words with a card to practice"
+            name={say.wishChoices.wordsWithACard}
             value={now.focusShare === null ? '' : `${now.focusShare}`}
             options={focusShares}
             choose={(share) =>
               remake(
                 { focusShare: share === '' ? null : Number(share) },
-                'Changed how often the cards to practice come.',
+                say.wishChoices.changedHowOften,
               )
             }
           />
           {pairs.length > 0 && (
             <Choice
-              name="Side by side"
+              name={say.wishChoices.sideBySide}
               value={pairs.some((pair) => contrastKey(pair) === chosen) ? chosen : ''}
               options={[
-                ['', 'as they come'],
+                ['', say.wishChoices.asTheyCome],
                 ...pairs.map((pair) => [contrastKey(pair), contrastName(pair)] as const),
               ]}
               choose={(key) => {
                 const pair = pairs.find((one) => contrastKey(one) === key);
-                remake({ contrast: pair ?? null }, 'Changed what comes side by side.');
+                remake({ contrast: pair ?? null }, say.wishChoices.changedWhatComesSide);
               }}
             />
           )}
           <Choice
-            name="Board"
+            name={say.wishChoices.board}
             value={now.aim}
             options={AIMS.map((aim) => [aim, aimNames[aim].toLowerCase()] as const)}
             choose={(aim) =>
-              remake({ aim: aim as Wishes['aim'] }, 'Changed what the board is for.')
+              remake({ aim: aim as Wishes['aim'] }, say.wishChoices.changedWhatTheBoard)
             }
           />
           <Choice
-            name="Order"
+            name={say.wishChoices.order}
             value={now.rise ? 'rise' : 'mixed'}
             options={orders}
-            choose={(order) => remake({ rise: order === 'rise' }, 'Changed the order.')}
+            choose={(order) => remake({ rise: order === 'rise' }, say.wishChoices.changedTheOrder)}
           />
         </div>
       </details>
@@ -123,16 +124,16 @@ export function SightChoice({ part }: { readonly part: 'visual' | 'auditory' }) 
   const all = [...new Set([...sightCounts, value])].toSorted((one, other) => one - other);
   return (
     <Choice
-      name={part === 'visual' ? 'Words by sight' : 'Words to spell'}
+      name={part === 'visual' ? say.wishChoices.wordsBySight : say.wishChoices.wordsToSpell}
       value={`${value}`}
-      options={all.map((count) => [`${count}`, count === 0 ? 'none' : `${count}`])}
+      options={all.map((count) => [`${count}`, count === 0 ? say.wishChoices.none : `${count}`])}
       choose={(count) => {
         const size =
           part === 'visual' ? { sightCount: Number(count) } : { sightSaidCount: Number(count) };
         remakeDrill(
           { ...now, ...size },
           freshSeed(),
-          `${counted(Number(count), 'word')} by sight.`,
+          say.wishChoices.withWordsBySight(Number(count)),
         );
       }}
     />
@@ -142,8 +143,8 @@ export function SightChoice({ part }: { readonly part: 'visual' | 'auditory' }) 
 const sightCounts = [0, 1, 2, 3, 4, 5, 6, 8, 10];
 
 const sizes = {
-  visual: ['Cards', 'card', [4, 6, 8, 10, 12, 15, 18, 24]],
-  auditory: ['Sounds', 'sound', [2, 3, 4, 5, 6, 8, 10]],
+  visual: [say.wishChoices.cards, say.wishChoices.card, [4, 6, 8, 10, 12, 15, 18, 24]],
+  auditory: [say.wishChoices.sounds, say.wishChoices.sound, [2, 3, 4, 5, 6, 8, 10]],
 } as const;
 
 interface ChoiceProps {
