@@ -6,8 +6,13 @@ import { Popover } from '../../controls/popover.tsx';
 import { recordUndoable } from '../../state/open-class.ts';
 import { glimpseOf } from '../../wording/glimpse.ts';
 import { MarkSheet } from './mark-sheet.tsx';
+import { say } from './wording.ts';
 
-const titles = { visual: 'Cards', auditory: 'Sounds', blending: 'Words' } as const;
+const titles = {
+  visual: say.addMark.cards,
+  auditory: say.addMark.sounds,
+  blending: say.addMark.words,
+} as const;
 
 /** A mark that comes to her mind afterwards: on any card, sound or word that was shown. */
 export function AddMark({ record }: { readonly record: DrillRecord }) {
@@ -25,7 +30,7 @@ export function AddMark({ record }: { readonly record: DrillRecord }) {
     const cards = cardsOf(moment);
     const broke = cards.length === 1 ? 1 : null;
     const child = record.calls.findLast((one) => one.part === part && one.place === place);
-    const [event] = recordUndoable('Added a mark.', {
+    const [event] = recordUndoable(say.addMark.addedAMark, {
       kind: 'marked',
       body: {
         ...{ drillId: record.id, part, place, cards, broke },
@@ -42,10 +47,10 @@ export function AddMark({ record }: { readonly record: DrillRecord }) {
         aria-haspopup="dialog"
         onClick={(event) => setAnchor(event.currentTarget)}
       >
-        Add a mark
+        {say.addMark.addAMark}
       </button>
       {anchor && (
-        <Popover anchor={anchor} title="Add a mark" onClose={close}>
+        <Popover anchor={anchor} title={say.addMark.addAMark} onClose={close}>
           {mark ? (
             <MarkSheet record={record} mark={mark} onDone={close} />
           ) : (

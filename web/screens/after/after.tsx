@@ -25,6 +25,7 @@ import { RunAgain } from './run-again.tsx';
 import { TakenOut } from './taken-out.tsx';
 import { Tomorrow } from './tomorrow.tsx';
 import { WentWell } from './went-well.tsx';
+import { say } from './wording.ts';
 
 /** How it went: one warm-up of the group, in one look, with what the next should bring back. */
 export function AfterPage() {
@@ -46,15 +47,15 @@ function Shown({ record }: { readonly record: DrillRecord }) {
     <>
       <div class="after-head">
         <div>
-          <h1>How it went</h1>
+          <h1>{say.after.howItWent}</h1>
           <p class="quiet">
-            {ran ? nameOfGroup(ran, state) : 'A group'},{' '}
-            {record.day === today() ? 'today' : dayName(record.day, today())}
+            {ran ? nameOfGroup(ran, state) : say.after.aGroup},{' '}
+            {record.day === today() ? say.after.today : dayName(record.day, today())}
           </p>
         </div>
         <p class="after-ways">
           <button type="button" class="button plain" onClick={() => discard(record)}>
-            Take it out of the record
+            {say.after.takeItOut}
           </button>
           <RunAgain record={record} />
           <a
@@ -62,53 +63,55 @@ function Shown({ record }: { readonly record: DrillRecord }) {
             href={linkTo('papers', `day=${record.day}`)}
             onClick={() => openPapers(pileOfDay(record.groupId, record.day)?.id ?? null)}
           >
-            Spelling papers
+            {say.after.spellingPapers}
           </a>
           <a class="button next" href={linkTo('today')}>
-            Done
+            {say.after.done}
           </a>
         </p>
       </div>
       <div class="after">
         <div class="column">
           <section class="part" aria-labelledby="after-well">
-            <h2 id="after-well">Went well</h2>
+            <h2 id="after-well">{say.after.wentWell}</h2>
             <WentWell record={record} after={after} />
           </section>
           <section class="part her-note" aria-labelledby="after-note">
-            <h2 id="after-note">Your note</h2>
+            <h2 id="after-note">{say.after.yourNote}</h2>
             <HerNote record={record} />
           </section>
           <section class="part days" aria-labelledby="after-days">
-            <h2 id="after-days">Their warm-ups</h2>
+            <h2 id="after-days">{say.after.theirWarmUps}</h2>
             <Earlier drills={drills} current={record.id} />
             <TakenOut groupId={record.groupId} />
           </section>
         </div>
         <div class="column">
           <section class="part" aria-labelledby="after-broke">
-            <h2 id="after-broke">{broken.length === 0 ? 'Nothing broke' : 'Broke'}</h2>
+            <h2 id="after-broke">
+              {broken.length === 0 ? say.after.nothingBroke : say.after.broke}
+            </h2>
             {broken.length === 0 ? (
-              <p>Nothing was marked, so all of it went well. Tell them!</p>
+              <p>{say.after.nothingWasMarkedSo}</p>
             ) : (
               <Broke record={record} broken={broken} />
             )}
             <AddMark record={record} />
           </section>
           <section class="part next-time" aria-labelledby="after-next">
-            <h2 id="after-next">{isLast ? 'Next time brings back' : 'Came back after it'}</h2>
+            <h2 id="after-next">
+              {isLast ? say.after.nextTimeBringsBack : say.after.cameBackAfterIt}
+            </h2>
             {isLast && <FirstTime of="comes back" />}
             <Tomorrow drills={drills.slice(0, at + 1)} />
           </section>
           <section class="part off" aria-labelledby="after-board">
-            <h2 id="after-board">Kept off the board</h2>
+            <h2 id="after-board">{say.after.keptOffTheBoard}</h2>
             <OffTheBoard record={record} />
           </section>
         </div>
       </div>
-      <p class="quiet">
-        These are practice notes, not a test and not a diagnosis. They stay on this device.
-      </p>
+      <p class="quiet">{say.after.theseArePracticeNotes}</p>
     </>
   );
 }
@@ -123,20 +126,17 @@ function OffTheBoard({ record: { drill } }: { readonly record: DrillRecord }) {
   return counts ? (
     <Hidden board={board} counts={counts} />
   ) : (
-    <p class="quiet">No board was used.</p>
+    <p class="quiet">{say.after.noBoardWasUsed}</p>
   );
 }
 
 function NothingYet() {
   return (
     <div class="after-empty">
-      <h1>How it went</h1>
-      <p>
-        Nothing has been run with this group yet. After a warm-up you see here what went well, what
-        broke, and what to bring back.
-      </p>
+      <h1>{say.after.howItWent}</h1>
+      <p>{say.after.nothingHasBeenRun}</p>
       <a class="button next" href={linkTo('today')}>
-        To today’s warm-up
+        {say.after.toTodaysWarmUp}
       </a>
       <LookAround />
       <TakenOut groupId={group.value.id} />

@@ -16,6 +16,7 @@ import { cardShort } from '../../wording/card-short.ts';
 import { slipSaid, slipsSaid } from '../../wording/slip-said.ts';
 import { childName } from './child-name.ts';
 import { MarkSheet } from './mark-sheet.tsx';
+import { say } from './wording.ts';
 
 interface BrokeProps {
   readonly record: DrillRecord;
@@ -35,7 +36,7 @@ export function Broke({ record, broken }: BrokeProps) {
             type="button"
             class="mark"
             aria-haspopup="dialog"
-            aria-label={`${nameOf(each, record)}. Put right`}
+            aria-label={say.broke.putRight(nameOf(each, record))}
             onClick={(event) => setOpen({ anchor: event.currentTarget, mark: each.mark.id })}
           >
             <Where {...each} record={record} />
@@ -55,7 +56,7 @@ export function Broke({ record, broken }: BrokeProps) {
                 <Card id={id} />
               </span>
               <div>
-                <p>{heardOf(marks) || <span class="quiet">not said what was heard</span>}</p>
+                <p>{heardOf(marks) || <span class="quiet">{say.broke.notSaidWhat}</span>}</p>
                 {list(marks)}
               </div>
             </li>
@@ -63,7 +64,7 @@ export function Broke({ record, broken }: BrokeProps) {
         )}
         {unsure.length > 0 && (
           <li>
-            <span class="which-card quiet">not said which card</span>
+            <span class="which-card quiet">{say.broke.notSaidWhichCard}</span>
             <div>
               <p>{heardOf(unsure)}</p>
               {list(unsure)}
@@ -72,7 +73,11 @@ export function Broke({ record, broken }: BrokeProps) {
         )}
       </ul>
       {open && mark && (
-        <Popover anchor={open.anchor} title="Put this right" onClose={() => setOpen(undefined)}>
+        <Popover
+          anchor={open.anchor}
+          title={say.broke.putThisRight}
+          onClose={() => setOpen(undefined)}
+        >
           <MarkSheet record={record} mark={mark} onDone={() => setOpen(undefined)} />
         </Popover>
       )}
@@ -87,12 +92,12 @@ function heardOf(marks: readonly MarkInPlace[]): string {
 
 /** Where it was: the row of cards with the broken one marked, the card alone, or the sound. */
 function Where({ mark, record }: MarkInPlace & { readonly record: DrillRecord }) {
-  if (mark.part === 'visual') return <span class="alone">shown alone</span>;
+  if (mark.part === 'visual') return <span class="alone">{say.broke.shownAlone}</span>;
   if (mark.part === 'auditory') {
     const sound = planAt(record, mark.at).auditory[mark.place];
     return (
       <span class="alone">
-        {sound ? soundLabel(sound.phonemes, soundStyle.value) : 'a sound'} written
+        {say.broke.written(sound ? soundLabel(sound.phonemes, soundStyle.value) : say.broke.aSound)}
       </span>
     );
   }
@@ -109,9 +114,13 @@ function Where({ mark, record }: MarkInPlace & { readonly record: DrillRecord })
 
 /** Whose it was and what became of it, as short as can be; nothing for the whole class, unmended. */
 function toldOf({ mark, mended, corrected }: MarkInPlace): string {
-  const became = mended ? 'then well' : corrected ? 'corrected' : '';
+  const became = mended ? say.broke.thenWell : corrected ? say.broke.corrected : '';
   const device = markedOn(mark.id);
-  const said = [mark.child === null ? '' : childName(mark.child), became, device && `on ${device}`];
+  const said = [
+    mark.child === null ? '' : childName(mark.child),
+    became,
+    device && say.broke.on(device),
+  ];
   return said.filter(Boolean).join(' · ');
 }
 
@@ -122,15 +131,15 @@ function nameOf({ mark, mended, corrected }: MarkInPlace, record: DrillRecord): 
   const broken = mark.broke === null ? undefined : mark.cards[mark.broke - 1];
   const sound = drill.auditory[mark.place];
   const where = {
-    visual: 'shown alone',
-    auditory: `in writing ${sound ? soundLabel(sound.phonemes, soundStyle.value) : ''}`,
-    blending: `in ${drill.run[mark.place]?.word ?? mark.cards.map(letters).join(' ')}`,
+    visual: say.broke.shownAlone,
+    auditory: say.broke.inWriting(sound ? soundLabel(sound.phonemes, soundStyle.value) : ''),
+    blending: say.broke.in(drill.run[mark.place]?.word ?? mark.cards.map(letters).join(' ')),
   }[mark.part];
   return [
-    `${broken === undefined ? 'Not said which card' : letters(broken)} ${where}`,
+    `${broken === undefined ? say.broke.someCard : letters(broken)} ${where}`,
     ...(mark.heard ? [slipSaid(mark.heard, soundStyle.value)] : []),
-    mark.child === null ? 'whole class' : childName(mark.child),
-    ...(corrected ? ['corrected'] : []),
-    ...(mended ? ['then well'] : []),
+    mark.child === null ? say.broke.wholeClass : childName(mark.child),
+    ...(corrected ? [say.broke.corrected] : []),
+    ...(mended ? [say.broke.thenWell] : []),
   ].join(', ');
 }

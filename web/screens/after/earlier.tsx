@@ -5,6 +5,7 @@ import { today } from '../../state/day.ts';
 import { linkTo } from '../../state/route.ts';
 import { dayName } from '../../wording/day-name.ts';
 import { makeDrillQuery } from './drill-query.ts';
+import { say } from './wording.ts';
 
 /** How many days are listed before she asks for all. */
 const few = 5;
@@ -21,14 +22,16 @@ export function Earlier({
   const listed = drills.toReversed().slice(0, all ? drills.length : few);
   return (
     <>
-      <ul class="earlier" aria-label="Warm-ups, newest first">
+      <ul class="earlier" aria-label={say.earlier.warmUpsNewestFirst}>
         {listed.map((record) => (
           <li key={record.id}>
             <a
               href={linkTo('after', makeDrillQuery(record.id))}
               aria-current={record.id === current ? 'page' : undefined}
             >
-              <span>{record.day === today() ? 'Today' : dayName(record.day, today())}</span>
+              <span>
+                {record.day === today() ? say.earlier.today : dayName(record.day, today())}
+              </span>
               <span class="quiet">{inShort(record)}</span>
             </a>
           </li>
@@ -36,7 +39,7 @@ export function Earlier({
       </ul>
       {drills.length > listed.length && (
         <button type="button" class="button plain" onClick={() => setAll(true)}>
-          All {drills.length}
+          {say.earlier.all(drills.length)}
         </button>
       )}
     </>
@@ -45,9 +48,9 @@ export function Earlier({
 
 function inShort(record: DrillRecord): string {
   const { well, broke, mended } = afterDrill(record);
-  if (broke.length + mended.length === 0) return `all ${well.length} went well`;
+  if (broke.length + mended.length === 0) return say.earlier.allWentWell(well.length);
   return [
-    ...(broke.length > 0 ? [`${broke.length} broke`] : []),
-    ...(mended.length > 0 ? [`${mended.length} fixed right away`] : []),
+    ...(broke.length > 0 ? [say.earlier.broke(broke.length)] : []),
+    ...(mended.length > 0 ? [say.earlier.fixedRightAway(mended.length)] : []),
   ].join(', ');
 }

@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import type { DrillRecord } from '../../../core/log/class-state.ts';
 import { isNoteKept, keepNotes, noteOf, typeNote } from './note-keeping.ts';
+import { say } from './wording.ts';
 
 /** How long she pauses, in milliseconds, before what she wrote goes into the log. */
 const pause = 1000;
@@ -32,14 +33,14 @@ export function HerNote({ record }: { readonly record: DrillRecord }) {
     <>
       <textarea
         rows={3}
-        aria-label="A line for yourself"
-        placeholder="What you want to remember"
+        aria-label={say.herNote.aLineForYourself}
+        placeholder={say.herNote.whatYouWant}
         value={text}
         onInput={({ currentTarget }) => typeNote(record, currentTarget.value)}
         onBlur={() => void keepNotes()}
       />
       <p class="quiet small" role="status">
-        {text.trim() !== '' && kept ? 'Kept.' : ''}
+        {text.trim() !== '' && kept ? say.herNote.kept : ''}
       </p>
     </>
   );

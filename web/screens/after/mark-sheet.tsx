@@ -13,6 +13,7 @@ import { cardName } from '../../wording/card-name.ts';
 import { slipSaid } from '../../wording/slip-said.ts';
 import { slipKey } from '../../wording/slip-short.ts';
 import { childName } from './child-name.ts';
+import { say } from './wording.ts';
 
 interface MarkSheetProps {
   readonly record: DrillRecord;
@@ -43,7 +44,7 @@ export function MarkSheet({ record, mark, onDone }: MarkSheetProps) {
     <div class="mark-sheet">
       {mark.cards.length > 1 && (
         <fieldset>
-          <legend>Which broke</legend>
+          <legend>{say.markSheet.whichBroke}</legend>
           <p class="choices">
             {mark.cards.map((id, place) => (
               <button
@@ -52,7 +53,9 @@ export function MarkSheet({ record, mark, onDone }: MarkSheetProps) {
                 class="choice"
                 aria-label={cardName(id)}
                 aria-pressed={mark.broke === place + 1}
-                onClick={() => amend({ field: 'broke', value: place + 1 }, 'Marked another card.')}
+                onClick={() =>
+                  amend({ field: 'broke', value: place + 1 }, say.markSheet.markedAnotherCard)
+                }
               >
                 <Card id={id} />
               </button>
@@ -61,44 +64,46 @@ export function MarkSheet({ record, mark, onDone }: MarkSheetProps) {
               type="button"
               class="choice text mark-choice"
               aria-pressed={mark.broke === null}
-              onClick={() => amend({ field: 'broke', value: null }, 'Not said which card broke.')}
+              onClick={() => amend({ field: 'broke', value: null }, say.markSheet.notSaidWhichCard)}
             >
-              not sure
+              {say.markSheet.notSure}
             </button>
           </p>
         </fieldset>
       )}
       <label>
-        <span>Heard instead</span>
+        <span>{say.markSheet.heardInstead}</span>
         <select
           value={makeSlip(mark.heard)}
           onChange={({ currentTarget }) =>
             amend(
               { field: 'heard', value: parseSlip(currentTarget.value) },
-              'Changed what was heard.',
+              say.markSheet.changedWhatWasHeard,
             )
           }
         >
-          <option value="">not said</option>
-          <optgroup label="Likely">{likely.map(option)}</optgroup>
-          <optgroup label="Another sound">{others(soundsToHear(mark)).map(option)}</optgroup>
-          <optgroup label="Something else">
+          <option value="">{say.markSheet.notSaid}</option>
+          <optgroup label={say.markSheet.likely}>{likely.map(option)}</optgroup>
+          <optgroup label={say.markSheet.anotherSound}>
+            {others(soundsToHear(mark)).map(option)}
+          </optgroup>
+          <optgroup label={say.markSheet.somethingElse}>
             {others(SLIPS.map((kind) => ({ kind }))).map(option)}
           </optgroup>
         </select>
       </label>
       <label>
-        <span>Who</span>
+        <span>{say.markSheet.who}</span>
         <select
           value={mark.child ?? ''}
           onChange={({ currentTarget: { value } }) =>
             amend(
               { field: 'child', value: value === '' ? null : childId(value) },
-              'Changed whose it was.',
+              say.markSheet.changedWhoseItWas,
             )
           }
         >
-          <option value="">whole class</option>
+          <option value="">{say.markSheet.wholeClass}</option>
           {mark.child !== null && <option value={mark.child}>{childName(mark.child)}</option>}
           {children.map(({ id, name }) => (
             <option key={id} value={id}>
@@ -113,13 +118,16 @@ export function MarkSheet({ record, mark, onDone }: MarkSheetProps) {
           class="button"
           onClick={() => {
             onDone();
-            recordUndoable('Took back a mark.', { kind: 'undone', body: { event: mark.id } });
+            recordUndoable(say.markSheet.tookBackAMark, {
+              kind: 'undone',
+              body: { event: mark.id },
+            });
           }}
         >
-          It did not break
+          {say.markSheet.itDidNotBreak}
         </button>
         <button type="button" class="button plain" onClick={onDone}>
-          Close
+          {say.markSheet.close}
         </button>
       </p>
     </div>

@@ -14,6 +14,7 @@ import { goTo } from '../../state/route.ts';
 import { groupsInOrder } from '../../state/running-order.ts';
 import { cardShort } from '../../wording/card-short.ts';
 import { listed } from '../../wording/listed.ts';
+import { say } from './wording.ts';
 
 /** Plans this warm-up again, for this group or another one that was taught all of it. */
 export function RunAgain({ record }: { readonly record: DrillRecord }) {
@@ -26,7 +27,7 @@ export function RunAgain({ record }: { readonly record: DrillRecord }) {
     const again = { ...record.drill, seed: freshSeed() };
     const ready = readyEngine();
     const mended = ready ? mendRun(again, taught.peek(), ready) : again;
-    setDrill(mended, 'Planned this warm-up again.');
+    setDrill(mended, say.runAgain.plannedThisWarmUp);
     goTo('today');
   };
   return (
@@ -37,11 +38,15 @@ export function RunAgain({ record }: { readonly record: DrillRecord }) {
         aria-haspopup="dialog"
         onClick={(event) => setAnchor(event.currentTarget)}
       >
-        Run it again with …
+        {say.runAgain.runItAgainWith}
       </button>
       {anchor && (
-        <Popover anchor={anchor} title="Run it again" onClose={() => setAnchor(undefined)}>
-          <p class="popover-head">With whom?</p>
+        <Popover
+          anchor={anchor}
+          title={say.runAgain.runItAgain}
+          onClose={() => setAnchor(undefined)}
+        >
+          <p class="popover-head">{say.runAgain.withWhom}</p>
           <p class="ask-ways">
             {groupsInOrder(state).map((each) => {
               const { correspondences } = taughtOf(progressAt(each.standing));
@@ -56,7 +61,7 @@ export function RunAgain({ record }: { readonly record: DrillRecord }) {
                 >
                   {nameOfGroup(each, state)}
                   {untaught.length > 0 &&
-                    `: not taught ${listed(untaught.slice(0, 3).map(cardShort))}`}
+                    say.runAgain.notTaught(listed(untaught.slice(0, 3).map(cardShort)))}
                 </button>
               );
             })}

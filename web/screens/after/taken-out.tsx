@@ -4,6 +4,7 @@ import { putBack } from '../../state/discarded.ts';
 import { classState } from '../../state/open-class.ts';
 import { dayName } from '../../wording/day-name.ts';
 import { timeName } from '../../wording/time-name.ts';
+import { say } from './wording.ts';
 
 /** The group's warm-ups that were taken out of the record, each with the way back; nothing where there are none. */
 export function TakenOut({ groupId }: { readonly groupId: GroupId }) {
@@ -11,13 +12,15 @@ export function TakenOut({ groupId }: { readonly groupId: GroupId }) {
   if (out.length === 0) return null;
   return (
     <details class="taken-out-warm-ups">
-      <summary>Taken out of the record: {out.length}</summary>
+      <summary>{say.takenOut.takenOut(out.length)}</summary>
       <ul>
         {out.toReversed().map((record) => (
           <li key={record.id}>
             <button type="button" class="button" onClick={() => putBack(record)}>
-              Put back {record.day === today() ? 'today’s' : dayName(record.day, today())},{' '}
-              {timeName(record.at)}
+              {say.takenOut.putBack(
+                record.day === today() ? say.takenOut.todays : dayName(record.day, today()),
+                timeName(record.at),
+              )}
             </button>
           </li>
         ))}

@@ -9,6 +9,7 @@ import { cardName } from '../../wording/card-name.ts';
 import { whenSaid } from '../../wording/day-name.ts';
 import { slipsSaid } from '../../wording/slip-said.ts';
 import { childName } from './child-name.ts';
+import { say } from './wording.ts';
 
 /** What the warm-up after the last of these brings back, each with why. */
 export function Tomorrow({ drills }: { readonly drills: readonly DrillRecord[] }) {
@@ -16,7 +17,7 @@ export function Tomorrow({ drills }: { readonly drills: readonly DrillRecord[] }
   const back = practiced(all);
   const those = all.filter(({ cards }) => cards.every((id) => back.includes(id)));
   if (those.length === 0) {
-    return <p>Nothing has to come back. They are ready to go on.</p>;
+    return <p>{say.tomorrow.nothingHasToCome}</p>;
   }
   return (
     <ul class="back">
@@ -42,11 +43,11 @@ function whySaid({ day, marks }: BringBack): string {
   const whose = children.includes(null)
     ? ''
     : children.length > 2
-      ? ` for ${children.length} children`
-      : ` for ${children.map((id) => childName(id ?? childId(''))).join(' and ')}`;
+      ? say.tomorrow.forChildren(children.length)
+      : say.tomorrow.for(children.map((id) => childName(id ?? childId(''))).join(say.tomorrow.and));
   const heard = slipsSaid(
     marks.map(({ mark }) => mark.heard),
     soundStyle.value,
   );
-  return `broke ${whenSaid(day, today())}${whose}${heard === '' ? '' : `: ${heard}`}`;
+  return say.tomorrow.broke(whenSaid(day, today()), whose, heard === '' ? '' : `: ${heard}`);
 }

@@ -5,6 +5,7 @@ import type { Part } from '../../../core/log/event.ts';
 import type { Evidence } from '../../../core/log/evidence.ts';
 import { Card } from '../../controls/card.tsx';
 import { cardName } from '../../wording/card-name.ts';
+import { say } from './wording.ts';
 
 /** What went well: how many of each part, and the cards on which nothing broke. */
 export function WentWell({
@@ -22,8 +23,10 @@ export function WentWell({
   return (
     <>
       <p class="score">
-        <b>{well.length}</b> of {reached}
-        {mended.length > 0 && <span class="quiet">, and {mended.length} more the second time</span>}
+        {say.wentWell.of(<b>{well.length}</b>, reached)}
+        {mended.length > 0 && (
+          <span class="quiet">{say.wentWell.andMoreTheSecond(mended.length)}</span>
+        )}
       </p>
       <ul class="by-part">
         {parts.map(([part, thing]) => {
@@ -31,14 +34,14 @@ export function WentWell({
           if (all === 0) return null;
           return (
             <li key={part}>
-              {well.filter((one) => one.part === part).length} of {all} {thing}
+              {say.wentWell.ofThings(well.filter((one) => one.part === part).length, all, thing)}
             </li>
           );
         })}
       </ul>
       {steady.length > 0 && (
         <>
-          <h3>Cards on which nothing broke</h3>
+          <h3>{say.wentWell.cardsOnWhichNothing}</h3>
           <p class="steady">
             {steady.map((id) => (
               <span key={id} role="img" aria-label={cardName(id)} title={cardName(id)}>
@@ -49,18 +52,16 @@ export function WentWell({
         </>
       )}
       {reached < planned && (
-        <p class="quiet small">
-          {planned - reached} were not reached; that says nothing about them.
-        </p>
+        <p class="quiet small">{say.wentWell.wereNotReached(planned - reached)}</p>
       )}
     </>
   );
 }
 
 const parts: readonly (readonly [Part, string])[] = [
-  ['visual', 'cards'],
-  ['auditory', 'sounds'],
-  ['blending', 'words'],
+  ['visual', say.wentWell.cards],
+  ['auditory', say.wentWell.sounds],
+  ['blending', say.wentWell.words],
 ];
 
 /** Cards that came up and were never under a mark, in the order in which they came. */

@@ -1,6 +1,7 @@
 import type { CardId } from '../../../core/language/card-id.ts';
 import { partsOfSight } from '../../state/sight.ts';
 import { listed } from '../../wording/listed.ts';
+import { say } from './wording.ts';
 
 /** A word known by sight: that it is read at once, and which part of it is learned by heart. */
 export function AtSight({ id }: { readonly id: CardId }) {
@@ -10,18 +11,12 @@ export function AtSight({ id }: { readonly id: CardId }) {
   return (
     <div class="desk-said">
       <p>
-        <b>a word by sight</b>
-        <span class="quiet"> · they read it at once, then spell it aloud</span>
+        <b>{say.atSight.aWordBySight}</b>
+        <span class="quiet"> {say.atSight.theyRead}</span>
       </p>
       {learned.length > 0 && (
         <p class="quiet">
-          {isAll ? (
-            'All of it is learned by heart.'
-          ) : (
-            <>
-              By heart: <b>{listed(learned)}</b>
-            </>
-          )}
+          {isAll ? say.atSight.allOf : say.atSight.byHeart(<b>{listed(learned)}</b>)}
         </p>
       )}
     </div>

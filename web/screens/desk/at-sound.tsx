@@ -6,6 +6,7 @@ import { momentAt } from '../../../core/warm-up/standing.ts';
 import { perform } from '../../warm-up/acts.ts';
 import { moments } from '../../warm-up/running.ts';
 import { askedSaid } from '../../wording/asked-said.ts';
+import { say } from './wording.ts';
 
 /** The sound to say, and what the children look for; the stage shows it when she wishes. */
 export function AtSound({
@@ -22,15 +23,15 @@ export function AtSound({
   return (
     <div class="desk-said">
       <p>
-        Say <b class="desk-sound">{askedSaid(moment.sound)}</b>
-        {keyword && <span class="quiet"> as in {keyword}</span>}
+        {say.atSound.say(<b class="desk-sound">{askedSaid(moment.sound)}</b>)}
+        {keyword && <span class="quiet"> {say.atSound.asIn(keyword)}</span>}
       </p>
       <p class="quiet">
         {word !== null
-          ? 'They say it, spell it aloud and write it.'
+          ? say.atSound.theySayItSpell
           : spellings.length === 1
-            ? 'They write one spelling.'
-            : `They write ${spellings.length} spellings.`}
+            ? say.atSound.theyWriteOneSpelling
+            : say.atSound.theyWriteSpellings(spellings.length)}
       </p>
       <p class="desk-ways">
         <button
@@ -39,7 +40,7 @@ export function AtSound({
           aria-pressed={standing.spellings}
           onClick={() => perform('spellings')}
         >
-          {standing.spellings ? 'Hide on the stage' : 'Reveal on the stage'}{' '}
+          {standing.spellings ? say.atSound.hideOnTheStage : say.atSound.revealOnTheStage}{' '}
           <kbd class="key">T</kbd>
         </button>
         {dictated.length > 0 && (
@@ -48,7 +49,7 @@ export function AtSound({
             class={isLast ? 'button strong' : 'button plain'}
             onClick={() => perform('dictate')}
           >
-            Dictation: {dictated.length} words <kbd class="key">D</kbd>
+            {say.atSound.dictationWords(dictated.length, <kbd class="key">D</kbd>)}
           </button>
         )}
       </p>

@@ -8,6 +8,7 @@ import { soundStyle } from '../../state/accent.ts';
 import { taught } from '../../state/progress.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { AtSight } from './at-sight.tsx';
+import { say } from './wording.ts';
 
 /** The name of the letters, and every sound of theirs that was taught, each with its keyword. */
 export function AtVisual({ id }: { readonly id: CardId }) {
@@ -21,13 +22,14 @@ export function AtVisual({ id }: { readonly id: CardId }) {
   return (
     <div class="desk-said">
       <p class="quiet">
-        {letters.length === 1 ? 'letter' : 'letters'} <b>{letters.join(' – ')}</b>
+        {letters.length === 1 ? say.atVisual.letter : say.atVisual.letters}{' '}
+        <b>{letters.join(' – ')}</b>
       </p>
       <ul class="desk-sounds">
         {known.map(({ id: each, phonemes, keyword }) => (
           <li key={each}>
             <b class="desk-sound">{soundLabel(phonemes, soundStyle.value, card.grapheme)}</b>
-            {keyword && <span class="quiet"> as in {keyword}</span>}
+            {keyword && <span class="quiet"> {say.atVisual.asIn(keyword)}</span>}
           </li>
         ))}
       </ul>

@@ -8,6 +8,7 @@ import type { Wish } from '../../warm-up/keys.ts';
 import { lastMark } from '../../warm-up/marking.ts';
 import { isOver, moments } from '../../warm-up/running.ts';
 import { askedSaid } from '../../wording/asked-said.ts';
+import { say } from './wording.ts';
 
 interface BarProps {
   readonly now: Running;
@@ -37,13 +38,13 @@ export function Bar({ now, onWish }: BarProps) {
       {name} <kbd class="key">{key}</kbd>
     </button>
   );
-  if (isOver(now)) return <div class="desk-bar">{button('back', 'Back', '←')}</div>;
+  if (isOver(now)) return <div class="desk-bar">{button('back', say.bar.back, '←')}</div>;
   const plain = turn === null && dictating === null;
   const isRow = moment?.part === 'blending';
   const isWord = moment?.part === 'visual' && isSightId(moment.id);
   return (
-    <div class="desk-bar" role="toolbar" aria-label="The warm-up">
-      {button('back', 'Back', '←', 'desk-back')}
+    <div class="desk-bar" role="toolbar" aria-label={say.bar.theWarmUp}>
+      {button('back', say.bar.back, '←', 'desk-back')}
       {plain && (
         <button
           type="button"
@@ -51,26 +52,32 @@ export function Bar({ now, onWish }: BarProps) {
           disabled={lastMark.value === null}
           onClick={() => onWish('unmark')}
         >
-          Undo
+          {say.bar.undo}
         </button>
       )}
-      {plain && button('skip', 'Skip', 'X', 'desk-less')}
+      {plain && button('skip', say.bar.skip, 'X', 'desk-less')}
       {plain &&
         isWord &&
-        button('answer', standing.answer ? 'Hide the part' : 'Part to learn', 'T', 'desk-less')}
+        button(
+          'answer',
+          standing.answer ? say.bar.hideThePart : say.bar.partToLearn,
+          'T',
+          'desk-less',
+        )}
       {plain &&
         isRow &&
-        button('answer', standing.answer ? 'Hide the thumb' : 'Real?', 'T', 'desk-less')}
-      {plain && button('pause', standing.paused ? 'Lift' : 'Blank', 'B', 'desk-less')}
+        button('answer', standing.answer ? say.bar.hideTheThumb : say.bar.real, 'T', 'desk-less')}
+      {plain && button('pause', standing.paused ? say.bar.lift : say.bar.blank, 'B', 'desk-less')}
       <span class="desk-bar-gap" />
       {plain && (
         <button type="button" class="button desk-correct" onClick={() => onWish('correct')}>
-          <span class="when-wide">My turn · our turn · your turn</span>
-          <span class="when-narrow">Correct it</span> <kbd class="key">C</kbd>
+          <span class="when-wide">{say.bar.myTurnOurTurn}</span>
+          <span class="when-narrow">{say.bar.correctIt}</span> <kbd class="key">C</kbd>
         </button>
       )}
-      {!plain && button('leave', turn === null ? 'End the dictation' : 'Leave it', 'Esc')}
-      {plain && isRow && button('sweep', 'Sweep', '↓', 'desk-less')}
+      {!plain &&
+        button('leave', turn === null ? say.bar.endTheDictation : say.bar.leaveIt, say.bar.esc)}
+      {plain && isRow && button('sweep', say.bar.sweep, '↓', 'desk-less')}
       <button
         type="button"
         class="button next desk-next"
@@ -79,7 +86,7 @@ export function Bar({ now, onWish }: BarProps) {
           onWish('next');
         }}
       >
-        {turn === null ? 'Next' : 'Next step'} <kbd class="key">space</kbd>
+        {turn === null ? say.bar.next : say.bar.nextStep} <kbd class="key">{say.bar.space}</kbd>
         {plain && <NextRow now={now} />}
       </button>
     </div>

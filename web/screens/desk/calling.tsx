@@ -6,6 +6,7 @@ import { absent, present, setAbsent } from '../../state/absent.ts';
 import { children, classState } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
 import { callAnother, callChild, callThoseThere, setCalling } from '../../warm-up/acts.ts';
+import { say } from './wording.ts';
 
 interface CallingProps {
   readonly now: Running;
@@ -18,32 +19,32 @@ export function Calling({ now: { calling, standing }, onWho }: CallingProps) {
   const all = children.value;
   if (all.length === 0) {
     return (
-      <section class="desk-box" aria-label="Calling on children">
+      <section class="desk-box" aria-label={say.calling.callingOnChildren}>
         <p class="quiet small">
-          To call on children, add their first names under <a href={linkTo('class')}>Class</a>.
+          {say.calling.toCallOnChildren(<a href={linkTo('class')}>{say.calling.class}</a>)}
         </p>
       </section>
     );
   }
   const reader = readerAt(calling, standing.at);
   return (
-    <section class="desk-box" aria-label="Calling on children">
+    <section class="desk-box" aria-label={say.calling.callingOnChildren}>
       <label class="switch">
         <input
           type="checkbox"
           checked={calling.on}
           onChange={(event) => setCalling(event.currentTarget.checked)}
         />
-        <span>Call on children</span>
+        <span>{say.calling.callOnChildren}</span>
       </label>
       {calling.on && (
         <>
           <p class="reader" role="status">
-            {reader === null ? 'nobody is here' : nameOf(reader)}
+            {reader === null ? say.calling.nobodyIsHere : nameOf(reader)}
           </p>
           {calling.upcoming.length > 0 && (
-            <fieldset class="quiet upcoming" aria-label="Reads next">
-              then{' '}
+            <fieldset class="quiet upcoming" aria-label={say.calling.readsNext}>
+              {say.calling.afterThat}{' '}
               {calling.upcoming.slice(0, 2).map((child) => (
                 <button key={child} type="button" onClick={() => callChild(child)}>
                   {nameOf(child)}
@@ -52,25 +53,23 @@ export function Calling({ now: { calling, standing }, onWho }: CallingProps) {
             </fieldset>
           )}
           <button type="button" class="button small-button" onClick={callAnother}>
-            Another child <kbd class="key">N</kbd>
+            {say.calling.anotherChild(<kbd class="key">N</kbd>)}
           </button>
         </>
       )}
       <button type="button" class="button small-button" aria-haspopup="dialog" onClick={onWho}>
-        Who reads … <kbd class="key">W</kbd>
+        {say.calling.whoReads(<kbd class="key">W</kbd>)}
       </button>
       {calling.on && (
         <details class="here">
-          <summary>
-            {present.value.length} of {all.length} here today
-          </summary>
-          <p class="quiet small">Uncheck who is away today. No one who is away gets called on.</p>
+          <summary>{say.calling.ofHereToday(present.value.length, all.length)}</summary>
+          <p class="quiet small">{say.calling.uncheckWhoIsAway}</p>
           <div class="here-names">
             {all.map(({ id, name }) => (
               <label key={id}>
                 <input
                   type="checkbox"
-                  aria-label={`${name} is here`}
+                  aria-label={say.calling.isHere(name)}
                   checked={!absent.value.has(id)}
                   onChange={() => {
                     setAbsent(id, !absent.peek().has(id));
@@ -88,5 +87,5 @@ export function Calling({ now: { calling, standing }, onWho }: CallingProps) {
 }
 
 function nameOf(child: ChildId): string {
-  return classState.value.children.get(child)?.name ?? 'a child';
+  return classState.value.children.get(child)?.name ?? say.calling.aChild;
 }

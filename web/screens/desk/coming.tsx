@@ -10,6 +10,7 @@ import { momentAt } from '../../../core/warm-up/standing.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
 import { moments } from '../../warm-up/running.ts';
 import { askedSaid } from '../../wording/asked-said.ts';
+import { say } from './wording.ts';
 
 /** The next two, so that she knows them before the children do. */
 export function Coming({ now }: { readonly now: Running }) {
@@ -17,10 +18,10 @@ export function Coming({ now }: { readonly now: Running }) {
   if (standing.dictating !== null) {
     const words = dictated.slice(standing.dictating + 1, standing.dictating + 3);
     return (
-      <section class="desk-box" aria-label="Coming">
-        <h2>Next</h2>
+      <section class="desk-box" aria-label={say.coming.coming}>
+        <h2>{say.coming.next}</h2>
         {words.length === 0 ? (
-          <p>then the blending drill</p>
+          <p>{say.coming.thenTheBlendingDrill}</p>
         ) : (
           words.map((word) => <p key={word}>{word}</p>)
         )}
@@ -31,12 +32,12 @@ export function Coming({ now }: { readonly now: Running }) {
   const then = momentAt({ ...standing, at: standing.at + 2 }, moments.value);
   const here = momentAt(standing, moments.value);
   return (
-    <section class="desk-box" aria-label="Coming">
-      <h2>Next</h2>
+    <section class="desk-box" aria-label={say.coming.coming}>
+      <h2>{say.coming.next}</h2>
       <Small moment={next} before={here} />
       {next && (
         <div class="then">
-          <h2>then</h2>
+          <h2>{say.coming.afterThat}</h2>
           <Small moment={then} before={next} />
         </div>
       )}
@@ -51,7 +52,7 @@ function Small({
   readonly moment: Moment | undefined;
   readonly before: Moment | undefined;
 }) {
-  if (!moment) return <p class="small-row">the end</p>;
+  if (!moment) return <p class="small-row">{say.coming.theEnd}</p>;
   if (moment.part === 'auditory') {
     return <p class="small-row small-sound">{askedSaid(moment.sound)}</p>;
   }
@@ -67,8 +68,8 @@ function Small({
       <span class="quiet small-row-word">
         {moment.part === 'blending'
           ? moment.flip.kind === 'real'
-            ? 'real'
-            : 'nonsense'
+            ? say.coming.real
+            : say.coming.nonsense
           : soundOfCard(moment.id)}
       </span>
     </p>
@@ -77,7 +78,7 @@ function Small({
 
 /** What a card says; of a word known by sight only that it is one. */
 function soundOfCard(id: CardId): string {
-  if (isSightId(id)) return 'by sight';
+  if (isSightId(id)) return say.coming.bySight;
   const card = correspondenceById.get(id);
   return soundLabel(card?.phonemes ?? [], soundStyle.value, card?.grapheme);
 }

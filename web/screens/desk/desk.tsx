@@ -29,6 +29,7 @@ import { Over } from './over.tsx';
 import { ReaderLine } from './reader-line.tsx';
 import { Tools } from './tools.tsx';
 import { WhoSheet } from './who-sheet.tsx';
+import { say } from './wording.ts';
 
 /** The desk: all she needs while the children look at the stage. */
 export function DeskPage() {
@@ -75,7 +76,7 @@ export function DeskPage() {
       <Bar now={now} onWish={onWish} />
       {asksWho && (
         <WhoSheet
-          title="Who reads now?"
+          title={say.desk.whoReadsNow}
           now={readerAt(now.calling, standing.at)}
           onWho={(child) => child !== null && callChild(child)}
           onClose={() => setAsksWho(false)}
@@ -97,20 +98,20 @@ function Waiting() {
     <main class="desk-waiting">
       {engine.value === 'failed' ? (
         <>
-          <h1>The word list is not here yet</h1>
-          <p>Once it has been loaded, everything works without a network.</p>
+          <h1>{say.desk.theWordList}</h1>
+          <p>{say.desk.onceItHasBeen}</p>
           <p class="desk-ways">
             <button type="button" class="button next" onClick={startEngine}>
-              Try again
+              {say.desk.tryAgain}
             </button>
             <a class="button" href={linkTo('today')}>
-              Back to the plan
+              {say.desk.backToThePlan}
             </a>
           </p>
         </>
       ) : (
         <p class="quiet" role="status">
-          Getting ready …
+          {say.desk.gettingReady}
         </p>
       )}
     </main>

@@ -2,15 +2,16 @@ import type { Flip } from '../../../core/boards/shapes/board.ts';
 import { dividedWord, flexedVowel, syllableTypes } from '../../../core/boards/shapes/divided.ts';
 import type { SyllableType } from '../../../core/language/reading.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
+import { say } from './wording.ts';
 
 const typeNames: Readonly<Record<SyllableType, string>> = {
-  closed: 'closed',
-  open: 'open',
-  vce: 'silent e',
-  team: 'vowel team',
-  r: 'with r',
-  cle: 'consonant and le',
-  other: 'known as one',
+  closed: say.divided.closed,
+  open: say.divided.open,
+  vce: say.divided.silentE,
+  team: say.divided.vowelTeam,
+  r: say.divided.withR,
+  cle: say.divided.consonantAndLe,
+  other: say.divided.knownAsOne,
 };
 
 /** Where a longer word divides, what its syllables are, and which vowel fades; nothing of a word laid card by card. */
@@ -27,7 +28,7 @@ export function Divided({ flip }: { readonly flip: Flip }) {
         {syllableTypes(flip)
           .map((type) => typeNames[type])
           .join(', ')}
-        ){flexed && ` · flex the vowel: try ${flexed} short, then let it fade`} ·{' '}
+        ){flexed && say.divided.flexTheVowelTry(flexed)} ·{' '}
       </span>
     </>
   );

@@ -11,11 +11,12 @@ import type { Wish } from '../../warm-up/keys.ts';
 import { leadIsSilent, takeLead } from '../../warm-up/lead-here.ts';
 import { moments, recordNow } from '../../warm-up/running.ts';
 import { stageIsAfar, stageIsOpen } from '../../warm-up/windows.ts';
+import { say } from './wording.ts';
 
 const partNames: Readonly<Record<Part, string>> = {
-  visual: 'Visual drill',
-  auditory: 'Auditory drill',
-  blending: 'Blending drill',
+  visual: say.head.visualDrill,
+  auditory: say.head.auditoryDrill,
+  blending: say.head.blendingDrill,
 };
 
 /** Who is at work, at what, how far and how long; and the window for the children. */
@@ -29,24 +30,26 @@ export function Head({
   const { standing, groupId } = now;
   const group = classState.value.groups.get(groupId);
   const moment = momentAt(standing, moments.value);
-  const part = standing.dictating === null ? moment && partNames[moment.part] : 'Dictation';
+  const part = standing.dictating === null ? moment && partNames[moment.part] : say.head.dictation;
   return (
     <header class="desk-head">
-      <h1>{group ? nameOfGroup(group, classState.value) : 'Warm-up'}</h1>
-      <p class="quiet desk-part">{part ?? 'The end'}</p>
+      <h1>{group ? nameOfGroup(group, classState.value) : say.head.warmUp}</h1>
+      <p class="quiet desk-part">{part ?? say.head.theEnd}</p>
       <p class="desk-count">{countSaid(now)}</p>
       <Clock />
       {(now.rehearsed !== null || readsAlong.value) && (
         <p class="desk-pill looking" role="status">
-          {now.rehearsed === null ? 'reading along' : 'just looking'}: nothing is noted
+          {say.head.nothingIsNoted(
+            now.rehearsed === null ? say.head.readingAlong : say.head.justLooking,
+          )}
         </p>
       )}
       {leadIsSilent.value ? <TakeOver /> : <StagePill />}
       <button type="button" class="desk-quiet desk-keys" onClick={() => onWish('keys')}>
-        Keys <kbd class="key">?</kbd>
+        {say.head.keys(<kbd class="key">?</kbd>)}
       </button>
       <button type="button" class="desk-quiet desk-leave" onClick={() => onWish('leave')}>
-        Leave <kbd class="key">Esc</kbd>
+        {say.head.leave(<kbd class="key">{say.head.esc}</kbd>)}
       </button>
     </header>
   );
@@ -56,9 +59,9 @@ export function Head({
 function TakeOver() {
   return (
     <p class="desk-pill desk-lost" role="status">
-      the other device is out of reach{' '}
+      {say.head.theOtherDevice}{' '}
       <button type="button" class="button desk-open" onClick={takeLead}>
-        Take over here
+        {say.head.takeOverHere}
       </button>
     </p>
   );
@@ -75,10 +78,10 @@ function StagePill() {
   if (isCut || (wasFollowed && !stageIsOpen.value)) {
     return (
       <p class="desk-pill desk-lost" role="status">
-        the wall is not following
+        {say.head.theWallIsNot}
         {!isCut && (
           <button type="button" class="desk-quiet" onClick={() => setFollowed(false)}>
-            OK
+            {say.head.ok}
           </button>
         )}
       </p>
@@ -87,33 +90,33 @@ function StagePill() {
   if (stageIsOpen.value) {
     return (
       <p class="desk-pill" role="status">
-        stage open
+        {say.head.stageOpen}
       </p>
     );
   }
   if (blocked) {
     return (
       <a class="button desk-open" href="#/stage" target="sweepline-stage">
-        Open the stage here
+        {say.head.openTheStageHere}
       </a>
     );
   }
   return (
     <button type="button" class="button desk-open" onClick={() => setBlocked(!openStage())}>
-      Open the stage
+      {say.head.openTheStage}
     </button>
   );
 }
 
 /** `8 of 30` in this part; empty at the end. */
 function countSaid({ standing, dictated }: Running): string {
-  if (standing.dictating !== null) return `${standing.dictating + 1} of ${dictated.length}`;
+  if (standing.dictating !== null) return say.head.of(standing.dictating + 1, dictated.length);
   const { order, at } = standing;
   const all = moments.value;
   const part = momentAt(standing, all)?.part;
   if (!part) return '';
   const places = order.flatMap((number, place) => (all[number]?.part === part ? [place] : []));
-  return `${places.indexOf(at) + 1} of ${places.length}`;
+  return say.head.wordOf(places.indexOf(at) + 1, places.length);
 }
 
 /** How long the warm-up has run, in minutes and seconds; it stops at the end. */
@@ -126,7 +129,7 @@ function Clock() {
   const record = recordNow.value;
   const passed = record ? (record.ended?.at ?? time) - record.at : 0;
   return (
-    <p class="quiet desk-clock" role="timer" aria-label="Time since it began" aria-live="off">
+    <p class="quiet desk-clock" role="timer" aria-label={say.head.timeSinceItBegan} aria-live="off">
       {timeSaid(passed)}
     </p>
   );

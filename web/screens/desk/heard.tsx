@@ -22,6 +22,7 @@ import { slipSaid } from '../../wording/slip-said.ts';
 import { slipKey, slipShort } from '../../wording/slip-short.ts';
 import { MarkRow } from './mark-row.tsx';
 import { WhoSheet } from './who-sheet.tsx';
+import { say } from './wording.ts';
 
 /** The row to mark on; then what was heard instead, or what has been marked here. */
 export function Heard({ now, moment }: { readonly now: Running; readonly moment: Moment }) {
@@ -37,7 +38,7 @@ export function Heard({ now, moment }: { readonly now: Running; readonly moment:
         open={stepsOf(moment) - hiddenNow(now)}
         lit={moment.part === 'visual' && lit !== null ? 0 : lit}
       />
-      <fieldset class="desk-heard" aria-label="What was heard instead">
+      <fieldset class="desk-heard" aria-label={say.heard.whatWasHeardInstead}>
         {asked ? <Answers asked={asked} /> : <Marked moment={moment} />}
       </fieldset>
     </>
@@ -48,7 +49,7 @@ function Answers({ asked }: { readonly asked: Mark }) {
   const notation = soundStyle.value;
   return (
     <>
-      <p class="quiet heard-label">{markedSaid(asked)}: heard instead</p>
+      <p class="quiet heard-label">{say.heard.heardInstead(markedSaid(asked))}</p>
       {slipsFor(asked).map((slip, place, all) => (
         <button key={slipKey(slip)} type="button" class="chip" onClick={() => sayHeard(slip)}>
           {slipShort(slip, notation)}
@@ -74,11 +75,11 @@ function Whose({ mark }: { readonly mark: Mark }) {
         aria-haspopup="dialog"
         onClick={() => setAsks(true)}
       >
-        {name === undefined ? 'Whose? all together' : `Whose? ${name}`}
+        {name === undefined ? say.heard.whoseAllTogether : say.heard.whose(name)}
       </button>
       {asks && (
         <WhoSheet
-          title="Whose was it?"
+          title={say.heard.whoseWasIt}
           now={mark.child}
           mayBeAll
           onWho={(child) => giveTo(mark.id, child)}
@@ -94,11 +95,10 @@ function Marked({ moment }: { readonly moment: Moment }) {
   if (marks.length === 0) {
     return (
       <>
-        <p class="quiet">Nothing marked: it went well.</p>
+        <p class="quiet">{say.heard.nothingMarkedItWent}</p>
         {moment.part === 'blending' && (
           <button type="button" class="chip quiet-chip" onClick={() => mark('now', null)}>
-            the whole word
-            <kbd class="key">0</kbd>
+            {say.heard.theWholeWord(<kbd class="key">0</kbd>)}
           </button>
         )}
       </>
@@ -122,8 +122,7 @@ function Marked({ moment }: { readonly moment: Moment }) {
 function TakeBack() {
   return (
     <button type="button" class="chip quiet-chip take-back" onClick={takeBackMark}>
-      Undo
-      <kbd class="key">Z</kbd>
+      {say.heard.undo(<kbd class="key">Z</kbd>)}
     </button>
   );
 }
@@ -133,8 +132,11 @@ function Kept({ id }: { readonly id: string }) {
   if (running.value?.rehearsed) return null;
   const waits = store.unsaved.value.some((event) => event.id === id);
   return (
-    <span class={`kept${waits ? ' waits' : ''}`} title={waits ? 'not kept yet' : 'kept'}>
-      <span class="for-ears">{waits ? ', not kept yet' : ', kept'}</span>
+    <span
+      class={`kept${waits ? ' waits' : ''}`}
+      title={waits ? say.heard.notKeptYet : say.heard.kept}
+    >
+      <span class="for-ears">{waits ? say.heard.butNotKeptYet : say.heard.andKept}</span>
     </span>
   );
 }
@@ -142,7 +144,7 @@ function Kept({ id }: { readonly id: string }) {
 /** Which card broke, and whose it was: `e, Odalys`. */
 function markedSaid({ cards, broke, child }: Mark): string {
   const id = broke === null ? undefined : cards[broke - 1];
-  const what = id === undefined ? 'whole word' : cardShort(id);
+  const what = id === undefined ? say.heard.wholeWord : cardShort(id);
   const name = child === null ? undefined : classState.value.children.get(child)?.name;
   return name === undefined ? what : `${what}, ${name}`;
 }

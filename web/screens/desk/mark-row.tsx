@@ -8,6 +8,7 @@ import { vibrate } from '../../device/vibrate.ts';
 import { mark, marksAt, type Which } from '../../warm-up/marking.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { cardNote } from '../../wording/card-short.ts';
+import { say } from './wording.ts';
 
 interface MarkRowProps {
   readonly which: Which;
@@ -39,7 +40,7 @@ export function MarkRow({ which, moment, open, lit }: MarkRowProps) {
             type="button"
             class={`mark-card${broke ? ' broke' : ''}${state}${piece.opens ? ' opens' : ''}`}
             aria-pressed={broke}
-            aria-label={`${cardName(piece.id)}${syllableOf(moment, card)}: broke`}
+            aria-label={say.markRow.broke(cardName(piece.id), syllableOf(moment, card))}
             onClick={() => {
               vibrate();
               mark(which, card + 1);
@@ -66,12 +67,16 @@ function syllableOf(moment: Moment, card: number): string {
   const joints = moment.part === 'blending' ? moment.flip.joints : undefined;
   if (!joints) return '';
   const at = joints.filter((joint) => joint <= card).length;
-  return `, in ${['the first', 'the second', 'the third', 'the fourth'][at] ?? 'the last'} syllable`;
+  return say.markRow.inSyllable(
+    [say.markRow.theFirst, say.markRow.theSecond, say.markRow.theThird, say.markRow.theFourth][
+      at
+    ] ?? say.markRow.theLast,
+  );
 }
 
 const names: Readonly<Record<Which, string>> = {
-  now: 'Touch the card that broke',
-  before: 'The word before',
+  now: say.markRow.touchTheCard,
+  before: say.markRow.theWordBefore,
 };
 
 /** About how wide a card is, in em of its letters, with the space beside it. */

@@ -10,6 +10,7 @@ import { Before } from './before.tsx';
 import { Divided } from './divided.tsx';
 import { Heard } from './heard.tsx';
 import { TurnSaid } from './turn-said.tsx';
+import { say } from './wording.ts';
 
 /** What is up, large: what to say about it, its cards, and what broke. */
 export function Now({ now }: { readonly now: Running }) {
@@ -18,7 +19,7 @@ export function Now({ now }: { readonly now: Running }) {
   if (!moment) return null;
   if (standing.dictating !== null) {
     return (
-      <section class="desk-now" aria-label="Now">
+      <section class="desk-now" aria-label={say.now.now}>
         <AtDictation now={now} />
       </section>
     );
@@ -26,9 +27,9 @@ export function Now({ now }: { readonly now: Running }) {
   return (
     <section
       class={`desk-now in-${moment.part}${standing.paused ? ' paused' : ''}`}
-      aria-label="Now"
+      aria-label={say.now.now}
     >
-      {standing.paused && <p class="desk-paused">The stage is blank. Any key lifts it.</p>}
+      {standing.paused && <p class="desk-paused">{say.now.theStageIsBlank}</p>}
       {standing.turn !== null ? (
         <TurnSaid moment={moment} standing={standing} />
       ) : moment.part === 'visual' ? (
@@ -51,7 +52,7 @@ function AtBlending({ flip }: { readonly flip: Flip }) {
     return (
       <p class="desk-said quiet">
         <Divided flip={flip} />
-        nonsense
+        {say.now.nonsense}
       </p>
     );
   }
@@ -59,7 +60,7 @@ function AtBlending({ flip }: { readonly flip: Flip }) {
   return (
     <p class="desk-said">
       <Divided flip={flip} />
-      <b>real word</b>
+      <b>{say.now.realWord}</b>
       {meaning && <span class="quiet"> · {meaning}</span>}
     </p>
   );
@@ -70,9 +71,9 @@ function AtDictation({ now: { standing, dictated } }: { readonly now: Running })
   const word = dictated[standing.dictating ?? 0];
   return (
     <div class="desk-dictation">
-      <p class="quiet">Say the word, use it in a sentence, say it again.</p>
+      <p class="quiet">{say.now.sayTheWordUse}</p>
       <h2 class="desk-word">{word}</h2>
-      <p class="quiet">The stage shows the writing line.</p>
+      <p class="quiet">{say.now.theStageShows}</p>
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { ChildId } from '../../../core/ids.ts';
 import { readerAt } from '../../../core/warm-up/calling.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { children, classState } from '../../state/open-class.ts';
+import { say } from './wording.ts';
 
 interface ReaderLineProps {
   readonly now: Running;
@@ -16,18 +17,20 @@ export function ReaderLine({ now: { calling, standing }, onWho }: ReaderLineProp
   const reader = calling.on ? readerAt(calling, standing.at) : null;
   const [next] = calling.on ? calling.upcoming : [];
   return (
-    <section class="who-line" aria-label="Who reads">
+    <section class="who-line" aria-label={say.readerLine.whoReads}>
       <p>
-        <b>{reader === null ? 'All together' : nameOf(reader)}</b>
-        {next !== undefined && <span class="quiet small"> then {nameOf(next)}</span>}
+        <b>{reader === null ? say.readerLine.allTogether : nameOf(reader)}</b>
+        {next !== undefined && (
+          <span class="quiet small"> {say.readerLine.thenReads(nameOf(next))}</span>
+        )}
       </p>
       <button type="button" class="button" aria-haspopup="dialog" onClick={onWho}>
-        Who
+        {say.readerLine.who}
       </button>
     </section>
   );
 }
 
 function nameOf(child: ChildId): string {
-  return classState.value.children.get(child)?.name ?? 'a child';
+  return classState.value.children.get(child)?.name ?? say.readerLine.aChild;
 }

@@ -5,6 +5,7 @@ import { momentAt } from '../../../core/warm-up/standing.ts';
 import { setSettings, settings } from '../../state/settings.ts';
 import type { Wish } from '../../warm-up/keys.ts';
 import { moments } from '../../warm-up/running.ts';
+import { say } from './wording.ts';
 
 interface ToolsProps {
   readonly now: Running;
@@ -23,19 +24,19 @@ export function Tools({ now: { standing }, onWish }: ToolsProps) {
     </button>
   );
   return (
-    <section class="desk-box desk-tools" aria-label="More">
-      {button('skip', 'Skip')}
-      {isRow && button('sweep', 'Sweep')}
-      {isRow && button('answer', standing.answer ? 'Hide the thumb' : 'Real?')}
-      {isWord && button('answer', standing.answer ? 'Hide the part' : 'Part to learn')}
-      {button('pause', standing.paused ? 'Lift' : 'Blank')}
+    <section class="desk-box desk-tools" aria-label={say.tools.more}>
+      {button('skip', say.tools.skip)}
+      {isRow && button('sweep', say.tools.sweep)}
+      {isRow && button('answer', standing.answer ? say.tools.hideTheThumb : say.tools.real)}
+      {isWord && button('answer', standing.answer ? say.tools.hideThePart : say.tools.partToLearn)}
+      {button('pause', standing.paused ? say.tools.lift : say.tools.blank)}
       <button
         type="button"
         class="button"
         aria-pressed={isDim}
         onClick={() => setSettings({ look: isDim ? 'paper' : 'dark' })}
       >
-        Dim this screen
+        {say.tools.dimThisScreen}
       </button>
     </section>
   );

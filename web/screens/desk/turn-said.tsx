@@ -6,11 +6,12 @@ import type { Standing, Turn } from '../../../core/warm-up/standing.ts';
 import { TurnPicture } from '../../controls/turn-picture.tsx';
 import { soundStyle } from '../../state/accent.ts';
 import { askedSaid } from '../../wording/asked-said.ts';
+import { say } from './wording.ts';
 
 const names: Readonly<Record<Turn, string>> = {
-  my: 'My turn',
-  our: 'Our turn',
-  your: 'Your turn',
+  my: say.turnSaid.myTurn,
+  our: say.turnSaid.ourTurn,
+  your: say.turnSaid.yourTurn,
 };
 
 /** Whose turn it is in a correction, and in words what to do. */
@@ -33,8 +34,8 @@ export function TurnSaid({
 }
 
 function told(turn: Turn, what: string): string {
-  if (turn === 'my') return `you say ${what}, they listen.`;
-  return turn === 'our' ? `say ${what} together.` : `they say ${what} alone.`;
+  if (turn === 'my') return say.turnSaid.youSayTheyListen(what);
+  return turn === 'our' ? say.turnSaid.sayTogether(what) : say.turnSaid.theySayAlone(what);
 }
 
 /** What is said at this step: a sound, or the whole word. */
@@ -43,12 +44,12 @@ function whatOf(moment: Moment, { shown, joined }: Standing): string {
   if (moment.part === 'auditory') return askedSaid(moment.sound);
   if (moment.part === 'visual' && isSightId(moment.id)) {
     const word = lettersShown(moment.id);
-    return `“${word}” and spell it, ${[...word].join(' – ')},`;
+    return say.turnSaid.andSpellIt(word, [...word].join(' – '));
   }
-  if (moment.part === 'blending' && joined) return `“${moment.flip.word}”, sweeping`;
+  if (moment.part === 'blending' && joined) return say.turnSaid.sweeping(moment.flip.word);
   const id = cardsOf(moment)[moment.part === 'visual' ? 0 : shown - 1];
   const card = id && correspondenceById.get(id);
-  if (!card) return 'the sound';
+  if (!card) return say.turnSaid.theSound;
   const parts = card.kind === 'cluster' ? card.parts : [card.id];
   return parts
     .map((part) => soundLabel(correspondenceById.get(part)?.phonemes ?? [], notation))

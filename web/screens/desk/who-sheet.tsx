@@ -3,6 +3,7 @@ import './who-sheet.css';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { absent } from '../../state/absent.ts';
 import { children } from '../../state/open-class.ts';
+import { say } from './wording.ts';
 
 interface WhoSheetProps {
   /** What is chosen: `Who reads now?` */
@@ -40,8 +41,8 @@ export function WhoSheet({ title, now, mayBeAll = false, onWho, onClose }: WhoSh
         <input
           autofocus
           type="text"
-          aria-label="First letters of the name"
-          placeholder="first letters, then Enter"
+          aria-label={say.whoSheet.firstLetters}
+          placeholder={say.whoSheet.firstLettersThenEnter}
           autocomplete="off"
           value={typed}
           onInput={({ currentTarget }) => setTyped(currentTarget.value)}
@@ -49,7 +50,7 @@ export function WhoSheet({ title, now, mayBeAll = false, onWho, onClose }: WhoSh
         <div class="who-names">
           {mayBeAll && (
             <button type="button" aria-pressed={now === null} onClick={() => choose(null)}>
-              all together
+              {say.whoSheet.allTogether}
             </button>
           )}
           {found.map(({ id, name }) => (
@@ -57,10 +58,10 @@ export function WhoSheet({ title, now, mayBeAll = false, onWho, onClose }: WhoSh
               {name}
             </button>
           ))}
-          {found.length === 0 && <p class="quiet">No name here starts that way.</p>}
+          {found.length === 0 && <p class="quiet">{say.whoSheet.noNameHereStarts}</p>}
         </div>
         <button type="button" class="button" onClick={onClose}>
-          Close
+          {say.whoSheet.close}
         </button>
       </form>
     </dialog>

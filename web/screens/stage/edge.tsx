@@ -11,6 +11,7 @@ import { running } from '../../warm-up/running.ts';
 import { glimpseOf } from '../../wording/glimpse.ts';
 import { slipKey, slipShort } from '../../wording/slip-short.ts';
 import type { Edge as Where } from './edge-space.ts';
+import { say } from './wording.ts';
 
 interface EdgeProps {
   readonly where: Exclude<Where, 'none'>;
@@ -33,7 +34,7 @@ export function Edge({ where, moment, next, onWish }: EdgeProps) {
     <>
       <aside
         class={`edge at-${where}`}
-        aria-label="Your edge"
+        aria-label={say.edge.yourEdge}
         onPointerOver={(event) => event.pointerType === 'mouse' && tell(event)}
         onPointerLeave={tellNothing}
         onFocusIn={tell}
@@ -49,7 +50,7 @@ export function Edge({ where, moment, next, onWish }: EdgeProps) {
           <button
             type="button"
             class="edge-act"
-            aria-label="Take the last mark back"
+            aria-label={say.edge.takeTheLastMark}
             disabled={lastMark.value === null}
             onClick={() => onWish('unmark')}
           >
@@ -58,7 +59,7 @@ export function Edge({ where, moment, next, onWish }: EdgeProps) {
           <button
             type="button"
             class="edge-act"
-            aria-label="Correct it: my turn, our turn, your turn"
+            aria-label={say.edge.correctItMyTurn}
             onClick={() => onWish('correct')}
           >
             C
@@ -91,7 +92,7 @@ function Cards({ moment }: { readonly moment: Moment }) {
         type="button"
         class="edge-mark"
         aria-pressed={marked.some(({ broke }) => broke === place + 1)}
-        aria-label={`Card ${place + 1} broke`}
+        aria-label={say.edge.cardBroke(place + 1)}
         onClick={() => mark('now', place + 1)}
       >
         {place + 1}
@@ -107,10 +108,10 @@ function Answers() {
       key={slipKey(slip)}
       type="button"
       class="edge-answer"
-      aria-label={`Heard instead: ${slipShort(slip, soundStyle.value)}`}
+      aria-label={say.edge.heardInstead(slipShort(slip, soundStyle.value))}
       onClick={() => sayHeard(slip)}
     >
-      {slip.kind === 'other' ? 'other' : slipShort(slip, soundStyle.value)}
+      {slip.kind === 'other' ? say.edge.other : slipShort(slip, soundStyle.value)}
     </button>
   ));
 }

@@ -37,6 +37,7 @@ import { Row } from './row.tsx';
 import { Sweep } from './sweep.tsx';
 import { useSweepDrag } from './sweep-drag.ts';
 import { Ticks } from './ticks.tsx';
+import { say } from './wording.ts';
 
 /** One warm-up as it is run: keys, touches and the sheet they act on. */
 export function Performance({ now }: { readonly now: Running }) {
@@ -110,7 +111,7 @@ export function Performance({ now }: { readonly now: Running }) {
       ref={root}
       tabIndex={-1}
       class={`stage ${hand}-hand edge-${moment ? edge : 'none'}${awake ? '' : ' asleep'}`}
-      aria-label="The stage"
+      aria-label={say.performance.theStage}
       style={{
         '--row-top': `${ground.rowTop}px`,
         '--sweep-top': `${ground.sweepTop}px`,
@@ -137,7 +138,7 @@ export function Performance({ now }: { readonly now: Running }) {
         <>
           {standing.turn !== null && <TurnPicture turn={standing.turn} class="whose-turn" />}
           {moment.part === 'auditory' && !standing.spellings ? (
-            <div class="writing-line" role="img" aria-label="A line to write on" />
+            <div class="writing-line" role="img" aria-label={say.performance.aLineToWrite} />
           ) : (
             <Row
               key={moment.part === 'blending' ? 'run' : standing.at}
@@ -176,16 +177,14 @@ export function Performance({ now }: { readonly now: Running }) {
       )}
       {all.length === 0 && (
         <div class="end of-nothing">
-          <p class="end-small">Nothing was taught yet, so there is nothing to show.</p>
+          <p class="end-small">{say.performance.nothingWasTaughtYet}</p>
           <a class="button next" href={linkTo('learned')} onClick={leaveFullScreen}>
-            What have they learned?
+            {say.performance.whatHaveTheyLearned}
           </a>
         </div>
       )}
       {isFirstTime && moment && !standing.paused && (
-        <p class="first-time">
-          A tap, the space bar or a clicker goes on; <kbd class="key">?</kbd> shows all keys.
-        </p>
+        <p class="first-time">{say.performance.aTapTheSpace(<kbd class="key">?</kbd>)}</p>
       )}
       {!moment && all.length > 0 && (
         <>

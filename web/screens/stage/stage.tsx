@@ -8,6 +8,7 @@ import { useWarmUp } from '../../warm-up/take-up.ts';
 import { useRole } from '../../warm-up/windows.ts';
 import { Performance } from './performance.tsx';
 import { WallStage } from './wall-stage.tsx';
+import { say } from './wording.ts';
 
 /** The stage: the whole screen, for the children's eyes. */
 export function Stage() {
@@ -24,18 +25,18 @@ function OwnStage() {
       <div class="end of-nothing">
         {engine.value === 'failed' ? (
           <>
-            <p>The word list is not here yet.</p>
+            <p>{say.stage.theWordList}</p>
             <a class="button next" href="#/today">
-              Back to the plan
+              {say.stage.backToThePlan}
             </a>
           </>
         ) : asked.value === FOLLOWING ? (
           <p class="quiet" role="status">
-            This screen shows the warm-up as soon as your desk begins one.
+            {say.stage.thisScreenShows}
           </p>
         ) : (
           <span class="for-ears" role="status">
-            Getting ready
+            {say.stage.gettingReady}
           </span>
         )}
       </div>

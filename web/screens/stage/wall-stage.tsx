@@ -7,6 +7,7 @@ import { askOthers, leaveIt } from '../../warm-up/lead-here.ts';
 import { running } from '../../warm-up/running.ts';
 import { useRole } from '../../warm-up/windows.ts';
 import { Performance } from './performance.tsx';
+import { say } from './wording.ts';
 
 /** The stage on a screen that is only a wall: it waits for the warm-up, shows it, and forgets it. */
 export function WallStage() {
@@ -26,10 +27,10 @@ export function WallStage() {
   return (
     <main class="stage">
       <div class="end of-nothing">
-        <p role="status">This screen shows the warm-up as soon as your desk begins one.</p>
-        <p class="quiet">It knows no names, notes nothing, and forgets the warm-up afterwards.</p>
+        <p role="status">{say.wallStage.thisScreenShows}</p>
+        <p class="quiet">{say.wallStage.itKnowsNoNames}</p>
         <button type="button" class="button next" onClick={enterFullScreen}>
-          Fill the screen
+          {say.wallStage.fillTheScreen}
         </button>
       </div>
     </main>
@@ -43,11 +44,11 @@ function Forgot() {
       <div class="end of-nothing">
         <p role="status">
           {forgotten.value === 'removed'
-            ? 'This screen was taken out of the class. Nothing of it is kept here.'
-            : 'The warm-up is over, and this screen has forgotten it.'}
+            ? say.wallStage.thisScreenWasTaken
+            : say.wallStage.theWarmUp}
         </p>
         <a class="button next" href={linkTo('join')}>
-          Show another
+          {say.wallStage.showAnother}
         </a>
       </div>
     </main>
