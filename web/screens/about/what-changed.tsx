@@ -1,16 +1,20 @@
 import changelog from '../../../CHANGELOG.md?raw';
 import { version as built } from '../../../package.json';
 import { parseChanges, spansOf } from './changes.ts';
+import { say } from './wording.ts';
 
 /** The version at work, and what changed with it and with those before, from the changelog. */
 export function WhatChanged() {
   return (
     <>
-      <p>This is version {built}.</p>
+      <p>{say.whatChanged.thisIsVersion(built)}</p>
       {parseChanges(changelog).map(({ version, items }) => (
         <details key={version}>
           <summary>
-            {version === 'Next' ? `New since ${built}` : `What ${version} brought`} ({items.length})
+            {version === 'Next'
+              ? say.whatChanged.newSince(built)
+              : say.whatChanged.whatBrought(version)}{' '}
+            ({items.length})
           </summary>
           <ul class="changes">
             {items.map((item) => (

@@ -5,6 +5,7 @@ import { parseNames } from '../../../core/words/name-sounds.ts';
 import { namesTyped } from '../../state/leftovers.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { addChildren } from './roster-acts.ts';
+import { say } from './wording.ts';
 
 const MOST_AT_ONCE = 200;
 /** So many letters are no list of that many names. */
@@ -35,7 +36,7 @@ export function AddChildren() {
       }}
     >
       <label class="add-names">
-        Add children
+        {say.addChildren.addChildren}
         <textarea
           rows={lines}
           value={text}
@@ -55,9 +56,9 @@ export function AddChildren() {
       </label>
       {groups.length > 0 && (
         <label class="add-to">
-          to
+          {say.addChildren.to}
           <select value={group} onChange={(event) => setChosen(event.currentTarget.value)}>
-            <option value="">no group yet</option>
+            <option value="">{say.addChildren.noGroupYet}</option>
             {groups.map((each) => (
               <option key={each.id} value={each.id}>
                 {nameOfGroup(each, state)}
@@ -71,16 +72,15 @@ export function AddChildren() {
         class={nextIf(names.length > 0)}
         disabled={names.length === 0 || isMany}
       >
-        {names.length > 1 ? `Add ${names.length} children` : 'Add'}
+        {names.length > 1 ? say.addChildren.addSoMany(names.length) : say.addChildren.add}
       </button>
       {isMany && (
         <p class="class-problem" role="alert">
-          These are more names than a class has. Add {MOST_AT_ONCE} at most at a time.
+          {say.addChildren.theseAreMoreNames(MOST_AT_ONCE)}
         </p>
       )}
       <p class="quiet small" id={hint}>
-        First name, nickname or initials. Nothing more is asked. A pasted list is taken whole: one
-        to a line, or with commas.
+        {say.addChildren.firstNameNickname}
       </p>
     </form>
   );

@@ -2,6 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { Progress, useUnderWay } from '../../controls/under-way.tsx';
 import { type Brought, bringIn } from './bring-in.ts';
 import { BroughtIn } from './brought-in.tsx';
+import { say } from './wording.ts';
 
 /** Takes a file in that was saved before, here or on another device. */
 export function BringCopy() {
@@ -43,13 +44,11 @@ export function BringCopy() {
 
   return (
     <div class="safe-copy">
-      <h3>Bring a copy in</h3>
-      <p class="quiet small">
-        What is new in it is added; what is here already stays as it is. Nothing is overwritten.
-      </p>
+      <h3>{say.bringCopy.bringACopyIn}</h3>
+      <p class="quiet small">{say.bringCopy.whatIsNew}</p>
       <p>
         <label class="button">
-          Choose a file
+          {say.bringCopy.chooseAFile}
           <input
             ref={file}
             class="for-ears"
@@ -67,7 +66,7 @@ export function BringCopy() {
           }}
         >
           <label>
-            The file’s passphrase
+            {say.bringCopy.theFilesPassphrase}
             <input
               type="password"
               value={passphrase}
@@ -76,16 +75,16 @@ export function BringCopy() {
             />
           </label>
           <button type="submit" class="button" disabled={busy || passphrase === ''}>
-            Open the file
+            {say.bringCopy.openTheFile}
           </button>
         </form>
       )}
-      <Progress under={under} says="Bringing it in …" />
+      <Progress under={under} says={say.bringCopy.bringingItIn} />
       <div role="status">
         {!busy && outcome && <BroughtIn outcome={outcome} />}
         {!busy && recall && (
           <button type="button" class="button" onClick={recall}>
-            Bring the deleted class back
+            {say.bringCopy.bringTheDeletedClass}
           </button>
         )}
       </div>
@@ -93,5 +92,4 @@ export function BringCopy() {
   );
 }
 
-const unreadable =
-  'The browser could not read this file. Copy it onto this device first, then choose it again.';
+const unreadable = say.bringCopy.theBrowserCouldNot;

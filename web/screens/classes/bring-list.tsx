@@ -6,6 +6,7 @@ import { childrenOf } from '../../../core/log/roster.ts';
 import { classState } from '../../state/open-class.ts';
 import { ListPreview } from './list-preview.tsx';
 import { addChildren } from './roster-acts.ts';
+import { say } from './wording.ts';
 
 /**
  * A class list that was pasted and is not added yet: it stays when she looks at another screen. It may hold
@@ -49,15 +50,11 @@ export function BringList() {
 
   return (
     <details class="bring-list" open={isBegun}>
-      <summary>Bring a class list</summary>
+      <summary>{say.bringList.bringAClassList}</summary>
       <div class="bring-list-in">
-        <p class="quiet small">
-          A column from a spreadsheet, a CSV file, or the users.csv of a OneRoster export. Only
-          first names are taken; nothing else in the list is kept. You see them before they are
-          added.
-        </p>
+        <p class="quiet small">{say.bringList.aColumn}</p>
         <label>
-          Paste the list here
+          {say.bringList.pasteTheListHere}
           <textarea
             rows={4}
             value={text}
@@ -68,7 +65,7 @@ export function BringList() {
         </label>
         <p>
           <label class="button">
-            Choose a list file
+            {say.bringList.chooseAListFile}
             <input
               ref={file}
               class="for-ears"
@@ -85,14 +82,14 @@ export function BringList() {
         )}
         {parsed.columns.length > 1 && (
           <label class="first-names">
-            First names stand in
+            {say.bringList.firstNamesStandIn}
             <select
               value={column}
               onChange={(event) => setColumn(Number(event.currentTarget.value))}
             >
               {parsed.columns.map((example, at) => (
                 <option key={at} value={at}>
-                  column {at + 1}: {example}
+                  {say.bringList.column(at + 1, example)}
                 </option>
               ))}
             </select>
@@ -104,10 +101,7 @@ export function BringList() {
               {saidOf(parsed)}
             </p>
             {isMany ? (
-              <p class="class-problem">
-                These are more than a class. Bring the list of one class, or take out the lines of
-                the others.
-              </p>
+              <p class="class-problem">{say.bringList.theseAreMoreThan}</p>
             ) : (
               <ListPreview
                 key={`${column} ${text}`}
@@ -131,12 +125,9 @@ export function BringList() {
 const LONGEST = 300_000;
 /** More than a year's children of a school for these grades; each is a line to look over. */
 const MOST_LINES = 400;
-const tooLong =
-  'This list is longer than a whole school’s, so it was not read. Bring the list of one class.';
-const zipped =
-  'This file is packed (zip). Open it on your device first, then choose the users.csv inside.';
-const unreadable =
-  'The browser could not read this file. Copy it onto this device first, then choose it again.';
+const tooLong = say.bringList.thisListIsLonger;
+const zipped = say.bringList.thisFileIsPacked;
+const unreadable = say.bringList.theBrowserCouldNot;
 
 /** What was found, and what was left out and why. */
 function saidOf({ format, entries, leftOut, saysRoles }: ParsedRoster): string {
@@ -144,16 +135,22 @@ function saidOf({ format, entries, leftOut, saysRoles }: ParsedRoster): string {
   const count = (many: number, one: string, more: string) => (many === 1 ? one : `${many} ${more}`);
   return [
     entries.length === 0
-      ? 'No name was found yet.'
-      : `Found ${count(entries.length, 'one child', 'children')}.`,
+      ? say.bringList.noNameWasFound
+      : say.bringList.found(count(entries.length, say.bringList.oneChild, say.bringList.children)),
     ...(others > 0
-      ? [`Left out: ${count(others, 'one person', 'people')} not listed as a student.`]
+      ? [
+          say.bringList.leftOutNotListed(
+            count(others, say.bringList.onePerson, say.bringList.people),
+          ),
+        ]
       : []),
     ...(deleted > 0
-      ? [`Left out: ${count(deleted, 'one child', 'children')} marked as to be deleted.`]
+      ? [
+          say.bringList.leftOutMarked(
+            count(deleted, say.bringList.oneChild, say.bringList.children),
+          ),
+        ]
       : []),
-    ...(format === 'oneroster' && !saysRoles
-      ? ['This list does not say who is a student: uncheck the grown-ups.']
-      : []),
+    ...(format === 'oneroster' && !saysRoles ? [say.bringList.thisListDoesNot] : []),
   ].join(' ');
 }

@@ -3,6 +3,7 @@ import { saveText } from '../../device/save-text.ts';
 import { classList, nameOfClass } from '../../state/class-list.ts';
 import { classState, openClass } from '../../state/open-class.ts';
 import type { Brought } from './bring-in.ts';
+import { say } from './wording.ts';
 
 /** Says what a file brought, and keeps aside for her what could not be read. */
 export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
@@ -14,48 +15,48 @@ export function BroughtIn({ outcome }: { readonly outcome: Brought }) {
     outcome;
   const came = classList.value.filter(({ classId }) => classIds.includes(classId));
   return (
-    <section class="brought" aria-label="What was brought in">
+    <section class="brought" aria-label={say.broughtIn.whatWasBroughtIn}>
       <p>
-        <b>{added === 0 ? 'Nothing in it was new.' : `${counted(added)} new.`}</b>{' '}
-        {known > 0 && `${counted(known)} here already.`}
+        <b>{added === 0 ? say.broughtIn.nothingIn : say.broughtIn.new(counted(added))}</b>{' '}
+        {known > 0 && say.broughtIn.hereAlready(counted(known))}
       </p>
-      {erased > 0 && <p>{counted(erased)} about a child deleted here for good, and stayed out.</p>}
+      {erased > 0 && <p>{say.broughtIn.aboutAChildDeleted(counted(erased))}</p>}
       {came.map(({ classId, name }) => (
         <p key={classId}>
           {nameOfClass({ name })}{' '}
           {classId === classState.value.id ? (
-            <span class="quiet">is open now</span>
+            <span class="quiet">{say.broughtIn.isOpenNow}</span>
           ) : (
             <button type="button" class="button" onClick={() => openClass(classId)}>
-              Open it
+              {say.broughtIn.openIt}
             </button>
           )}
         </p>
       ))}
       {notUnderstood > 0 && (
         <p>
-          {counted(notUnderstood)} written by a newer Sweepline.{' '}
-          {notUnderstood === 1 ? 'It is kept, and shows' : 'They are kept, and show'} once this one
-          is up to date.
+          {say.broughtIn.writtenByANewer(
+            counted(notUnderstood),
+            notUnderstood === 1 ? say.broughtIn.itIsKept : say.broughtIn.theyAreKept,
+          )}
         </p>
       )}
       {setRight > 0 && (
         <p>
-          {counted(setRight)} dated far ahead by a clock that was wrong, and{' '}
-          {setRight === 1 ? 'counts' : 'count'} as of today.
+          {say.broughtIn.datedFarAhead(
+            counted(setRight),
+            setRight === 1 ? say.broughtIn.counts : say.broughtIn.count,
+          )}
         </p>
       )}
-      {isWhole === true && <p class="quiet small">The copy is whole: as it was saved.</p>}
-      {isWhole === false && (
-        <p class="class-problem">
-          This copy is not whole: it was cut off or changed since it was saved. What could be read
-          was taken. If you have another copy, bring that in too.
-        </p>
-      )}
+      {isWhole === true && <p class="quiet small">{say.broughtIn.theCopyIsWhole}</p>}
+      {isWhole === false && <p class="class-problem">{say.broughtIn.thisCopyIsNot}</p>}
       {twofold > 0 && (
         <p>
-          {counted(twofold)} here already, and this file tells {twofold === 1 ? 'it' : 'them'}{' '}
-          differently. What was here stands.
+          {say.broughtIn.hereAlreadyAndThisFile(
+            counted(twofold),
+            twofold === 1 ? say.broughtIn.it : say.broughtIn.them,
+          )}
         </p>
       )}
       {damaged.length > 0 && <Damaged lines={damaged} />}
@@ -72,18 +73,21 @@ function Damaged({ lines }: { readonly lines: readonly DamagedLine[] }) {
   return (
     <div class="damaged">
       <p>
-        {lines.length === 1 ? 'One line' : `${lines.length} lines`} of the file could not be read.
-        Everything else was taken.
+        {say.broughtIn.ofTheFileCould(
+          lines.length === 1 ? say.broughtIn.oneLine : say.broughtIn.lines(lines.length),
+        )}
       </p>
       <ol>
         {lines.slice(0, mostShown).map(({ line, text, message }) => (
           <li key={line}>
-            <b>Line {line}</b> {message}
+            <b>{say.broughtIn.line(line)}</b> {message}
             <code>{text.length > 160 ? `${text.slice(0, 160)} …` : text}</code>
           </li>
         ))}
       </ol>
-      {lines.length > mostShown && <p class="quiet">and {lines.length - mostShown} more</p>}
+      {lines.length > mostShown && (
+        <p class="quiet">{say.broughtIn.andMore(lines.length - mostShown)}</p>
+      )}
       <button
         type="button"
         class="button"
@@ -95,12 +99,16 @@ function Damaged({ lines }: { readonly lines: readonly DamagedLine[] }) {
           )
         }
       >
-        Save {lines.length === 1 ? 'this line' : 'these lines'} as a file
+        {say.broughtIn.saveAsAFile(
+          lines.length === 1 ? say.broughtIn.thisLine : say.broughtIn.theseLines,
+        )}
       </button>
     </div>
   );
 }
 
 function counted(entries: number): string {
-  return entries === 1 ? '1 entry was' : `${entries.toLocaleString('en-US')} entries were`;
+  return entries === 1
+    ? say.broughtIn.n1EntryWas
+    : say.broughtIn.entriesWere(entries.toLocaleString('en-US'));
 }

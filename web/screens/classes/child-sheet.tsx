@@ -5,6 +5,7 @@ import { linkToView } from '../../state/known-view.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { NameForm } from './name-form.tsx';
 import { moveChild, removeChild, renameChild, seatBefore, toFocus } from './roster-acts.ts';
+import { say } from './wording.ts';
 
 interface ChildSheetProps {
   readonly child: Child;
@@ -33,11 +34,13 @@ export function ChildSheet({ child, onDone }: ChildSheetProps) {
   return (
     <>
       <p class="sheet-known">
-        <a href={linkToView({ of: 'child', id: child.id, card: null })}>What {child.name} knows</a>
+        <a href={linkToView({ of: 'child', id: child.id, card: null })}>
+          {say.childSheet.whatKnows(child.name)}
+        </a>
       </p>
       {others.length > 0 && (
         <>
-          <h3>Move {child.name} to</h3>
+          <h3>{say.childSheet.moveTo(child.name)}</h3>
           <p class="choices move-to">
             {others.map((group) => (
               <button
@@ -46,7 +49,7 @@ export function ChildSheet({ child, onDone }: ChildSheetProps) {
                 class="choice text"
                 onClick={() => then(() => moveChild(child, group))}
               >
-                {group ? nameOfGroup(group, state) : 'no group'}
+                {group ? nameOfGroup(group, state) : say.childSheet.noGroup}
               </button>
             ))}
           </p>
@@ -60,7 +63,7 @@ export function ChildSheet({ child, onDone }: ChildSheetProps) {
               class="choice text"
               onClick={() => then(() => seatBefore(child, earlier.id))}
             >
-              one seat forward
+              {say.childSheet.oneSeatForward}
             </button>
           )}
           {later && (
@@ -69,15 +72,15 @@ export function ChildSheet({ child, onDone }: ChildSheetProps) {
               class="choice text"
               onClick={() => then(() => seatBefore(later, child.id))}
             >
-              one seat back
+              {say.childSheet.oneSeatBack}
             </button>
           )}
         </p>
       )}
       <NameForm
-        label="First name, nickname or initials"
+        label={say.childSheet.firstNameNickname}
         name={child.name}
-        act="Rename"
+        act={say.childSheet.rename}
         longest={40}
         onName={(name) => then(() => renameChild(child, name))}
       />
@@ -91,7 +94,7 @@ export function ChildSheet({ child, onDone }: ChildSheetProps) {
             removeChild(child);
           }}
         >
-          Take out of the class
+          {say.childSheet.takeOut}
         </button>
       </p>
     </>

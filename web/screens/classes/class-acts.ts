@@ -7,6 +7,7 @@ import { type ListedClass, nameOfClass, refreshClasses } from '../../state/class
 import { openAnother } from '../../state/forget-class.ts';
 import { classState, openClass, record, recordUndoable, store } from '../../state/open-class.ts';
 import { noteUndo } from '../../state/undo.ts';
+import { say } from './wording.ts';
 
 /** Begins a class and opens it. */
 export function addClass(name: string): Promise<void> {
@@ -21,7 +22,7 @@ export function addClass(name: string): Promise<void> {
 /** Names the open class; can be undone. */
 export function renameClass(name: string): void {
   const { id } = classState.peek();
-  recordUndoable(name === '' ? 'The class has no name now.' : `The class is “${name}” now.`, {
+  recordUndoable(name === '' ? say.classActs.theClassHasNo : say.classActs.theClassIsNow(name), {
     kind: 'set',
     body: { of: 'class', id, field: 'name', value: name },
   });
@@ -35,7 +36,7 @@ export function putAway(listed: ListedClass): Promise<void> {
     await recordIn(classId, archiving(classId, true));
     if (wasOpen) await openAnother(classId);
     await refreshClasses();
-    noteUndo(`Archived “${nameOfClass(listed)}”.`, () => bringBack(classId, wasOpen));
+    noteUndo(say.classActs.archived(nameOfClass(listed)), () => bringBack(classId, wasOpen));
   });
 }
 

@@ -4,6 +4,7 @@ import { childrenOf, smallGroups } from '../../../core/log/roster.ts';
 import { classState } from '../../state/open-class.ts';
 import { renameClass, takeOut } from './class-acts.ts';
 import { NameForm } from './name-form.tsx';
+import { say } from './wording.ts';
 
 /** The head of the page: what the class is called, hers to change, and how many are in it. */
 export function ClassName() {
@@ -13,12 +14,12 @@ export function ClassName() {
     <div class="class-head">
       {naming ? (
         <>
-          <h1 class="for-ears">{name || 'Your class'}</h1>
+          <h1 class="for-ears">{name || say.className.yourClass}</h1>
           <NameForm
-            label="What do you call this class?"
+            label={say.className.whatDoYouCall}
             name={name}
-            act="Keep the name"
-            placeholder="Room 4"
+            act={say.className.keepTheName}
+            placeholder={say.className.room4}
             mayBeEmpty
             autofocus
             onName={(next) => {
@@ -30,18 +31,18 @@ export function ClassName() {
         </>
       ) : (
         <div class="class-title">
-          <h1>{name || 'Your class'}</h1>
+          <h1>{name || say.className.yourClass}</h1>
           <button type="button" class="button plain" onClick={() => setNaming(true)}>
-            {name === '' ? 'Give it a name' : 'Rename'}
+            {name === '' ? say.className.giveItAName : say.className.rename}
           </button>
         </div>
       )}
       <p class="quiet">{inFew()}</p>
       {archived && (
         <p class="class-note">
-          This class is in the archive.{' '}
+          {say.className.thisClass}{' '}
           <button type="button" class="button" onClick={() => takeOut(id)}>
-            Take it out again
+            {say.className.takeItOutAgain}
           </button>
         </p>
       )}
@@ -54,9 +55,12 @@ function inFew(): string {
   const children = childrenOf(state, WHOLE_CLASS).length;
   const groups = smallGroups(state).length;
   if (children === 0 && groups === 0) {
-    return 'No children yet, and none are needed to run a warm-up. With names, Sweepline helps you call on everyone in turn and remember who needs what.';
+    return say.className.noChildrenYet;
   }
-  return [counted(children, 'child', 'children'), counted(groups, 'small group', 'small groups')]
+  return [
+    counted(children, say.className.child, say.className.children),
+    counted(groups, say.className.smallGroup, say.className.smallGroups),
+  ]
     .filter((part) => part !== '')
     .join(', ');
 }

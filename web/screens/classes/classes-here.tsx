@@ -4,6 +4,7 @@ import { classState, openClass } from '../../state/open-class.ts';
 import { addClass, putAway, takeOut } from './class-acts.ts';
 import { DeleteClass } from './delete-class.tsx';
 import { NameForm } from './name-form.tsx';
+import { say } from './wording.ts';
 
 /** The classes on this device: to open, to put away and to take out again, and a place to begin another. */
 export function Classes() {
@@ -12,7 +13,7 @@ export function Classes() {
   const away = all.filter(({ archived }) => archived);
   return (
     <section class="class-section" aria-labelledby="classes-title">
-      <h2 id="classes-title">Classes on this device</h2>
+      <h2 id="classes-title">{say.classesHere.classesOnThisDevice}</h2>
       <ul class="class-list">
         {inUse.map((each) => (
           <ClassRow key={each.classId} listed={each} />
@@ -20,7 +21,7 @@ export function Classes() {
       </ul>
       {away.length > 0 && (
         <details class="put-away">
-          <summary>Archive ({away.length})</summary>
+          <summary>{say.classesHere.archive(away.length)}</summary>
           <ul class="class-list">
             {away.map((each) => (
               <AwayRow key={each.classId} listed={each} />
@@ -29,10 +30,10 @@ export function Classes() {
         </details>
       )}
       <NameForm
-        label="Add another class"
+        label={say.classesHere.addAnotherClass}
         name=""
-        act="Add the class"
-        placeholder="Room 5"
+        act={say.classesHere.addTheClass}
+        placeholder={say.classesHere.room5}
         onName={async (name) => {
           await addClass(name);
           scrollTo(0, 0);
@@ -52,27 +53,27 @@ function ClassRow({ listed }: { readonly listed: ListedClass }) {
       </span>
       <span class="class-row-acts">
         {isOpen ? (
-          <span class="quiet small">open now</span>
+          <span class="quiet small">{say.classesHere.openNow}</span>
         ) : (
           <button
             type="button"
             class="button"
-            aria-label={`Open ${name}`}
+            aria-label={say.classesHere.open(name)}
             onClick={async () => {
               await openClass(listed.classId);
               scrollTo(0, 0);
             }}
           >
-            Open
+            {say.classesHere.openAlone}
           </button>
         )}
         <button
           type="button"
           class="button plain"
-          aria-label={`Archive ${name}`}
+          aria-label={say.classesHere.archiveNamed(name)}
           onClick={() => putAway(listed)}
         >
-          Archive
+          {say.classesHere.archiveAlone}
         </button>
       </span>
     </li>
@@ -89,19 +90,19 @@ function AwayRow({ listed }: { readonly listed: ListedClass }) {
         <button
           type="button"
           class="button"
-          aria-label={`Take ${name} out again`}
+          aria-label={say.classesHere.takeOutAgain(name)}
           onClick={() => takeOut(listed.classId)}
         >
-          Take out again
+          {say.classesHere.takeOutAgainAlone}
         </button>
         <button
           type="button"
           class="button plain"
-          aria-label={`Delete ${name} for good`}
+          aria-label={say.classesHere.deleteForGood(name)}
           aria-expanded={deleting}
           onClick={() => setDeleting(!deleting)}
         >
-          Delete for good …
+          {say.classesHere.deleteForGoodAlone}
         </button>
       </span>
       {deleting && <DeleteClass listed={listed} onCancel={() => setDeleting(false)} />}

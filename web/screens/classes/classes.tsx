@@ -9,6 +9,7 @@ import { Classes } from './classes-here.tsx';
 import { Groups } from './groups.tsx';
 import { SafeKeeping } from './safe-keeping.tsx';
 import { TakenOut } from './taken-out.tsx';
+import { say } from './wording.ts';
 
 /** The class: its children and groups first; the other classes and how all is kept safe beside them. */
 export function ClassPage() {
@@ -24,7 +25,7 @@ export function ClassPage() {
         {!hasChildren && <Groups />}
         <TakenOut />
       </div>
-      <aside class="class-keep" aria-label="Classes and copies">
+      <aside class="class-keep" aria-label={say.classes.classesAndCopies}>
         {!isLookedAt.value && <SafeKeeping />}
         <Classes />
       </aside>

@@ -2,13 +2,14 @@ import { useState } from 'preact/hooks';
 import { type ListedClass, nameOfClass } from '../../state/class-list.ts';
 import { PLAIN_COPY, saveCopy } from '../../state/copies.ts';
 import { forgetClass } from '../../state/forget-class.ts';
+import { say } from './wording.ts';
 
 interface DeleteClassProps {
   readonly listed: ListedClass;
   readonly onCancel: () => void;
 }
 
-const word = 'delete';
+const word = say.deleteClass.delete;
 
 /** Asks for a word before a class is deleted for good, and offers a copy first. */
 export function DeleteClass({ listed, onCancel }: DeleteClassProps) {
@@ -22,27 +23,26 @@ export function DeleteClass({ listed, onCancel }: DeleteClassProps) {
         event.preventDefault();
         if (!isSure) return;
         const error = await forgetClass(listed.classId);
-        if (error) setSaid(`It could not be deleted. ${error.message}`);
+        if (error) setSaid(say.deleteClass.itCouldNot(error.message));
       }}
     >
-      <p>
-        Everything in “{nameOfClass(listed)}” goes: its groups, its children, all that was noted.
-        Nobody can bring it back, unless you have a copy.
-      </p>
+      <p>{say.deleteClass.everythingInGoes(nameOfClass(listed))}</p>
       <p>
         <button
           type="button"
           class="button"
           onClick={async () => {
             const outcome = await saveCopy([listed], PLAIN_COPY);
-            setSaid('error' in outcome ? outcome.error.message : `Saved as ${outcome.name}.`);
+            setSaid(
+              'error' in outcome ? outcome.error.message : say.deleteClass.savedAs(outcome.name),
+            );
           }}
         >
-          Save a copy first
+          {say.deleteClass.saveACopyFirst}
         </button>
       </p>
       <label>
-        To delete it, type “{word}”
+        {say.deleteClass.toDeleteItType(word)}
         <input
           type="text"
           value={typed}
@@ -54,10 +54,10 @@ export function DeleteClass({ listed, onCancel }: DeleteClassProps) {
       </label>
       <p class="buttons">
         <button type="submit" class="button stop" disabled={!isSure}>
-          Delete for good
+          {say.deleteClass.deleteForGood}
         </button>
         <button type="button" class="button plain" onClick={onCancel}>
-          Keep it
+          {say.deleteClass.keepIt}
         </button>
       </p>
       <p role="status">{said}</p>

@@ -4,6 +4,7 @@ import type { Child } from '../../../core/log/class-state.ts';
 import { idsToErase } from '../../../core/log/erased.ts';
 import { eraseChild, mayErase } from '../../state/erase-child.ts';
 import { classState, sharedAs } from '../../state/open-class.ts';
+import { say } from './wording.ts';
 
 /** Deletes everything about a child for good, after it was asked once more; nothing where that is not hers to do. */
 export function EraseChild({ child }: { readonly child: Child }) {
@@ -16,10 +17,10 @@ export function EraseChild({ child }: { readonly child: Child }) {
       <button
         type="button"
         class="button plain small"
-        aria-label={`Delete everything about ${name}`}
+        aria-label={say.eraseChild.deleteEverythingAbout(name)}
         onClick={() => setAsking(true)}
       >
-        Delete everything …
+        {say.eraseChild.deleteEverything}
       </button>
     );
   }
@@ -27,29 +28,34 @@ export function EraseChild({ child }: { readonly child: Child }) {
   return (
     <div class="erase-child">
       <p>
-        The name, every mark, check, and paper of {name} go, for good
-        {notes > 0 &&
-          `, and so ${notes === 1 ? 'does one line' : `do ${notes} lines`} you wrote that ${notes === 1 ? 'names' : 'name'} ${name}`}
-        . Nobody can bring them back.
-        {sharedAs.value !== null && ' They leave your other devices and the server, too.'}
+        {say.eraseChild.theNameEveryMark(
+          name,
+          notes > 0 &&
+            say.eraseChild.andSoYouWrote(
+              notes === 1 ? say.eraseChild.doesOneLine : say.eraseChild.doLines(notes),
+              notes === 1 ? say.eraseChild.names : say.eraseChild.name,
+              name,
+            ),
+        )}
+        {sharedAs.value !== null && say.eraseChild.theyLeaveYourOther}
       </p>
-      <p>Copies you saved as files still have them: throw those away yourself.</p>
+      <p>{say.eraseChild.copiesYouSaved}</p>
       <p class="buttons">
         <button
           type="button"
           class="button stop"
           onClick={async () => {
-            setSaid('One moment …');
+            setSaid(say.eraseChild.oneMoment);
             const failed = await eraseChild(child);
             if (failed === null) return;
             const { refusalSaid } = await import('../../wording/sharing-said.ts');
             setSaid('why' in failed ? refusalSaid(failed.why) : failed.message);
           }}
         >
-          Delete {name} for good
+          {say.eraseChild.deleteForGood(name)}
         </button>
         <button type="button" class="button plain" onClick={() => setAsking(false)}>
-          Keep
+          {say.eraseChild.keep}
         </button>
       </p>
       <p role="status">{said}</p>

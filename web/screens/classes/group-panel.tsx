@@ -14,6 +14,7 @@ import { linkTo } from '../../state/route.ts';
 import { ChildChip } from './child-chip.tsx';
 import { NameForm } from './name-form.tsx';
 import { comeBefore, removeGroup, renameGroup } from './roster-acts.ts';
+import { say } from './wording.ts';
 
 /** What the panel of those in no group says of itself as a place to let a name go; others say their group. */
 export const NO_GROUP = '';
@@ -28,7 +29,7 @@ interface GroupPanelProps {
 /** One group: its name, its place, its children. A child can be dropped here. */
 export function GroupPanel({ group, members, isWhole = false }: GroupPanelProps) {
   const state = classState.value;
-  const name = group ? nameOfGroup(group, state) : 'No group';
+  const name = group ? nameOfGroup(group, state) : say.groupPanel.noGroup;
   const atWork = group !== null && groupAtWork.value.id === group.id;
   const place = isWhole ? undefined : (group?.id ?? NO_GROUP);
   const now = dragged.value;
@@ -50,7 +51,7 @@ export function GroupPanel({ group, members, isWhole = false }: GroupPanelProps)
           <a
             class="group-place"
             href={linkTo('learned')}
-            aria-label={`${name}: ${placeOf(group)}. Turn to this group and see what was learned.`}
+            aria-label={say.groupPanel.turnToThisGroup(name, placeOf(group))}
             onClick={() => chooseGroup(group.id)}
           >
             {placeOf(group)}
@@ -59,7 +60,7 @@ export function GroupPanel({ group, members, isWhole = false }: GroupPanelProps)
         {group && <Turn group={group} name={name} atWork={atWork} />}
       </header>
       {members.length > 0 && (
-        <ul class="child-chips" aria-label="Children">
+        <ul class="child-chips" aria-label={say.groupPanel.children}>
           {members.map((each) => (
             <li key={each.id}>
               <ChildChip child={each} />
@@ -69,19 +70,17 @@ export function GroupPanel({ group, members, isWhole = false }: GroupPanelProps)
       )}
       {members.length === 0 && !isWhole && (
         <p class="quiet small">
-          {group
-            ? 'Nobody yet. Drag a name here, or tap a name to move it.'
-            : 'Everyone is in a group.'}
+          {group ? say.groupPanel.nobodyYetDrag : say.groupPanel.everyoneIs}
         </p>
       )}
       {group && (members.length > 0 || isWhole) && (
         <a
           class="group-known small"
           href={linkTo('known')}
-          aria-label={`What ${isWhole ? 'the whole class' : name} knows`}
+          aria-label={say.groupPanel.whatKnows(isWhole ? say.groupPanel.theWholeClass : name)}
           onClick={() => chooseGroup(group.id)}
         >
-          What they know
+          {say.groupPanel.whatTheyKnow}
         </a>
       )}
       {group && group.id !== WHOLE_CLASS && (
@@ -100,15 +99,15 @@ function Turn({
   readonly name: string;
   readonly atWork: boolean;
 }) {
-  if (atWork) return <p class="group-turn small">at work now</p>;
+  if (atWork) return <p class="group-turn small">{say.groupPanel.atWorkNow}</p>;
   return (
     <button
       type="button"
       class="button plain group-turn"
-      aria-label={`Work with ${name}`}
+      aria-label={say.groupPanel.workWith(name)}
       onClick={() => chooseGroup(group.id)}
     >
-      Work with them
+      {say.groupPanel.workWithThem}
     </button>
   );
 }
@@ -132,18 +131,18 @@ function Change({
       <button
         type="button"
         class="button plain group-change"
-        aria-label={`Rename or remove ${name}`}
+        aria-label={say.groupPanel.renameOrRemove(name)}
         aria-haspopup="dialog"
         onClick={(event) => setAnchor(event.currentTarget)}
       >
-        Rename or remove
+        {say.groupPanel.renameOrRemoveAlone}
       </button>
       {anchor && (
         <Popover anchor={anchor} title={name} onClose={close}>
           <NameForm
-            label="The group’s name"
+            label={say.groupPanel.theGroupsName}
             name={group.name}
-            act="Rename"
+            act={say.groupPanel.rename}
             mayBeEmpty
             autofocus
             onName={(next) => {
@@ -159,12 +158,12 @@ function Change({
                 class="choice text"
                 onClick={() => comeBefore(group, earlier.id)}
               >
-                earlier in the day
+                {say.groupPanel.earlierInTheDay}
               </button>
             )}
             {later && (
               <button type="button" class="choice text" onClick={() => comeBefore(later, group.id)}>
-                later in the day
+                {say.groupPanel.laterInTheDay}
               </button>
             )}
           </p>
@@ -177,9 +176,9 @@ function Change({
                 close();
               }}
             >
-              Remove the group
+              {say.groupPanel.removeTheGroup}
             </button>
-            <span class="quiet small">{removing(count)} What was noted is kept.</span>
+            <span class="quiet small">{say.groupPanel.whatWasNoted(removing(count))}</span>
           </p>
         </Popover>
       )}
@@ -188,8 +187,6 @@ function Change({
 }
 
 function removing(count: number): string {
-  if (count === 0) return 'Nobody is in it.';
-  return count === 1
-    ? 'Its one child will be in no group.'
-    : `Its ${count} children will be in no group.`;
+  if (count === 0) return say.groupPanel.nobodyIsInIt;
+  return count === 1 ? say.groupPanel.itsOneChildWill : say.groupPanel.itsChildrenWill(count);
 }

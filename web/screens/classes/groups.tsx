@@ -10,6 +10,7 @@ import { seatOf } from './child-chip.tsx';
 import { GroupPanel, NO_GROUP } from './group-panel.tsx';
 import { NameForm } from './name-form.tsx';
 import { addGroup, moveChild, orderNamesBy, seatBefore } from './roster-acts.ts';
+import { say } from './wording.ts';
 
 /** The whole class and its small groups, each with its place and its children. */
 export function Groups() {
@@ -32,7 +33,7 @@ export function Groups() {
   return (
     <section ref={root} class="groups" aria-labelledby="groups-title">
       <h2 id="groups-title" class="for-ears">
-        Groups
+        {say.groups.groups}
       </h2>
       {all.length > 1 && <Order />}
       <SharedNames names={sharedNames(all)} />
@@ -47,16 +48,14 @@ export function Groups() {
       )}
       <div class="add-group">
         <NameForm
-          label="Add a small group"
+          label={say.groups.addASmallGroup}
           name=""
-          act="Add the group"
-          placeholder="Willow"
+          act={say.groups.addTheGroup}
+          placeholder={say.groups.willow}
           mayBeEmpty
           onName={addGroup}
         />
-        <p class="quiet small">
-          It begins where the whole class stands and goes its own way from there.
-        </p>
+        <p class="quiet small">{say.groups.itBeginsWhere}</p>
       </div>
     </section>
   );
@@ -68,22 +67,17 @@ function Order() {
   return (
     <p class="name-order">
       <label>
-        Names in order{' '}
+        {say.groups.namesInOrder}{' '}
         <select
           value={namesBy}
           onChange={({ currentTarget }) => orderNamesBy(currentTarget.value as NameOrder)}
         >
-          <option value="name">by the alphabet</option>
-          <option value="seat">by seat</option>
-          <option value="typed">as you typed them</option>
+          <option value="name">{say.groups.byTheAlphabet}</option>
+          <option value="seat">{say.groups.bySeat}</option>
+          <option value="typed">{say.groups.asYouTypedThem}</option>
         </select>
       </label>
-      {namesBy === 'seat' && (
-        <span class="quiet small">
-          {' '}
-          Drag a name onto the one it sits before, or tap it and say so.
-        </span>
-      )}
+      {namesBy === 'seat' && <span class="quiet small"> {say.groups.dragANameOnto}</span>}
     </p>
   );
 }
@@ -93,8 +87,7 @@ function SharedNames({ names }: { readonly names: readonly string[] }) {
     <div role="status">
       {names.map((name) => (
         <p key={name} class="class-note">
-          Two children here are called {name}. Add a letter to one of them, such as {name} B, so
-          that you can tell them apart.
+          {say.groups.twoChildrenHere(name)}
         </p>
       ))}
     </div>

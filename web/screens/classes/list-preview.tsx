@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { RosterLine, RosterProblem } from '../../../core/log/parse-roster.ts';
+import { say } from './wording.ts';
 
 interface ListPreviewProps {
   readonly lines: readonly RosterLine[];
@@ -40,7 +41,7 @@ export function ListPreview({ lines, problems, onAdd, onCancel }: ListPreviewPro
             <input
               type="checkbox"
               checked={isWanted}
-              aria-label={`Add ${name || `line ${line}`}`}
+              aria-label={say.listPreview.add(name || say.listPreview.line(line))}
               onChange={(event) => put(at, { isWanted: event.currentTarget.checked })}
             />
             <input
@@ -49,7 +50,7 @@ export function ListPreview({ lines, problems, onAdd, onCancel }: ListPreviewPro
               maxLength={40}
               autocomplete="off"
               spellcheck={false}
-              aria-label={`Name in line ${line}`}
+              aria-label={say.listPreview.nameInLine(line)}
               onInput={(event) => {
                 const next = event.currentTarget.value;
                 put(at, { name: next, isWanted: isWanted || name === '' });
@@ -61,10 +62,12 @@ export function ListPreview({ lines, problems, onAdd, onCancel }: ListPreviewPro
       </ol>
       <p class="list-acts">
         <button type="submit" class="button next" disabled={names.length === 0}>
-          {names.length === 1 ? 'Add one child' : `Add ${names.length} children`}
+          {names.length === 1
+            ? say.listPreview.addOneChild
+            : say.listPreview.addChildren(names.length)}
         </button>
         <button type="button" class="button plain" onClick={onCancel}>
-          Leave it
+          {say.listPreview.leaveIt}
         </button>
       </p>
     </form>
@@ -79,13 +82,13 @@ function rowsFrom(
     line,
     name,
     isWanted: !there,
-    said: there ? 'in the class already' : '',
+    said: there ? say.listPreview.inTheClassAlready : '',
   }));
   const unread = problems.map(({ line, text, message }) => ({
     line,
     name: '',
     isWanted: false,
-    said: `Line ${line}: ${message} It says ${text.trim()}. Write the name here, or pass over it.`,
+    said: say.listPreview.lineItSaysWrite(line, message, text.trim()),
   }));
   return [...read, ...unread].sort((one, other) => one.line - other.line);
 }

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { say } from './wording.ts';
 
 interface NameFormProps {
   readonly label: string;
@@ -65,7 +66,7 @@ export function NameForm({
       </button>
       {onCancel && (
         <button type="button" class="button plain" onClick={onCancel}>
-          Cancel
+          {say.nameForm.cancel}
         </button>
       )}
     </form>

@@ -8,6 +8,7 @@ import { groupBegun, groupRemoved } from '../../../core/log/roster-changes.ts';
 import { newId } from '../../device/log/ids.ts';
 import { classState, nameOfGroup, recordUndoable } from '../../state/open-class.ts';
 import { askToKeep } from './kept-for-good.ts';
+import { say } from './wording.ts';
 
 /** The child whose name takes the focus when it is next shown, so that a move does not lose it. */
 export const toFocus = signal<string | null>(null);
@@ -25,7 +26,9 @@ export function addChildren(names: readonly string[], group: GroupId | null): vo
   if (specs.length === 0) return;
   const [only] = names;
   recordUndoable(
-    names.length === 1 ? `Added ${only}.` : `Added ${names.length} children.`,
+    names.length === 1
+      ? say.rosterActs.added(only ?? '')
+      : say.rosterActs.addedChildren(names.length),
     ...specs,
   );
   if (isFirst) void askToKeep();
@@ -34,22 +37,25 @@ export function addChildren(names: readonly string[], group: GroupId | null): vo
 /** Gives a child another name; can be undone. */
 export function renameChild({ id, name: before }: Child, name: string): void {
   if (name === '' || name === before) return;
-  recordUndoable(`${before} is ${name} now.`, set({ of: 'child', id, field: 'name', value: name }));
+  recordUndoable(
+    say.rosterActs.isNow(before, name),
+    set({ of: 'child', id, field: 'name', value: name }),
+  );
 }
 
 /** Moves a child to a small group, or to none; all that was noted of it goes along. Can be undone. */
 export function moveChild({ id, name, group: before }: Child, group: Group | null): void {
   if ((group?.id ?? null) === before) return;
   const said = group
-    ? `${name} is in ${nameOfGroup(group, classState.peek())} now.`
-    : `${name} is in no group now.`;
+    ? say.rosterActs.isInNow(name, nameOfGroup(group, classState.peek()))
+    : say.rosterActs.isInNoGroup(name);
   recordUndoable(said, set({ of: 'child', id, field: 'group', value: group?.id ?? null }));
 }
 
 const orderNames: Readonly<Record<NameOrder, string>> = {
-  name: 'Names go by the alphabet now.',
-  seat: 'Names go by seat now.',
-  typed: 'Names go as they were typed now.',
+  name: say.rosterActs.namesGo,
+  seat: say.rosterActs.namesGoBySeat,
+  typed: say.rosterActs.namesGoAsThey,
 };
 
 /** Orders the names of the class, everywhere; can be undone. */
@@ -61,21 +67,21 @@ export function orderNamesBy(value: NameOrder): void {
 /** Seats a child before another one, or last; can be undone. */
 export function seatBefore({ id, name }: Child, before: ChildId | null): void {
   const specs = childMovedBefore(childrenOf(classState.peek(), WHOLE_CLASS), id, before);
-  if (specs.length > 0) recordUndoable(`${name} has a new seat.`, ...specs);
+  if (specs.length > 0) recordUndoable(say.rosterActs.hasANewSeat(name), ...specs);
 }
 
 /** Puts a group before another one in the order of the day, or last; can be undone. */
 export function comeBefore(group: Group, before: GroupId | null): void {
   const state = classState.peek();
   const specs = groupMovedBefore(smallGroups(state), group.id, before);
-  const said = `${nameOfGroup(group, state)} has a new place in the day.`;
+  const said = say.rosterActs.hasANewPlace(nameOfGroup(group, state));
   if (specs.length > 0) recordUndoable(said, ...specs);
 }
 
 /** Takes a child out of the class; can be undone, and what was noted is kept. */
 export function removeChild({ id, name }: Child): void {
   recordUndoable(
-    `${name} is out of the class. What was noted is kept.`,
+    say.rosterActs.isOut(name),
     set({ of: 'child', id, field: 'removed', value: true }),
   );
 }
@@ -83,7 +89,7 @@ export function removeChild({ id, name }: Child): void {
 /** Has a child back who was taken out; can be undone. */
 export function bringBack({ id, name }: Child): void {
   recordUndoable(
-    `${name} is in the class again.`,
+    say.rosterActs.isInTheClass(name),
     set({ of: 'child', id, field: 'removed', value: false }),
   );
 }
@@ -91,8 +97,8 @@ export function bringBack({ id, name }: Child): void {
 /** Begins a small group where the whole class stands; can be undone. */
 export function addGroup(name: string): void {
   const state = classState.peek();
-  const said = name === '' ? `Group ${smallGroups(state).length + 1}` : name;
-  recordUndoable(`Added ${said}.`, ...groupBegun(state, groupId(newId()), name));
+  const said = name === '' ? say.rosterActs.group(smallGroups(state).length + 1) : name;
+  recordUndoable(say.rosterActs.addedGroup(said), ...groupBegun(state, groupId(newId()), name));
 }
 
 /** Gives a group another name; can be undone. */
@@ -100,7 +106,7 @@ export function renameGroup(group: Group, name: string): void {
   if (name === group.name) return;
   const before = nameOfGroup(group, classState.peek());
   recordUndoable(
-    name === '' ? `${before} has no name now.` : `${before} is ${name} now.`,
+    name === '' ? say.rosterActs.hasNoNameNow(before) : say.rosterActs.isNow(before, name),
     set({ of: 'group', id: group.id, field: 'name', value: name }),
   );
 }
@@ -109,7 +115,7 @@ export function renameGroup(group: Group, name: string): void {
 export function removeGroup(group: Group): void {
   const state = classState.peek();
   recordUndoable(
-    `${nameOfGroup(group, state)} is no longer a group.`,
+    say.rosterActs.isNoLonger(nameOfGroup(group, state)),
     ...groupRemoved(state, group.id),
   );
 }

@@ -8,6 +8,7 @@ import { BringCopy } from './bring-copy.tsx';
 import { askToKeep, keptForGood, lookWhetherKept } from './kept-for-good.ts';
 import { SaveCopy } from './save-copy.tsx';
 import { SetAside } from './set-aside.tsx';
+import { say } from './wording.ts';
 
 /** Where everything is kept, whether for good, and copies: out to a file and in from one. */
 export function SafeKeeping() {
@@ -16,25 +17,27 @@ export function SafeKeeping() {
   const copied = lastCopyOf(classState.value.id);
   return (
     <section class="class-section" aria-labelledby="safe-title">
-      <h2 id="safe-title">Keep it safe</h2>
+      <h2 id="safe-title">{say.safeKeeping.keepItSafe}</h2>
       <div class="safe-where">
         <p>
           {sharedAs.value === null
-            ? 'Everything you enter is kept in this browser on this device alone, and goes nowhere by itself.'
-            : 'Everything you enter is kept in this browser, and sealed with the devices you let in.'}{' '}
+            ? say.safeKeeping.everythingYouEnter
+            : say.safeKeeping.everythingYouEnterIsKept}{' '}
           <span aria-live="polite">{saidOfKeeping[kept]}</span>
         </p>
         {kept !== 'granted' && (
           <button type="button" class="button" onClick={askToKeep}>
-            Ask the browser to keep it for good
+            {say.safeKeeping.askTheBrowser}
           </button>
         )}
       </div>
       <p>
         <a href={linkTo('share')}>
-          {sharedAs.value === null ? 'Share this class between devices' : 'Devices and people'}
+          {sharedAs.value === null
+            ? say.safeKeeping.shareThisClassBetween
+            : say.safeKeeping.devicesAndPeople}
         </a>{' '}
-        · <a href={linkTo('join')}>Join a class from another device</a>
+        · <a href={linkTo('join')}>{say.safeKeeping.joinAClass}</a>
       </p>
       {copied !== null && <p class="quiet">{copyAgeSaid(copied, today())}</p>}
       <div class="safe-copies">
@@ -42,18 +45,14 @@ export function SafeKeeping() {
         <BringCopy />
       </div>
       <SetAside />
-      <p class="quiet small">
-        What you may keep and share about children is for your school’s rules and laws such as
-        FERPA, COPPA or the GDPR to say; if in doubt, ask whoever looks after them at your school.
-      </p>
+      <p class="quiet small">{say.safeKeeping.whatYouMayKeep}</p>
     </section>
   );
 }
 
 const saidOfKeeping: Readonly<Record<typeof keptForGood.value, string>> = {
-  granted: 'The browser has promised to keep it until someone clears it by hand.',
-  denied:
-    'The browser does not promise to keep it: it may clear it when the device runs short of room. Save a copy now and then.',
-  unknown: 'The browser cannot say whether it keeps it for good. Save a copy now and then.',
-  'not-asked': 'The browser may clear it when the device runs short of room.',
+  granted: say.safeKeeping.theBrowserHasPromised,
+  denied: say.safeKeeping.theBrowserDoesNot,
+  unknown: say.safeKeeping.theBrowserCannotSay,
+  'not-asked': say.safeKeeping.theBrowserMayClear,
 };

@@ -3,6 +3,7 @@ import { Progress, useUnderWay } from '../../controls/under-way.tsx';
 import { classList } from '../../state/class-list.ts';
 import { type Saved, saveCopy } from '../../state/copies.ts';
 import { classState } from '../../state/open-class.ts';
+import { say } from './wording.ts';
 
 /** Saves this class or all of them as one file, with a passphrase if she likes. */
 export function SaveCopy() {
@@ -33,34 +34,30 @@ export function SaveCopy() {
       setSaid(outcome.error.message);
       return;
     }
-    setSaid(
-      `Read back and compared: everything is in it. Saved as ${outcome.name}, where your browser puts files. Move it to a place your school trusts.`,
-    );
+    setSaid(say.saveCopy.readBackAndCompared(outcome.name));
     setPassphrase('');
     setAgain('');
   };
   return (
     <form
       class="safe-copy"
-      aria-label="Save a copy"
+      aria-label={say.saveCopy.saveACopy}
       onSubmit={(event) => {
         event.preventDefault();
         if (isReady) void save();
       }}
     >
-      <h3>Save a copy</h3>
-      <p class="quiet small">
-        One file with everything in it, for another device or for a bad day.
-      </p>
+      <h3>{say.saveCopy.saveACopy}</h3>
+      <p class="quiet small">{say.saveCopy.oneFileWithEverything}</p>
       {list.length > 1 && (
         <div>
           <label class="option">
             <input type="radio" name="what" checked={!all} onChange={() => setAll(false)} />
-            <span>this class</span>
+            <span>{say.saveCopy.thisClass}</span>
           </label>
           <label class="option">
             <input type="radio" name="what" checked={all} onChange={() => setAll(true)} />
-            <span>all {list.length} classes on this device</span>
+            <span>{say.saveCopy.allClasses(list.length)}</span>
           </label>
         </div>
       )}
@@ -71,9 +68,7 @@ export function SaveCopy() {
           onChange={(event) => setNamed(event.currentTarget.checked)}
         />
         <span>
-          {chosen.length > 1
-            ? 'Say in the file’s name that it holds all classes'
-            : 'Put the class’s name in the file’s name'}
+          {chosen.length > 1 ? say.saveCopy.sayInTheFiles : say.saveCopy.putTheClasssName}
         </span>
       </label>
       <label class="option">
@@ -82,28 +77,25 @@ export function SaveCopy() {
           checked={locked}
           onChange={(event) => setLocked(event.currentTarget.checked)}
         />
-        <span>Lock it with a passphrase</span>
+        <span>{say.saveCopy.lockIt}</span>
       </label>
       {locked && (
         <>
-          <p class="class-note">
-            Whoever has the file needs the passphrase to open it. Nobody can recover it, so keep it
-            where you will find it.
-          </p>
-          <Secret label="Passphrase" value={passphrase} onValue={setPassphrase} />
+          <p class="class-note">{say.saveCopy.whoeverHasTheFile}</p>
+          <Secret label={say.saveCopy.passphrase} value={passphrase} onValue={setPassphrase} />
           {passphrase !== '' && <p class="small">{strengthOf(passphrase)}</p>}
-          <Secret label="The same again" value={again} onValue={setAgain} />
+          <Secret label={say.saveCopy.theSameAgain} value={again} onValue={setAgain} />
         </>
       )}
       <p>
         <button type="submit" class="button" disabled={!isReady}>
-          Save a copy
+          {say.saveCopy.saveACopy}
         </button>
       </p>
-      <Progress under={under} says="Saving and comparing …" />
+      <Progress under={under} says={say.saveCopy.savingAndComparing} />
       <p role="status" class="small">
-        {differs ? 'The two are not the same yet.' : said}
-        {list.length === 0 && 'There is nothing to save yet.'}
+        {differs ? say.saveCopy.theTwoAreNot : said}
+        {list.length === 0 && say.saveCopy.thereIsNothing}
       </p>
     </form>
   );
@@ -115,9 +107,9 @@ const LEAST = 10;
 /** How long it would hold, said by its length, which counts most (NIST SP 800-63B, 5.1.1). */
 function strengthOf(passphrase: string): string {
   if (passphrase.length < LEAST) {
-    return `Too short yet: take ${LEAST} letters or more, best three or four words.`;
+    return say.saveCopy.tooShortYetTake(LEAST);
   }
-  return passphrase.length < 16 ? 'Fair. One more word makes it strong.' : 'Strong.';
+  return passphrase.length < 16 ? say.saveCopy.fairOneMoreWord : say.saveCopy.strong;
 }
 
 function Secret({

@@ -8,6 +8,7 @@ import {
   setAside,
   throwSetAsideAway,
 } from '../../state/set-aside.ts';
+import { say } from './wording.ts';
 
 /** What could not be read and was set aside, with its reason; nothing while there is none. */
 export function SetAside() {
@@ -19,12 +20,12 @@ export function SetAside() {
   const throwAway = async () => {
     const isDone = await throwSetAsideAway();
     setAsks(false);
-    setSaid(isDone ? '' : 'That did not work. Close all other windows of Sweepline and try again.');
+    setSaid(isDone ? '' : say.setAside.thatDidNotWork);
   };
   if (pieces.length === 0) return null;
   return (
     <section class="class-note set-aside" aria-labelledby="aside-title">
-      <h3 id="aside-title">Set aside</h3>
+      <h3 id="aside-title">{say.setAside.setAside}</h3>
       <ul>
         {REASONS.map(({ reason, one, more, why }) => {
           const { length } = pieces.filter((piece) => piece.reason === reason);
@@ -38,27 +39,25 @@ export function SetAside() {
       </ul>
       <p class="buttons">
         <button type="button" class="button" onClick={saveAside}>
-          Save what was set aside
+          {say.setAside.saveWhatWasSet}
         </button>
         {asks ? (
           <>
             <button type="button" class="button stop" onClick={throwAway}>
-              Throw it away for good
+              {say.setAside.throwItAway}
             </button>
             <button type="button" class="button plain" onClick={() => setAsks(false)}>
-              Keep it
+              {say.setAside.keepIt}
             </button>
           </>
         ) : (
           <button type="button" class="button plain" onClick={() => setAsks(true)}>
-            Throw it away
+            {say.setAside.throwAway}
           </button>
         )}
       </p>
       <p role="status" class="small">
-        {asks
-          ? 'If entries of your class are missing, save it first: someone may be able to read it.'
-          : said}
+        {asks ? say.setAside.ifEntries : said}
       </p>
     </section>
   );
@@ -74,38 +73,38 @@ interface Reason {
 const REASONS: readonly Reason[] = [
   {
     reason: 'entry',
-    one: 'One entry',
-    more: 'entries',
-    why: 'of a class could not be read: damaged where the browser keeps it. Everything else was kept.',
+    one: say.setAside.oneEntry,
+    more: say.setAside.entries,
+    why: say.setAside.ofAClassCould,
   },
   {
     reason: 'page',
-    one: 'One page',
-    more: 'pages',
-    why: 'of a class’s record, up to a thousand entries each, could not be read: damaged where the browser keeps it. What could be read of it was kept, and what the second copy had came back.',
+    one: say.setAside.onePage,
+    more: say.setAside.pages,
+    why: say.setAside.ofAClasssRecord,
   },
   {
     reason: 'sheet',
-    one: 'One page',
-    more: 'pages',
-    why: 'of the second copy could not be read, and was written again from the first.',
+    one: say.setAside.onePage,
+    more: say.setAside.pages,
+    why: say.setAside.ofTheSecondCopy,
   },
   {
     reason: 'remembered',
-    one: 'One thing',
-    more: 'things',
-    why: 'this browser remembers for you, such as an order or a list you typed, could not be read. That began afresh.',
+    one: say.setAside.oneThing,
+    more: say.setAside.things,
+    why: say.setAside.thisBrowserRemembers,
   },
   {
     reason: 'as-text',
-    one: 'One entry',
-    more: 'entries',
-    why: 'could not be kept with the others of a class, and is kept here as text.',
+    one: say.setAside.oneEntry,
+    more: say.setAside.entries,
+    why: say.setAside.couldNotBeKept,
   },
   {
     reason: 'unkeepable',
-    one: 'One entry',
-    more: 'entries',
-    why: 'cannot be kept by this browser. Save it before you close this window.',
+    one: say.setAside.oneEntry,
+    more: say.setAside.entries,
+    why: say.setAside.cannotBeKept,
   },
 ];

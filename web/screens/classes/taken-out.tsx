@@ -2,6 +2,7 @@ import type { Child } from '../../../core/log/class-state.ts';
 import { classState } from '../../state/open-class.ts';
 import { EraseChild } from './erase-child.tsx';
 import { bringBack } from './roster-acts.ts';
+import { say } from './wording.ts';
 
 /** The children who were taken out of the class: each can come back, or everything about it be deleted. */
 export function TakenOut() {
@@ -10,7 +11,9 @@ export function TakenOut() {
   return (
     <details class="taken-out-children">
       <summary>
-        Taken out of the class: {out.length === 1 ? 'one child' : `${out.length} children`}
+        {say.takenOut.takenOut(
+          out.length === 1 ? say.takenOut.oneChild : say.takenOut.children(out.length),
+        )}
       </summary>
       <ul>
         {out.map((child) => (
@@ -28,10 +31,10 @@ function Out({ child }: { readonly child: Child }) {
       <button
         type="button"
         class="button small"
-        aria-label={`Bring ${child.name} back`}
+        aria-label={say.takenOut.bringBack(child.name)}
         onClick={() => bringBack(child)}
       >
-        Bring back
+        {say.takenOut.bringBackAlone}
       </button>
       <EraseChild child={child} />
     </li>

@@ -10,6 +10,7 @@ import { Picture } from './picture.tsx';
 import { TopicText } from './topic-text.tsx';
 import { Walk } from './walk.tsx';
 import { WordList } from './word-list.tsx';
+import { say } from './wording.ts';
 
 /** All help on one page: searched by words, printed as one guide. */
 export function HelpPage() {
@@ -19,35 +20,33 @@ export function HelpPage() {
   const isAll = sought.trim() === '';
   return (
     <article class="help">
-      <h1>Help</h1>
+      <h1>{say.help.help}</h1>
       <div class="help-tools">
         <label>
-          Look for
+          {say.help.lookFor}
           <input
             type="search"
             value={sought}
-            placeholder="nonsense words"
+            placeholder={say.help.nonsenseWords}
             autocomplete="off"
             onInput={(event) => setSought(event.currentTarget.value)}
           />
         </label>
         <a class="button next" href={linkTo('learned')} onClick={beginFirstRun}>
-          Show me: two minutes
+          {say.help.showMeTwoMinutes}
         </a>
         <button type="button" class="button" onClick={() => print()}>
-          Print the guide
+          {say.help.printTheGuide}
         </button>
       </div>
       <p class="quiet small" role="status">
-        {isAll
-          ? 'On any page, press ? for the help on that page. All of it works without a network.'
-          : foundSaid(topics.length, words.length)}
+        {isAll ? say.help.onAnyPagePress : foundSaid(topics.length, words.length)}
       </p>
       {isAll && (
         <>
-          <nav class="help-contents" aria-label="Contents">
+          <nav class="help-contents" aria-label={say.help.contents}>
             <a href={`#${anchorOf('walk')}`} onClick={(event) => jump(event, 'walk')}>
-              Your first hour
+              {say.help.yourFirstHour}
             </a>
             {TOPICS.map(({ screen }) => (
               <a
@@ -59,11 +58,11 @@ export function HelpPage() {
               </a>
             ))}
             <a href={`#${anchorOf('words')}`} onClick={(event) => jump(event, 'words')}>
-              Words
+              {say.help.words}
             </a>
           </nav>
           <section id={anchorOf('walk')} class="help-topic" tabIndex={-1}>
-            <h2>Your first hour</h2>
+            <h2>{say.help.yourFirstHour}</h2>
             <Walk />
           </section>
         </>
@@ -79,7 +78,7 @@ export function HelpPage() {
       ))}
       {words.length > 0 && (
         <section id={anchorOf('words')} class="help-topic" tabIndex={-1}>
-          <h2>Words</h2>
+          <h2>{say.help.words}</h2>
           <WordList words={isAll ? WORDS : words} />
         </section>
       )}
@@ -88,12 +87,12 @@ export function HelpPage() {
 }
 
 function foundSaid(pages: number, words: number): string {
-  if (pages + words === 0) return 'Nothing has all of these words. Try fewer, or a part of one.';
+  if (pages + words === 0) return say.help.nothingHasAll;
   const said = [
-    ...(pages > 0 ? [`${pages} ${pages === 1 ? 'page' : 'pages'}`] : []),
-    ...(words > 0 ? [`${words} ${words === 1 ? 'word' : 'words'}`] : []),
+    ...(pages > 0 ? [`${pages} ${pages === 1 ? say.help.page : say.help.pages}`] : []),
+    ...(words > 0 ? [`${words} ${words === 1 ? say.help.word : say.help.wordsFound}`] : []),
   ];
-  return said.join(' and ');
+  return said.join(say.help.and);
 }
 
 function anchorOf(part: Screen | 'walk' | 'words'): string {

@@ -5,6 +5,7 @@ import { factsOf, type Screen } from '../../state/screens.ts';
 import { TOPICS } from '../../wording/help/topics.ts';
 import { TopicText } from './topic-text.tsx';
 import { WordList } from './word-list.tsx';
+import { say } from './wording.ts';
 
 /** The help on the screen that is shown, over it, so that nothing of her work is left. */
 export function HelpPanel({
@@ -31,20 +32,20 @@ export function HelpPanel({
           <TopicText topic={topic} />
           {topic.words.length > 0 && (
             <>
-              <h3>Words you meet here</h3>
+              <h3>{say.panel.wordsYouMeetHere}</h3>
               <WordList words={topic.words} />
             </>
           )}
         </>
       ) : (
-        <p>Nothing needs explaining here.</p>
+        <p>{say.panel.nothingNeedsExplainingHere}</p>
       )}
       <p class="help-panel-ways">
         <button type="button" class="button next" onClick={() => sheet.current?.close()}>
-          Close
+          {say.panel.close}
         </button>
         <a class="button" href={linkTo('help')} onClick={() => sheet.current?.close()}>
-          All help
+          {say.panel.allHelp}
         </a>
       </p>
     </dialog>

@@ -1,4 +1,5 @@
 import { factsOf, type Screen } from '../../state/screens.ts';
+import { say } from './wording.ts';
 
 const files = import.meta.glob<string>('./pictures/*.webp', {
   eager: true,
@@ -16,7 +17,7 @@ export function Picture({ of: screen }: { readonly of: Screen }) {
       src={file}
       width={683}
       height={384}
-      alt={`“${factsOf(screen).title}” with a sample class`}
+      alt={say.picture.withASampleClass(factsOf(screen).title)}
     />
   );
 }

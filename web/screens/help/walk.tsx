@@ -1,14 +1,12 @@
 import { WALK } from '../../wording/help/walk.ts';
 import { Said } from './topic-text.tsx';
+import { say } from './wording.ts';
 
 /** The way of a newcomer, choice by choice. */
 export function Walk() {
   return (
     <>
-      <p>
-        From the first visit to a page for a family: these choices, and no others, are needed. Leave
-        out what you do not want.
-      </p>
+      <p>{say.walk.fromTheFirstVisit}</p>
       <ol class="help-walk">
         {WALK.map(({ goal, choices }) => (
           <li key={goal}>

@@ -1,4 +1,5 @@
 import { meaningOf, type Word } from '../../wording/help/glossary.ts';
+import { say } from './wording.ts';
 
 /** Words with what each means. */
 export function WordList({ words }: { readonly words: readonly Word[] }) {
@@ -8,7 +9,9 @@ export function WordList({ words }: { readonly words: readonly Word[] }) {
         <div key={word}>
           <dt>
             {word}
-            {meaningOf(word).ours && <span class="quiet small help-ours"> (our word)</span>}
+            {meaningOf(word).ours && (
+              <span class="quiet small help-ours"> {say.wordList.ourWord}</span>
+            )}
           </dt>
           <dd>{meaningOf(word).means}</dd>
         </div>

@@ -6,6 +6,7 @@ import {
   NOT_WITH_BRITISH,
 } from '../../../core/language/accent/accent.ts';
 import { accent, setHabit } from '../../state/accent.ts';
+import { say } from './wording.ts';
 
 /** How the class speaks: what is alike in its mouths, and southern British whole. */
 export function ClassSpeech() {
@@ -14,13 +15,9 @@ export function ClassSpeech() {
   return (
     <fieldset class="class-speech">
       <legend>
-        <h2>How we say it here</h2>
+        <h2>{say.classSpeech.howWeSay}</h2>
       </legend>
-      <p class="quiet">
-        The word list speaks one kind of American. Say how your class speaks, and a child who reads
-        or writes as the class speaks is heard right. Nonsense, hidden words and the sounds on cards
-        go by it too.
-      </p>
+      <p class="quiet">{say.classSpeech.theWordListSpeaks}</p>
       {HABITS.map(({ habit, says, means, on, off }) => {
         const isOwn = british && NOT_WITH_BRITISH.includes(habit);
         return (
@@ -37,7 +34,7 @@ export function ClassSpeech() {
             <span>
               {says}
               <span class="quiet small speech-means">
-                {isOwn ? 'Southern British settles this by itself.' : means}
+                {isOwn ? say.classSpeech.southernBritishSettles : means}
               </span>
             </span>
           </label>
@@ -61,86 +58,99 @@ const HABITS: readonly HabitSaid[] = [
     habit: 'cot-caught',
     says: (
       <>
-        <i>cot</i> and <i>caught</i> sound alike
+        {say.classSpeech.andSoundAlike(
+          <i>{say.classSpeech.cot}</i>,
+          <i>{say.classSpeech.caught}</i>,
+        )}
       </>
     ),
-    means: 'The aw card is written with the sound of hot.',
-    on: 'cot and caught sound alike here.',
-    off: 'cot and caught sound different here.',
+    means: say.classSpeech.theAwCard,
+    on: say.classSpeech.cotAndCaughtSound,
+    off: say.classSpeech.cotAndCaughtSoundDifferent,
   },
   {
     habit: 'pin-pen',
     says: (
       <>
-        <i>pin</i> and <i>pen</i> sound alike
+        {say.classSpeech.andSoundAlike(<i>{say.classSpeech.pin}</i>, <i>{say.classSpeech.pen}</i>)}
       </>
     ),
-    means:
-      'Before m and n only: a child who reads ten as tin is right; pin for pen was heard well.',
-    on: 'pin and pen sound alike here.',
-    off: 'pin and pen sound different here.',
+    means: say.classSpeech.beforeMAndN,
+    on: say.classSpeech.pinAndPenSound,
+    off: say.classSpeech.pinAndPenSoundDifferent,
   },
   {
     habit: 'pull-pool',
     says: (
       <>
-        <i>pull</i> and <i>pool</i> sound alike
+        {say.classSpeech.andSoundAlike(
+          <i>{say.classSpeech.pull}</i>,
+          <i>{say.classSpeech.pool}</i>,
+        )}
       </>
     ),
-    means: 'Before l only: full and fool are one sound too.',
-    on: 'pull and pool sound alike here.',
-    off: 'pull and pool sound different here.',
+    means: say.classSpeech.beforeLOnlyFull,
+    on: say.classSpeech.pullAndPoolSound,
+    off: say.classSpeech.pullAndPoolSoundDifferent,
   },
   {
     habit: 'fill-feel',
     says: (
       <>
-        <i>fill</i> and <i>feel</i> sound alike
+        {say.classSpeech.andSoundAlike(
+          <i>{say.classSpeech.fill}</i>,
+          <i>{say.classSpeech.feel}</i>,
+        )}
       </>
     ),
-    means: 'Before l only: hill and heel are one sound too.',
-    on: 'fill and feel sound alike here.',
-    off: 'fill and feel sound different here.',
+    means: say.classSpeech.beforeLOnlyHill,
+    on: say.classSpeech.fillAndFeelSound,
+    off: say.classSpeech.fillAndFeelSoundDifferent,
   },
   {
     habit: 'wh-apart',
     says: (
       <>
-        <i>which</i> and <i>witch</i> sound different
+        {say.classSpeech.andSoundDifferent(
+          <i>{say.classSpeech.which}</i>,
+          <i>{say.classSpeech.witch}</i>,
+        )}
       </>
     ),
-    means: 'The wh card says /hw/.',
-    on: 'which and witch sound different here.',
-    off: 'which and witch sound alike here.',
+    means: say.classSpeech.theWhCardSays,
+    on: say.classSpeech.whichAndWitchSound,
+    off: say.classSpeech.whichAndWitchSoundAlike,
   },
   {
     habit: 'th-fronted',
     says: (
       <>
-        <i>three</i> is said like <i>free</i>
+        {say.classSpeech.isSaidLike(<i>{say.classSpeech.three}</i>, <i>{say.classSpeech.free}</i>)}
       </>
     ),
-    means: 'th may be said as f, and as v inside a word. The card still says /th/.',
-    on: 'th may be said as f or v here.',
-    off: 'th is said as th here.',
+    means: say.classSpeech.thMayBeSaid,
+    on: say.classSpeech.thMayBeSaidAsF,
+    off: say.classSpeech.thIsSaid,
   },
   {
     habit: 'r-dropped',
     says: (
       <>
-        <i>sauce</i> and <i>source</i> sound alike
+        {say.classSpeech.andSoundAlike(
+          <i>{say.classSpeech.sauce}</i>,
+          <i>{say.classSpeech.source}</i>,
+        )}
       </>
     ),
-    means: 'An r is heard only before a vowel.',
-    on: 'An r is heard only before a vowel here.',
-    off: 'Every r is heard here.',
+    means: say.classSpeech.anRIsHeard,
+    on: say.classSpeech.anRIsHeardOnly,
+    off: say.classSpeech.everyRIsHeard,
   },
   {
     habit: 'southern-british',
-    says: 'Southern British',
-    means:
-      'No r but before a vowel, the long a of bath, the o of hot; sounds are written /ai/ /ee/ /or/, words as colour, centre, realise.',
-    on: 'Your class speaks and spells as in southern Britain.',
-    off: 'Your class speaks and spells as in America.',
+    says: say.classSpeech.southernBritish,
+    means: say.classSpeech.noRButBefore,
+    on: say.classSpeech.yourClassSpeaks,
+    off: say.classSpeech.yourClassSpeaksAndSpells,
   },
 ];

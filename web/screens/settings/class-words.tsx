@@ -8,6 +8,7 @@ import { rules, settleSounds, settleWord, unsettle } from '../../state/class-wor
 import type { Engine } from '../../state/engine.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { linkTo } from '../../state/route.ts';
+import { say } from './wording.ts';
 
 /** The words she has decided about for her class, and a place to decide about any other. */
 export function ClassWords() {
@@ -15,30 +16,31 @@ export function ClassWords() {
   return (
     <fieldset class="class-words">
       <legend>
-        <h2>Words in your class</h2>
+        <h2>{say.classWords.wordsInYourClass}</h2>
       </legend>
       <p class="quiet">
-        Words not fit for a class are hidden already. You have the last word, either way. Children’s
-        names are kept under <a href={linkTo('class')}>Class</a>; no board shows one by chance.
+        {say.classWords.wordsNotFit(<a href={linkTo('class')}>{say.classWords.class}</a>)}
       </p>
       <DecideForm />
       {decided.length > 0 && (
-        <ul class="decisions" aria-label="What you decided">
+        <ul class="decisions" aria-label={say.classWords.whatYouDecided}>
           {decided.map((decision) => (
             <li key={`${decision.about} ${decision.text}`}>
               <span>
                 <b>{nameOf(decision)}</b>{' '}
                 <span class="quiet">
-                  {decision.choice === 'block' ? 'stays hidden' : 'may be shown'}
+                  {decision.choice === 'block'
+                    ? say.classWords.staysHidden
+                    : say.classWords.mayBeShown}
                 </span>
               </span>
               <button
                 type="button"
                 class="button plain"
-                aria-label={`Take back: ${nameOf(decision)}`}
+                aria-label={say.classWords.takeBack(nameOf(decision))}
                 onClick={() => unsettle(decision)}
               >
-                Take back
+                {say.classWords.takeBackAlone}
               </button>
             </li>
           ))}
@@ -70,7 +72,7 @@ function DecideForm() {
       }}
     >
       <label>
-        A word
+        {say.classWords.aWord}
         <input
           type="text"
           value={text}
@@ -87,17 +89,17 @@ function DecideForm() {
           checked={alsoSounds}
           onChange={(event) => setAlsoSounds(event.currentTarget.checked)}
         />
-        <span>and whatever else sounds like it</span>
+        <span>{say.classWords.andWhateverElseSounds}</span>
       </label>
       <p class="quiet small" role="status">
-        {word !== '' && (isWord ? now(word, ready) : 'One word, in letters only, please.')}
+        {word !== '' && (isWord ? now(word, ready) : say.classWords.oneWordInLetters)}
       </p>
       <p class="buttons">
         <button type="submit" class="button" disabled={!isWord}>
-          Keep it hidden
+          {say.classWords.keepItHidden}
         </button>
         <button type="button" class="button" disabled={!isWord} onClick={() => settle('allow')}>
-          Allow it
+          {say.classWords.allowIt}
         </button>
       </p>
     </form>
@@ -110,11 +112,13 @@ function now(word: string, ready: Engine | null): string {
   const hidden = ways
     .map((sounds) => (ready as Engine).screen.judge(word, sounds))
     .find(({ verdict }) => verdict !== 'clear');
-  return hidden ? `Hidden now: ${reasonFor(hidden)}.` : 'It may be shown now.';
+  return hidden ? say.classWords.hiddenNow(reasonFor(hidden)) : say.classWords.itMayBeShown;
 }
 
 function reasonFor({ category, reason }: Screened): string {
-  return category === 'teacher' || category === 'name' ? `${reason}` : `it ${reason}`;
+  return category === 'teacher' || category === 'name'
+    ? `${reason}`
+    : say.classWords.it(reason ?? '');
 }
 
 const known: ReadonlySet<string> = new Set(PHONEMES);
@@ -122,5 +126,5 @@ const known: ReadonlySet<string> = new Set(PHONEMES);
 function nameOf({ about, text }: TeacherDecision): string {
   if (about === 'word') return text;
   const sounds = text.split(' ').filter((sound) => known.has(sound)) as (typeof PHONEMES)[number][];
-  return `whatever says ${soundLabel(sounds, soundStyle.value)}`;
+  return say.classWords.whateverSays(soundLabel(sounds, soundStyle.value));
 }

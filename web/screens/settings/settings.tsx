@@ -10,82 +10,91 @@ import {
 } from '../../state/settings.ts';
 import { ClassSpeech } from './class-speech.tsx';
 import { ClassWords } from './class-words.tsx';
+import { say } from './wording.ts';
 
 /** Her settings; each is in force at once and remembered on this device. */
 export function SettingsPage() {
   const now = settings.value;
   return (
     <>
-      <h1>Settings</h1>
+      <h1>{say.settings.settings}</h1>
       <div class="settings">
         <Choice
-          title="Sounds are written"
+          title={say.settings.soundsAreWritten}
           name="notation"
           options={NOTATIONS}
           names={{
-            classroom: 'as in class: /sh/ /ā/ /ŏ/',
-            ipa: 'in phonetic letters: /ʃ/ /eɪ/ /ɑ/',
+            classroom: say.settings.asInClassSh,
+            ipa: say.settings.inPhoneticLettersE,
           }}
           now={now.notation}
         />
         <Choice
-          title="These pages"
+          title={say.settings.thesePages}
           name="pagesLook"
           options={LOOKS}
-          names={{ paper: 'light, like paper', dark: 'dark', contrast: 'strong contrast' }}
+          names={{
+            paper: say.settings.lightLikePaper,
+            dark: say.settings.dark,
+            contrast: say.settings.strongContrast,
+          }}
           now={now.pagesLook}
         />
         <Choice
-          title="The stage and the desk"
+          title={say.settings.theStage}
           name="look"
           options={LOOKS}
-          names={{ paper: 'warm paper', dark: 'dark room', contrast: 'strong contrast' }}
+          names={{
+            paper: say.settings.warmPaper,
+            dark: say.settings.darkRoom,
+            contrast: say.settings.strongContrast,
+          }}
           now={now.look}
         />
         <Choice
-          title="The hand you touch with"
+          title={say.settings.theHandYouTouch}
           name="hand"
           options={HANDS}
-          names={{ right: 'right: next on the right', left: 'left: next on the left' }}
+          names={{ right: say.settings.rightNext, left: say.settings.leftNext }}
           now={now.hand}
         />
         <fieldset>
           <legend>
-            <h2>The sweep</h2>
+            <h2>{say.settings.theSweep}</h2>
           </legend>
           <label class="pace">
-            <span>quick</span>
+            <span>{say.settings.quick}</span>
             <input
               type="range"
               min={300}
               max={2000}
               step={100}
               value={now.sweepPace}
-              aria-label="How long a sweep takes"
-              aria-valuetext={`${(now.sweepPace / 1000).toFixed(1)} seconds`}
+              aria-label={say.settings.howLongASweep}
+              aria-valuetext={say.settings.seconds((now.sweepPace / 1000).toFixed(1))}
               onInput={(event) => setSettings({ sweepPace: event.currentTarget.valueAsNumber })}
             />
-            <span>slow</span>
+            <span>{say.settings.slow}</span>
             <output class="quiet">{(now.sweepPace / 1000).toFixed(1)} s</output>
           </label>
         </fieldset>
         <Choice
-          title="Words are blended"
+          title={say.settings.wordsAreBlended}
           name="blending"
           options={BLENDINGS}
           names={{
-            whole: 'the whole row at once',
-            sounds: 'one sound at a time: the row opens card by card',
-            joined: 'joined sounds: each card that opens is swept with those before it',
+            whole: say.settings.theWholeRow,
+            sounds: say.settings.oneSound,
+            joined: say.settings.joinedSoundsEachCard,
           }}
           now={now.blending}
         />
         <fieldset>
           <legend>
-            <h2>On the stage</h2>
+            <h2>{say.settings.onTheStage}</h2>
           </legend>
           <Switch name="glimpse" now={now.glimpse}>
-            A small glimpse of the next, at your edge
+            {say.settings.aSmallGlimpse}
           </Switch>
         </fieldset>
         <ClassSpeech />
