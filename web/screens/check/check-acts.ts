@@ -7,6 +7,7 @@ import { openCheck } from '../../state/check-choice.ts';
 import { today } from '../../state/day.ts';
 import { classState, record, recordUndoable, takeBack } from '../../state/open-class.ts';
 import { noteUndo } from '../../state/undo.ts';
+import { say } from './wording.ts';
 
 /** A child begins to read; from now on all that is marked is kept. */
 export function beginCheck(child: Child, form: CheckForm, limit: number | null): void {
@@ -43,7 +44,7 @@ export function endCheck(
   reached: number,
   seconds: number | null,
 ): void {
-  recordUndoable('The check is kept.', {
+  recordUndoable(say.checkActs.theCheckIsKept, {
     kind: 'check-ended',
     body: { checkId, reached, seconds },
   });
@@ -54,7 +55,7 @@ export function takeOut({ id }: CheckRecord, name: string): void {
   const events = classState.peek().facts.checks.get(id) ?? [];
   openCheck(null);
   recordUndoable(
-    `Took out ${name}’s check.`,
+    say.checkActs.tookOutSCheck(name),
     ...events
       .filter(({ kind }) => kind === 'check-begun')
       .map((event) => ({ kind: 'undone', body: { event: event.id } }) as const),

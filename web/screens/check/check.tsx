@@ -5,6 +5,7 @@ import { chosenChild, openRecord } from '../../state/check-choice.ts';
 import { ScorePage } from './score.tsx';
 import { Setup } from './setup.tsx';
 import { UnderWay } from './under-way.tsx';
+import { say } from './wording.ts';
 
 /** A short check of one child: chosen, under way, or read. */
 export function CheckPage() {
@@ -20,10 +21,5 @@ export function CheckPage() {
   }
   const child = chosenChild.value;
   if (child) return <Setup child={child} />;
-  return (
-    <NoChildren title="A short check">
-      One child reads to you for a minute, and you see which sounds are sure. Add the children of
-      your class first: first names are enough.
-    </NoChildren>
-  );
+  return <NoChildren title={say.check.aShortCheck}>{say.check.oneChildReads}</NoChildren>;
 }

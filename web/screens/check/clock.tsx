@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { CheckRecord } from '../../../core/log/class-state.ts';
+import { say } from './wording.ts';
 
 /** How long a check has run, in seconds: never more than its minute; null when it is untimed. */
 export function secondsOf({ at, limit }: CheckRecord, now: number): number | null {
@@ -29,11 +30,11 @@ export function CheckClock({ record }: { readonly record: CheckRecord }) {
     const timer = setInterval(() => setNow(Date.now()), 250);
     return () => clearInterval(timer);
   }, []);
-  if (limit === null) return <p class="quiet check-clock no-clock">no clock</p>;
+  if (limit === null) return <p class="quiet check-clock no-clock">{say.clock.noClock}</p>;
   const left = Math.ceil(limit - (secondsOf(record, now) ?? 0));
   return (
     <p class={`check-clock${left === 0 ? ' over' : ''}`} role="timer" aria-live="off">
-      <span class="for-ears">Seconds left: </span>
+      <span class="for-ears">{say.clock.secondsLeft} </span>
       <span>{left}</span>
       <span class="check-clock-line" aria-hidden="true" style={{ '--left': left / limit }} />
     </p>

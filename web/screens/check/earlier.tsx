@@ -5,6 +5,7 @@ import { scoreOf } from '../../state/scored.ts';
 import { kindNames } from '../../wording/check-names.ts';
 import { ratesOf } from '../../wording/check-rates.ts';
 import { whenSaid } from '../../wording/day-name.ts';
+import { say } from './wording.ts';
 
 /** A child's checks, the latest first, each opening to its score. */
 export function EarlierChecks({
@@ -15,18 +16,18 @@ export function EarlierChecks({
   readonly current: string | null;
 }) {
   if (checks.length === 0) {
-    return <p class="quiet">None yet. What was read before will be listed here, side by side.</p>;
+    return <p class="quiet">{say.earlier.noneYetWhat}</p>;
   }
   return (
     <div class="wide-table">
       <table class="checks-table">
         <thead>
           <tr>
-            <th scope="col">When</th>
-            <th scope="col">What</th>
-            <th scope="col">Right</th>
-            <th scope="col">Sounds</th>
-            <th scope="col">A minute</th>
+            <th scope="col">{say.earlier.when}</th>
+            <th scope="col">{say.earlier.what}</th>
+            <th scope="col">{say.earlier.right}</th>
+            <th scope="col">{say.earlier.sounds}</th>
+            <th scope="col">{say.earlier.aMinute}</th>
           </tr>
         </thead>
         <tbody>
@@ -52,20 +53,16 @@ function Row({ check, isCurrent }: { readonly check: CheckRecord; readonly isCur
       <td>{kindNames[check.form.kind]}</td>
       {check.ended === null ? (
         <td colSpan={3} class="quiet">
-          not finished
+          {say.earlier.notFinished}
         </td>
       ) : (
         <>
-          <td>
-            {right} of {asked}
-          </td>
-          <td>
-            {soundsRight} of {soundsAsked}
-          </td>
+          <td>{say.earlier.of(right, asked)}</td>
+          <td>{say.earlier.ofSounds(soundsRight, soundsAsked)}</td>
           <td>
             {check.ended.seconds === null
-              ? 'no clock'
-              : (ratesOf(check, score)?.right ?? 'too short')}
+              ? say.earlier.noClock
+              : (ratesOf(check, score)?.right ?? say.earlier.tooShort)}
           </td>
         </>
       )}

@@ -6,6 +6,7 @@ import { cardName } from '../../wording/card-name.ts';
 import { acceptedSaid, itemText, outcomeNames, shownPieces } from '../../wording/check-names.ts';
 import { slipShort } from '../../wording/slip-short.ts';
 import { isBroken } from './marking.ts';
+import { say } from './wording.ts';
 
 interface MarkedItemProps {
   readonly item: CheckItem;
@@ -40,7 +41,7 @@ export function MarkedItem({ item, at, reading, isBeyond, onTap }: MarkedItemPro
               type="button"
               class={`check-card${broke ? ' wrong struck' : ''}`}
               aria-pressed={broke}
-              aria-label={`${cardName(piece.id)}: wrong`}
+              aria-label={say.markedItem.wrong(cardName(piece.id))}
               data-rove
               data-item={at}
               data-card={card}
@@ -53,7 +54,7 @@ export function MarkedItem({ item, at, reading, isBeyond, onTap }: MarkedItemPro
       </span>
       {accepted !== '' && (
         <span class="check-accepted">
-          <span class="for-ears">right: </span>
+          <span class="for-ears">{say.markedItem.right} </span>
           {accepted}
         </span>
       )}
@@ -75,5 +76,7 @@ function saidShort(reading: ItemReading | undefined): string {
 function saidFor(reading: ItemReading | undefined): string {
   if (!reading || reading.outcome === 'right') return '';
   const said = saidShort(reading);
-  return reading.outcome === 'wrong' ? `, wrong${said && `, heard ${said}`}` : `, ${said}`;
+  return reading.outcome === 'wrong'
+    ? say.markedItem.wrongHere(said && say.markedItem.heard(said))
+    : `, ${said}`;
 }

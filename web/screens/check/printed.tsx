@@ -5,6 +5,7 @@ import { PracticeNote } from '../../controls/check-note.tsx';
 import { today } from '../../state/day.ts';
 import { acceptedSaid, formName, itemText, kindNames } from '../../wording/check-names.ts';
 import { dayName } from '../../wording/day-name.ts';
+import { say } from './wording.ts';
 
 interface PrintedProps {
   readonly form: CheckForm;
@@ -15,7 +16,7 @@ interface PrintedProps {
 /** For paper only: the child's page, and the teacher's to score on. */
 export function PrintedForm({ form, name, timed }: PrintedProps) {
   const rows = rowsOf(form);
-  const foot = `${kindNames[form.kind]} · form ${formName(form)}`;
+  const foot = say.printed.form(kindNames[form.kind], formName(form));
   return (
     <div class={`printed-form of-${form.kind} only-printed`}>
       <div class="child-page">
@@ -34,15 +35,14 @@ export function PrintedForm({ form, name, timed }: PrintedProps) {
             {kindNames[form.kind]}: {name}
           </h2>
           <p>
-            form {formName(form)} · {dayName(today(), today())} ·{' '}
-            {timed ? 'one minute' : 'no clock'}
+            {say.printed.onForm(
+              formName(form),
+              dayName(today(), today()),
+              timed ? say.printed.oneMinute : say.printed.noClock,
+            )}
           </p>
         </header>
-        <p>
-          Cross out each letter that was wrong and write what you heard above it. A plus <b>+</b>{' '}
-          above what the child fixed alone (it counts as right), an <b>h</b> for helped above what
-          you said after three seconds (it counts as wrong). Draw a line after the last one read.
-        </p>
+        <p>{say.printed.crossOutEachLetter(<b>+</b>, <b>h</b>)}</p>
         <table>
           <tbody>
             {rows.map((row, number) => (
@@ -60,13 +60,13 @@ export function PrintedForm({ form, name, timed }: PrintedProps) {
           </tbody>
         </table>
         <p class="totals">
-          <span>Right</span>
+          <span>{say.printed.right}</span>
           <span class="blank" />
-          <span>of</span>
+          <span>{say.printed.of}</span>
           <span class="blank" />
-          <span>Sounds right</span>
+          <span>{say.printed.soundsRight}</span>
           <span class="blank" />
-          <span>Seconds</span>
+          <span>{say.printed.seconds}</span>
           <span class="blank" />
         </p>
         <PracticeNote />

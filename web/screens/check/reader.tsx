@@ -4,6 +4,7 @@ import { useLook } from '../../controls/use-look.ts';
 import { today } from '../../state/day.ts';
 import { classState } from '../../state/open-class.ts';
 import { itemText } from '../../wording/check-names.ts';
+import { say } from './wording.ts';
 
 /** The child's side: what is to be read and nothing else, from when the check begins until it ends. */
 export function ReaderPage() {
@@ -13,7 +14,7 @@ export function ReaderPage() {
   );
   return (
     <main class="reader-page">
-      <h1 class="for-ears">What to read</h1>
+      <h1 class="for-ears">{say.reader.whatToRead}</h1>
       {now ? <Rows form={now.form} /> : <Waiting />}
     </main>
   );
@@ -38,7 +39,7 @@ function Waiting() {
     <>
       <span class="reader-line" />
       <span class="for-ears" role="status">
-        It begins soon.
+        {say.reader.itBeginsSoon}
       </span>
     </>
   );

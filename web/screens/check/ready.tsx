@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { say } from './wording.ts';
 
 interface ReadyProps {
   readonly name: string;
@@ -12,17 +13,14 @@ export function Ready({ name, onStart, onBack }: ReadyProps) {
   useEffect(() => start.current?.focus(), []);
   return (
     <section class="check-ready" aria-labelledby="check-ready">
-      <h1 id="check-ready">Ready, {name}?</h1>
-      <p>
-        Turn the paper over, or look to the second window: its first row appears as you start. The
-        minute begins then.
-      </p>
+      <h1 id="check-ready">{say.ready.ready(name)}</h1>
+      <p>{say.ready.turnThePaperOver}</p>
       <p class="check-begin">
         <button ref={start} type="button" class="button next" onClick={onStart}>
-          Show the first row and start the clock
+          {say.ready.showTheFirstRow}
         </button>
         <button type="button" class="button" onClick={onBack}>
-          Not yet
+          {say.ready.notYet}
         </button>
       </p>
     </section>

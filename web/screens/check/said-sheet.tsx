@@ -6,6 +6,7 @@ import type { ItemReading, Slip } from '../../../core/log/event.ts';
 import { accent, soundStyle } from '../../state/accent.ts';
 import { slipKey, slipShort } from '../../wording/slip-short.ts';
 import { type WholeMark, withHeard, withoutBroken } from './marking.ts';
+import { say } from './wording.ts';
 
 interface SaidSheetProps {
   readonly form: CheckForm;
@@ -26,11 +27,11 @@ export function SaidSheet({ form, item, card, reading, onSay, onWhole }: SaidShe
   const sounds = (form.items[item]?.cards ?? []).map(soundsOf);
   const isHere = (slip: LikelySlip) =>
     slip.kind === 'phoneme' && isSaidHere(sounds, card - 1, [slip.sound], accent.value);
-  const say = (heard: Slip) =>
-    onSay(withHeard(reading, card, heard), `heard ${slipShort(heard, notation)}`);
+  const hear = (heard: Slip) =>
+    onSay(withHeard(reading, card, heard), say.saidSheet.heard(slipShort(heard, notation)));
   return (
     <>
-      <p class="quiet small">What was said instead?</p>
+      <p class="quiet small">{say.saidSheet.whatWasSaidInstead}</p>
       <div class="choices">
         {slips.map((slip) => (
           <button
@@ -39,36 +40,36 @@ export function SaidSheet({ form, item, card, reading, onSay, onWhole }: SaidShe
             class="choice text said-choice"
             onClick={() =>
               isHere(slip)
-                ? onSay(withoutBroken(reading, card), 'right, as we say it here')
-                : say(slip)
+                ? onSay(withoutBroken(reading, card), say.saidSheet.rightAsWeSay)
+                : hear(slip)
             }
           >
             {slipShort(slip, notation)}
-            {isHere(slip) && ', as we say it: right'}
+            {isHere(slip) && say.saidSheet.asWeSay}
           </button>
         ))}
       </div>
-      <p class="quiet small">Or it was otherwise:</p>
+      <p class="quiet small">{say.saidSheet.orItWasOtherwise}</p>
       <div class="choices">
         <button
           type="button"
           class="choice text said-choice"
-          onClick={() => onSay(withoutBroken(reading, card), 'right after all')}
+          onClick={() => onSay(withoutBroken(reading, card), say.saidSheet.rightAfterAll)}
         >
-          right after all
+          {say.saidSheet.rightAfterAll}
         </button>
         <button
           type="button"
           class="choice text said-choice"
           onClick={() => onWhole('self-corrected')}
         >
-          fixed alone
+          {say.saidSheet.fixedAlone}
         </button>
         <button type="button" class="choice text said-choice" onClick={() => onWhole('hesitated')}>
-          helped after 3 s
+          {say.saidSheet.helpedAfter3S}
         </button>
         <button type="button" class="choice text said-choice" onClick={() => onWhole('left-out')}>
-          left out
+          {say.saidSheet.leftOut}
         </button>
       </div>
     </>

@@ -30,6 +30,7 @@ import { slipSaid } from '../../wording/slip-said.ts';
 import { takeOut } from './check-acts.ts';
 import { EarlierChecks } from './earlier.tsx';
 import { UnderWay } from './under-way.tsx';
+import { say } from './wording.ts';
 
 /** What a check has come to, what was not right, and the child's other checks beside it. */
 export function ScorePage({ record }: { readonly record: CheckRecord }) {
@@ -44,12 +45,15 @@ export function ScorePage({ record }: { readonly record: CheckRecord }) {
         <div>
           <h1>{name}</h1>
           <p class="quiet">
-            {kindNames[record.form.kind]}, {dayName(record.day, today())}, form{' '}
-            {formName(record.form)}
+            {say.score.form(
+              kindNames[record.form.kind],
+              dayName(record.day, today()),
+              formName(record.form),
+            )}
           </p>
         </div>
         <button type="button" class="button next not-printed" onClick={() => openCheck(null)}>
-          Check another child
+          {say.score.checkAnotherChild}
         </button>
       </div>
       <Figures record={record} score={score} />
@@ -59,23 +63,23 @@ export function ScorePage({ record }: { readonly record: CheckRecord }) {
       <div class="check-columns">
         <section class="part" aria-labelledby="check-missed">
           <h2 id="check-missed">
-            {score.missed.length === 0 ? 'All of it right' : 'Not right yet'}
+            {score.missed.length === 0 ? say.score.allOfItRight : say.score.notRightYet}
           </h2>
           <Missed record={record} score={score} />
           <p class="check-acts not-printed">
             <button type="button" class="button" onClick={() => setMends(true)}>
-              Fix a mark
+              {say.score.fixAMark}
             </button>
             <a class="button plain" href={linkTo('pages', `child=${record.child}`)}>
-              A page for a meeting
+              {say.score.aPage}
             </a>
             <button type="button" class="button plain" onClick={() => takeOut(record, name)}>
-              Take this check out
+              {say.score.takeThisCheckOut}
             </button>
           </p>
         </section>
         <section class="part" aria-labelledby="check-earlier">
-          <h2 id="check-earlier">{name}’s checks</h2>
+          <h2 id="check-earlier">{say.score.sChecks(name)}</h2>
           <EarlierChecks checks={checksOf(classState.value, record.child)} current={record.id} />
         </section>
       </div>
@@ -92,23 +96,25 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
   return (
     <dl class="check-figures">
       <Figure name={whole}>
-        {right} <small>of {asked}</small>
+        {right} <small>{say.score.of(asked)}</small>
       </Figure>
       {isWords && (
-        <Figure name="sounds read right">
-          {soundsRight} <small>of {soundsAsked}</small>
+        <Figure name={say.score.soundsReadRight}>
+          {soundsRight} <small>{say.score.ofSounds(soundsAsked)}</small>
         </Figure>
       )}
-      <Figure name="accuracy">{accuracy === null ? '–' : `${Math.round(accuracy * 100)}%`}</Figure>
+      <Figure name={say.score.accuracy}>
+        {accuracy === null ? '–' : `${Math.round(accuracy * 100)}%`}
+      </Figure>
       {rates && (
         <>
           <Figure name={rate}>{rates.right}</Figure>
-          {isWords && <Figure name="sounds a minute">{rates.sounds}</Figure>}
+          {isWords && <Figure name={say.score.soundsAMinute}>{rates.sounds}</Figure>}
         </>
       )}
-      <Figure name="fixed alone">{score.selfCorrected}</Figure>
-      <Figure name="time">
-        {ended?.seconds == null ? 'no clock' : `${Math.round(ended.seconds)} s`}
+      <Figure name={say.score.fixedAlone}>{score.selfCorrected}</Figure>
+      <Figure name={say.score.time}>
+        {ended?.seconds == null ? say.score.noClock : `${Math.round(ended.seconds)} s`}
       </Figure>
     </dl>
   );
@@ -116,9 +122,9 @@ function Figures({ record, score }: { readonly record: CheckRecord; readonly sco
 
 /** What is right as a whole, and how often in a minute, by the kind of check. */
 const figureNames: Readonly<Record<CheckKind, readonly [whole: string, rate: string]>> = {
-  'letter-sounds': ['letters read right', 'sounds a minute'],
-  'nonsense-words': ['words read right', 'words a minute'],
-  'sight-words': ['words read right', 'words a minute'],
+  'letter-sounds': [say.score.lettersReadRight, say.score.soundsAMinute],
+  'nonsense-words': [say.score.wordsReadRight, say.score.wordsAMinute],
+  'sight-words': [say.score.wordsReadRight, say.score.wordsAMinute],
 };
 
 /** The check beside the child's one before it of this kind, and what such a difference means. */
@@ -128,7 +134,8 @@ function Compared({ record, score }: { readonly record: CheckRecord; readonly sc
   if (!before || !compared) return null;
   return (
     <p class="check-compared">
-      <b>Beside {whenSaid(before.day, today()).replace(/^on /, '')}:</b> {comparisonSaid(compared)}
+      <b>{say.score.beside(whenSaid(before.day, today()).replace(/^on /, ''))}</b>{' '}
+      {comparisonSaid(compared)}
     </p>
   );
 }
@@ -142,19 +149,17 @@ function SkippedRows({ record }: { readonly record: CheckRecord }) {
     .map(({ from }) => from / length + 1);
   if (rows.length === 0) return null;
   const isOne = settings.value.skippedRow === 'one';
-  const which = rows.length === 1 ? `Row ${rows[0]} was` : `Rows ${rows.join(', ')} were`;
+  const which =
+    rows.length === 1 ? say.score.rowWas(rows[0] ?? 1) : say.score.rowsWere(rows.join(', '));
   return (
     <p class="check-skipped">
-      {which} skipped.{' '}
-      {isOne
-        ? 'A skipped row counts as one wrong; the rest of it was not asked.'
-        : 'Every item of it counts as wrong.'}{' '}
+      {say.score.skipped(which, isOne ? say.score.aSkippedRowCounts : say.score.everyItem)}{' '}
       <button
         type="button"
         class="button plain not-printed"
         onClick={() => setSettings({ skippedRow: isOne ? 'each' : 'one' })}
       >
-        {isOne ? 'Count every item' : 'Count a skipped row as one'}
+        {isOne ? say.score.countEveryItem : say.score.countASkippedRow}
       </button>
     </p>
   );
@@ -176,10 +181,10 @@ function Figure({
 }
 
 function Missed({ record, score }: { readonly record: CheckRecord; readonly score: CheckScore }) {
-  if (score.asked === 0) return <p class="quiet">Nothing was read, so there is nothing to say.</p>;
-  if (score.missed.length === 0) return <p>Nothing was marked. Tell them!</p>;
+  if (score.asked === 0) return <p class="quiet">{say.score.nothingWasReadSo}</p>;
+  if (score.missed.length === 0) return <p>{say.score.nothingWasMarkedTell}</p>;
   return (
-    <ul class="check-missed" aria-label="What was missed">
+    <ul class="check-missed" aria-label={say.score.whatWasMissed}>
       {score.missed.map(({ item, at }) => {
         const reading = record.marks.get(at);
         const broke = new Set(reading?.broke.map(({ card }) => item.cards[card - 1]));
@@ -206,5 +211,5 @@ function saidOf(reading: ReturnType<CheckRecord['marks']['get']>): string {
   const heard = reading.broke.flatMap((one) =>
     one.heard ? slipSaid(one.heard, soundStyle.value) : [],
   );
-  return heard.length === 0 ? 'not said what was heard' : heard.join(', ');
+  return heard.length === 0 ? say.score.notSaidWhat : heard.join(', ');
 }

@@ -16,6 +16,7 @@ import { beginCheck } from './check-acts.ts';
 import { EarlierChecks } from './earlier.tsx';
 import { PrintedForm } from './printed.tsx';
 import { Ready } from './ready.tsx';
+import { say } from './wording.ts';
 
 /** Who reads what: the child, the kind of check, its length; then it begins, or goes on paper. */
 export function Setup({ child }: { readonly child: Child }) {
@@ -31,14 +32,12 @@ export function Setup({ child }: { readonly child: Child }) {
   return (
     <>
       <div class="check-setup not-printed">
-        <h1>A short check</h1>
-        <p class="quiet check-lead">
-          One child reads to you. You tap what was wrong while they read; all else went well.
-        </p>
+        <h1>{say.setup.aShortCheck}</h1>
+        <p class="quiet check-lead">{say.setup.oneChildReads}</p>
         <div class="check-columns">
-          <section class="part" aria-label="What to check">
+          <section class="part" aria-label={say.setup.whatToCheck}>
             <label class="check-who">
-              <span>Who reads</span>
+              <span>{say.setup.whoReads}</span>
               <select
                 value={child.id}
                 onChange={(event) => choose({ child: childId(event.currentTarget.value) })}
@@ -51,7 +50,7 @@ export function Setup({ child }: { readonly child: Child }) {
               </select>
             </label>
             <fieldset class="check-choice">
-              <legend>What</legend>
+              <legend>{say.setup.what}</legend>
               {CHECK_KINDS.map((each) => (
                 <label key={each} class="check-option">
                   <input
@@ -65,7 +64,7 @@ export function Setup({ child }: { readonly child: Child }) {
               ))}
             </fieldset>
             <fieldset class="check-choice">
-              <legend>How long</legend>
+              <legend>{say.setup.howLong}</legend>
               <label class="check-option">
                 <input
                   type="radio"
@@ -73,7 +72,7 @@ export function Setup({ child }: { readonly child: Child }) {
                   checked={timed}
                   onChange={() => choose({ timed: true })}
                 />
-                <span>One minute</span>
+                <span>{say.setup.oneMinute}</span>
               </label>
               <label class="check-option">
                 <input
@@ -82,7 +81,7 @@ export function Setup({ child }: { readonly child: Child }) {
                   checked={!timed}
                   onChange={() => choose({ timed: false })}
                 />
-                <span>No clock</span>
+                <span>{say.setup.noClock}</span>
               </label>
             </fieldset>
             <Shortfall made={made} />
@@ -93,24 +92,23 @@ export function Setup({ child }: { readonly child: Child }) {
                 disabled={!canBegin}
                 onClick={() => (timed ? setReady(true) : begin())}
               >
-                Begin
+                {say.setup.begin}
               </button>
               <button type="button" class="button" disabled={!canBegin} onClick={() => print()}>
-                Print the pages
+                {say.setup.printThePages}
               </button>
             </p>
             <p class="quiet small">
-              Only what {group ? nameOfGroup(group, classState.value) : 'the whole class'} was
-              taught is asked. The child reads from paper, or from{' '}
-              <a href={linkTo('reader')} target="sweepline-reader">
-                a page of its own
-              </a>{' '}
-              in a second window, where the letters appear when you begin. The clock starts with
-              them.
+              {say.setup.onlyWhatWasTaught(
+                group ? nameOfGroup(group, classState.value) : say.setup.theWholeClass,
+                <a href={linkTo('reader')} target="sweepline-reader">
+                  {say.setup.aPage}
+                </a>,
+              )}
             </p>
           </section>
           <section class="part" aria-labelledby="check-earlier">
-            <h2 id="check-earlier">{child.name}’s checks</h2>
+            <h2 id="check-earlier">{say.setup.sChecks(child.name)}</h2>
             <EarlierChecks checks={checksOf(classState.value, child.id)} current={null} />
           </section>
         </div>
@@ -123,14 +121,14 @@ export function Setup({ child }: { readonly child: Child }) {
 
 function Shortfall({ made }: { readonly made: MadeForm | null }) {
   if (engine.value === 'failed') {
-    return <p role="alert">The word list did not arrive. Reload the page when you are online.</p>;
+    return <p role="alert">{say.setup.theWordListDid}</p>;
   }
   if (!made?.shortfall) return null;
   const { code, message } = made.shortfall;
   return (
     <p class="check-shortfall" role="status">
       {message}{' '}
-      {code === 'nothing-taught' && <a href={linkTo('learned')}>What have they learned?</a>}
+      {code === 'nothing-taught' && <a href={linkTo('learned')}>{say.setup.whatHaveTheyLearned}</a>}
     </p>
   );
 }

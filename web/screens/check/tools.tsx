@@ -1,4 +1,5 @@
 import { TOOLS, type Tool } from './marking.ts';
+import { say } from './wording.ts';
 
 /** What the next tap says. */
 export function Tools({
@@ -12,7 +13,7 @@ export function Tools({
   readonly onUndo: (() => void) | null;
 }) {
   return (
-    <fieldset class="check-tools" aria-label="What the next tap says">
+    <fieldset class="check-tools" aria-label={say.tools.whatTheNextTap}>
       {TOOLS.map((tool) => (
         <button
           key={tool}
@@ -34,8 +35,7 @@ export function Tools({
         disabled={onUndo === null}
         onClick={() => onUndo?.()}
       >
-        Undo
-        <kbd class="key">Z</kbd>
+        {say.tools.undo(<kbd class="key">Z</kbd>)}
       </button>
     </fieldset>
   );
@@ -48,11 +48,11 @@ export function toolByKey(key: string): Tool | undefined {
 
 /** Each in one or two words, and what follows them where there is room. */
 const names: Readonly<Record<Tool, readonly [string, string]>> = {
-  wrong: ['Wrong', 'sound'],
-  'self-corrected': ['Fixed', 'alone'],
-  hesitated: ['Helped', 'after 3 s'],
-  'left-out': ['Left out', ''],
-  last: ['Last', 'one read'],
+  wrong: [say.tools.wrong, say.tools.sound],
+  'self-corrected': [say.tools.fixed, say.tools.alone],
+  hesitated: [say.tools.helped, say.tools.after3S],
+  'left-out': [say.tools.leftOut, ''],
+  last: [say.tools.last, say.tools.oneRead],
 };
 
 const keys: Readonly<Record<Tool, string>> = {

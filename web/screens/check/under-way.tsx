@@ -14,6 +14,7 @@ import { isBroken, type Tool, type WholeMark, withBroken, withWhole } from './ma
 import { SaidSheet } from './said-sheet.tsx';
 import { Tools } from './tools.tsx';
 import { useToolKeys } from './use-tool-keys.ts';
+import { say } from './wording.ts';
 
 interface Asked {
   readonly anchor: HTMLElement;
@@ -50,7 +51,10 @@ export function UnderWay({
   const skipRow = (first: number) => {
     const row = form.items.slice(first, first + perRow);
     const isOut = row.every((_, at) => marks.get(first + at)?.outcome === 'left-out');
-    const said = `row ${first / perRow + 1}: ${isOut ? 'right after all' : 'skipped'}`;
+    const said = say.underWay.row(
+      first / perRow + 1,
+      isOut ? say.underWay.rightAfterAll : say.underWay.skipped,
+    );
     const next = withWhole(isOut ? marks.get(first) : undefined, 'left-out');
     markItem(record, first, next, said, row.length);
     setTool('wrong');
@@ -60,9 +64,9 @@ export function UnderWay({
     if (what === 'last') end(item + 1);
     else if (what !== 'wrong') {
       const next = withWhole(before, what);
-      mark(item, next, next.outcome === 'right' ? 'right after all' : outcomeNames[what]);
+      mark(item, next, next.outcome === 'right' ? say.underWay.rightAfterAll : outcomeNames[what]);
     } else if (isBroken(before, card)) setAsked({ anchor, item, card });
-    else mark(item, withBroken(before, card), 'marked');
+    else mark(item, withBroken(before, card), say.underWay.marked);
   };
   const roving = useRoving<HTMLFieldSetElement>({ wraps: true });
   const onKeyDown = (event: KeyboardEvent) => {
@@ -95,7 +99,7 @@ export function UnderWay({
       </div>
       <fieldset
         class={`check-rows of-${form.kind}`}
-        aria-label="What the child reads"
+        aria-label={say.underWay.whatTheChildReads}
         {...roving}
         onKeyDown={onKeyDown}
       >
@@ -104,8 +108,8 @@ export function UnderWay({
             <button
               type="button"
               class="check-row-number"
-              aria-label={`Row ${number + 1} was skipped`}
-              title="The whole row was skipped (R)"
+              aria-label={say.underWay.rowWasSkipped(number + 1)}
+              title={say.underWay.theWholeRow}
               tabIndex={-1}
               onClick={() => skipRow(row[0]?.at ?? 0)}
             >
@@ -128,22 +132,22 @@ export function UnderWay({
         {ended === null ? (
           <>
             <button type="button" class="button next" onClick={() => end(form.items.length)}>
-              All of it was read
+              {say.underWay.allOf}
             </button>
             <button type="button" class="button" onClick={() => openCheck(null)}>
-              Leave it for now
+              {say.underWay.leaveItForNow}
             </button>
             <button
               type="button"
               class="button plain"
               onClick={() => takeOut(record, readerOf(record))}
             >
-              Take this check out
+              {say.underWay.takeThisCheckOut}
             </button>
           </>
         ) : (
           <button type="button" class="button next" onClick={onMended}>
-            Back to the score
+            {say.underWay.backToTheScore}
           </button>
         )}
       </p>
@@ -151,7 +155,7 @@ export function UnderWay({
         <Popover
           key={`${asked.item} ${asked.card}`}
           anchor={asked.anchor}
-          title="What was said instead"
+          title={say.underWay.whatWasSaidInstead}
           onClose={() => setAsked(undefined)}
         >
           <SaidSheet
@@ -178,16 +182,15 @@ export function UnderWay({
 
 function hintFor(tool: Tool, isOver: boolean): string {
   if (isOver && tool === 'last') {
-    return 'That was a minute. Let the child finish the word, then tap the last one read.';
+    return say.underWay.thatWasAMinute;
   }
   return hints[tool];
 }
 
 const hints: Readonly<Record<Tool, string>> = {
-  wrong: 'Tap a card that was wrong; tap it again to say what you heard.',
-  'self-corrected': 'Tap what the child fixed alone. It counts as right.',
-  hesitated: 'Tap what you said for the child after three seconds. It counts as wrong.',
-  'left-out':
-    'Tap what the child left out, or the number of a row that was skipped. It counts as wrong.',
-  last: 'Tap the last one that was read. Then you see the score.',
+  wrong: say.underWay.tapACard,
+  'self-corrected': say.underWay.tapWhatTheChild,
+  hesitated: say.underWay.tapWhatYouSaid,
+  'left-out': say.underWay.tapWhatTheChildLeft,
+  last: say.underWay.tapTheLastOne,
 };

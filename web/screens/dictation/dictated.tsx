@@ -4,6 +4,7 @@ import { heardAlso } from '../../../core/dictation/heard-also.ts';
 import { lettersShown } from '../../../core/language/card-id.ts';
 import { Popover } from '../../controls/popover.tsx';
 import { moreToDictate, setDictation } from '../../state/dictation-made.ts';
+import { say } from './wording.ts';
 
 interface DictatedProps {
   readonly now: Dictation;
@@ -23,14 +24,16 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
               type="button"
               class="say"
               aria-haspopup="dialog"
-              aria-label={`${text}${isNew ? ' new' : ''} Swap`}
+              aria-label={say.dictated.swap(text, isNew)}
               onClick={(event) => setOpen({ anchor: event.currentTarget, place })}
             >
               {text}
             </button>
             {kind === 'words' && <HeardAlso word={text} sources={sources} />}
-            {isNew && <span class="why-dictated">new</span>}
-            {practises && <span class="why-dictated">{lettersShown(practises)} was missed</span>}
+            {isNew && <span class="why-dictated">{say.dictated.new}</span>}
+            {practises && (
+              <span class="why-dictated">{say.dictated.wasMissed(lettersShown(practises))}</span>
+            )}
           </li>
         ))}
       </ol>
@@ -38,7 +41,7 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
         <Popover
           key={open.place}
           anchor={open.anchor}
-          title={kind === 'words' ? 'Swap this word' : 'Swap this sentence'}
+          title={kind === 'words' ? say.dictated.swapThisWord : say.dictated.swapThisSentence}
           onClose={() => setOpen(undefined)}
         >
           <Swap
@@ -61,7 +64,9 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
 function HeardAlso({ word, sources }: { readonly word: string } & Pick<DictatedProps, 'sources'>) {
   const others = heardAlso(word, sources.lexicon);
   if (others.length === 0) return null;
-  return <span class="heard-also">sounds like {others.join(' and ')}: say it in a sentence</span>;
+  return (
+    <span class="heard-also">{say.dictated.soundsLikeSay(others.join(say.dictated.and))}</span>
+  );
 }
 
 function Swap({
@@ -82,9 +87,7 @@ function Swap({
   return (
     <>
       <p class="quiet small">
-        {others.length > 0
-          ? 'Put another in its place:'
-          : 'There is no other with what was taught so far.'}
+        {others.length > 0 ? say.dictated.putAnother : say.dictated.thereIsNoOther}
       </p>
       <div class={kind === 'words' ? 'choices' : 'choices whole-lines'}>
         {others.map((other) => (
@@ -92,19 +95,19 @@ function Swap({
             key={other.text}
             type="button"
             class="choice text"
-            onClick={() => put(now[kind].with(place, other), `Swapped “${here}”.`)}
+            onClick={() => put(now[kind].with(place, other), say.dictated.swapped(here))}
           >
             {other.text}
-            {other.isNew && <span class="why-other"> new</span>}
+            {other.isNew && <span class="why-other"> {say.dictated.new}</span>}
           </button>
         ))}
       </div>
       <button
         type="button"
         class="button"
-        onClick={() => put(now[kind].toSpliced(place, 1), `Took out “${here}”.`)}
+        onClick={() => put(now[kind].toSpliced(place, 1), say.dictated.tookOut(here))}
       >
-        Leave it out today
+        {say.dictated.leaveItOutToday}
       </button>
     </>
   );

@@ -17,6 +17,7 @@ import { linkTo } from '../../state/route.ts';
 import { fetchSentences, sentences } from '../../state/sentences-ready.ts';
 import { itemShort } from '../../wording/card-name.ts';
 import { Dictated } from './dictated.tsx';
+import { say } from './wording.ts';
 import { WritingSheet } from './writing-sheet.tsx';
 
 /** Today's dictation: words and sentences that ask only for what was taught, to read out and to print. */
@@ -40,14 +41,14 @@ export function DictationPage() {
     <>
       <div class="dictation-head">
         <div>
-          <h1>Dictation</h1>
+          <h1>{say.dictation.dictation}</h1>
           <p class="quiet">{standingSaid()}</p>
         </div>
         {now && sources && <Tools now={now} sources={sources} />}
       </div>
       {(engine.value === 'failed' || all === 'failed') && <Failed />}
       {!now && engine.value !== 'failed' && all !== 'failed' && (
-        <p class="quiet">Fetching words and sentences …</p>
+        <p class="quiet">{say.dictation.fetchingWordsAndSentences}</p>
       )}
       {now && sources && <Parts now={now} sources={sources} />}
       {now && <WritingSheet words={now.words.length} sentences={now.sentences.length} />}
@@ -63,8 +64,7 @@ function Failed() {
         void fetchSentences();
       }}
     >
-      The words or sentences did not arrive. Once they have been loaded, everything works without a
-      network.
+      {say.dictation.theWordsOrSentences}
     </NotArrived>
   );
 }
@@ -79,19 +79,19 @@ function Tools({ now, sources }: MadeProps) {
   if (now.words.length + now.sentences.length === 0) return null;
   return (
     <p class="buttons not-printed">
-      <CopyButton name="Copy" text={() => asText(now)} said="Copied." />
+      <CopyButton name={say.dictation.copy} text={() => asText(now)} said={say.dictation.copied} />
       <button
         type="button"
         class="button"
-        onClick={() => remakeDictation(wanted, sources, 'Reshuffled.')}
+        onClick={() => remakeDictation(wanted, sources, say.dictation.reshuffled)}
       >
-        Reshuffle
+        {say.dictation.reshuffle}
       </button>
       <a class="button" href={linkTo('papers')}>
-        Read the papers
+        {say.dictation.readThePapers}
       </a>
       <FileButton
-        name="Print sheet"
+        name={say.dictation.printSheet}
         class="button next"
         make={async () => {
           const { sheetFile } = await import('../../state/paper/paper-file.ts');
@@ -109,13 +109,9 @@ function Parts({ now, sources }: MadeProps) {
     <>
       {now.shortfall && (
         <div class="shortfall not-printed" role="note">
-          <p>
-            {isEmpty
-              ? 'Too little was taught for a dictation yet: about ten letters are enough for one.'
-              : now.shortfall}
-          </p>
+          <p>{isEmpty ? say.dictation.tooLittleWasTaught : now.shortfall}</p>
           <a class="button" href={linkTo('learned')}>
-            What have they learned?
+            {say.dictation.whatHaveTheyLearned}
           </a>
         </div>
       )}
@@ -123,13 +119,13 @@ function Parts({ now, sources }: MadeProps) {
         <div class="dictation-parts">
           <section class="part" aria-labelledby="dictation-words">
             <div class="dictation-part-head">
-              <h2 id="dictation-words">Words</h2>
+              <h2 id="dictation-words">{say.dictation.words}</h2>
               <Count
-                name="How many words"
+                name={say.dictation.howManyWords}
                 options={[4, 6, 8, 10, 12]}
                 now={wanted.words}
                 onCount={(words) =>
-                  remakeDictation({ ...wanted, words }, sources, `${words} words.`)
+                  remakeDictation({ ...wanted, words }, sources, say.dictation.withWords(words))
                 }
               />
             </div>
@@ -137,13 +133,17 @@ function Parts({ now, sources }: MadeProps) {
           </section>
           <section class="part" aria-labelledby="dictation-sentences">
             <div class="dictation-part-head">
-              <h2 id="dictation-sentences">Sentences</h2>
+              <h2 id="dictation-sentences">{say.dictation.sentences}</h2>
               <Count
-                name="How many sentences"
+                name={say.dictation.howManySentences}
                 options={[1, 2, 3, 4, 5]}
                 now={wanted.sentences}
                 onCount={(many) =>
-                  remakeDictation({ ...wanted, sentences: many }, sources, `${many} sentences.`)
+                  remakeDictation(
+                    { ...wanted, sentences: many },
+                    sources,
+                    say.dictation.withSentences(many),
+                  )
                 }
               />
             </div>
@@ -184,9 +184,9 @@ function Count({
 
 function standingSaid(): string {
   const now = progress.value;
-  if (now.upTo === 0 && now.added.length === 0) return 'Nothing taught yet.';
+  if (now.upTo === 0 && now.added.length === 0) return say.dictation.nothingTaughtYet;
   const newest = newestTaught(now).map(itemShort).join(', ');
-  return `Taught up to step ${now.upTo}${newest === '' ? '' : `; newest: ${newest}`}`;
+  return say.dictation.taughtUpToStep(now.upTo, newest === '' ? '' : say.dictation.newest(newest));
 }
 
 function asText({ words, sentences: said }: Dictation): string {

@@ -1,3 +1,4 @@
+import { say } from './wording.ts';
 /** For paper only: a page of numbered writing lines for each child, as many as there are words and sentences. */
 export function WritingSheet({
   words,
@@ -10,12 +11,12 @@ export function WritingSheet({
   return (
     <div class="writing-sheet only-printed">
       <p class="writer">
-        <span>Name</span>
+        <span>{say.writingSheet.name}</span>
         <span class="writer-blank" />
-        <span>Date</span>
+        <span>{say.writingSheet.date}</span>
         <span class="writer-blank short" />
       </p>
-      <ol class="word-lines" aria-label="Lines for words">
+      <ol class="word-lines" aria-label={say.writingSheet.linesForWords}>
         {Array.from({ length: words }, (_, place) => (
           <li key={place}>
             <span>{place + 1}</span>
@@ -23,7 +24,7 @@ export function WritingSheet({
           </li>
         ))}
       </ol>
-      <ol class="sentence-lines" aria-label="Lines for sentences">
+      <ol class="sentence-lines" aria-label={say.writingSheet.linesForSentences}>
         {Array.from({ length: sentences }, (_, place) => (
           <li key={place}>
             <span class="line-number">{place + 1}</span>

@@ -7,6 +7,7 @@ import { join, secretTyped } from '../../state/sharing-acts.ts';
 import { wall } from '../../state/wall.ts';
 import { refusalSaid } from '../../wording/sharing-said.ts';
 import { Knock } from './knock.tsx';
+import { say } from './wording.ts';
 
 /** Where a new device comes into a class: by the address that its camera read, or by what is typed. */
 export function JoinPage() {
@@ -30,9 +31,9 @@ export function JoinPage() {
   if (stands === 'comes') {
     return (
       <div class="join-page">
-        <h1>Coming in …</h1>
+        <h1>{say.join.comingIn}</h1>
         <p class="quiet" role="status">
-          The class is on its way to this device. This takes a few seconds.
+          {say.join.theClass}
         </p>
       </div>
     );
@@ -40,16 +41,16 @@ export function JoinPage() {
   if (stands === 'in') {
     return (
       <div class="join-page">
-        <h1>You are in {nameOfClass(classState.value)}</h1>
+        <h1>{say.join.youAreIn(nameOfClass(classState.value))}</h1>
         <p class="quiet" role="status">
-          It stays on this device, offline too, and catches up by itself.
+          {say.join.itStays}
         </p>
         <p class="buttons">
           <a class="button next" href={linkTo('today')}>
-            Today’s warm-up
+            {say.join.todaysWarmUp}
           </a>
           <a class="button" href={linkTo('stage', 'follow')}>
-            Be the stage
+            {say.join.beTheStage}
           </a>
         </p>
       </div>
@@ -57,22 +58,19 @@ export function JoinPage() {
   }
   return (
     <div class="join-page">
-      <h1>Join a class</h1>
-      <p class="quiet">
-        On a device that is in the class, open Children, then Devices, and choose what this one may
-        do. Point this device’s camera at the code there, or type what stands beside it.
-      </p>
+      <h1>{say.join.joinAClass}</h1>
+      <p class="quiet">{say.join.onADevice}</p>
       <form
         class="join-form"
         onSubmit={async (event) => {
           event.preventDefault();
           const read = await secretTyped(typed);
           if (read !== null) await come(read);
-          else setSaid('That is no code of Sweepline yet. Look at it again, letter by letter.');
+          else setSaid(say.join.thatIsNoCode);
         }}
       >
         <label>
-          The code
+          {say.join.theCode}
           <input
             type="text"
             value={typed}
@@ -83,7 +81,7 @@ export function JoinPage() {
           />
         </label>
         <button type="submit" class="button next" disabled={typed.trim() === ''}>
-          Come in
+          {say.join.comeIn}
         </button>
       </form>
       <p role="status" class={said === '' ? undefined : 'join-note'}>

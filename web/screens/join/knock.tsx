@@ -3,6 +3,7 @@ import { QrCode } from '../../controls/qr-code.tsx';
 import { admittingLink } from '../../state/link-for.ts';
 import { makeKnock, waitToBeLetIn } from '../../state/sharing-acts.ts';
 import { refusalSaid } from '../../wording/sharing-said.ts';
+import { say } from './wording.ts';
 
 /** The other way round: this screen shows a code, and a device that is in the class lets it in. */
 export function Knock({ onIn }: { readonly onIn: () => void }) {
@@ -24,23 +25,23 @@ export function Knock({ onIn }: { readonly onIn: () => void }) {
     if (isOver.current) return;
     setShown(undefined);
     if ('done' in done) onIn();
-    else setSaid(done.why === 'spent' ? 'The ten minutes are over.' : refusalSaid(done.why));
+    else setSaid(done.why === 'spent' ? say.knock.theTenMinutes : refusalSaid(done.why));
   };
   return (
     <section class="join-knock" aria-labelledby="knock-title">
-      <h2 id="knock-title">Or let a phone that is in the class let this screen in</h2>
+      <h2 id="knock-title">{say.knock.orLetAPhone}</h2>
       {shown ? (
         <>
-          <QrCode text={admittingLink(shown.secret)} name="Code to point the phone’s camera at" />
+          <QrCode text={admittingLink(shown.secret)} name={say.knock.codeToPoint} />
           <p class="typed-code">{shown.code}</p>
           <p class="quiet" role="status">
-            Point the phone’s camera here, or type these letters on its page Devices. Waiting …
+            {say.knock.pointThePhonesCamera}
           </p>
         </>
       ) : (
         <p class="buttons">
           <button type="button" class="button" onClick={show}>
-            Show a code on this screen
+            {say.knock.showACode}
           </button>
         </p>
       )}

@@ -19,6 +19,7 @@ import { storyIn } from '../../wording/family/story-in.ts';
 import { language } from './choice.ts';
 import { HerLine } from './her-line.tsx';
 import { WordsToWrite } from './spelling.tsx';
+import { say } from './wording.ts';
 
 /** How much home practice stands on the page (common practice, no source). */
 const WORDS = 15;
@@ -48,19 +49,18 @@ export function FamilyNote({ child }: { readonly child: Child }) {
       {aboutWords !== '' && <p>{aboutWords}</p>}
       {practice === null && (
         <p class="quiet" lang="en-US">
-          Choosing words …
+          {say.familyNote.choosingWords}
         </p>
       )}
       {practice && practice.words.length === 0 && (
         <p class="not-printed pages-hint" lang="en-US">
-          The sounds that {child.name} is sure of, by what was noted, do not make words yet. Take a
-          short check of letter sounds, or call on {child.name} in warm-ups; then words stand here.
+          {say.familyNote.theSounds(child.name)}
         </p>
       )}
       {practice && practice.words.length > 0 && (
         <>
           <h3>{isSeen ? words.canRead(child.name) : words.toTry}</h3>
-          <ul class="home-words" lang="en-US" aria-label="Words to read">
+          <ul class="home-words" lang="en-US" aria-label={say.familyNote.wordsToRead}>
             {practice.words.map(({ text }) => (
               <li key={text}>{text}</li>
             ))}
@@ -77,10 +77,10 @@ export function FamilyNote({ child }: { readonly child: Child }) {
           )}
           <p class="not-printed" lang="en-US">
             <button type="button" class="button" onClick={() => setTurn(turn + 1)}>
-              Other words
+              {say.familyNote.otherWords}
             </button>{' '}
             <a class="button" href={linkTo('print', `home=${encodeURIComponent(child.id)}`)}>
-              As a sheet with cards
+              {say.familyNote.asASheet}
             </a>
           </p>
         </>
@@ -106,7 +106,7 @@ export function FamilyNote({ child }: { readonly child: Child }) {
         ))}
       </ol>
       {words.machineMade !== '' && <p class="quiet small">{words.machineMade}</p>}
-      <HerLine page="family" about={child.id} placeholder="A friendly line to the family" />
+      <HerLine page="family" about={child.id} placeholder={say.familyNote.aFriendlyLine} />
     </article>
   );
 }

@@ -22,6 +22,7 @@ import { dayName, whenSaid } from '../../wording/day-name.ts';
 import { shareSaid } from '../../wording/said.ts';
 import { HerLine } from './her-line.tsx';
 import { missedSaid } from './spelling.tsx';
+import { say } from './wording.ts';
 
 /** The group at work for whoever teaches it next: where it stands, and what each child needs first. */
 export function Handover() {
@@ -38,38 +39,43 @@ export function Handover() {
           {classState.value.name && `${classState.value.name}, `}
           {groupName.value}
         </h2>
-        <p class="quiet">For the next teacher, {dayName(today(), today())}</p>
+        <p class="quiet">{say.handover.forTheNextTeacher(dayName(today(), today()))}</p>
       </header>
       <p class="page-lead">
         {upTo === 0
-          ? 'Nothing was taught by the order yet.'
-          : `Taught up to step ${upTo} of ${sequence.steps.length}, ${last?.title ?? ''}: ${taught.value.correspondences.size} spellings and ${taught.value.irregularWords.size} irregular words.`}{' '}
-        {gaps.length > 0 &&
-          `Not yet taught of the steps before: ${gaps.map(({ title }) => title).join('; ')}. `}
-        {next && `Next comes ${next.items.map(itemShort).join(', ')}.`}
+          ? say.handover.nothingWasTaught
+          : say.handover.taughtUpToStep(
+              upTo,
+              sequence.steps.length,
+              last?.title ?? '',
+              taught.value.correspondences.size,
+              taught.value.irregularWords.size,
+            )}{' '}
+        {gaps.length > 0 && say.handover.notYetTaught(gaps.map(({ title }) => title).join('; '))}
+        {next && say.handover.nextComes(next.items.map(itemShort).join(', '))}
       </p>
       {children.length === 0 ? (
-        <p class="quiet">Nobody is in this group yet.</p>
+        <p class="quiet">{say.handover.nobodyIs}</p>
       ) : (
         <table class="handover-table">
           <thead>
             <tr>
-              <th scope="col">Child</th>
+              <th scope="col">{say.handover.child}</th>
               <th scope="col">
-                <Sign word="secure" /> Secure
+                <Sign word="secure" /> {say.handover.secure}
               </th>
               <th scope="col">
-                <Sign word="growing" /> Growing
+                <Sign word="growing" /> {say.handover.growing}
               </th>
               <th scope="col">
-                <Sign word="shaky" /> Shaky
+                <Sign word="shaky" /> {say.handover.shaky}
               </th>
               <th scope="col">
-                <Sign word="not yet seen" /> Not seen
+                <Sign word="not yet seen" /> {say.handover.notSeen}
               </th>
-              <th scope="col">Practice first</th>
-              <th scope="col">Spelling missed</th>
-              <th scope="col">Last check</th>
+              <th scope="col">{say.handover.practiceFirst}</th>
+              <th scope="col">{say.handover.spellingMissed}</th>
+              <th scope="col">{say.handover.lastCheck}</th>
             </tr>
           </thead>
           <tbody>
@@ -79,13 +85,8 @@ export function Handover() {
           </tbody>
         </table>
       )}
-      <HerLine page="handover" about={id} placeholder="What the next teacher should know" />
-      <p class="small">
-        Shaky: missed in two of its last three readings, or not yet read right, or missed in one of
-        them and likely below {shareSaid(thresholds.value.shaky)} right; secure: none of the last
-        three missed, and sure by all that was noted; growing: on the way. Counts are of the last
-        four weeks of daily practice and short checks.
-      </p>
+      <HerLine page="handover" about={id} placeholder={say.handover.whatTheNextTeacher} />
+      <p class="small">{say.handover.shakyMissedInTwo(shareSaid(thresholds.value.shaky))}</p>
       <PracticeNote />
     </article>
   );
@@ -133,5 +134,5 @@ function lastCheck({ id }: Child): string {
   const last = checksOf(classState.value, id).findLast(({ ended }) => ended !== null);
   if (!last) return '';
   const { right, asked } = scoreOf(last);
-  return `${kindNames[last.form.kind]}, ${right} of ${asked}, ${whenSaid(last.day, today())}`;
+  return say.handover.of(kindNames[last.form.kind], right, asked, whenSaid(last.day, today()));
 }

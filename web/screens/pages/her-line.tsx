@@ -4,6 +4,7 @@ import { lineKey } from '../../../core/log/class-state.ts';
 import type { EventSpec, PAGES } from '../../../core/log/event.ts';
 import { lineDrafts as typed } from '../../state/leftovers.ts';
 import { classState, recordForGood } from '../../state/open-class.ts';
+import { say } from './wording.ts';
 
 /** How long she pauses, in milliseconds, before what she wrote goes into the log. */
 const PAUSE = 1000;
@@ -45,7 +46,7 @@ export function HerLine({ page, about, placeholder }: HerLineProps) {
   return (
     <div class="her-line">
       <label class="not-printed">
-        A line of your own
+        {say.herLine.aLine}
         <textarea
           rows={2}
           value={text}

@@ -19,11 +19,11 @@ import { thresholds } from '../../state/thresholds.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { kindNames } from '../../wording/check-names.ts';
 import { ratesOf } from '../../wording/check-rates.ts';
-import { counted } from '../../wording/counted.ts';
 import { dayName, whenSaid } from '../../wording/day-name.ts';
 import { shareSaid } from '../../wording/said.ts';
 import { HerLine } from './her-line.tsx';
 import { Spelling } from './spelling.tsx';
+import { say } from './wording.ts';
 
 /** One page on a child: what is secure, growing and shaky, with how sure that is, in plain words. */
 export function MeetingPage({ child }: { readonly child: Child }) {
@@ -41,55 +41,64 @@ export function MeetingPage({ child }: { readonly child: Child }) {
       <header>
         <h2>{child.name}</h2>
         <p class="quiet">
-          Reading sounds and spellings, {dayName(today(), today())} · {group}, step {progress.upTo}{' '}
-          of {progress.sequence.steps.length}
+          {say.meetingPage.readingSoundsAndSpellings(
+            dayName(today(), today()),
+            group,
+            progress.upTo,
+            progress.sequence.steps.length,
+          )}
         </p>
       </header>
       <p class="page-lead">
         <b>{sentence}</b>
       </p>
       <p>
-        Of {taughtSaid(cells)} taught so far: <b>{counts.secure}</b> secure, <b>{counts.growing}</b>{' '}
-        growing, <b>{counts.shaky}</b> shaky, and <b>{counts['not yet seen']}</b> not yet seen from{' '}
-        {child.name} alone.
+        {say.meetingPage.ofTaughtSoFar(
+          taughtSaid(cells),
+          <b>{counts.secure}</b>,
+          <b>{counts.growing}</b>,
+          <b>{counts.shaky}</b>,
+          <b>{counts['not yet seen']}</b>,
+          child.name,
+        )}
       </p>
       <section>
         <h3>
-          <Sign word="shaky" /> Shaky
+          <Sign word="shaky" /> {say.meetingPage.shaky}
         </h3>
         <Shaky cells={neediestFirst(of('shaky'))} />
       </section>
       <section>
         <h3>
-          <Sign word="growing" /> Growing
+          <Sign word="growing" /> {say.meetingPage.growing}
         </h3>
         <Growing cells={neediestFirst(of('growing'))} />
       </section>
       {beyond.length > 0 && (
         <section>
-          <h3>Beyond the group’s step</h3>
+          <h3>{say.meetingPage.beyondTheGroupsStep}</h3>
           <Growing cells={beyond} />
         </section>
       )}
       <div class="page-columns">
         <section>
           <h3>
-            <Sign word="secure" /> Secure
+            <Sign word="secure" /> {say.meetingPage.secure}
           </h3>
-          <Cards cells={of('secure')} none="Nothing is sure enough yet to be called secure." />
+          <Cards cells={of('secure')} none={say.meetingPage.nothingIsSureEnough} />
         </section>
         <section>
           <h3>
-            <Sign word="not yet seen" /> Not yet seen
+            <Sign word="not yet seen" /> {say.meetingPage.notYetSeen}
           </h3>
-          <Cards cells={of('not yet seen')} none="Everything taught was seen." />
+          <Cards cells={of('not yet seen')} none={say.meetingPage.everythingTaughtWasSeen} />
         </section>
       </div>
       <Spelling child={child.id} />
       <section>
-        <h3>Short checks</h3>
+        <h3>{say.meetingPage.shortChecks}</h3>
         {checks.length === 0 ? (
-          <p class="quiet">None yet.</p>
+          <p class="quiet">{say.meetingPage.noneYet}</p>
         ) : (
           <ul>
             {checks
@@ -101,18 +110,8 @@ export function MeetingPage({ child }: { readonly child: Child }) {
           </ul>
         )}
       </section>
-      <HerLine
-        page="meeting"
-        about={child.id}
-        placeholder="What you want to say or ask at the meeting"
-      />
-      <p class="small">
-        Counts are of the last four weeks, the last three readings in any case. Shaky: missed in two
-        of the last three, or not yet read right, or missed in one of them and likely below{' '}
-        {shareSaid(thresholds.value.shaky)} right. Secure: none of the last three missed, and sure
-        by all that was noted. Likely: an estimate; in about nine of ten cases the true share lies
-        in the range, right after a leap in eight, and few readings make a wide one.
-      </p>
+      <HerLine page="meeting" about={child.id} placeholder={say.meetingPage.whatYouWant} />
+      <p class="small">{say.meetingPage.countsAre(shareSaid(thresholds.value.shaky))}</p>
       <PracticeNote />
     </article>
   );
@@ -121,15 +120,15 @@ export function MeetingPage({ child }: { readonly child: Child }) {
 /** How many spellings and words known by sight: `40 spellings and 12 words by sight`. */
 function taughtSaid(cells: readonly MapCell[]): string {
   const words = cells.filter(({ card }) => isSightId(card)).length;
-  const spellings = counted(cells.length - words, 'spelling');
-  return words === 0 ? spellings : `${spellings} and ${counted(words, 'word')} by sight`;
+  const spellings = say.meetingPage.spellings(cells.length - words);
+  return words === 0 ? spellings : say.meetingPage.andWordsBySight(spellings, words);
 }
 
 /** Words in a row, so many by name: `was, said and 20 more`. */
 function wordsSaid(words: readonly string[]): string {
   const named = words.slice(0, MOST_WORDS).join(', ');
   const more = words.length - MOST_WORDS;
-  return more > 0 ? `${named} and ${more} more` : named;
+  return more > 0 ? say.meetingPage.andMore(named, more) : named;
 }
 
 /** So many are said on the page: the shakiest, the latest. */
@@ -142,27 +141,35 @@ function checkSaid(check: CheckRecord): string {
   const score = scoreOf(check);
   const { right, asked, soundsRight, soundsAsked } = score;
   const isWords = form.kind === 'nonsense-words';
-  const sounds = isWords ? `, ${soundsRight} of ${soundsAsked} sounds` : '';
+  const sounds = isWords ? say.meetingPage.ofSounds(soundsRight, soundsAsked) : '';
   const rates = ratesOf(check, score);
-  const rate = rates ? `, ${rates.right} right a minute` : '';
+  const rate = rates ? say.meetingPage.rightAMinute(rates.right) : '';
   const before = checkBefore(check);
   const compared = before && compareScores(form.kind, score, scoreOf(before));
   const beside = compared ? ` ${comparisonSaid(compared)}` : '';
-  return `${kindNames[form.kind]} ${whenSaid(day, today())}: ${right} of ${asked} right${sounds}${rate}.${beside}`;
+  return say.meetingPage.ofRight(
+    kindNames[form.kind],
+    whenSaid(day, today()),
+    right,
+    asked,
+    sounds,
+    rate,
+    beside,
+  );
 }
 
 /** What was seen of each shaky card, and how sure that is. */
 function Shaky({ cells }: { readonly cells: readonly MapCell[] }) {
-  if (cells.length === 0) return <p class="quiet">Nothing is shaky.</p>;
+  if (cells.length === 0) return <p class="quiet">{say.meetingPage.nothingIsShaky}</p>;
   const more = cells.slice(MOST_SHAKY);
   return (
     <>
-      <WideTable name="What is shaky, as a table">
+      <WideTable name={say.meetingPage.whatIsShaky}>
         <SeenTable cells={cells.slice(0, MOST_SHAKY)} />
       </WideTable>
       {more.length > 0 && (
         <>
-          <p class="small">Shaky as well:</p>
+          <p class="small">{say.meetingPage.shakyAsWell}</p>
           <Growing cells={more} />
         </>
       )}
@@ -172,7 +179,7 @@ function Shaky({ cells }: { readonly cells: readonly MapCell[] }) {
 
 /** Cards on their way, each with what was seen of it. */
 function Growing({ cells }: { readonly cells: readonly MapCell[] }) {
-  if (cells.length === 0) return <p class="quiet">Nothing in between just now.</p>;
+  if (cells.length === 0) return <p class="quiet">{say.meetingPage.nothingInBetweenJust}</p>;
   return (
     <ul class="growing-cards">
       {cells.map(({ card, seen }) => (
@@ -181,8 +188,8 @@ function Growing({ cells }: { readonly cells: readonly MapCell[] }) {
           <Card id={card} />
           <span>
             {seen.right + seen.missed === 0
-              ? 'unclear'
-              : `${seen.right} of ${seen.right + seen.missed}`}
+              ? say.meetingPage.unclear
+              : say.meetingPage.of(seen.right, seen.right + seen.missed)}
           </span>
         </li>
       ))}
@@ -207,7 +214,9 @@ function Cards({ cells, none }: { readonly cells: readonly MapCell[]; readonly n
           ))}
       </ul>
       {words.length > 0 && (
-        <p class="small">By sight: {wordsSaid(words.map(({ card }) => lettersShown(card)))}</p>
+        <p class="small">
+          {say.meetingPage.bySight(wordsSaid(words.map(({ card }) => lettersShown(card))))}
+        </p>
       )}
     </>
   );

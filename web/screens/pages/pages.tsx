@@ -25,6 +25,7 @@ import { Handover } from './handover.tsx';
 import { MeetingPage } from './meeting-page.tsx';
 import { Tables } from './tables.tsx';
 import { WhoLacks } from './who-lacks.tsx';
+import { say } from './wording.ts';
 
 /** Pages to hand on: for a meeting, for a family, for the next teacher, who needs what, and everything as tables. */
 export function PagesPage() {
@@ -38,8 +39,8 @@ export function PagesPage() {
     <>
       <SignShapes />
       <div class="pages-head not-printed">
-        <h1>Pages to hand on</h1>
-        <nav aria-label="Pages" class="pages-ways">
+        <h1>{say.pages.pagesToHandOn}</h1>
+        <nav aria-label={say.pages.pages} class="pages-ways">
           {WAYS.map((each) => (
             <button
               key={each}
@@ -55,7 +56,7 @@ export function PagesPage() {
         <div class="pages-tools">
           {(now === 'meeting' || now === 'family') && (
             <label>
-              <span>About</span>
+              <span>{say.pages.about}</span>
               <select
                 value={isEach ? EACH : about.id}
                 onChange={(event) => {
@@ -71,14 +72,14 @@ export function PagesPage() {
                   </option>
                 ))}
                 {now === 'family' && everyone.value.length > 1 && (
-                  <option value={EACH}>Each child, a page of its own</option>
+                  <option value={EACH}>{say.pages.eachChildAPage}</option>
                 )}
               </select>
             </label>
           )}
           {now === 'family' && (
             <label>
-              <span>Language</span>
+              <span>{say.pages.language}</span>
               <select
                 value={language.value}
                 onChange={(event) => {
@@ -86,8 +87,8 @@ export function PagesPage() {
                   if (next) speak(next);
                 }}
               >
-                <option value="english">English</option>
-                <option value="spanish">Spanish</option>
+                <option value="english">{say.pages.english}</option>
+                <option value="spanish">{say.pages.spanish}</option>
               </select>
             </label>
           )}
@@ -98,20 +99,14 @@ export function PagesPage() {
               disabled={isEach && !areAllMade}
               onClick={() => print()}
             >
-              {isEach ? `Print these ${everyone.value.length} pages` : 'Print this page'}
+              {isEach ? say.pages.printThesePages(everyone.value.length) : say.pages.printThisPage}
             </button>
           )}
         </div>
         {now === 'family' && language.value === 'spanish' && (
-          <p class="pages-hint">
-            A machine made this Spanish. Have someone who speaks it read the page before you hand it
-            on.
-          </p>
+          <p class="pages-hint">{say.pages.aMachineMade}</p>
         )}
-        <p class="quiet small">
-          You decide what goes to whom. Your school’s rules, and laws such as FERPA or the GDPR, say
-          what may be shared.
-        </p>
+        <p class="quiet small">{say.pages.youDecideWhatGoes}</p>
       </div>
       {now === 'meeting' && <MeetingPage key={about.id} child={about} />}
       {now === 'family' && !isEach && <FamilyNote key={about.id} child={about} />}
@@ -127,18 +122,13 @@ export function PagesPage() {
 const EACH = ' each';
 
 const names: Readonly<Record<Way, string>> = {
-  meeting: 'For a meeting',
-  family: 'For the family',
-  handover: 'For the next teacher',
-  lacking: 'Who needs what',
-  tables: 'As tables',
+  meeting: say.pages.forAMeeting,
+  family: say.pages.forTheFamily,
+  handover: say.pages.forTheNextTeacher,
+  lacking: say.pages.whoNeedsWhat,
+  tables: say.pages.asTables,
 };
 
 function Nobody() {
-  return (
-    <NoChildren title="Pages to hand on">
-      One page on a child for a meeting, a note for the family with words that the child can read,
-      and a page for the next teacher. Add the children of your class first.
-    </NoChildren>
-  );
+  return <NoChildren title={say.pages.pagesToHandOn}>{say.pages.onePage}</NoChildren>;
 }

@@ -5,6 +5,7 @@ import { habitName } from '../../../core/spelling/plain-words.ts';
 import { type ChildSpelling, spellingOf } from '../../state/papers.ts';
 
 import type { FamilyWords } from '../../wording/family/family-words.ts';
+import { say } from './wording.ts';
 
 /** So many slips and words stand on a page. */
 const MOST = 6;
@@ -16,19 +17,16 @@ export function Spelling({ child }: { readonly child: ChildId }) {
   const { hears, knows, missed } = spelling;
   return (
     <section>
-      <h3>Spelling papers</h3>
-      <p>
-        Of the sounds that were said, {hears.times} of {hears.of} were heard; of those,{' '}
-        {knows.times} of {knows.of} were spelled as the word has them.
-      </p>
+      <h3>{say.spelling.spellingPapers}</h3>
+      <p>{say.spelling.ofTheSounds(hears.times, hears.of, knows.times, knows.of)}</p>
       {missed.length > 0 && (
         <p>
-          Written last:{' '}
-          {missed
-            .slice(0, MOST)
-            .map(({ word, wrote }) => `${wrote} for ${word}`)
-            .join(', ')}
-          .
+          {say.spelling.writtenLast(
+            missed
+              .slice(0, MOST)
+              .map(({ word, wrote }) => say.spelling.for(wrote, word))
+              .join(', '),
+          )}
         </p>
       )}
       <Needs spelling={spelling} />
@@ -41,8 +39,8 @@ function Needs({ spelling: { slips } }: { readonly spelling: ChildSpelling }) {
   const [ear, spelling] = [of('ear'), of('spelling')];
   return (
     <>
-      {ear !== '' && <p>Not heard: {ear}. Say the word and count its sounds first.</p>}
-      {spelling !== '' && <p>Heard, spelled otherwise: {spelling}.</p>}
+      {ear !== '' && <p>{say.spelling.notHeardSay(ear)}</p>}
+      {spelling !== '' && <p>{say.spelling.heardSpelledOtherwise(spelling)}</p>}
     </>
   );
 }

@@ -5,6 +5,7 @@ import { knowledge, modelDay, observations } from '../../state/knowledge.ts';
 import { classState } from '../../state/open-class.ts';
 import { settings } from '../../state/settings.ts';
 import { thresholds } from '../../state/thresholds.ts';
+import { say } from './wording.ts';
 
 /** Everything that was noted, as files that any spreadsheet opens, each column explained. */
 export function Tables() {
@@ -29,7 +30,7 @@ export function Tables() {
             <h2>{names[table].name}</h2>
             <p>{names[table].says}</p>
             <details>
-              <summary>Its columns</summary>
+              <summary>{say.tables.itsColumns}</summary>
               <dl>
                 {Object.entries(CLASS_TABLES[table]).map(([column, says]) => (
                   <div key={column}>
@@ -43,10 +44,10 @@ export function Tables() {
           <button
             type="button"
             class="button"
-            aria-label={`Save ${names[table].name}`}
+            aria-label={say.tables.save(names[table].name)}
             onClick={() => save(table)}
           >
-            Save as CSV
+            {say.tables.saveAsCsv}
           </button>
         </li>
       ))}
@@ -55,19 +56,19 @@ export function Tables() {
 }
 
 const names: Readonly<Record<ClassTable, { readonly name: string; readonly says: string }>> = {
-  children: { name: 'Children', says: 'Who is in the class, and in which small group.' },
+  children: { name: say.tables.children, says: say.tables.whoIs },
   readings: {
-    name: 'Readings',
-    says: 'Everything a child read alone, one reading a row, from warm-ups and checks.',
+    name: say.tables.readings,
+    says: say.tables.everythingAChildRead,
   },
-  together: { name: 'Read together', says: 'What a group read or wrote together.' },
+  together: { name: say.tables.readTogether, says: say.tables.whatAGroupRead },
   known: {
-    name: 'What they know',
-    says: 'What each child knows of each card today, and how sure.',
+    name: say.tables.whatTheyKnow,
+    says: say.tables.whatEachChildKnows,
   },
   spelling: {
-    name: 'Spelling papers',
-    says: 'What each child wrote, word by word, and what of it was heard and spelled.',
+    name: say.tables.spellingPapers,
+    says: say.tables.whatEachChildWrote,
   },
-  checks: { name: 'Short checks', says: 'Each check with its score.' },
+  checks: { name: say.tables.shortChecks, says: say.tables.eachCheck },
 };

@@ -11,6 +11,7 @@ import { classState, group, groupName } from '../../state/open-class.ts';
 import { thresholds } from '../../state/thresholds.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { dayName } from '../../wording/day-name.ts';
+import { say } from './wording.ts';
 
 /** Which children missed which card lately: a list to teach small groups from. */
 export function WhoLacks() {
@@ -27,17 +28,17 @@ export function WhoLacks() {
           {classState.value.name && `${classState.value.name}, `}
           {groupName.value}
         </h2>
-        <p class="quiet">Who needs what, {dayName(today(), today())}</p>
+        <p class="quiet">{say.whoLacks.whoNeedsWhat(dayName(today(), today()))}</p>
       </header>
       {missed.length === 0 ? (
-        <p>Nobody missed anything in the last three readings of a card.</p>
+        <p>{say.whoLacks.nobodyMissedAnything}</p>
       ) : (
         <table class="who-lacks">
           <thead>
             <tr>
-              <th scope="col">Card</th>
-              <th scope="col">Missed lately by</th>
-              <th scope="col">Read alone by</th>
+              <th scope="col">{say.whoLacks.card}</th>
+              <th scope="col">{say.whoLacks.missedLatelyBy}</th>
+              <th scope="col">{say.whoLacks.readAloneBy}</th>
             </tr>
           </thead>
           <tbody>
@@ -49,21 +50,16 @@ export function WhoLacks() {
                 </th>
                 <td>
                   {one.by
-                    .map((each) => `${nameOf(each.who)} (${each.missed} of ${each.asked})`)
+                    .map((each) => say.whoLacks.of(nameOf(each.who), each.missed, each.asked))
                     .join(', ')}
                 </td>
-                <td>
-                  {one.readers} of {children.length}
-                </td>
+                <td>{say.whoLacks.readersOf(one.readers, children.length)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       )}
-      <p class="small">
-        Missed lately: in one or more of the last three times the child read the card alone. Cards
-        the most children missed come first.
-      </p>
+      <p class="small">{say.whoLacks.missedLatelyInOne}</p>
       <PracticeNote />
     </article>
   );

@@ -6,6 +6,7 @@ import { isSpelled } from '../../../core/papers/spelling-shown.ts';
 import type { CardVerdict } from '../../../core/spelling/attempt.ts';
 import { inPlainWords } from '../../../core/spelling/plain-words.ts';
 import { accent, soundStyle } from '../../state/accent.ts';
+import { say } from './wording.ts';
 
 /** What an answer shows at a glance: right, heard but spelled otherwise, a sound not heard, or none of these. */
 export type Glance = 'right' | 'heard' | 'missed' | 'none';
@@ -21,40 +22,42 @@ export interface Shown {
 
 /** An answer at a glance. */
 export function shownAnswer(answer: PaperAnswer, said: PapersWord): Shown {
-  if (answer.kind === 'absent') return { glance: 'none', text: 'away', note: '' };
+  if (answer.kind === 'absent') return { glance: 'none', text: say.answerSaid.away, note: '' };
   const read = readAnswer(answer, said, accent.value);
   if (!read) return { glance: 'none', text: '', note: '' };
   if (!read.read) {
     const broke = said.cards.filter((_, at) => read.cards[at] === null).map(lettersShown);
     if (broke.length === 0) return { glance: 'right', text: said.word, note: '' };
-    return { glance: 'missed', text: '–', note: `${broke.join(', ')} broke` };
+    return { glance: 'missed', text: '–', note: say.answerSaid.broke(broke.join(', ')) };
   }
   const { wordRight, answer: what, cards } = read.read;
   if (wordRight) return { glance: 'right', text: said.word, note: '' };
-  if (what === 'blank') return { glance: 'none', text: '–', note: 'left blank' };
+  if (what === 'blank') return { glance: 'none', text: '–', note: say.answerSaid.leftBlank };
   if (what === 'illegible')
-    return { glance: 'none', text: read.wrote ?? '', note: 'cannot be read' };
+    return { glance: 'none', text: read.wrote ?? '', note: say.answerSaid.cannotBeRead };
   const glance = what === 'another-word' || cards.some(({ heard }) => !heard) ? 'missed' : 'heard';
   return { glance, text: read.wrote ?? '', note: firstNote(cards, what === 'another-word') };
 }
 
 /** One plain sentence on an answer. */
 export function sentenceOf(answer: PaperAnswer, said: PapersWord): string {
-  if (answer.kind === 'absent') return 'Away.';
+  if (answer.kind === 'absent') return say.answerSaid.wasAway;
   const read = readAnswer(answer, said, accent.value);
-  if (!read) return 'Not read yet.';
+  if (!read) return say.answerSaid.notReadYet;
   if (read.read) return sentence(inPlainWords(read.read));
   const broke = said.cards.filter((_, at) => read.cards[at] === null).map(lettersShown);
-  return broke.length === 0 ? 'Right.' : `${broke.join(' and ')} broke; the rest is right.`;
+  return broke.length === 0
+    ? say.answerSaid.right
+    : say.answerSaid.brokeTheRest(broke.join(say.answerSaid.and));
 }
 
 /** What is said under one card: fine, spelled otherwise, another sound, left out. */
 export function cardSaid(card: CardVerdict): string {
-  if (card.verdict === 'same') return 'fine';
+  if (card.verdict === 'same') return say.answerSaid.fine;
   const grapheme = lettersShown(card.id);
-  if (card.verdict === 'left-out') return `${grapheme} left out`;
-  if (card.verdict === 'turned') return `${grapheme} turned`;
-  if (card.verdict === 'order') return 'another order';
+  if (card.verdict === 'left-out') return say.answerSaid.leftOut(grapheme);
+  if (card.verdict === 'turned') return say.answerSaid.turned(grapheme);
+  if (card.verdict === 'order') return say.answerSaid.anotherOrder;
   return `${grapheme} → ${card.letters}`;
 }
 
@@ -71,13 +74,13 @@ export function soundOf(said: PapersWord, at: number): string {
 }
 
 function firstNote(cards: readonly CardVerdict[], isOther: boolean): string {
-  if (isOther) return 'another word';
+  if (isOther) return say.answerSaid.anotherWord;
   const missed = cards.find(({ heard }) => !heard);
   const other = missed ?? cards.find(({ verdict }) => verdict !== 'same');
-  if (!other) return 'letters added';
+  if (!other) return say.answerSaid.lettersAdded;
   const grapheme = lettersShown(other.id);
-  if (other.verdict === 'other-sound') return `${grapheme} as ${other.letters}`;
-  return other.verdict === 'same-sound' ? `${grapheme} not yet` : cardSaid(other);
+  if (other.verdict === 'other-sound') return say.answerSaid.as(grapheme, other.letters);
+  return other.verdict === 'same-sound' ? say.answerSaid.notYet(grapheme) : cardSaid(other);
 }
 
 function sentence(text: string): string {

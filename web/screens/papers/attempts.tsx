@@ -1,4 +1,5 @@
 import type { PaperAttempt } from '../../../core/papers/attempts.ts';
+import { say } from './wording.ts';
 
 /** A child's attempts over time, in its own letters, the newest first. */
 export function Attempts({
@@ -7,7 +8,7 @@ export function Attempts({
   readonly attempts: readonly { readonly attempt: PaperAttempt; readonly when: string | null }[];
 }) {
   const written = attempts.filter(({ attempt }) => attempt.wrote !== null);
-  if (written.length === 0) return <p class="quiet small">Nothing was written out yet.</p>;
+  if (written.length === 0) return <p class="quiet small">{say.attempts.nothingWasWrittenOut}</p>;
   return (
     <ul class="papers-attempts">
       {written.map(({ attempt: { said, wrote, slot, read }, when }, at) => (

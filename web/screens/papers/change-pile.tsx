@@ -6,6 +6,7 @@ import type { Lexicon } from '../../../core/words/lexicon.ts';
 import { today } from '../../state/day.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { changePile } from '../../state/papers.ts';
+import { say } from './wording.ts';
 
 /** The words of a pile and its day, to be set right or added to; what was read stays with its word. */
 export function ChangePile({ pile }: { readonly pile: PapersRecord }) {
@@ -18,16 +19,16 @@ export function ChangePile({ pile }: { readonly pile: PapersRecord }) {
     : { changes: [], problems: [] };
   return (
     <details class="papers-change not-printed">
-      <summary>Change the words or the day</summary>
+      <summary>{say.changePile.changeTheWords}</summary>
       <form
-        aria-label="Change the words or the day"
+        aria-label={say.changePile.changeTheWords}
         onSubmit={(event) => {
           event.preventDefault();
           changePile(pile, changes);
         }}
       >
         <label class="papers-field">
-          <span>Written on (leave it empty for no date)</span>
+          <span>{say.changePile.writtenOnLeave}</span>
           <input
             type="date"
             value={day}
@@ -36,12 +37,12 @@ export function ChangePile({ pile }: { readonly pile: PapersRecord }) {
           />
         </label>
         <fieldset class="papers-words">
-          <legend>The words you said (empty one to take it out)</legend>
+          <legend>{say.changePile.theWordsYouSaid}</legend>
           {pile.words.map(({ word, slot }, at) => (
             <input
               key={slot}
               type="text"
-              aria-label={`Word ${at + 1}`}
+              aria-label={say.changePile.word(at + 1)}
               value={texts.get(slot) ?? word}
               spellcheck={false}
               autocomplete="off"
@@ -50,7 +51,7 @@ export function ChangePile({ pile }: { readonly pile: PapersRecord }) {
           ))}
         </fieldset>
         <label class="papers-field">
-          <span>More words</span>
+          <span>{say.changePile.moreWords}</span>
           <input
             type="text"
             value={more}
@@ -70,7 +71,7 @@ export function ChangePile({ pile }: { readonly pile: PapersRecord }) {
             class="button"
             disabled={changes.length === 0 || problems.length > 0}
           >
-            Save the change
+            {say.changePile.saveTheChange}
           </button>
         </p>
       </form>
@@ -99,7 +100,7 @@ function changesOf(
     const { words, problems: told } = parseWords(text, lexicon);
     problems.push(...told.map(({ message }) => message));
     const [said, other] = words;
-    if (other) problems.push(`“${text}” is more than one word. Put the others under More words.`);
+    if (other) problems.push(say.changePile.isMoreThanOne(text));
     else if (said) changes.push({ of: 'word', word: slot, said });
   }
   const added = parseWords(more, lexicon);
@@ -116,11 +117,11 @@ function changesOf(
   for (const change of changes) {
     if (change.of !== 'word' || change.said === null) continue;
     const { word } = change.said;
-    if (left.includes(word)) problems.push(`“${word}” is in this pile already.`);
+    if (left.includes(word)) problems.push(say.changePile.isInThisPile(word));
     else left.push(word);
   }
   if (left.length === 0) {
-    problems.push('A pile needs a word. To be rid of it, take these papers out.');
+    problems.push(say.changePile.aPileNeeds);
   }
   return { changes, problems };
 }

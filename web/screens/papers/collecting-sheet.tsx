@@ -1,3 +1,4 @@
+import { say } from './wording.ts';
 /** A sheet to collect marks on, printed: the words across, the children down, room to write. */
 export function CollectingSheet({
   title,
@@ -10,7 +11,7 @@ export function CollectingSheet({
 }) {
   return (
     <section class="collecting" aria-hidden="true">
-      <h2>Spelling papers, {title}</h2>
+      <h2>{say.collectingSheet.spellingPapers(title)}</h2>
       <table>
         <thead>
           <tr>

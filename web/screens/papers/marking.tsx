@@ -23,6 +23,7 @@ import { Field } from './field.tsx';
 import { nextSpot, type Spot } from './next-spot.ts';
 import { ReadBack } from './read-back.tsx';
 import { Shows } from './shows.tsx';
+import { say } from './wording.ts';
 
 /** A pile under way: words across, children down; what is typed is read back at once. */
 export function Marking({ pile }: { readonly pile: PapersRecord }) {
@@ -67,7 +68,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
     const answer: PaperAnswer = { kind: 'absent' };
     const all = words.map(({ slot }) => ({ child: child.id, slot, answer }));
     const open = all.filter(({ slot }) => !answers.has(answerKey(child.id, slot)));
-    sayAnswers(pile, open, `${child.name} was away.`);
+    sayAnswers(pile, open, say.marking.wasAway(child.name));
     turnTo({ row: Math.min(size.rows - 1, spot.row + 1), column: byPaper.value ? 0 : spot.column });
   };
   /** Inside written letters all keys but up and down are those of the field. */
@@ -110,7 +111,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
       if (!other || line.trim() === '') return [];
       return [{ child: other.id, slot: said.slot, answer: answerOf(line, said) }];
     });
-    sayAnswers(pile, pasted, `Pasted ${pasted.length} answers.`);
+    sayAnswers(pile, pasted, say.marking.pastedAnswers(pasted.length));
     setTyped(undefined);
   };
   const toggleBroken = (card: number) => {
@@ -140,19 +141,20 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
     <div class="papers-page">
       <div class="papers-head not-printed">
         <h1>
-          Spelling papers <span class="quiet">{about(pile)}</span>
+          {say.marking.spellingPapers} <span class="quiet">{about(pile)}</span>
         </h1>
         <p class="papers-progress">
           <span>
-            <strong>
-              {answers.size} of {size.rows * size.columns}
-            </strong>{' '}
-            words read
+            {say.marking.wordsRead(
+              <strong>{say.marking.of(answers.size, size.rows * size.columns)}</strong>,
+            )}
           </span>
-          <progress max={size.rows * size.columns} value={answers.size} aria-label="Words read" />
-          <span class="quiet">
-            {done} of {size.rows} papers done
-          </span>
+          <progress
+            max={size.rows * size.columns}
+            value={answers.size}
+            aria-label={say.marking.wordsReadBar}
+          />
+          <span class="quiet">{say.marking.ofPapersDone(done, size.rows)}</span>
         </p>
       </div>
       <div class="papers-work not-printed">
@@ -195,7 +197,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
           </table>
         </div>
         <ReadBack
-          title={`${child.name}, word ${spot.column + 1}`}
+          title={say.marking.word(child.name, spot.column + 1)}
           said={said}
           answer={shown}
           onBreak={toggleBroken}
@@ -213,13 +215,13 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
       <ChangePile key={pile.words.map(({ word }) => word).join(' ')} pile={pile} />
       <p class="buttons not-printed">
         <button type="button" class="button" onClick={() => openPapers(null)}>
-          Leave it for now
+          {say.marking.leaveItForNow}
         </button>
         <button type="button" class="button" onClick={() => print()}>
-          Print a sheet to collect marks
+          {say.marking.printASheet}
         </button>
         <button type="button" class="button plain" onClick={() => takeOutPile(pile)}>
-          Take these papers out
+          {say.marking.takeThesePapersOut}
         </button>
       </p>
       <CollectingSheet
@@ -235,34 +237,28 @@ function Foot({ onAway, name }: { readonly onAway: () => void; readonly name: st
   return (
     <div class="papers-foot not-printed">
       <ul class="papers-key">
-        <li class="glance glance-right">right</li>
-        <li class="glance glance-heard">heard, spelling not yet</li>
-        <li class="glance glance-missed">a sound not heard</li>
+        <li class="glance glance-right">{say.marking.right}</li>
+        <li class="glance glance-heard">{say.marking.heardSpellingNotYet}</li>
+        <li class="glance glance-missed">{say.marking.aSoundNotHeard}</li>
       </ul>
       <ul class="papers-key">
         <li>
-          <kbd class="key">Enter</kbd>{' '}
+          <kbd class="key">{say.marking.enter}</kbd>{' '}
           <select
-            aria-label="Where Enter goes"
+            aria-label={say.marking.whereEnterGoes}
             value={byPaper.value ? 'paper' : 'word'}
             onChange={(event) => setByPaper(event.currentTarget.value === 'paper')}
           >
-            <option value="word">next child</option>
-            <option value="paper">next word</option>
+            <option value="word">{say.marking.nextChild}</option>
+            <option value="paper">{say.marking.nextWord}</option>
           </select>
         </li>
-        <li>
-          <kbd class="key">=</kbd> right
-        </li>
-        <li>
-          <kbd class="key">-</kbd> left blank
-        </li>
-        <li>
-          <kbd class="key">?</kbd> cannot be read
-        </li>
+        <li>{say.marking.keyRight(<kbd class="key">=</kbd>)}</li>
+        <li>{say.marking.leftBlank(<kbd class="key">-</kbd>)}</li>
+        <li>{say.marking.cannotBeRead(<kbd class="key">?</kbd>)}</li>
         <li>
           <button type="button" class="button plain" onClick={onAway}>
-            <kbd class="key">F2</kbd> {name} was away
+            {say.marking.keyAway(<kbd class="key">F2</kbd>, name)}
           </button>
         </li>
       </ul>
@@ -273,11 +269,11 @@ function Foot({ onAway, name }: { readonly onAway: () => void; readonly name: st
 function Nobody() {
   return (
     <div class="papers-empty">
-      <h1>Spelling papers</h1>
-      <p>Nobody is in this group any more. What was read is kept.</p>
+      <h1>{say.marking.spellingPapers}</h1>
+      <p>{say.marking.nobodyIs}</p>
       <p>
         <button type="button" class="button next" onClick={() => openPapers(null)}>
-          To the piles
+          {say.marking.toThePiles}
         </button>
       </p>
     </div>
@@ -304,5 +300,5 @@ function firstUnread(
 function about({ groupId, day }: PapersRecord): string {
   const group = classState.value.groups.get(groupId);
   const who = group ? nameOfGroup(group, classState.value) : '';
-  return day === null ? who : `${who}, written ${dayName(day, today())}`;
+  return day === null ? who : say.marking.written(who, dayName(day, today()));
 }

@@ -8,6 +8,7 @@ import { Card, CardFace } from '../../controls/card.tsx';
 import { accent } from '../../state/accent.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { cardSaid, glanceOf, sentenceOf, soundOf } from './answer-said.ts';
+import { say } from './wording.ts';
 
 interface ReadBackProps {
   readonly title: string;
@@ -31,7 +32,7 @@ export function ReadBack(props: ReadBackProps) {
     ({ verdict }) => verdict !== 'same',
   );
   return (
-    <section class="read-back" aria-label="Read back">
+    <section class="read-back" aria-label={say.readBack.readBack}>
       <h2>
         {title} <span class="quiet">{said.word}</span>
       </h2>
@@ -52,7 +53,7 @@ export function ReadBack(props: ReadBackProps) {
                   type="button"
                   class="read-back-break"
                   aria-pressed={broken.includes(at + 1)}
-                  aria-label={`${cardName(id)} broke`}
+                  aria-label={say.readBack.broke(cardName(id))}
                   onClick={() => onBreak(at + 1)}
                 >
                   <Card id={id} />
@@ -65,7 +66,7 @@ export function ReadBack(props: ReadBackProps) {
         })}
       </ul>
       {!read && answer.kind !== 'absent' && (
-        <p class="quiet small">Type what was written, or tap the card that broke.</p>
+        <p class="quiet small">{say.readBack.typeWhatWasWritten}</p>
       )}
       {slips.length > 0 && (
         <dl class="read-back-skills">
@@ -73,11 +74,15 @@ export function ReadBack(props: ReadBackProps) {
             const at = read?.cards.indexOf(card) ?? 0;
             return (
               <div key={at}>
-                <dt>hears {soundOf(said, at)}</dt>
-                <dd>{card.heard ? 'yes' : 'not in this word'}</dd>
-                <dt>knows the spelling {lettersShown(card.id)}</dt>
+                <dt>{say.readBack.hears(soundOf(said, at))}</dt>
+                <dd>{card.heard ? say.readBack.yes : say.readBack.notInThisWord}</dd>
+                <dt>{say.readBack.knowsTheSpelling(lettersShown(card.id))}</dt>
                 <dd>
-                  {card.heard ? (isSpelled(card) ? 'yes' : 'not yet') : 'cannot be told here'}
+                  {card.heard
+                    ? isSpelled(card)
+                      ? say.readBack.yes
+                      : say.readBack.notYet
+                    : say.readBack.cannotBeToldHere}
                 </dd>
               </div>
             );
@@ -87,13 +92,13 @@ export function ReadBack(props: ReadBackProps) {
       {read && <Meant said={said} read={read} onMeant={onMeant} />}
       <p class="buttons read-back-ways">
         <button type="button" class="button read-back-way" onClick={onClear}>
-          <kbd class="key">Esc</kbd> Clear
+          {say.readBack.clear(<kbd class="key">{say.readBack.esc}</kbd>)}
         </button>
         <button type="button" class="button read-back-way" onClick={onRight}>
-          <kbd class="key">=</kbd> Right
+          {say.readBack.right(<kbd class="key">=</kbd>)}
         </button>
         <button type="button" class="button next read-back-way" onClick={onNext}>
-          Next <kbd class="key">Enter</kbd>
+          {say.readBack.next(<kbd class="key">{say.readBack.enter}</kbd>)}
         </button>
       </p>
     </section>
@@ -115,12 +120,12 @@ function Meant({
       {ways.map(({ card, at, isMeant }) => (
         <p key={at} class="read-back-meant">
           <button type="button" class="button plain" onClick={() => onMeant(at + 1)}>
-            {isMeant ? 'Read it as it stands' : 'Read it another way'}
+            {isMeant ? say.readBack.readIt : say.readBack.readItAnotherWay}
           </button>{' '}
           <span class="quiet small">
             {isMeant
-              ? `You said that ${card.letters} was meant as ${lettersShown(card.id)}: ${soundOf(said, at)} was heard.`
-              : `if ${card.letters} was meant as ${lettersShown(card.id)}`}
+              ? say.readBack.youSaid(card.letters, lettersShown(card.id), soundOf(said, at))
+              : say.readBack.ifWasMeantAs(card.letters, lettersShown(card.id))}
           </span>
         </p>
       ))}

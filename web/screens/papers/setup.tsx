@@ -9,6 +9,7 @@ import { groupName } from '../../state/open-class.ts';
 import { beginPile, childrenOfPile, openPapers, piles } from '../../state/papers.ts';
 import { asked } from '../../state/route.ts';
 import { dayName } from '../../wording/day-name.ts';
+import { say } from './wording.ts';
 
 /** Which words were dictated, and when; and the piles that were begun before. */
 export function Setup() {
@@ -19,24 +20,21 @@ export function Setup() {
   const { words, problems } = ready ? parseWords(text, ready.lexicon) : NOTHING;
   return (
     <div class="papers-setup">
-      <h1>Spelling papers</h1>
-      <p class="quiet">
-        Type what your children wrote: you see what each of them hears, and which spellings they
-        know.
-      </p>
+      <h1>{say.setup.spellingPapers}</h1>
+      <p class="quiet">{say.setup.typeWhatYourChildren}</p>
       <FirstTime of="two answers" />
       <div class="papers-columns">
         <form
           class="part"
-          aria-label="A new pile"
+          aria-label={say.setup.aNewPile}
           onSubmit={(event) => {
             event.preventDefault();
             if (words.length > 0) beginPile(words, day === '' ? null : day);
           }}
         >
-          <h2>A new pile, {groupName.value}</h2>
+          <h2>{say.setup.aNewPileOf(groupName.value)}</h2>
           <label class="papers-field">
-            <span>The words you said</span>
+            <span>{say.setup.theWordsYouSaid}</span>
             <textarea
               rows={4}
               value={text}
@@ -46,11 +44,11 @@ export function Setup() {
           </label>
           {dictated !== '' && text !== dictated && (
             <button type="button" class="button plain" onClick={() => setText(dictated)}>
-              Take the words of today’s dictation
+              {say.setup.takeTheWords}
             </button>
           )}
           <label class="papers-field">
-            <span>Written on (leave it empty for no date)</span>
+            <span>{say.setup.writtenOnLeave}</span>
             <input
               type="date"
               value={day}
@@ -65,14 +63,14 @@ export function Setup() {
           ))}
           <p class="buttons">
             <button type="submit" class="button next" disabled={words.length === 0}>
-              Begin{words.length > 0 ? `: ${words.length} words` : ''}
+              {say.setup.begin(words.length > 0 ? say.setup.words(words.length) : '')}
             </button>
           </p>
         </form>
         <section class="part" aria-labelledby="papers-piles">
-          <h2 id="papers-piles">Piles</h2>
+          <h2 id="papers-piles">{say.setup.piles}</h2>
           {piles.value.length === 0 ? (
-            <p class="quiet">None yet. A pile half read waits here until you take it up again.</p>
+            <p class="quiet">{say.setup.noneYetAPile}</p>
           ) : (
             <ul class="papers-piles">
               {piles.value.map((pile) => (
@@ -101,6 +99,6 @@ const NOTHING = { words: [], problems: [] };
 /** When a pile was written, and how much of it was read. */
 function pileSaid(pile: PapersRecord): string {
   const of = childrenOfPile(pile).length * pile.words.length;
-  const read = `${pile.answers.size} of ${of} words read`;
+  const read = say.setup.ofWordsRead(pile.answers.size, of);
   return pile.day === null ? read : `${dayName(pile.day, today())}; ${read}`;
 }

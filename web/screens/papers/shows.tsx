@@ -17,6 +17,7 @@ import { dayName } from '../../wording/day-name.ts';
 import { Attempts } from './attempts.tsx';
 import { shareSaid } from './share-said.ts';
 import { SoundBySound } from './sound-by-sound.tsx';
+import { say } from './wording.ts';
 
 /** So many slips matter next. */
 const NEXT = 3;
@@ -37,7 +38,7 @@ export function Shows({ pile }: { readonly pile: PapersRecord }) {
   );
   return (
     <section class="papers-shows not-printed" aria-labelledby="papers-shows">
-      <h2 id="papers-shows">What they say</h2>
+      <h2 id="papers-shows">{say.shows.whatTheySay}</h2>
       {slips.length > 0 && (
         <ol class="papers-slips">
           {slips.map((slip) => (
@@ -51,11 +52,11 @@ export function Shows({ pile }: { readonly pile: PapersRecord }) {
         <table>
           <thead>
             <tr>
-              <th scope="col">Child</th>
-              <th scope="col">Sounds heard</th>
-              <th scope="col">Spellings known, of those heard</th>
-              <th scope="col">Words right</th>
-              <th scope="col">Letter sequences</th>
+              <th scope="col">{say.shows.child}</th>
+              <th scope="col">{say.shows.soundsHeard}</th>
+              <th scope="col">{say.shows.spellingsKnownOfThose}</th>
+              <th scope="col">{say.shows.wordsRight}</th>
+              <th scope="col">{say.shows.letterSequences}</th>
             </tr>
           </thead>
           <tbody>
@@ -74,13 +75,10 @@ export function Shows({ pile }: { readonly pile: PapersRecord }) {
         </table>
       </div>
       <details class="papers-figures">
-        <summary>Sound by sound</summary>
+        <summary>{say.shows.soundBySound}</summary>
         <SoundBySound attempts={attempts} />
       </details>
-      <p class="quiet small">
-        Hearing a sound and knowing its spelling are two things; neither is a score in reading.
-        Practice monitoring, not a diagnosis.
-      </p>
+      <p class="quiet small">{say.shows.hearingASound}</p>
     </section>
   );
 }
@@ -101,24 +99,18 @@ function Slip({
         ) : (
           <strong>{habitName(about.habit)}</strong>
         )}{' '}
-        {need === 'ear' ? 'not heard' : 'heard, spelled otherwise'}
+        {need === 'ear' ? say.shows.notHeard : say.shows.heardSpelledOtherwise}
       </p>
       <p>{children.map(({ child }) => nameOf.get(child) ?? '').join(', ')}</p>
       {shown.length > 0 && (
         <p class="quiet small">
-          {shown.map(({ word, wrote }) => `${wrote} for ${word}`).join(', ')}
+          {shown.map(({ word, wrote }) => say.shows.for(wrote, word)).join(', ')}
         </p>
       )}
       <p class="quiet small">
-        {need === 'ear'
-          ? 'Say the word slowly and count its sounds first; then write.'
-          : 'The ear is right: practice the spelling.'}
+        {need === 'ear' ? say.shows.sayTheWordSlowly : say.shows.theEarIsRight}
         {'card' in about && byHeart.length > 0 && (
-          <>
-            {' '}
-            In {byHeart.join(', ')} the {lettersShown(about.card)} follows no rule: learn it by
-            heart.
-          </>
+          <> {say.shows.inTheFollowsNo(byHeart.join(', '), lettersShown(about.card))}</>
         )}
       </p>
     </>

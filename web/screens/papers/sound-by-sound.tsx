@@ -2,6 +2,7 @@ import type { PaperAttempt } from '../../../core/papers/attempts.ts';
 import { type CardShown, cardsShown } from '../../../core/papers/spelling-shown.ts';
 import { SoundedCard } from '../../controls/sounded-card.tsx';
 import { shareSaid } from './share-said.ts';
+import { say } from './wording.ts';
 
 /** Of each sound, how often it was heard, and of those how often it was spelled as the word has it. */
 export function SoundBySound({ attempts }: { readonly attempts: readonly PaperAttempt[] }) {
@@ -11,9 +12,9 @@ export function SoundBySound({ attempts }: { readonly attempts: readonly PaperAt
     <table class="sound-by-sound">
       <thead>
         <tr>
-          <th scope="col">Sound</th>
-          <th scope="col">Heard</th>
-          <th scope="col">Spelled as the word has it</th>
+          <th scope="col">{say.soundBySound.sound}</th>
+          <th scope="col">{say.soundBySound.heard}</th>
+          <th scope="col">{say.soundBySound.spelledAsTheWord}</th>
         </tr>
       </thead>
       <tbody>

@@ -5,24 +5,22 @@ import type { Flip } from '../../../core/boards/shapes/board.ts';
 import type { Drill } from '../../../core/drills/drill.ts';
 import { soundLabel } from '../../../core/language/phonemes.ts';
 import { Card } from '../../controls/card.tsx';
+import { say } from './wording.ts';
 
-const pileNames = ['beginnings', 'vowels', 'endings'];
+const pileNames = [say.blend.beginnings, say.blend.vowels, say.blend.endings];
 
 /** Part 3: the piles, and the words in their order. */
 export function Blend({ drill: { board, run } }: { readonly drill: Drill }) {
   return (
     <section class="blend" aria-labelledby="plan-blending">
       <h3 id="plan-blending">
-        <span class="ordinal">3</span> Blending drill
+        <span class="ordinal">3</span> {say.blend.blendingDrill}
       </h3>
-      <p class="how">
-        Point to each card; the children say its sound. Sweep your finger under the row; they read
-        it. Then turn one card. Thumbs up for a real word: those are underlined.
-      </p>
+      <p class="how">{say.blend.pointToEachCard}</p>
       <div class="plan-piles">
         {board.piles.map((pile, place) => (
           <div key={place}>
-            <h4>{board.piles.length === 3 ? pileNames[place] : `pile ${place + 1}`}</h4>
+            <h4>{board.piles.length === 3 ? pileNames[place] : say.blend.pile(place + 1)}</h4>
             <p>
               {pile.map((id) => (
                 <span key={id} role="img" aria-label={graphemeOf(id)}>
@@ -33,7 +31,7 @@ export function Blend({ drill: { board, run } }: { readonly drill: Drill }) {
           </div>
         ))}
       </div>
-      <ol class="plan-flips" aria-label="Words to blend">
+      <ol class="plan-flips" aria-label={say.blend.wordsToBlend}>
         {run.map((flip, place) => (
           <li key={place}>
             <span class="place-in-run">{place + 1}</span>
@@ -41,7 +39,7 @@ export function Blend({ drill: { board, run } }: { readonly drill: Drill }) {
             <span class={`word plan-word ${flip.kind}`} data-kind={flip.kind}>
               {flip.word}
             </span>
-            {flip.kind === 'real' && <span class="for-ears">, a real word</span>}
+            {flip.kind === 'real' && <span class="for-ears">{say.blend.aRealWord}</span>}
             {flip.kind === 'nonsense' && <span class="quiet small said-of">{saidOf(flip)}</span>}
           </li>
         ))}

@@ -14,6 +14,7 @@ import { forWhom } from '../../wording/for-whom.ts';
 import { Blend } from './blend.tsx';
 import { SayCards } from './say-cards.tsx';
 import { SaySounds } from './say-sounds.tsx';
+import { say } from './wording.ts';
 
 /** Today's warm-up for someone else to run: all they need, on one or two sheets. */
 export function PlanPage() {
@@ -24,16 +25,16 @@ export function PlanPage() {
     <>
       <div class="plan-head not-printed">
         <div>
-          <h1>Plan for a substitute</h1>
-          <p class="quiet">Today’s warm-up, for someone else to run.</p>
+          <h1>{say.planSheet.planForASubstitute}</h1>
+          <p class="quiet">{say.planSheet.todaysWarmUp}</p>
         </div>
         <p class="buttons">
           <a class="button" href={linkTo('today')}>
-            Back
+            {say.planSheet.back}
           </a>
           {now && ready && ready !== 'failed' && now.run.length > 0 && (
             <FileButton
-              name="Slides"
+              name={say.planSheet.slides}
               make={async () => {
                 const known = await loadMeanings().catch(() => ({ meaningOf: () => null }));
                 const meaningOf = rareMeanings(known, ready.lexicon);
@@ -43,7 +44,7 @@ export function PlanPage() {
           )}
           {now && (
             <FileButton
-              name="Plan on paper"
+              name={say.planSheet.planOnPaper}
               class="button next"
               make={async () =>
                 (await files()).sheetFile('plan', {
@@ -67,29 +68,25 @@ function Sheet({ drill }: { readonly drill: Drill }) {
   if (visual.length + auditory.length + run.length === 0) {
     return (
       <p>
-        There is nothing to run yet. <a href={linkTo('learned')}>Say what they have learned</a>, and
-        the plan is made of it.
+        {say.planSheet.thereIsNothing(
+          <a href={linkTo('learned')}>{say.planSheet.sayWhatTheyHave}</a>,
+        )}
       </p>
     );
   }
   return (
     <article class="plan">
       <header>
-        <h2>Warm-up for {forWhom()}</h2>
-        <p>
-          {dayName(today(), today())}. Up to ten minutes, quick and friendly. All of it was taught:
-          leave out what you like, add nothing.
-        </p>
-        <p class="only-printed">
-          Check the box where something broke, and write beside it what you heard.
-        </p>
+        <h2>{say.planSheet.warmUpFor(forWhom())}</h2>
+        <p>{say.planSheet.upToTenMinutes(dayName(today(), today()))}</p>
+        <p class="only-printed">{say.planSheet.checkTheBoxWhere}</p>
       </header>
       {visual.length > 0 && <SayCards ids={visual} />}
       {auditory.length > 0 && <SaySounds sounds={auditory} />}
       {run.length > 0 && <Blend drill={drill} />}
       <Correct />
       <section class="only-printed for-her">
-        <h3>For their teacher: what broke, what you heard, who needs more</h3>
+        <h3>{say.planSheet.forTheirTeacherWhat}</h3>
         <div class="write" />
         <div class="write" />
         <div class="write" />
@@ -102,19 +99,19 @@ function Sheet({ drill }: { readonly drill: Drill }) {
 function Correct() {
   return (
     <section class="correct">
-      <h3>When something breaks, stop and put it right at once</h3>
+      <h3>{say.planSheet.whenSomethingBreaksStop}</h3>
       <dl>
         <div>
-          <dt>My turn</dt>
-          <dd>You say it alone: touch each card, say its sound, sweep, read.</dd>
+          <dt>{say.planSheet.myTurn}</dt>
+          <dd>{say.planSheet.youSayItAlone}</dd>
         </div>
         <div>
-          <dt>Our turn</dt>
-          <dd>You and the children say it together, in the same way.</dd>
+          <dt>{say.planSheet.ourTurn}</dt>
+          <dd>{say.planSheet.youAndTheChildren}</dd>
         </div>
         <div>
-          <dt>Your turn</dt>
-          <dd>The children say it alone. Go on, and come back to it four words later.</dd>
+          <dt>{say.planSheet.yourTurn}</dt>
+          <dd>{say.planSheet.theChildrenSay}</dd>
         </div>
       </dl>
     </section>
@@ -125,7 +122,5 @@ function Correct() {
 const files = () => import('../../state/paper/paper-file.ts');
 
 function waiting(ready: typeof engine.value): string {
-  return ready === 'failed'
-    ? 'The word list did not arrive. Once it has been loaded, everything works without a network.'
-    : 'Fetching the word list …';
+  return ready === 'failed' ? say.planSheet.theWordListDid : say.planSheet.fetchingTheWordList;
 }

@@ -3,20 +3,20 @@ import { type CardId, isSightId, lettersShown } from '../../../core/language/car
 import { Card } from '../../controls/card.tsx';
 import { soundStyle } from '../../state/accent.ts';
 import { taught } from '../../state/progress.ts';
+import { say } from './wording.ts';
 
 /** Part 1: the cards, each with what children say. */
 export function SayCards({ ids }: { readonly ids: readonly CardId[] }) {
   return (
     <section aria-labelledby="plan-visual">
       <h3 id="plan-visual">
-        <span class="ordinal">1</span> Visual drill
+        <span class="ordinal">1</span> {say.sayCards.visualDrill}
       </h3>
       <p class="how">
-        Show a card and say nothing. The children say the name of its letters, then the sound.
-        {ids.some(isSightId) &&
-          ' A word with a thick left edge is read at once, then spelled aloud; dots mark the part to learn by heart.'}
+        {say.sayCards.showACard}
+        {ids.some(isSightId) && say.sayCards.aWord}
       </p>
-      <ol class="say-cards" aria-label="Cards to show">
+      <ol class="say-cards" aria-label={say.sayCards.cardsToShow}>
         {ids.map((id) => (
           <li key={id}>
             <span class="box" />

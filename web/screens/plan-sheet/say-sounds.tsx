@@ -4,22 +4,21 @@ import { type CardId, lettersShown } from '../../../core/language/card-id.ts';
 import { correspondenceById } from '../../../core/language/correspondences.ts';
 import { Card } from '../../controls/card.tsx';
 import { askedSaid } from '../../wording/asked-said.ts';
+import { say } from './wording.ts';
 
 /** Part 2: the sounds to say, each with every spelling that children write. */
 export function SaySounds({ sounds }: { readonly sounds: readonly AuditorySound[] }) {
   return (
     <section aria-labelledby="plan-auditory">
       <h3 id="plan-auditory">
-        <span class="ordinal">2</span> Auditory drill
+        <span class="ordinal">2</span> {say.saySounds.auditoryDrill}
       </h3>
       <p class="how">
-        Say the sound and show nothing. The children repeat it and write every spelling they have
-        learned.{' '}
-        {sounds.some((sound) => sightIn(sound) !== null) &&
-          'Say a word in quotation marks: they repeat it, spell it aloud and write it. '}
-        Then show these:
+        {say.saySounds.sayTheSound(
+          sounds.some((sound) => sightIn(sound) !== null) && say.saySounds.sayAWord,
+        )}
       </p>
-      <ol class="say-sounds" aria-label="Sounds to say">
+      <ol class="say-sounds" aria-label={say.saySounds.soundsToSay}>
         {sounds.map((sound) => (
           <li key={soundKey(sound)}>
             <span class="box" />

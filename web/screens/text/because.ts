@@ -9,6 +9,7 @@ import type { Item, Sequence } from '../../../core/sequence/sequence.ts';
 import { stepOf } from '../../../core/sequence/step-of.ts';
 import type { Because, JudgedWord } from '../../../core/texts/passage.ts';
 import { habitNames } from '../../wording/card-name.ts';
+import { say } from './wording.ts';
 
 /** What the reasons are said against: the order, the place in it, and how sounds are written. */
 export interface ReadingGroup {
@@ -22,25 +23,25 @@ export function becauseSaid(word: JudgedWord, standing: ReadingGroup): string {
   const reasons = word.because.map((reason) => reasonSaid(reason, standing));
   const text = reasons.join('; ');
   if (word.source !== 'guess' || reasons.length === 0) return withHeart(text, word, standing);
-  const what = word.name ? 'a name or unknown word' : 'unknown word';
+  const what = word.name ? say.because.aNameOrUnknown : say.because.unknownWord;
   return word.because.some(({ kind }) => kind === 'unknown')
     ? text
-    : `${what}, guessed by its letters: ${text}`;
+    : say.because.guessedByItsLetters(what, text);
 }
 
 /** An irregular word that the order teaches as a whole says where. */
 function withHeart(text: string, { word, because }: JudgedWord, { sequence, upTo }: ReadingGroup) {
   const step = stepOf(sequence, { kind: 'word', word });
   if (because.length === 0 || step === null || step <= upTo) return text;
-  return `${text}; taught as a whole word at step ${step}`;
+  return say.because.taughtAsAWhole(text, step);
 }
 
 function reasonSaid(reason: Because, standing: ReadingGroup): string {
   switch (reason.kind) {
     case 'unknown':
-      return 'unknown word, with letters that no card has';
+      return say.because.unknownWithLetters;
     case 'irregular-word':
-      return `irregular: ${reason.word} is not said as its parts are`;
+      return say.because.irregularIsNotSaid(reason.word);
     case 'irregular':
       return irregularSaid(reason.id, standing);
     case 'card':
@@ -48,18 +49,18 @@ function reasonSaid(reason: Because, standing: ReadingGroup): string {
     case 'habit': {
       const when = stepOf(standing.sequence, reason);
       return when === null || when <= standing.upTo
-        ? `${habitNames[reason.habit]}: not taught`
-        : `${habitNames[reason.habit]}: from step ${when}`;
+        ? say.because.notTaught(habitNames[reason.habit])
+        : say.because.fromStep(habitNames[reason.habit], when);
     }
   }
 }
 
 function irregularSaid(id: CardId, { notation }: ReadingGroup): string {
   const letters = lettersShown(id);
-  if (!correspondenceById.has(id)) return `irregular: ${letters} is read in a way of its own`;
+  if (!correspondenceById.has(id)) return say.because.irregularIsRead(letters);
   const sounds = soundsOf(id);
-  if (sounds.length === 0) return `irregular: ${letters} is silent`;
-  return `irregular: ${letters} says ${soundLabel(sounds, notation)}`;
+  if (sounds.length === 0) return say.because.irregularIsSilent(letters);
+  return say.because.irregularSays(letters, soundLabel(sounds, notation));
 }
 
 /** The letters of a card; with its sound, or its keyword, where it is not the first of these letters. */
@@ -71,12 +72,12 @@ function cardSaid(id: CardId, { notation }: ReadingGroup): string {
   const said = soundLabel(card.phonemes, notation);
   const isTold = said !== soundLabel(first.phonemes, notation);
   return isTold || card.keyword === null
-    ? `${letters} as ${said}`
-    : `${letters} as in ${card.keyword}`;
+    ? say.because.as(letters, said)
+    : say.because.asIn(letters, card.keyword);
 }
 
 function comes(item: Item, { sequence, upTo }: ReadingGroup): string {
   const step = stepOf(sequence, item);
-  if (step === null) return 'is in no step of the order';
-  return step > upTo ? `comes at step ${step}` : 'was taken out';
+  if (step === null) return say.because.isInNoStep;
+  return step > upTo ? say.because.comesAtStep(step) : say.because.wasTakenOut;
 }

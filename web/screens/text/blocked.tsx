@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { JudgedWord, Passage } from '../../../core/texts/passage.ts';
 import { taught } from '../../state/progress.ts';
 import { becauseSaid, type ReadingGroup } from './because.ts';
+import { say } from './wording.ts';
 
 const pageSize = 40;
 
@@ -19,8 +20,11 @@ export function Blocked({
     <section class="blocked-list" aria-labelledby="blocked-title">
       <h2 id="blocked-title">
         {blocked.length === 0
-          ? 'Every word can be read'
-          : `${blocked.length.toLocaleString('en-US')} ${blocked.length === 1 ? 'word' : 'different words'} not yet`}
+          ? say.blocked.everyWordCan
+          : say.blocked.notYet(
+              blocked.length.toLocaleString('en-US'),
+              blocked.length === 1 ? say.blocked.word : say.blocked.differentWords,
+            )}
       </h2>
       <ul>
         {blocked.slice(0, limit).map((word) => (
@@ -30,7 +34,7 @@ export function Blocked({
       {blocked.length > limit && (
         <p class="more not-printed">
           <button type="button" class="button" onClick={() => setLimit(limit + pageSize * 5)}>
-            Show more
+            {say.blocked.showMore}
           </button>
         </p>
       )}
@@ -53,7 +57,7 @@ function BlockedWord({
       {word.count > 1 && (
         <span class="small quiet">
           <span class="for-ears">, </span>
-          {word.count} times
+          {say.blocked.times(word.count)}
         </span>
       )}
       <span class="why">{becauseSaid(word, standing)}</span>
@@ -70,15 +74,15 @@ function Irregular({ passage }: { readonly passage: Passage }) {
   if (passage.irregular.length === 0) return null;
   return (
     <div class="irregular-words">
-      <h3>Irregular words in it</h3>
+      <h3>{say.blocked.irregularWordsInIt}</h3>
       {needed.length > 0 && (
         <p>
-          <span class="quiet">still needed:</span> {listed(needed)}
+          <span class="quiet">{say.blocked.stillNeeded}</span> {listed(needed)}
         </p>
       )}
       {taughtOnes.length > 0 && (
         <p>
-          <span class="quiet">known by heart:</span> {listed(taughtOnes)}
+          <span class="quiet">{say.blocked.knownByHeart}</span> {listed(taughtOnes)}
         </p>
       )}
     </div>
@@ -91,9 +95,9 @@ function Unknown({ passage }: { readonly passage: Passage }) {
   if (words.length === 0) return null;
   return (
     <div class="irregular-words">
-      <h3>Names and unknown words</h3>
+      <h3>{say.blocked.namesAndUnknownWords}</h3>
       <p>
-        {listed(words)} <span class="quiet">(guessed by their letters)</span>
+        {listed(words)} <span class="quiet">{say.blocked.guessedByTheirLetters}</span>
       </p>
     </div>
   );
@@ -104,5 +108,5 @@ const mostListed = 60;
 function listed(words: readonly string[]): string {
   const more = words.length - mostListed;
   const text = words.slice(0, mostListed).join(', ');
-  return more > 0 ? `${text} and ${more} more` : text;
+  return more > 0 ? say.blocked.andMore(text, more) : text;
 }

@@ -1,5 +1,6 @@
 import { percent } from '../../wording/percent.ts';
 import { CHART, pointOf, rises, stairPath } from './share-path.ts';
+import { say } from './wording.ts';
 
 interface ChartProps {
   readonly shares: readonly number[];
@@ -15,13 +16,17 @@ export function Chart({ shares, upTo, goals }: ChartProps) {
   const stair = stairPath(shares);
   return (
     <figure class="chart">
-      <figcaption class="small quiet">Share that can be read after each step</figcaption>
+      <figcaption class="small quiet">{say.chart.shareThatCan}</figcaption>
       <div class="chart-frame">
         <svg
           viewBox={`0 -6 ${CHART.width} ${CHART.height + 12}`}
           preserveAspectRatio="none"
           role="img"
-          aria-label={`The share rises from ${percent(shares[0] ?? 0)} to ${percent(shares[last] ?? 0)} at step ${last}. The table below has all steps.`}
+          aria-label={say.chart.theShareRises(
+            percent(shares[0] ?? 0),
+            percent(shares[last] ?? 0),
+            last,
+          )}
         >
           <path class="chart-area" d={`${stair}V${CHART.height}H0Z`} />
           {goals.map(({ share }) => (
@@ -39,19 +44,19 @@ export function Chart({ shares, upTo, goals }: ChartProps) {
         </svg>
       </div>
       <p class="chart-feet small quiet" aria-hidden="true">
-        <span>step 1</span>
-        <span>step {last}</span>
+        <span>{say.chart.step1}</span>
+        <span>{say.chart.step(last)}</span>
       </p>
       <p class="chart-key small quiet">
-        <span class="key-here" /> your class <span class="key-goal" /> 95% and 98%
+        <span class="key-here" /> {say.chart.yourClass95(<span class="key-goal" />)}
       </p>
       <details>
-        <summary>All steps as a table</summary>
+        <summary>{say.chart.allSteps}</summary>
         <table>
           <thead>
             <tr>
-              <th scope="col">From step</th>
-              <th scope="col">Can be read</th>
+              <th scope="col">{say.chart.fromStep}</th>
+              <th scope="col">{say.chart.canBeRead}</th>
             </tr>
           </thead>
           <tbody>

@@ -3,6 +3,7 @@ import type { Passage } from '../../../core/texts/passage.ts';
 import { becauseSaid, type ReadingGroup } from './because.ts';
 import { cutTokens, runsOf } from './cut-tokens.ts';
 import { WhyTip } from './why-tip.tsx';
+import { say } from './wording.ts';
 
 /** Words shown at first, and more at each wish; a whole book would slow the page. */
 const first = 400;
@@ -39,10 +40,10 @@ export function MarkedText({
   };
   return (
     <section aria-labelledby="marked-title">
-      <h2 id="marked-title">The text</h2>
+      <h2 id="marked-title">{say.markedText.theText}</h2>
       <p class="small quiet">
-        <span class="blocked-sample">Marked</span>: cannot be read yet. Point to a word, or go to it
-        with Tab, to see why.
+        <span class="blocked-sample">{say.markedText.marked}</span>
+        {say.markedText.cannotBeReadYet}
       </p>
       <div class="marked-text">
         {runs.map(({ text, blocked }, place) =>
@@ -71,11 +72,13 @@ export function MarkedText({
       {passage.words > count && (
         <p class="more not-printed">
           <button type="button" class="button" onClick={() => setCount(count + more)}>
-            Show more
+            {say.markedText.showMore}
           </button>{' '}
           <span class="quiet">
-            the first {count.toLocaleString('en-US')} of {passage.words.toLocaleString('en-US')}{' '}
-            words are here; all are counted
+            {say.markedText.theFirstOfWords(
+              count.toLocaleString('en-US'),
+              passage.words.toLocaleString('en-US'),
+            )}
           </span>
         </p>
       )}

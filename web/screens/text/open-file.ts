@@ -1,3 +1,5 @@
+import { say } from './wording.ts';
+
 /** The largest file taken, in bytes: about 800,000 words. */
 const largest = 5_000_000;
 
@@ -15,15 +17,14 @@ export function readTextBytes(bytes: Uint8Array): Opened {
     return {
       kind: 'refused',
       code: 'too-large',
-      message: 'This file is larger than a long book. Open one chapter of it.',
+      message: say.openFile.thisFileIsLarger,
     };
   }
   if (isBinary(bytes)) {
     return {
       kind: 'refused',
       code: 'no-text',
-      message:
-        'This file holds no plain text. Save it as .txt and open it again, or copy its words and paste them here.',
+      message: say.openFile.thisFileHoldsNo,
     };
   }
   return { kind: 'text', text: decode(bytes).replaceAll('\r\n', '\n') };

@@ -1,5 +1,6 @@
 import type { Passage } from '../../../core/texts/passage.ts';
 import { readAsSaid } from '../../wording/read-as.ts';
+import { say } from './wording.ts';
 
 /** Words shown; a whole book would hold hundreds. */
 const MOST_SHOWN = 60;
@@ -14,8 +15,8 @@ export function ReadOtherwise({ passage }: { readonly passage: Passage }) {
     <details class="read-otherwise">
       <summary>
         {words.length === 1
-          ? 'One word is read by what children know besides its cards'
-          : `${words.length} words are read by what children know besides their cards`}
+          ? say.readOtherwise.oneWordIsRead
+          : say.readOtherwise.wordsAreRead(words.length)}
       </summary>
       <ul>
         {words.slice(0, MOST_SHOWN).map(({ word, read }) => (

@@ -2,12 +2,10 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { change } from '../../state/undo.ts';
 import { draft } from './draft.ts';
 import { readTextBytes } from './open-file.ts';
+import { say } from './wording.ts';
 
 /** Written for this project, to try the page with. */
-const sample =
-  'Ren had a red kite. The wind was strong on the hill, and the kite went up and up. ' +
-  '“Hold on!” said Gran. A big gust came. Snap went the string! The kite sailed over the barn ' +
-  'and landed in the duck pond. The ducks were not pleased.';
+const sample = say.textField.aShortText;
 
 /** Milliseconds without a key after which a text is judged and remembered; longer for long ones. */
 const pause = { short: 60, long: 350 };
@@ -52,24 +50,24 @@ export function TextField() {
     setTrouble(opened.kind === 'refused' ? opened.message : '');
     if (opened.kind === 'refused') return;
     keep();
-    change(draft, opened.text, `Opened ${file.name}.`);
+    change(draft, opened.text, say.textField.opened(file.name));
   }
 
   return (
     <div class="text-field not-printed">
-      <label for="the-text">Your text</label>
+      <label for="the-text">{say.textField.yourText}</label>
       <textarea
         id="the-text"
         rows={9}
         spellcheck={false}
-        placeholder="Type or paste here"
+        placeholder={say.textField.typeOrPasteHere}
         value={typed}
         onInput={(event) => put(event.currentTarget.value)}
         onBlur={keep}
       />
       <p class="buttons">
         <label class="button file">
-          Open a text file
+          {say.textField.openATextFile}
           <input
             type="file"
             accept=".txt,text/plain"
@@ -85,9 +83,9 @@ export function TextField() {
           <button
             type="button"
             class="button"
-            onClick={() => change(draft, sample, 'Put in a sample.')}
+            onClick={() => change(draft, sample, say.textField.putInASample)}
           >
-            Try it with a short text
+            {say.textField.tryIt}
           </button>
         ) : (
           <button
@@ -95,10 +93,10 @@ export function TextField() {
             class="button plain"
             onClick={() => {
               keep();
-              change(draft, '', 'Emptied the text.');
+              change(draft, '', say.textField.emptiedTheText);
             }}
           >
-            Empty it
+            {say.textField.emptyIt}
           </button>
         )}
       </p>

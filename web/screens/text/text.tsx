@@ -12,6 +12,7 @@ import { MarkedText } from './marked-text.tsx';
 import { ReadOtherwise } from './read-otherwise.tsx';
 import { TextField } from './text-field.tsx';
 import { Verdict } from './verdict.tsx';
+import { say } from './wording.ts';
 
 /** Longer than a chapter book for these grades, in signs. */
 const LONGEST = 1_000_000;
@@ -40,23 +41,21 @@ export function TextPage() {
   return (
     <>
       <div class="text-head">
-        <h1>Is this text decodable?</h1>
-        <p class="quiet not-printed">
-          For a class taught up to step {upTo}. The text stays on this device.
-        </p>
+        <h1>{say.text.isThisTextDecodable}</h1>
+        <p class="quiet not-printed">{say.text.forAClassTaught(upTo)}</p>
       </div>
       <div class="text-top">
         <TextField />
         {isLong ? (
           <p class="text-invites" role="status">
-            This text is longer than a chapter book, too long to judge at once. Put in a part of it.
+            {say.text.thisTextIsLonger}
           </p>
         ) : isJudging ? (
           <div class="text-invites">
             <PacedProgress
               of={judging}
-              says="Judging the text …"
-              stopped="Stopped. The text is here, and not judged."
+              says={say.text.judgingTheText}
+              stopped={say.text.stoppedTheText}
             />
           </div>
         ) : passage && passage.words > 0 ? (
@@ -80,23 +79,16 @@ function Waiting({ isEmpty }: { readonly isEmpty: boolean }) {
   if (engine.value === 'failed') {
     return (
       <div class="text-invites">
-        <p>The word list did not arrive, so nothing can be judged yet. Your text is kept.</p>
+        <p>{say.text.theWordListDid}</p>
         <button type="button" class="button" onClick={startEngine}>
-          Try again
+          {say.text.tryAgain}
         </button>
       </div>
     );
   }
   return (
     <div class="text-invites quiet">
-      {isEmpty ? (
-        <p>
-          Paste a page of a book, a passage or your own story. You see at once how much of it your
-          class can read, which words it cannot, and why.
-        </p>
-      ) : (
-        <p>Fetching the word list …</p>
-      )}
+      {isEmpty ? <p>{say.text.pasteAPage}</p> : <p>{say.text.fetchingTheWordList}</p>}
     </div>
   );
 }

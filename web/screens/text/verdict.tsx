@@ -2,6 +2,7 @@ import { type Passage, stepForShare } from '../../../core/texts/passage.ts';
 import { percent } from '../../wording/percent.ts';
 import type { ReadingGroup } from './because.ts';
 import { Chart } from './chart.tsx';
+import { say } from './wording.ts';
 
 const goalShares = [0.95, 0.98] as const;
 
@@ -15,12 +16,15 @@ export function Verdict({ passage, standing }: VerdictProps) {
   const { words, decodable, share, shareByStep } = passage;
   const goals = goalShares.map((goal) => ({ share: goal, step: stepForShare(passage, goal) }));
   return (
-    <section class="verdict" aria-label="How much can be read">
+    <section class="verdict" aria-label={say.verdict.howMuchCan}>
       <p class="share" role="status">
-        <b>{percent(share)}</b> can be read:{' '}
+        {say.verdict.canBeRead(<b>{percent(share)}</b>)}{' '}
         <span class="quiet">
-          {decodable.toLocaleString('en-US')} of {words.toLocaleString('en-US')}{' '}
-          {words === 1 ? 'word' : 'words'}
+          {say.verdict.of(
+            decodable.toLocaleString('en-US'),
+            words.toLocaleString('en-US'),
+            words === 1 ? say.verdict.word : say.verdict.words,
+          )}
         </span>
       </p>
       <ul class="goals">
@@ -42,9 +46,9 @@ function goalSaid(
   { sequence }: ReadingGroup,
 ): string {
   const name = percent(goal);
-  if (share >= goal) return `It is ${name} decodable now.`;
-  if (step === null) return `No step of the order makes it ${name} decodable.`;
-  if (step === 0) return `It is ${name} decodable before the first step.`;
+  if (share >= goal) return say.verdict.itIsDecodableNow(name);
+  if (step === null) return say.verdict.noStep(name);
+  if (step === 0) return say.verdict.itIsDecodableBefore(name);
   const title = sequence.steps[step - 1]?.title;
-  return `Step ${step}${title ? ` (${title})` : ''} makes it ${name} decodable.`;
+  return say.verdict.stepMakesItDecodable(step, title ? ` (${title})` : '', name);
 }

@@ -7,6 +7,7 @@ import { Card } from '../../controls/card.tsx';
 import { Popover } from '../../controls/popover.tsx';
 import { progress, taught } from '../../state/progress.ts';
 import { cardName } from '../../wording/card-name.ts';
+import { say } from './wording.ts';
 
 interface CardChoiceProps {
   readonly name: string;
@@ -25,10 +26,10 @@ export function CardChoice({ name, id, onlyTaught, onChoose }: CardChoiceProps) 
         type="button"
         class="card-choice"
         aria-haspopup="dialog"
-        aria-label={`${name}: ${id === '' ? 'none chosen' : cardName(id)}`}
+        aria-label={`${name}: ${id === '' ? say.cardChoice.noneChosen : cardName(id)}`}
         onClick={(event) => setAnchor(event.currentTarget)}
       >
-        {id === '' ? <span class="no-card">choose</span> : <Card id={id} />}
+        {id === '' ? <span class="no-card">{say.cardChoice.choose}</span> : <Card id={id} />}
       </button>
       {anchor && (
         <Popover anchor={anchor} title={name} onClose={() => setAnchor(undefined)}>
@@ -61,8 +62,8 @@ function Choices({ id, onlyTaught, onChoose }: Omit<CardChoiceProps, 'name'>) {
       <input
         type="text"
         class="find-card"
-        aria-label="Letters of the card"
-        placeholder="letters"
+        aria-label={say.cardChoice.lettersOfTheCard}
+        placeholder={say.cardChoice.letters}
         autocomplete="off"
         autocapitalize="off"
         spellcheck={false}
@@ -77,12 +78,12 @@ function Choices({ id, onlyTaught, onChoose }: Omit<CardChoiceProps, 'name'>) {
       />
       {id !== '' && (
         <button type="button" class="button" onClick={() => onChoose('')}>
-          Any card
+          {say.cardChoice.anyCard}
         </button>
       )}
       {fitting.length === 0 && (
         <p class="quiet">
-          {onlyTaught ? 'No taught card has these letters.' : 'No card has these letters.'}
+          {onlyTaught ? say.cardChoice.noTaughtCardHas : say.cardChoice.noCardHasThese}
         </p>
       )}
       <div class="choices">

@@ -2,28 +2,29 @@ import type { ComponentChildren } from 'preact';
 import { ANY_WORD, ORDERS, PLACES_ASKED, setWish, type Wish, wish } from '../../state/wish.ts';
 import { SHAPE_NAMES } from '../../wording/word-shapes.ts';
 import { CardChoice } from './card-choice.tsx';
+import { say } from './wording.ts';
 
 const placeNames: Readonly<Record<Wish['place'], string>> = {
-  anywhere: 'anywhere',
-  beginning: 'at the beginning',
-  middle: 'in the middle',
-  ending: 'at the end',
+  anywhere: say.filters.anywhere,
+  beginning: say.filters.atTheBeginning,
+  middle: say.filters.inTheMiddle,
+  ending: say.filters.atTheEnd,
 };
 
 /** What she looks for; each choice is in force at once and remembered. */
 export function Filters() {
   const now = wish.value;
   return (
-    <form class="filters not-printed" aria-label="What to look for" onSubmit={stay}>
-      <Switch name="onlyTaught">Only what my class was taught</Switch>
-      <Switch name="irregular">Irregular words too</Switch>
+    <form class="filters not-printed" aria-label={say.filters.whatToLookFor} onSubmit={stay}>
+      <Switch name="onlyTaught">{say.filters.onlyWhatMyClass}</Switch>
+      <Switch name="irregular">{say.filters.irregularWordsToo}</Switch>
       <label class="filter">
-        <span>Shape</span>
+        <span>{say.filters.shape}</span>
         <select
           value={now.shape}
           onChange={(event) => setWish({ shape: event.currentTarget.value })}
         >
-          <option value="">any shape</option>
+          <option value="">{say.filters.anyShape}</option>
           {SHAPE_NAMES.map(({ shape, name, example }) => (
             <option key={shape} value={shape}>
               {name} ({example})
@@ -32,15 +33,15 @@ export function Filters() {
         </select>
       </label>
       <details class="more-filters" open={isWide() || isNarrowed({ ...now, shape: '' })}>
-        <summary>More to ask for</summary>
+        <summary>{say.filters.moreToAskFor}</summary>
         <div class="more-asked">
           <label class="filter">
-            <span>Syllables</span>
+            <span>{say.filters.syllables}</span>
             <select
               value={now.syllables}
               onChange={(event) => setWish({ syllables: Number(event.currentTarget.value) })}
             >
-              <option value={0}>any number</option>
+              <option value={0}>{say.filters.anyNumber}</option>
               {[1, 2, 3, 4, 5].map((count) => (
                 <option key={count} value={count}>
                   {count}
@@ -49,16 +50,16 @@ export function Filters() {
             </select>
           </label>
           <fieldset class="filter">
-            <legend>With the card</legend>
+            <legend>{say.filters.withTheCard}</legend>
             <CardChoice
-              name="With the card"
+              name={say.filters.withTheCard}
               id={now.card}
               onlyTaught={now.onlyTaught}
               onChoose={(card) => setWish({ card })}
             />
             {now.card !== '' && (
               <select
-                aria-label="Where the card stands"
+                aria-label={say.filters.whereTheCardStands}
                 value={now.place}
                 onChange={(event) => setWish({ place: placeOf(event.currentTarget.value) })}
               >
@@ -71,34 +72,34 @@ export function Filters() {
             )}
           </fieldset>
           <fieldset class="filter">
-            <legend>Pairs that differ in one card</legend>
+            <legend>{say.filters.pairsThatDiffer}</legend>
             <CardChoice
-              name="First card of the pair"
+              name={say.filters.firstCard}
               id={now.left}
               onlyTaught={now.onlyTaught}
               onChoose={(left) => setWish({ left })}
             />
-            <span class="quiet">and</span>
+            <span class="quiet">{say.filters.and}</span>
             <CardChoice
-              name="Second card of the pair"
+              name={say.filters.secondCard}
               id={now.right}
               onlyTaught={now.onlyTaught}
               onChoose={(right) => setWish({ right })}
             />
           </fieldset>
           <label class="filter">
-            <span>Order</span>
+            <span>{say.filters.order}</span>
             <select
               value={now.order}
               onChange={(event) => setWish({ order: orderOf(event.currentTarget.value) })}
             >
-              <option value="common">commonest first</option>
-              <option value="easy">easiest first</option>
-              <option value="letters">by the alphabet</option>
+              <option value="common">{say.filters.commonestFirst}</option>
+              <option value="easy">{say.filters.easiestFirst}</option>
+              <option value="letters">{say.filters.byTheAlphabet}</option>
             </select>
           </label>
           <label class="filter">
-            <span>With the letters</span>
+            <span>{say.filters.withTheLetters}</span>
             <input
               type="text"
               value={now.letters}
@@ -109,7 +110,7 @@ export function Filters() {
               onInput={(event) => setWish({ letters: event.currentTarget.value })}
             />
           </label>
-          <Switch name="asked">Also words that are yours to decide</Switch>
+          <Switch name="asked">{say.filters.alsoWords}</Switch>
         </div>
       </details>
       {isNarrowed(now) && (
@@ -118,7 +119,7 @@ export function Filters() {
           class="button plain"
           onClick={() => setWish({ ...ANY_WORD, onlyTaught: now.onlyTaught })}
         >
-          Begin again
+          {say.filters.beginAgain}
         </button>
       )}
     </form>

@@ -9,6 +9,7 @@ import { progress } from '../../state/progress.ts';
 import { wish } from '../../state/wish.ts';
 import { listTitle } from '../../wording/list-title.ts';
 import { WordSheet } from './word-sheet.tsx';
+import { say } from './wording.ts';
 
 const pageSize = 120;
 
@@ -20,33 +21,31 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
   const title = listTitle(wish.value, progress.value);
   const shown = fit.entries.slice(0, limit);
   const paired = (fit.entries[0]?.length ?? 1) > 1;
-  const things = paired ? 'pairs' : 'words';
   const spelled = (entry: readonly number[]) =>
     entry.map((index) => asWritten(lexicon.word(index))).join(' / ');
   return (
-    <section class="found" aria-label="Words found">
+    <section class="found" aria-label={say.wordList.wordsFound}>
       <div class="found-head not-printed">
         <p role="status">
-          {fit.done ? (
-            <>
-              <b>{fit.entries.length.toLocaleString('en-US')}</b>{' '}
-              {fit.entries.length === 1 ? things.slice(0, -1) : things}
-            </>
-          ) : (
-            'Counting …'
-          )}
+          {fit.done
+            ? say.wordList.found(
+                <b>{fit.entries.length.toLocaleString('en-US')}</b>,
+                fit.entries.length,
+                paired,
+              )
+            : say.wordList.counting}
           {fit.entries.length > shown.length && (
-            <span class="quiet">, the first {shown.length} here</span>
+            <span class="quiet">{say.wordList.theFirstHere(shown.length)}</span>
           )}
         </p>
         <p class="buttons">
           <CopyButton
-            name="Copy the list"
+            name={say.wordList.copyTheList}
             text={() => shown.map(spelled).join('\n')}
-            said={`${shown.length} ${shown.length === 1 ? things.slice(0, -1) : things} copied.`}
+            said={say.wordList.copied(shown.length, paired)}
           />
           <FileButton
-            name="Print sheet"
+            name={say.wordList.printSheet}
             make={async () => {
               const { sheetFile } = await import('../../state/paper/paper-file.ts');
               return sheetFile('words', { toRead: () => ({ title, words: shown.map(spelled) }) });
@@ -55,7 +54,10 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
         </p>
       </div>
       <p class="only-printed list-title">{title}</p>
-      <ul class={paired ? 'entries pairs' : 'entries'} aria-label={paired ? 'Pairs' : 'Words'}>
+      <ul
+        class={paired ? 'entries pairs' : 'entries'}
+        aria-label={paired ? say.wordList.pairsList : say.wordList.wordsList}
+      >
         {shown.map((entry) => (
           <li key={entry.join(' ')}>
             {entry.map((index, side) => (
@@ -78,7 +80,7 @@ export function WordList({ fit, ready }: { readonly fit: FitEntries; readonly re
       {fit.entries.length > shown.length && (
         <p class="more not-printed">
           <button type="button" class="button" onClick={() => setLimit(limit + pageSize)}>
-            Show more
+            {say.wordList.showMore}
           </button>
         </p>
       )}

@@ -19,15 +19,16 @@ import { verdictOf } from '../../state/verdict-of.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { readAsSaid } from '../../wording/read-as.ts';
 import { piecesOfReading } from './pieces.ts';
+import { say } from './wording.ts';
 
 const typeNames: Readonly<Record<SyllableType, string>> = {
-  closed: 'closed',
-  open: 'open',
-  vce: 'silent e',
-  team: 'vowel team',
-  r: 'vowel with r',
-  cle: 'consonant-le',
-  other: 'of no taught type',
+  closed: say.wordSheet.closed,
+  open: say.wordSheet.open,
+  vce: say.wordSheet.silentE,
+  team: say.wordSheet.vowelTeam,
+  r: say.wordSheet.vowelWithR,
+  cle: say.wordSheet.consonantLe,
+  other: say.wordSheet.ofNoTaughtType,
 };
 
 interface WordSheetProps {
@@ -53,9 +54,13 @@ export function WordSheet({ index, ready, onClose }: WordSheetProps) {
       {said && <p class="quiet">{said}</p>}
       {meaning && <p>{meaning}</p>}
       {verdict === 'ask' && (
-        <p class="asked">Yours to decide: {category === 'name' ? reason : `it ${reason}`}.</p>
+        <p class="asked">
+          {say.wordSheet.yoursToDecide(
+            category === 'name' ? reason : say.wordSheet.it(reason ?? ''),
+          )}
+        </p>
       )}
-      {category === 'teacher' && <p class="asked">You allowed it in your class.</p>}
+      {category === 'teacher' && <p class="asked">{say.wordSheet.youAllowed}</p>}
       <p class="popover-buttons">
         <button
           type="button"
@@ -65,10 +70,10 @@ export function WordSheet({ index, ready, onClose }: WordSheetProps) {
             onClose();
           }}
         >
-          {verdict === 'ask' ? 'Allow in my class' : 'Never in my class'}
+          {verdict === 'ask' ? say.wordSheet.allowInMyClass : say.wordSheet.neverInMyClass}
         </button>
         <button type="button" class="button plain close" onClick={onClose}>
-          Close
+          {say.wordSheet.close}
         </button>
       </p>
     </div>
@@ -80,18 +85,18 @@ function WordReading({ reading, also }: { readonly reading: Reading; readonly al
   const irregular = cards.filter(({ regular }) => !regular);
   return (
     <div class="reading">
-      {also && <p class="quiet small">Also said {sounds(reading)}:</p>}
+      {also && <p class="quiet small">{say.wordSheet.alsoSaid(sounds(reading))}</p>}
       <p class="syllables">{syllables.map(({ from, to }) => word.slice(from, to)).join('·')}</p>
       <ul class="word-cards">
         {piecesOfReading(cards).map(({ card, part }) => (
           <li
             key={`${card.letters[0]} ${part}`}
             class={card.regular ? '' : 'irregular'}
-            title={part === 'silent-e' ? 'silent e' : cardName(card.id)}
+            title={part === 'silent-e' ? say.wordSheet.silentE : cardName(card.id)}
           >
             <span class="for-ears">
-              {part === 'silent-e' ? 'silent e' : cardName(card.id)}
-              {card.regular ? '' : ', irregular'}
+              {part === 'silent-e' ? say.wordSheet.silentE : cardName(card.id)}
+              {card.regular ? '' : say.wordSheet.irregular}
             </span>
             {part === 'vowel' && (
               <span class="card arch" aria-hidden="true">
@@ -109,7 +114,7 @@ function WordReading({ reading, also }: { readonly reading: Reading; readonly al
       </ul>
       {irregular.map((card) => (
         <p key={card.letters[0]} class="irregular-said">
-          Irregular: <b>{graphemeShown(card.grapheme)}</b> {saying(card)}.
+          {say.wordSheet.irregularPart(<b>{graphemeShown(card.grapheme)}</b>, saying(card))}
         </p>
       ))}
       <p class="quiet">
@@ -122,13 +127,13 @@ function WordReading({ reading, also }: { readonly reading: Reading; readonly al
 function typed(word: string, { from, to, type }: Syllable, count: number): string {
   const name = typeNames[type];
   if (count > 1) return `${word.slice(from, to)} ${name}`;
-  return type === 'other' ? 'one syllable, of no taught type' : `one syllable: ${name}`;
+  return type === 'other' ? say.wordSheet.oneSyllableOfNo : say.wordSheet.oneSyllable(name);
 }
 
 function saying({ phonemes, grapheme }: CardReading): string {
   return phonemes.length === 0
-    ? 'is silent'
-    : `says ${soundLabel(phonemes, soundStyle.value, grapheme)}`;
+    ? say.wordSheet.isSilent
+    : say.wordSheet.says(soundLabel(phonemes, soundStyle.value, grapheme));
 }
 
 function sounds(reading: Reading): string {

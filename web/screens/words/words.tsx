@@ -10,6 +10,7 @@ import { linkTo } from '../../state/route.ts';
 import { ANY_WORD, setWish, wish } from '../../state/wish.ts';
 import { Filters } from './filters.tsx';
 import { WordList } from './word-list.tsx';
+import { say } from './wording.ts';
 
 /** The word finder: what she looks for on one side, what there is on the other. */
 export function Words() {
@@ -17,8 +18,8 @@ export function Words() {
   return (
     <>
       <div class="words-head not-printed">
-        <h1>Find words</h1>
-        <p class="quiet">Every word fit for class, taken apart into its cards.</p>
+        <h1>{say.words.findWords}</h1>
+        <p class="quiet">{say.words.everyWordFit}</p>
       </div>
       <div class="finder">
         <Filters />
@@ -29,14 +30,12 @@ export function Words() {
 }
 
 function Waiting() {
-  if (engine.value !== 'failed') return <p class="quiet">Fetching the word list …</p>;
+  if (engine.value !== 'failed') return <p class="quiet">{say.words.fetchingTheWordList}</p>;
   return (
     <div class="nothing">
-      <p>
-        The word list did not arrive. Once it has been loaded, everything works without a network.
-      </p>
+      <p>{say.words.theWordListDid}</p>
       <button type="button" class="button" onClick={startEngine}>
-        Try again
+        {say.words.tryAgain}
       </button>
     </div>
   );
@@ -66,16 +65,13 @@ function Nothing() {
   if (onlyTaught && progress.value.upTo === 0) {
     return (
       <div class="nothing">
-        <p>
-          Nothing was taught yet, so there is nothing to read. Show how far your class has come, or
-          look among all words.
-        </p>
+        <p>{say.words.nothingWasTaughtYet}</p>
         <p class="buttons">
           <a class="button next" href={linkTo('learned')}>
-            What have they learned?
+            {say.words.whatHaveTheyLearned}
           </a>
           <button type="button" class="button" onClick={() => setWish({ onlyTaught: false })}>
-            Look among all words
+            {say.words.lookAmongAllWords}
           </button>
         </p>
       </div>
@@ -83,19 +79,15 @@ function Nothing() {
   }
   return (
     <div class="nothing">
-      <p>
-        {onlyTaught
-          ? 'No such word can be read with what was taught so far. Ask for less, or look among all words.'
-          : 'There is no such word. Ask for less.'}
-      </p>
+      <p>{onlyTaught ? say.words.noSuchWordCan : say.words.thereIsNoSuch}</p>
       <p class="buttons">
         {onlyTaught && (
           <button type="button" class="button" onClick={() => setWish({ onlyTaught: false })}>
-            Look among all words
+            {say.words.lookAmongAllWords}
           </button>
         )}
         <button type="button" class="button" onClick={() => setWish({ ...ANY_WORD, onlyTaught })}>
-          Begin again
+          {say.words.beginAgain}
         </button>
       </p>
     </div>
