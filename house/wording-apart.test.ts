@@ -1,0 +1,26 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { fromRoot } from './root.mjs';
+import { wordsInMarkup } from './wording-apart.ts';
+
+describe('words in markup', () => {
+  it.each([
+    ['<p>Nothing broke.</p>', 1],
+    ['<p aria-label="The day" />', 1],
+    ['<p>{say.day} · {count}</p>', 0],
+    ['<p class="quiet small" aria-label={say.theDay}>×</p>', 0],
+  ])('%s: %i', (markup, count) => {
+    expect(wordsInMarkup('a.tsx', `const a = ${markup};`)).toHaveLength(count);
+  });
+});
+
+/** Screens whose sentences still stand in their markup. */
+const STILL = new Set(['board', 'known', 'order', 'print', 'share']);
+
+it('screens say nothing in their markup: their sentences stand together in wording.ts', () => {
+  const screens = fromRoot('web/screens');
+  const faults = readdirSync(screens, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.tsx') && !STILL.has(file.split('/')[0] ?? ''))
+    .flatMap((file) => wordsInMarkup(file, readFileSync(`${screens}/${file}`, 'utf8')));
+  expect(faults).toEqual([]);
+});
