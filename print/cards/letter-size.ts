@@ -2,7 +2,7 @@
  * How large the letters of a set of cards are.
  *
  * A set has one size: the largest at which one or two letters fit its card. What cannot fit is smaller as a
- * whole family (all cards with a silent e, all clusters, all words), so that two cards of a kind never differ;
+ * whole family (all cards with a silent e, all clusters, all syllables, all words), so that two cards of a kind never differ;
  * families that must shrink a little share the size of the one that must shrink most.
  */
 import type { Box } from '../box.ts';
@@ -54,12 +54,22 @@ export const BELOW = HIGH - ABOVE;
 /** Longer words and phrases have a size of their own, so that they do not make the short ones small. */
 const LONG_WORD = 8;
 
-type Family = 'one' | 'two' | 'three' | 'more' | 'split' | 'cluster' | 'word' | 'phrase';
+type Family =
+  | 'one'
+  | 'two'
+  | 'three'
+  | 'more'
+  | 'split'
+  | 'cluster'
+  | 'syllable'
+  | 'word'
+  | 'phrase';
 
 /** The families of a few letters; pairs nearly fit, and the longest graphemes and whole words are far smaller. */
 const SHARING: readonly Family[] = ['three', 'split', 'cluster'];
 
-function familyOf({ shape, parts, back }: PaperCard): Family {
+function familyOf({ shape, parts, back, isSyllable }: PaperCard): Family {
+  if (isSyllable) return 'syllable';
   if (shape === 'split' || shape === 'cluster') return shape;
   const text = parts.join('');
   const count = text.length;

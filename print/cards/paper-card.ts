@@ -4,7 +4,9 @@ import { type CardShape, cardShape } from '../../core/language/card-shape.ts';
 import { isVowelCard, type Place } from '../../core/language/correspondence.ts';
 import { correspondenceById } from '../../core/language/correspondences.ts';
 import { type Phoneme, soundLabel } from '../../core/language/phonemes.ts';
+import { isSyllableId } from '../../core/language/syllable-card.ts';
 import type { SightPart } from '../../core/words/sight-parts.ts';
+import { syllableSide } from './syllable-side.ts';
 
 /** A card as it is printed. */
 export interface PaperCard {
@@ -14,6 +16,8 @@ export interface PaperCard {
   readonly keyword: string | null;
   /** What her side says; null for a card of her own. */
   readonly back: CardBack | null;
+  /** Whether the card is a syllable of a longer word; the syllables of a set have one size. */
+  readonly isSyllable?: true;
 }
 
 /** The teacher's side, in her words. */
@@ -34,6 +38,7 @@ export interface CardBack {
 /** The printed card of a correspondence; of one that is not known here, its letters, and on the back that it is so. */
 export function paperCard(id: CardId): PaperCard {
   if (isSightId(id)) return sightCard(id, []);
+  if (isSyllableId(id)) return syllableCard(id, soundLabel);
   const card = correspondenceById.get(id);
   if (!card) {
     const letters = lettersShown(id);
@@ -79,6 +84,13 @@ export function sightCard(id: CardId, parts: readonly SightPart[]): PaperCard {
   };
 }
 
+/** The printed card of a syllable, its sounds on the back as `said` writes them. */
+function syllableCard(id: CardId, said: (sounds: readonly Phoneme[]) => string): PaperCard {
+  const letters = lettersShown(id);
+  const back = { letters, keyword: null, ...syllableSide(id, said) };
+  return { shape: 'tile', parts: [letters], keyword: null, back, isSyllable: true };
+}
+
 /** A card with her own text; with none it is blank, to be written on. */
 export function ownCard(text: string): PaperCard {
   return { shape: 'tile', parts: text === '' ? [] : [text], keyword: null, back: null };
@@ -117,6 +129,7 @@ export interface Told {
 
 /** The printed card of a correspondence with all that a class adds to its back. */
 export function toldCard(id: CardId, { said, words, step }: Told): PaperCard {
+  if (isSyllableId(id)) return syllableCard(id, (sounds) => said(sounds));
   const card = paperCard(id);
   const known = correspondenceById.get(id);
   if (!card.back || !known) return card;

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { loadLexicon, loadScreen } from '../../../cli/engine.ts';
 import type { Board } from '../../../core/boards/shapes/board.ts';
 import { type CardId, graphemeOf } from '../../../core/language/card-id.ts';
+import { makeSyllableId } from '../../../core/language/syllable-card.ts';
 import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { makeProgress, taughtOf } from '../../../core/sequence/progress.ts';
 import { screenText } from '../../../core/words/own-text.ts';
@@ -103,6 +104,26 @@ describe('what is printed', () => {
           expect(screenText(b + v + e, lexicon, screen).verdict, b + v + e).not.toBe('stop');
         }
       }
+    }
+  });
+
+  it('is a board of syllables as well, on strips and on cards, with what kind of syllable each is', () => {
+    const today: Board = {
+      shape: 'beats-closed',
+      piles: [
+        [makeSyllableId(['n=N', 'a=AE', 'p=P']), makeSyllableId(['p=P', 'u=AH', 'm=M', 'p=P'])],
+        [makeSyllableId(['k=K', 'i=IH', 'n=N'])],
+      ],
+    };
+    const stock = stockAt(60, { today });
+    for (const kind of ['strips', 'index'] as const) {
+      const made = laid(choose({ kind, source: 'today', backs: true }), stock);
+      expect(made.notes).toEqual([]);
+      expect(made.count).toBe(3);
+      const letters = lettersOn(made);
+      expect(letters).toEqual(expect.arrayContaining(['nap', 'pump', 'kin']));
+      expect(letters).toEqual(expect.arrayContaining(['/n/ /ă/ /p/']));
+      expect(letters.join(' ')).toContain('closed: a consonant ends it');
     }
   });
 
