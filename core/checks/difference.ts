@@ -7,7 +7,7 @@ import type { CheckKind } from './check-form.ts';
  */
 const DEVIATION: Readonly<Record<CheckKind, number>> = {
   'nonsense-words': 0.61,
-  'letter-sounds': 0.54,
+  'letter-sounds': 0.6,
   'sight-words': 0.6,
 };
 

@@ -10,7 +10,7 @@ import { correspondenceById } from '../../core/language/correspondences.ts';
 import type { WordParts } from '../../core/learners/belief/spots.ts';
 import type { Observation } from '../../core/learners/observation.ts';
 import { usualPlace, wordParts } from '../../core/learners/word-parts.ts';
-import { earlierOrder } from '../../core/sequence/earlier-orders.ts';
+import { SEQUENCE } from '../../core/sequence/built-in.ts';
 import { type Chances, makeChances } from './chances.ts';
 import type { Pupil, Truth } from './pupil.ts';
 import { traces } from './truths/traces.ts';
@@ -78,10 +78,10 @@ export const FOCUS = 5;
 const FLIPS = 30;
 /** What hearing others, reading with them, reading alone and being corrected leave behind. */
 const PRACTICE = { heard: 0.15, together: 0.6, alone: 1, corrected: 1.5, spelled: 0.5 };
-/** In the order of the first edition: the figures of docs/mastery.md are of worlds that teach so. */
+/** The cards that our order teaches first, without clusters. */
 const CARDS: readonly CardId[] = [
   ...new Set(
-    (earlierOrder(1)?.steps ?? []).flatMap(({ items }) =>
+    SEQUENCE.steps.flatMap(({ items }) =>
       items.flatMap((item) =>
         item.kind === 'card' && correspondenceById.get(item.id)?.kind !== 'cluster' ? item.id : [],
       ),
