@@ -1,5 +1,6 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { relative } from 'node:path';
+import { stripVTControlCharacters } from 'node:util';
 import { ensureApp } from './app.mjs';
 import { ensureLexicon } from './lexicon.mjs';
 import { fromRoot } from './root.mjs';
@@ -134,7 +135,16 @@ async function tests(name: string, args: readonly string[]): Promise<Outcome> {
   ]);
   const counts = { ...counted(report), output };
   const wrong = counts.failed === 0 && (code !== 0 || counts.passed === 0);
-  return wrong ? { ...counts, failed: 1 } : counts;
+  return wrong ? { ...counts, failed: 1, failures: said(output) } : counts;
+}
+
+/** What vitest printed of what no test stands for: a hook that failed, a worker that ended. */
+function said(output: string): readonly string[] {
+  const lines = stripVTControlCharacters(output).split('\n');
+  const named = lines.filter((line) => /^\s*(FAIL |\w*Error: )/.test(line));
+  return named.length > 0
+    ? named.slice(0, 20)
+    : ['It ended with a failure, and without a word on why.'];
 }
 
 /** The totals of vitest's JSON report; none when it wrote no report. */

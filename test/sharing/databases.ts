@@ -32,9 +32,9 @@ export function sqliteForTest(): TestDatabase {
 }
 
 /**
- * A PostgreSQL of its own for this test, on a port by chance, or the reason when there is none: it
- * comes by `apt-get install postgresql`, and does not run as root, so that its files are given to the
- * user that the package makes. It begins when it is opened first.
+ * A PostgreSQL of its own for this test, reached by a socket in its own folder, as a port by chance may be
+ * another's; or the reason when there is none: it comes by `apt-get install postgresql`, and does not run
+ * as root, so that its files are given to the user that the package makes. It begins when it is opened first.
  */
 export function postgresForTest(): TestDatabase | { readonly missing: string } {
   const programs = programsIn('/usr/lib/postgresql');
@@ -44,9 +44,8 @@ export function postgresForTest(): TestDatabase | { readonly missing: string } {
   const isRoot = process.getuid?.() === 0;
   const uid = Number(spawnSync('id', ['-u', 'postgres'], { encoding: 'utf8' }).stdout);
   if (isRoot && !(uid > 0)) return { missing: 'There is no user postgres to run PostgreSQL.' };
-  const port = 20_000 + Math.floor(Math.random() * 20_000);
-  const url = `postgres://test@127.0.0.1:${port}/postgres`;
-  const folder = join(tmpdir(), `sweepline-postgres-${process.pid}-${port}`);
+  const folder = join(tmpdir(), `sweepline-postgres-${process.pid}-${started++}`);
+  const url = `postgres://test@localhost:5432/postgres?host=${encodeURIComponent(folder)}`;
   const data = join(folder, 'data');
   let isRunning = false;
   const run = (...command: readonly string[]) => {
@@ -58,9 +57,7 @@ export function postgresForTest(): TestDatabase | { readonly missing: string } {
     mkdirSync(folder);
     if (isRoot) chownSync(folder, uid, uid);
     run(join(programs, 'initdb'), '-D', data, '-U', 'test', '-A', 'trust', '--no-sync');
-    const options = `-p ${port} -k ${folder} -c listen_addresses=127.0.0.1`;
-    const log = join(folder, 'log');
-    run(join(programs, 'pg_ctl'), '-D', data, '-o', options, '-l', log, '-w', 'start');
+    run(join(programs, 'pg_ctl'), ...startOf(folder));
     isRunning = true;
   };
   return {
@@ -76,6 +73,19 @@ export function postgresForTest(): TestDatabase | { readonly missing: string } {
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+/** How many have been made in this process: each has its own folder. */
+let started = 0;
+
+/**
+ * What pg_ctl is told to start the PostgreSQL in a folder: by its socket alone, and to wait longer than the
+ * minute it waits by itself, as long as a test may, on a machine that does other work.
+ */
+export function startOf(folder: string): readonly string[] {
+  const options = `-p 5432 -k ${folder} -c listen_addresses=`;
+  const [data, log] = [join(folder, 'data'), join(folder, 'log')];
+  return ['-D', data, '-o', options, '-l', log, '-w', '-t', '240', 'start'];
 }
 
 /** The folder of the newest version's programs; null when there is none. */

@@ -9,7 +9,7 @@ import { makePass } from '../../server/identity.ts';
 import { makeKeys } from '../../web/device/far/cipher.ts';
 import { type OwnDevice, ownDevice } from '../../web/device/far/own-device.ts';
 import { createSharedClass } from '../../web/device/far/shared-class.ts';
-import { postgresForTest, sqliteForTest } from './databases.ts';
+import { postgresForTest, sqliteForTest, startOf } from './databases.ts';
 import { RawDevice } from './raw-device.ts';
 import { startServerProcess } from './server-process.ts';
 
@@ -187,20 +187,7 @@ function killPostgres(folder: string): void {
   const [program = ''] = options.split(' ');
   const as = process.getuid?.() === 0 ? ['runuser', '-u', 'postgres', '--'] : [];
   const ctl = program.replace(/postgres$/, 'pg_ctl');
-  const port = /"-p" "(\d+)"/.exec(options)?.[1] ?? '';
-  const set = `-p ${port} -k ${folder} -c listen_addresses=127.0.0.1`;
-  const [first = '', ...rest] = [
-    ...as,
-    ctl,
-    '-D',
-    data,
-    '-o',
-    set,
-    '-l',
-    join(folder, 'log'),
-    '-w',
-    'start',
-  ];
+  const [first = '', ...rest] = [...as, ctl, ...startOf(folder)];
   // What the killed one has begun still holds its memory for a moment.
   for (let tries = 0; ; tries++) {
     try {
