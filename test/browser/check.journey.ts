@@ -93,7 +93,7 @@ describe('a short check', () => {
     await expect.poll(() => itemsSaid(page, 'left out').count()).toBe(5);
     await looksWell(page);
     await page.getByRole('button', { name: 'Back to the score' }).click();
-    await page.getByText('Row 2 was skipped. Every item of it counts as wrong.').waitFor();
+    await page.getByText('Row 2 was skipped. Every item in it counts as wrong.').waitFor();
     expect(await figure('words read right')).toBe('5 of 12');
     await page.getByRole('button', { name: 'Count a skipped row as one' }).click();
     expect(await figure('words read right')).toBe('5 of 8');

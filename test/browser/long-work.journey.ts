@@ -49,7 +49,7 @@ it('a long text shows how far it is judged; stopped, it is kept, and judged when
   await field.fill(oddWords(900_000));
   await page.getByRole('progressbar', { name: 'Judging the text' }).waitFor();
   await page.getByRole('button', { name: 'Stop' }).click();
-  await page.getByText('Stopped. The text is here, and not judged.').waitFor();
+  await page.getByText('Stopped. Your text is still here, not judged yet.').waitFor();
   expect((await field.inputValue()).length).toBe(900_000);
   await page.getByRole('button', { name: 'Read it after all' }).click();
   await page.getByRole('region', { name: 'How much can be read' }).waitFor();

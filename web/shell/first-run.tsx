@@ -3,6 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { endFirstRun, isFirstRun } from '../state/first-run.ts';
 import { linkTo } from '../state/route.ts';
 import type { Screen } from '../state/screens.ts';
+import { latest } from '../state/undo.ts';
 import { FIRST_RUN, type FirstRunStep } from '../wording/first-run.ts';
 
 /** Leads a newcomer in three steps to her first warm-up with her own class: one line above each screen of the way. */
@@ -10,6 +11,10 @@ export function FirstRun({ screen }: { readonly screen: Screen }) {
   const on = isFirstRun.value;
   useEffect(() => {
     if (screen === 'stage' || screen === 'desk') endFirstRun();
+  }, [screen]);
+  useEffect(() => {
+    // What she did on the way here is done; the bar would cover the plan that she sees for the first time.
+    if (isFirstRun.peek()) latest.value = null;
   }, [screen]);
   const step: FirstRunStep | undefined = FIRST_RUN[screen];
   if (!on || !step) return null;

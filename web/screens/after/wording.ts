@@ -108,7 +108,9 @@ export const say = {
     ofThings: (count: number, all: number, thing: string) => `${count} of ${all} ${thing}`,
     cardsOnWhichNothing: 'Cards on which nothing broke',
     wereNotReached: (planned: number) =>
-      `${planned} were not reached; that says nothing about them.`,
+      planned === 1
+        ? 'One was not reached; that says nothing about it.'
+        : `${planned} were not reached; that says nothing about them.`,
     cards: 'cards',
     sounds: 'sounds',
     words: 'words',

@@ -95,7 +95,7 @@ export const say = {
     rowWas: (row: number) => `Row ${row} was`,
     rowsWere: (rows: string) => `Rows ${rows} were`,
     aSkippedRowCounts: 'A skipped row counts as one wrong; the rest of it was not asked.',
-    everyItem: 'Every item of it counts as wrong.',
+    everyItem: 'Every item in it counts as wrong.',
     skipped: (which: string, what: string) => `${which} skipped. ${what}`,
     countEveryItem: 'Count every item',
     countASkippedRow: 'Count a skipped row as one',

@@ -35,7 +35,7 @@ export const say = {
     firstNamesStandIn: 'First names stand in',
     column: (at: number, example: string) => `column ${at}: ${example}`,
     theseAreMoreThan:
-      'These are more than a class. Bring the list of one class, or take out the lines of the others.',
+      'That is more than one class. Bring the list of one class, or take out the lines of the others.',
     thisListIsLonger:
       'This list is longer than a whole school’s, so it was not read. Bring the list of one class.',
     thisFileIsPacked:

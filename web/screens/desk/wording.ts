@@ -1,4 +1,5 @@
 import type { ComponentChild } from 'preact';
+import { counted } from '../../wording/counted.ts';
 import { sentence } from '../../wording/sentence.ts';
 
 /** What the desk says, file by file. */
@@ -18,7 +19,7 @@ export const say = {
     hideOnTheStage: 'Hide on the stage',
     revealOnTheStage: 'Reveal on the stage',
     dictationWords: (count: number, key: ComponentChild) =>
-      sentence`Dictation: ${count} words ${key}`,
+      sentence`Dictation: ${counted(count, 'word')} ${key}`,
   },
   atVisual: {
     letter: 'letter',
@@ -150,7 +151,7 @@ export const say = {
   },
   now: {
     now: 'Now',
-    theStageIsBlank: 'The stage is blank. Any key lifts it.',
+    theStageIsBlank: 'The stage is blank. Any key brings it back.',
     nonsense: 'nonsense',
     realWord: 'real word',
     sayTheWordUse: 'Say the word, use it in a sentence, say it again.',

@@ -1,3 +1,5 @@
+import { counted } from '../../wording/counted.ts';
+
 /** What *Dictation* says, file by file. */
 export const say = {
   dictated: {
@@ -30,10 +32,10 @@ export const say = {
     whatHaveTheyLearned: 'What have they learned?',
     words: 'Words',
     howManyWords: 'How many words',
-    withWords: (words: number) => `${words} words.`,
+    withWords: (words: number) => `${counted(words, 'word')}.`,
     sentences: 'Sentences',
     howManySentences: 'How many sentences',
-    withSentences: (many: number) => `${many} sentences.`,
+    withSentences: (many: number) => `${counted(many, 'sentence')}.`,
     nothingTaughtYet: 'Nothing taught yet.',
     newest: (newest: string) => `; newest: ${newest}`,
     taughtUpToStep: (upTo: number, what: string) => `Taught up to step ${upTo}${what}`,

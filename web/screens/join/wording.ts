@@ -10,7 +10,7 @@ export const say = {
     joinAClass: 'Join a class',
     onADevice:
       'On a device that is in the class, open Children, then Devices, and choose what this one may do. Point this device’s camera at the code there, or type what stands beside it.',
-    thatIsNoCode: 'That is no code of Sweepline yet. Look at it again, letter by letter.',
+    thatIsNoCode: 'That is not a Sweepline code yet. Look again, letter by letter.',
     theCode: 'The code',
     comeIn: 'Come in',
   },

@@ -15,9 +15,9 @@ export const say = {
   },
   handover: {
     forTheNextTeacher: (dayName: string) => `For the next teacher, ${dayName}`,
-    nothingWasTaught: 'Nothing was taught by the order yet.',
+    nothingWasTaught: 'Nothing in the order was taught yet.',
     taughtUpToStep: (upTo: number, count: number, title: string, count2: number, count3: number) =>
-      `Taught up to step ${upTo} of ${count}, ${title}: ${count2} spellings and ${count3} irregular words.`,
+      `Taught up to step ${upTo} of ${count}, ${title}: ${counted(count2, 'spelling')} and ${counted(count3, 'irregular word')}.`,
     notYetTaught: (gaps: string) => `Not yet taught of the steps before: ${gaps}. `,
     nextComes: (items: string) => `Next comes ${items}.`,
     nobodyIs: 'Nobody is in this group yet.',
@@ -56,7 +56,7 @@ export const say = {
     secure: 'Secure',
     nothingIsSureEnough: 'Nothing is sure enough yet to be called secure.',
     notYetSeen: 'Not yet seen',
-    everythingTaughtWasSeen: 'Everything taught was seen.',
+    everythingTaughtWasSeen: 'Everything you taught was seen.',
     shortChecks: 'Short checks',
     noneYet: 'None yet.',
     whatYouWant: 'What you want to say or ask at the meeting',

@@ -1,4 +1,5 @@
 import type { ComponentChild } from 'preact';
+import { counted } from '../../wording/counted.ts';
 import { sentence } from '../../wording/sentence.ts';
 
 /** What *Spelling papers* says, file by file. */
@@ -35,14 +36,14 @@ export const say = {
     isMoreThanOne: (text: string) =>
       `“${text}” is more than one word. Put the others under More words.`,
     isInThisPile: (word: string) => `“${word}” is in this pile already.`,
-    aPileNeeds: 'A pile needs a word. To be rid of it, take these papers out.',
+    aPileNeeds: 'A pile needs at least one word. To remove the whole pile, take these papers out.',
   },
   collectingSheet: {
     spellingPapers: (title: string) => `Spelling papers, ${title}`,
   },
   marking: {
     wasAway: (name: string) => `${name} was away.`,
-    pastedAnswers: (count: number) => `Pasted ${count} answers.`,
+    pastedAnswers: (count: number) => `Pasted ${counted(count, 'answer')}.`,
     spellingPapers: 'Spelling papers',
     of: (count: number, rows: number) => `${count} of ${rows}`,
     wordsRead: (strong: ComponentChild) => sentence`${strong} words read`,
@@ -103,7 +104,7 @@ export const say = {
     theWordsYouSaid: 'The words you said',
     takeTheWords: 'Take the words of today’s dictation',
     writtenOnLeave: 'Written on (leave it empty for no date)',
-    words: (count: number) => `: ${count} words`,
+    words: (count: number) => `: ${counted(count, 'word')}`,
     begin: (what: string) => `Begin${what}`,
     piles: 'Piles',
     noneYetAPile: 'None yet. A pile half read waits here until you take it up again.',

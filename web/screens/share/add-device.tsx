@@ -111,7 +111,7 @@ export function AddDevice() {
                   const read = await secretTyped(typed);
                   if (read === null)
                     setSaid(
-                      'That is no code of Sweepline yet. Look at it again, letter by letter.',
+                      'That is not a Sweepline code yet. Look again, letter by letter.',
                     );
                   else await letInBy(read);
                 }}

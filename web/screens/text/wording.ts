@@ -85,7 +85,7 @@ export const say = {
     thisTextIsLonger:
       'This text is longer than a chapter book, too long to judge at once. Put in a part of it.',
     judgingTheText: 'Judging the text …',
-    stoppedTheText: 'Stopped. The text is here, and not judged.',
+    stoppedTheText: 'Stopped. Your text is still here, not judged yet.',
     theWordListDid:
       'The word list did not arrive, so nothing can be judged yet. Your text is kept.',
     tryAgain: 'Try again',
