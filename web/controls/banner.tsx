@@ -5,6 +5,7 @@ import { asideCopies, putNoticeAway, trouble } from '../device/shelf.ts';
 import { amiss, putAmissAway } from '../state/came-back.ts';
 import { saveWhatIsHere } from '../state/copies.ts';
 import { reopenClass, store } from '../state/open-class.ts';
+import { say } from './wording.ts';
 
 /** Says kindly when this device cannot remember, or when something was lost or could not be read. */
 export function Banner() {
@@ -12,48 +13,38 @@ export function Banner() {
   return (
     <>
       {lost && !store.inMemory.value && (
-        <CopyOffered act="Try again" does={tryAgain}>
+        <CopyOffered act={say.banner.tryAgain} does={tryAgain}>
           {lost.message}
         </CopyOffered>
       )}
       {store.inMemory.value && (
-        <CopyOffered act="Try again" does={tryToLeaveMemory}>
-          You are working without your classes, since what is saved on this device could not be
-          reached. What you do now joins them once it can. To be safe, save a copy as a file before
-          you close this window.
+        <CopyOffered act={say.banner.tryAgain} does={tryToLeaveMemory}>
+          {say.banner.youAreWorkingWithout}
         </CopyOffered>
       )}
       {isAmiss(amiss.value) && (
-        <CopyOffered act="Close" does={putAmissAway}>
+        <CopyOffered act={say.banner.close} does={putAmissAway}>
           {saidOfAmiss(amiss.value)}
         </CopyOffered>
       )}
       {store.aside.value.length > 0 && (
-        <CopyOffered act="Try again" does={tryAgain}>
-          One thing you entered could not be kept on this device and was set aside. Everything else
-          is kept. Save a copy as a file; it holds that too. You also find it on the class page,
-          under Keep it safe.
+        <CopyOffered act={say.banner.tryAgain} does={tryAgain}>
+          {say.banner.oneThingYouEntered}
         </CopyOffered>
       )}
-      {trouble.value === 'refused' && !lost && (
-        <Notice>
-          This browser will not let Sweepline remember anything just now. Everything works until you
-          close this window; save your order as a file if you changed it.
-        </Notice>
-      )}
+      {trouble.value === 'refused' && !lost && <Notice>{say.banner.thisBrowserWillNot}</Notice>}
       {trouble.value === 'unreadable' && (
         <Notice
           acts={
             <>
               <button type="button" class="button" onClick={saveCopies}>
-                Save the copy as a file
+                {say.banner.saveTheCopy}
               </button>
-              <Plain does={putNoticeAway}>Close</Plain>
+              <Plain does={putNoticeAway}>{say.banner.close}</Plain>
             </>
           }
         >
-          Something kept on this device could not be read, so that part starts fresh. A copy of it
-          was put aside; nothing was thrown away.
+          {say.banner.somethingKept}
         </Notice>
       )}
     </>
@@ -64,14 +55,14 @@ export function Banner() {
 async function tryAgain(tell: Tell): Promise<void> {
   tell('');
   const outcome = await store.append([]);
-  if ('error' in outcome) tell('Still not saving. You can keep working.');
+  if ('error' in outcome) tell(say.banner.stillNotSaving);
   else await reopenClass();
 }
 
 async function tryToLeaveMemory(tell: Tell): Promise<void> {
   tell('');
   const outcome = await store.leaveMemory();
-  if ('error' in outcome) tell('It still does not answer. What you do goes on meanwhile.');
+  if ('error' in outcome) tell(say.banner.itStillDoesNot);
   else await reopenClass();
 }
 
@@ -86,26 +77,28 @@ function saidOfAmiss({ putBack, copied, damaged, twofold }: Amiss): string {
     many === 1 ? one : `${many.toLocaleString('en-US')} ${more}`;
   return [
     ...(putBack > 0
-      ? [
-          `This browser lost part of its record of your classes. ${count(putBack, 'One entry', 'entries')} came back from the second copy on this device.`,
-        ]
+      ? [say.banner.thisBrowserLostPart(count(putBack, say.banner.oneEntry, say.banner.entries))]
       : []),
     ...(copied > 0
       ? [
-          `The second copy on this device had lost ${count(copied, 'one entry', 'entries')}, which ${copied === 1 ? 'was' : 'were'} copied again.`,
+          say.banner.theSecondCopy(
+            count(copied, say.banner.justOneEntry, say.banner.entries),
+            copied === 1 ? say.banner.was : say.banner.were,
+          ),
         ]
       : []),
     ...(damaged > 0
       ? [
-          `${count(damaged, 'One record', 'records')} on this device could not be read and ${damaged === 1 ? 'was' : 'were'} set aside.`,
+          say.banner.onThisDeviceCould(
+            count(damaged, say.banner.oneRecord, say.banner.records),
+            damaged === 1 ? say.banner.was : say.banner.were,
+          ),
         ]
       : []),
     ...(twofold > 0
-      ? [
-          `${count(twofold, 'One entry is', 'entries are')} told in two ways on this device; the first stands.`,
-        ]
+      ? [say.banner.toldInTwoWays(count(twofold, say.banner.oneEntryIs, say.banner.entriesAre))]
       : []),
-    'Please check that your last marks are there, and save a copy as a file.',
+    say.banner.pleaseCheck,
   ].join(' ');
 }
 
@@ -123,14 +116,14 @@ function CopyOffered({ act, does, children }: CopyOfferedProps) {
   const [said, setSaid] = useState('');
   const save = async () => {
     const saved = await saveWhatIsHere();
-    setSaid('error' in saved ? saved.error.message : `Saved as ${saved.name}.`);
+    setSaid('error' in saved ? saved.error.message : say.banner.savedAs(saved.name));
   };
   return (
     <Notice
       acts={
         <>
           <button type="button" class="button" onClick={save}>
-            Save a copy
+            {say.banner.saveACopy}
           </button>
           <Plain does={() => does(setSaid)}>{act}</Plain>
           <p>{said}</p>

@@ -5,9 +5,9 @@ import type { ChildId } from '../../core/ids.ts';
 import type { CardId } from '../../core/language/card-id.ts';
 import type { Confusion } from '../../core/learners/confusions.ts';
 import { nameOf } from '../state/class-now.ts';
-import { counted } from '../wording/counted.ts';
 import { namesSaid } from '../wording/said.ts';
 import { SoundedCard } from './sounded-card.tsx';
+import { say } from './wording.ts';
 
 /** So many rows stand open; the others are seldom more than a slip. */
 const MOST_OPEN = 10;
@@ -27,7 +27,7 @@ export function ConfusionTable({
       <Rows rows={all.slice(0, MOST_OPEN)} named={named} />
       {rest.length > 0 && (
         <details>
-          <summary>{rest.length} more</summary>
+          <summary>{say.confusionTable.more(rest.length)}</summary>
           <Rows rows={rest} named={named} />
         </details>
       )}
@@ -41,10 +41,10 @@ function Rows({ rows, named }: { readonly rows: readonly Gathered[]; readonly na
     <table class="figures">
       <thead>
         <tr>
-          <th scope="col">Card</th>
-          <th scope="col">Heard</th>
-          <th scope="col">How often</th>
-          {named && <th scope="col">Who</th>}
+          <th scope="col">{say.confusionTable.card}</th>
+          <th scope="col">{say.confusionTable.heard}</th>
+          <th scope="col">{say.confusionTable.howOften}</th>
+          {named && <th scope="col">{say.confusionTable.who}</th>}
         </tr>
       </thead>
       <tbody>
@@ -60,7 +60,7 @@ function Rows({ rows, named }: { readonly rows: readonly Gathered[]; readonly na
                   <span key={at} />
                 ))}
               </span>{' '}
-              {counted(count, 'time')}
+              {say.confusionTable.times(count)}
             </td>
             {named && <td>{namesSaid(children.map(who), 6)}</td>}
           </tr>
@@ -94,5 +94,5 @@ function gathered(confusions: readonly Confusion[]): readonly Gathered[] {
 }
 
 function who(child: ChildId | null): string {
-  return child === null ? 'all together' : nameOf({ of: 'child', id: child });
+  return child === null ? say.confusionTable.allTogether : nameOf({ of: 'child', id: child });
 }

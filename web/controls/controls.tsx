@@ -5,6 +5,7 @@ import { settings } from '../state/settings.ts';
 import { wall } from '../state/wall.ts';
 import type { Wish } from '../warm-up/keys.ts';
 import { leadIsSilent, takeLead } from '../warm-up/lead-here.ts';
+import { say } from './wording.ts';
 
 interface ControlsProps {
   readonly moment: Moment | undefined;
@@ -35,30 +36,34 @@ export function Controls(props: ControlsProps) {
       <button
         type="button"
         class="reach"
-        aria-label="Show the buttons"
+        aria-label={say.controls.showTheButtons}
         aria-expanded={awake}
         onClick={onWake}
       >
         <span aria-hidden="true">···</span>
       </button>
-      <div class={`controls${awake ? ' awake' : ''}`} role="toolbar" aria-label="The stage">
-        {!led && moment?.part === 'blending' && button('sweep', 'Sweep', '↓')}
-        {!led && button('next', 'Next', 'space')}
-        {!led && button('back', 'Back', '←')}
-        {!led && moment && button('skip', 'Skip', 'X')}
-        {!led && moment?.part === 'blending' && button('answer', 'Real?', 'T')}
-        {!led && moment?.part === 'auditory' && button('answer', 'Spellings', 'T')}
-        {!led && moment && button('pause', 'Blank', 'B', paused)}
+      <div
+        class={`controls${awake ? ' awake' : ''}`}
+        role="toolbar"
+        aria-label={say.controls.theStage}
+      >
+        {!led && moment?.part === 'blending' && button('sweep', say.controls.sweep, '↓')}
+        {!led && button('next', say.controls.next, say.controls.space)}
+        {!led && button('back', say.controls.back, '←')}
+        {!led && moment && button('skip', say.controls.skip, 'X')}
+        {!led && moment?.part === 'blending' && button('answer', say.controls.real, 'T')}
+        {!led && moment?.part === 'auditory' && button('answer', say.controls.spellings, 'T')}
+        {!led && moment && button('pause', say.controls.blank, 'B', paused)}
         {!led && moment?.part === 'blending' && button('blending', shortNames[blending], 'O')}
-        {!led && button('glimpse', 'Glimpse', 'G', settings.value.glimpse)}
+        {!led && button('glimpse', say.controls.glimpse, 'G', settings.value.glimpse)}
         {leadIsSilent.value && wall.value === null && (
           <button type="button" onClick={takeLead}>
-            Take over here
+            {say.controls.takeOverHere}
           </button>
         )}
-        {led && button('full-screen', 'Full screen', 'F')}
-        {button('keys', 'Keys', '?')}
-        {button('leave', led ? 'Close' : 'Leave', 'Esc')}
+        {led && button('full-screen', say.controls.fullScreen, 'F')}
+        {button('keys', say.controls.keys, '?')}
+        {button('leave', led ? say.controls.close : say.controls.leave, say.controls.esc)}
       </div>
     </>
   );
@@ -66,13 +71,13 @@ export function Controls(props: ControlsProps) {
 
 /** How rows are blended, in her words. */
 export const blendingNames: Readonly<Record<Blending, string>> = {
-  whole: 'Whole row',
-  sounds: 'One sound at a time',
-  joined: 'Joined sounds',
+  whole: say.controls.wholeRow,
+  sounds: say.controls.oneSound,
+  joined: say.controls.joinedSounds,
 };
 
 const shortNames: Readonly<Record<Blending, string>> = {
-  whole: 'Whole row',
-  sounds: 'By sounds',
-  joined: 'Joined',
+  whole: say.controls.wholeRow,
+  sounds: say.controls.bySounds,
+  joined: say.controls.joined,
 };

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { copyText } from '../device/copy-text.ts';
+import { say } from './wording.ts';
 
 interface CopyButtonProps {
   readonly name: string;
@@ -32,8 +33,7 @@ export function CopyButton({ name, text, said }: CopyButtonProps) {
       </button>
       <span class="quiet copied" role="status">
         {done === true && said}
-        {done === false &&
-          'This browser would not copy. Mark the words with the mouse and press Ctrl+C.'}
+        {done === false && say.copyButton.thisBrowserWouldNot}
       </span>
     </>
   );

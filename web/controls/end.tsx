@@ -4,6 +4,7 @@ import type { Running } from '../../core/warm-up/run-state.ts';
 import type { Standing } from '../../core/warm-up/standing.ts';
 import { leaveFullScreen } from '../device/full-screen.ts';
 import { linkTo } from '../state/route.ts';
+import { say } from './wording.ts';
 
 /** The plain end: how many there were, and how it went; before the children alone only the former. */
 export function End({
@@ -23,7 +24,7 @@ export function End({
         <div class="end-ways">
           {!looked && (
             <a class="button next" href={linkTo('after')} onClick={leaveFullScreen}>
-              How it went
+              {say.end.howItWent}
             </a>
           )}
           <a
@@ -31,7 +32,7 @@ export function End({
             href={linkTo('today')}
             onClick={leaveFullScreen}
           >
-            Back to the plan
+            {say.end.backToThePlan}
           </a>
         </div>
       )}
@@ -47,5 +48,5 @@ export function countSaid(
   const blended = order.filter(
     (moment, place) => moments[moment]?.part === 'blending' && !skipped.includes(place),
   ).length;
-  return blended > 0 ? `That was ${blended}.` : 'That was all.';
+  return blended > 0 ? say.end.thatWas(blended) : say.end.thatWasAll;
 }

@@ -1,6 +1,7 @@
 import './first-time.css';
 import { hasMet, meet } from '../state/met.ts';
 import { FIRST_TIME, type Thing } from '../wording/first-time.ts';
+import { say } from './wording.ts';
 
 /** One line about something, until she has put it away; then never again on this device. */
 export function FirstTime({ of: thing }: { readonly of: Thing }) {
@@ -9,7 +10,7 @@ export function FirstTime({ of: thing }: { readonly of: Thing }) {
     <p class="first-met" role="note">
       <span>{FIRST_TIME[thing]}</span>{' '}
       <button type="button" class="button plain" onClick={() => meet(thing)}>
-        Got it
+        {say.firstTime.gotIt}
       </button>
     </p>
   );

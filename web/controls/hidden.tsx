@@ -9,17 +9,17 @@ import type { HiddenWord } from '../../core/words/screen-report.ts';
 import { settleWord } from '../state/class-words.ts';
 import { readyEngine } from '../state/engine-ready.ts';
 import { taught } from '../state/progress.ts';
-import { counted } from '../wording/counted.ts';
 import { hiddenInWords } from '../wording/hidden-words.ts';
+import { say } from './wording.ts';
 
 /** What stays hidden and why, in general words fit for any eyes. */
 const reasons = [
-  ['rule', 'would break a spelling rule'],
-  ['sound-alike', 'sound like a real word that is spelled otherwise'],
-  ['name', 'are first names or slang'],
-  ['said-differently', 'are real words, but said in another way'],
-  ['screened', 'are not for class'],
-  ['untaught', 'have a card that was not taught'],
+  ['rule', say.hidden.wouldBreakASpelling],
+  ['sound-alike', say.hidden.soundLikeAReal],
+  ['name', say.hidden.areFirstNames],
+  ['said-differently', say.hidden.areRealWords],
+  ['screened', say.hidden.areNotForClass],
+  ['untaught', say.hidden.haveACard],
 ] as const;
 
 /** What this board says: all its combinations, and what the screen keeps hidden. */
@@ -33,9 +33,7 @@ export function Hidden({
   const tally = tallyOfCounts(counts);
   return (
     <div class="hidden">
-      <p class="quiet">
-        {counted(tally.real, 'real word')} and {tally.nonsense} nonsense can be shown.
-      </p>
+      <p class="quiet">{say.hidden.realWordsAndNonsense(tally.real, tally.nonsense)}</p>
       {hiddenCount(tally).all > 0 && (
         <details>
           <summary>{hiddenInWords(tally)}</summary>
@@ -68,13 +66,13 @@ function NotForClass({ board }: { readonly board: Board }) {
     <>
       {asked.length > 0 && (
         <>
-          <h3>Yours to decide</h3>
+          <h3>{say.hidden.yoursToDecide}</h3>
           <HiddenList words={asked} />
         </>
       )}
       {stopped.length > 0 && (
         <>
-          <h3>Never shown</h3>
+          <h3>{say.hidden.neverShown}</h3>
           <ul>
             {countedReasons(stopped).map(([reason, count]) => (
               <li key={reason}>
@@ -83,7 +81,7 @@ function NotForClass({ board }: { readonly board: Board }) {
             ))}
           </ul>
           <details>
-            <summary>Spell them out, for your eyes</summary>
+            <summary>{say.hidden.spellThemOut}</summary>
             <HiddenList words={stopped} />
           </details>
         </>
@@ -103,10 +101,10 @@ function HiddenList({ words }: { readonly words: readonly HiddenWord[] }) {
           <button
             type="button"
             class="button plain"
-            aria-label={`Allow ${word} in my class`}
+            aria-label={say.hidden.allowInMyClass(word)}
             onClick={() => settleWord('allow', word)}
           >
-            Allow
+            {say.hidden.allow}
           </button>
         </li>
       ))}

@@ -2,6 +2,7 @@ import './key-sheet.css';
 import { useEffect, useRef } from 'preact/hooks';
 import { KEYS } from '../warm-up/keys.ts';
 import type { Role } from '../warm-up/window-here.ts';
+import { say } from './wording.ts';
 
 /** The sheet of keys, on '?': enough for someone who has never run a warm-up here. */
 export function KeySheet({
@@ -15,11 +16,11 @@ export function KeySheet({
   useEffect(() => sheet.current?.showModal(), []);
   return (
     <dialog class="key-sheet" ref={sheet} onClose={onClose} aria-labelledby="key-sheet-title">
-      <h2 id="key-sheet-title">Keys of the {where}</h2>
+      <h2 id="key-sheet-title">{say.keySheet.keysOfThe(where)}</h2>
       <dl>
-        <Row shown={['1', '–', '9']} does="the card that broke; then what was heard instead" />
-        <Row shown={['0']} does="the whole word broke; then: something else" />
-        <Row shown={['shift', '1–9']} does="a card of the word before" />
+        <Row shown={['1', '–', '9']} does={say.keySheet.theCardThatBroke} />
+        <Row shown={['0']} does={say.keySheet.theWholeWordBroke} />
+        <Row shown={[say.keySheet.shift, '1–9']} does={say.keySheet.aCard} />
         {KEYS.filter(({ only }) => only === undefined || only === where).map(
           ({ wish, shown, does }) => (
             <Row key={wish} shown={shown} does={does} />
@@ -27,12 +28,10 @@ export function KeySheet({
         )}
       </dl>
       <p class="quiet small">
-        {where === 'stage'
-          ? 'Or touch: a card turns it, under the row sweeps, beside the row goes on or back.'
-          : 'Or touch a card to mark it. What is not marked went well.'}
+        {where === 'stage' ? say.keySheet.orTouchACard : say.keySheet.orTouchACardToMark}
       </p>
       <button type="button" class="button next" onClick={() => sheet.current?.close()}>
-        Close
+        {say.keySheet.close}
       </button>
     </dialog>
   );

@@ -1,11 +1,12 @@
 import './last-three.css';
 import type { CardFacts } from '../../core/facts/card-facts.ts';
+import { say } from './wording.ts';
 
 /** The last three readings, the oldest first: an upright tick for right, a cross for missed. */
 export function LastThree({ last }: Pick<CardFacts, 'last'>) {
   return (
     <span class="last-three">
-      <span class="for-ears">{last.length === 0 ? 'not read' : last.join(', ')}</span>
+      <span class="for-ears">{last.length === 0 ? say.lastThree.notRead : last.join(', ')}</span>
       {last.map((outcome, at) => (
         <svg
           key={at}

@@ -1,6 +1,7 @@
 import './look-around.css';
 import { isLookedAt } from '../state/open-class.ts';
 import { lookAround, sampleFailed, sampleShare, stopMaking } from '../state/sample.ts';
+import { say } from './wording.ts';
 
 /** Offers a sample class where a screen has nothing to show yet; says how far it is made. */
 export function LookAround() {
@@ -9,10 +10,10 @@ export function LookAround() {
   if (share !== null) {
     return (
       <p class="look-around" role="status">
-        <progress value={share} aria-label="Making the sample class" /> Making up twelve school
-        weeks …{' '}
+        <progress value={share} aria-label={say.lookAround.makingTheSampleClass} />{' '}
+        {say.lookAround.makingUpTwelveSchool}{' '}
         <button type="button" class="button plain" onClick={stopMaking}>
-          Stop
+          {say.lookAround.stop}
         </button>
       </p>
     );
@@ -20,12 +21,12 @@ export function LookAround() {
   return (
     <p class="look-around">
       <button type="button" class="button plain" onClick={() => void lookAround()}>
-        Look around with a sample class
+        {say.lookAround.lookAround}
       </button>{' '}
       <span class="quiet small">
         {sampleFailed.value
-          ? 'The word list did not arrive, so it could not be made. Try again when you are online.'
-          : 'Invented children and twelve weeks of warm-ups. It never mixes with yours.'}
+          ? say.lookAround.theWordListDid
+          : say.lookAround.inventedChildrenAndTwelve}
       </span>
     </p>
   );

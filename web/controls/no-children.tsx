@@ -2,6 +2,7 @@ import './no-children.css';
 import type { ComponentChildren } from 'preact';
 import { linkTo } from '../state/route.ts';
 import { LookAround } from './look-around.tsx';
+import { say } from './wording.ts';
 
 /** A screen about children before there are any: what it is for, and the one next step. */
 export function NoChildren({
@@ -17,7 +18,7 @@ export function NoChildren({
       <p>{children}</p>
       <p>
         <a class="button next" href={linkTo('class')}>
-          Add children
+          {say.noChildren.addChildren}
         </a>
       </p>
       <LookAround />

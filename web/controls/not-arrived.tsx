@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { say } from './wording.ts';
 
 /** What a screen needs did not arrive: what that is, and the one thing to do. */
 export function NotArrived({
@@ -12,7 +13,7 @@ export function NotArrived({
     <div class="shortfall" role="alert">
       <p>{children}</p>
       <button type="button" class="button" onClick={onAgain}>
-        Try again
+        {say.notArrived.tryAgain}
       </button>
     </div>
   );

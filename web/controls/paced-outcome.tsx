@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { atOnce, type Paced } from '../../core/paced.ts';
 import { atLeisure } from '../device/at-leisure.ts';
 import { Progress, type UnderWay } from './under-way.tsx';
+import { say } from './wording.ts';
 
 /** What comes of work that follows what she types or chooses. */
 export interface PacedOutcome<Outcome> {
@@ -67,7 +68,7 @@ export function PacedProgress({
     <div class="progress-bar">
       <span>{stopped}</span>
       <button type="button" class="button" onClick={again}>
-        Read it after all
+        {say.pacedOutcome.readItAfterAll}
       </button>
     </div>
   );

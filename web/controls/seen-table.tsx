@@ -8,6 +8,7 @@ import { LastThree } from './last-three.tsx';
 import { Range } from './range.tsx';
 import { Sign } from './sign.tsx';
 import { SoundedCard } from './sounded-card.tsx';
+import { say } from './wording.ts';
 
 /**
  * Cards as a table: what was seen of each goes first, then what is estimated. `more` adds columns
@@ -28,11 +29,11 @@ export function SeenTable({
     <table class="figures seen-table">
       <thead>
         <tr>
-          <th scope="col">Card</th>
-          <th scope="col">Last 3</th>
-          <th scope="col">Right</th>
-          <th scope="col">Heard instead</th>
-          <th scope="col">Likely right, of 10</th>
+          <th scope="col">{say.seenTable.card}</th>
+          <th scope="col">{say.seenTable.last3}</th>
+          <th scope="col">{say.seenTable.right}</th>
+          <th scope="col">{say.seenTable.heardInstead}</th>
+          <th scope="col">{say.seenTable.likelyRightOf10}</th>
           {more?.names.map((name) => (
             <th key={name} scope="col">
               {name}
@@ -49,9 +50,7 @@ export function SeenTable({
             <td>
               <LastThree last={cell.seen.last} />
             </td>
-            <td>
-              {cell.seen.right} of {cell.seen.right + cell.seen.missed}
-            </td>
+            <td>{say.seenTable.of(cell.seen.right, cell.seen.right + cell.seen.missed)}</td>
             <td class="heard">{allHeardSaid(cell.seen, notation)}</td>
             <td class="likely">
               <Sign word={cell.word} /> <span class="for-ears">{cell.word}, </span>

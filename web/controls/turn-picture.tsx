@@ -1,10 +1,11 @@
 import './turn-picture.css';
 import type { Turn } from '../../core/warm-up/standing.ts';
+import { say } from './wording.ts';
 
 const names: Readonly<Record<Turn, string>> = {
-  my: 'My turn',
-  our: 'Our turn',
-  your: 'Your turn',
+  my: say.turnPicture.myTurn,
+  our: say.turnPicture.ourTurn,
+  your: say.turnPicture.yourTurn,
 };
 
 /**

@@ -2,6 +2,7 @@ import './under-way.css';
 import { useRef, useState } from 'preact/hooks';
 import type { Pace } from '../../core/paced.ts';
 import { atLeisure } from '../device/at-leisure.ts';
+import { say } from './wording.ts';
 
 /** Long work that shows how far it is and can be stopped, one at a time. */
 export interface UnderWay {
@@ -50,7 +51,7 @@ export function Progress({
       <progress aria-label={says} {...(stop ? { value: share, max: 1 } : {})} />
       {stop && (
         <button type="button" class="button" onClick={stop}>
-          Stop
+          {say.underWay.stop}
         </button>
       )}
     </div>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { saveFile } from '../device/save-text.ts';
 import type { MadeFile } from '../state/paper/made-file.ts';
+import { say } from './wording.ts';
 
 /** How far a file is that she asked for. */
 export type Saving = 'idle' | 'making' | 'saved' | 'failed';
@@ -8,9 +9,9 @@ export type Saving = 'idle' | 'making' | 'saved' | 'failed';
 /** What is said of it. */
 export const savingSaid = {
   idle: '',
-  making: 'Making the file …',
-  saved: 'Saved among your downloads.',
-  failed: 'The file could not be made. Nothing is lost: try once more.',
+  making: say.useSaving.makingTheFile,
+  saved: say.useSaving.savedAmongYourDownloads,
+  failed: say.useSaving.theFileCouldNot,
 } as const satisfies Record<Saving, string>;
 
 /** Makes a file when it is asked for, one at a time, and saves it; `forget` begins again. */

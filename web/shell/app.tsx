@@ -15,13 +15,14 @@ import { NotNoted } from './not-noted.tsx';
 import { ALONE, bringNear, Page } from './pages.tsx';
 import { SharingNews } from './sharing-news.tsx';
 import { UndoBar } from './undo-bar.tsx';
+import { say } from './wording.ts';
 
 /** The whole app: one screen at a time; stage and desk alone, all others between header and footer. */
 export function App() {
   const [error, forget] = useErrorBoundary();
   const screen = shown.value;
   useLayoutEffect(() => {
-    document.title = `${factsOf(screen).title} · Sweepline`;
+    document.title = say.app.sweepline(factsOf(screen).title);
     scrollTo(0, 0);
     if (screen === 'today') bringNear('stage');
   }, [screen]);
@@ -60,13 +61,9 @@ export function App() {
 function Footer() {
   return (
     <footer class="footer">
-      <p>
-        {sharedAs.value === null
-          ? 'Everything stays on this device.'
-          : 'This class is sealed, and shared with the devices you let in.'}
-      </p>
-      <a href={linkTo('help')}>Help</a>
-      <a href={linkTo('about')}>About and licenses</a>
+      <p>{sharedAs.value === null ? say.app.everythingStays : say.app.thisClassIsSealed}</p>
+      <a href={linkTo('help')}>{say.app.help}</a>
+      <a href={linkTo('about')}>{say.app.aboutAndLicenses}</a>
     </footer>
   );
 }

@@ -13,6 +13,7 @@ import {
 } from '../state/open-class.ts';
 import { placeOf } from '../state/place-of.ts';
 import { linkTo } from '../state/route.ts';
+import { say } from './wording.ts';
 
 /** The group at work and its place; where there are several, or several classes, a way to turn to another. */
 export function AtWork() {
@@ -35,15 +36,15 @@ export function AtWork() {
         aria-haspopup="dialog"
         onClick={(event) => setAnchor(event.currentTarget)}
       >
-        <span class="for-ears">At work: </span>
+        <span class="for-ears">{say.atWork.atWork} </span>
         <span class="who">{who}</span>
         <span class="group-stands">· {place}</span>
       </button>
       {anchor && (
-        <Popover anchor={anchor} title="Who is at work" onClose={close}>
+        <Popover anchor={anchor} title={say.atWork.whoIsAtWork} onClose={close}>
           {groups.length > 1 && (
             <>
-              <h2>{others.length > 0 ? nameOfClass(state) : 'Turn to'}</h2>
+              <h2>{others.length > 0 ? nameOfClass(state) : say.atWork.turnTo}</h2>
               <ul class="turn-to">
                 {groups.map((each) => (
                   <li key={each.id}>
@@ -68,7 +69,7 @@ export function AtWork() {
           )}
           {others.length > 0 && (
             <>
-              <h2>{groups.length > 1 ? 'Other classes' : 'Turn to'}</h2>
+              <h2>{groups.length > 1 ? say.atWork.otherClasses : say.atWork.turnTo}</h2>
               <ul class="turn-to">
                 {others.map(({ classId, name }) => (
                   <li key={classId}>
@@ -89,7 +90,7 @@ export function AtWork() {
           )}
           <p>
             <a href={linkTo('class')} onClick={close}>
-              Groups and children
+              {say.atWork.groupsAndChildren}
             </a>
           </p>
         </Popover>

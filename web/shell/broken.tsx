@@ -1,14 +1,15 @@
 import { goTo } from '../state/route.ts';
+import { say } from './wording.ts';
 
 /** What is shown when a screen breaks: that nothing is lost, and the two ways on. */
 export function Broken({ error, again }: { readonly error: unknown; readonly again: () => void }) {
   return (
     <main class="broken">
-      <h1>Something went wrong</h1>
-      <p>What you entered is still on this device. Try the page again, or go back to the start.</p>
+      <h1>{say.broken.somethingWentWrong}</h1>
+      <p>{say.broken.whatYouEntered}</p>
       <p>
         <button type="button" class="button next" onClick={again}>
-          Try again
+          {say.broken.tryAgain}
         </button>{' '}
         <button
           type="button"
@@ -18,11 +19,11 @@ export function Broken({ error, again }: { readonly error: unknown; readonly aga
             again();
           }}
         >
-          What have they learned?
+          {say.broken.whatHaveTheyLearned}
         </button>
       </p>
       <details>
-        <summary>Details for tech support</summary>
+        <summary>{say.broken.detailsForTechSupport}</summary>
         <pre>{error instanceof Error ? (error.stack ?? error.message) : String(error)}</pre>
       </details>
     </main>

@@ -5,6 +5,7 @@ import { linkTo } from '../state/route.ts';
 import type { Screen } from '../state/screens.ts';
 import { latest } from '../state/undo.ts';
 import { FIRST_RUN, type FirstRunStep } from '../wording/first-run.ts';
+import { say } from './wording.ts';
 
 /** Leads a newcomer in three steps to her first warm-up with her own class: one line above each screen of the way. */
 export function FirstRun({ screen }: { readonly screen: Screen }) {
@@ -19,9 +20,9 @@ export function FirstRun({ screen }: { readonly screen: Screen }) {
   const step: FirstRunStep | undefined = FIRST_RUN[screen];
   if (!on || !step) return null;
   return (
-    <section class="first-run" aria-label="Your first warm-up">
+    <section class="first-run" aria-label={say.firstRun.yourFirstWarmUp}>
       <p>
-        <b>Step {step.number} of 3.</b> {step.says}
+        <b>{say.firstRun.stepOf3(step.number)}</b> {step.says}
       </p>
       {step.aside && (
         <a class="button first-run-aside" href={linkTo(step.aside.to)}>
@@ -29,7 +30,7 @@ export function FirstRun({ screen }: { readonly screen: Screen }) {
         </a>
       )}
       <button type="button" class="button plain" onClick={endFirstRun}>
-        I’ll find my way
+        {say.firstRun.illFindMyWay}
       </button>
     </section>
   );

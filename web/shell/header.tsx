@@ -6,6 +6,7 @@ import { factsOf, SCREEN_NAMES, type Screen } from '../state/screens.ts';
 import { AtWork } from './at-work.tsx';
 import { HelpButton } from './help-key.tsx';
 import { Whereabouts } from './whereabouts.tsx';
+import { say } from './wording.ts';
 
 /** The screens with a place in the header. */
 const PLACES = SCREEN_NAMES.filter((screen) => factsOf(screen).place !== undefined);
@@ -28,7 +29,7 @@ export function Header({ current }: { readonly current: Screen }) {
   return (
     <header class="header">
       <a class="brand" href={linkTo('today')}>
-        Sweepline
+        {say.header.sweepline}
       </a>
       <AtWork />
       <Whereabouts />
@@ -41,11 +42,11 @@ export function Header({ current }: { readonly current: Screen }) {
         aria-controls="screens"
         onClick={() => setOpen(!isOpen)}
       >
-        Menu
+        {say.header.menu}
       </button>
       <nav
         id="screens"
-        aria-label="Screens"
+        aria-label={say.header.screens}
         class={isOpen ? 'unfolded' : undefined}
         onKeyDown={(event) => {
           if (event.key !== 'Escape' || !isOpen) return;
@@ -65,7 +66,7 @@ export function Header({ current }: { readonly current: Screen }) {
         ))}
       </nav>
       {among.length > 0 && (
-        <nav class="among" aria-label="Here too">
+        <nav class="among" aria-label={say.header.hereToo}>
           {among.map((screen) => (
             <a key={screen} href={linkTo(screen)} aria-current={currency(screen === here)}>
               <span class="swept">{factsOf(screen).among}</span>

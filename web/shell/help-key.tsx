@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import type { Screen } from '../state/screens.ts';
+import { say } from './wording.ts';
 
 type Panel = typeof import('../screens/help/panel.tsx')['HelpPanel'];
 
@@ -14,8 +15,8 @@ export function HelpButton() {
       type="button"
       class="button plain help-button"
       aria-haspopup="dialog"
-      aria-label="Help on this page"
-      title="Help on this page (?)"
+      aria-label={say.helpKey.helpOnThisPage}
+      title={say.helpKey.helpWithKey}
       onClick={() => {
         isOpen.value = true;
       }}

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useCallback, useEffect, useState } from 'preact/hooks';
+import { say } from './wording.ts';
 
 interface LaterProps {
   /** Fetches the screen. The same function each time: a new one fetches again. */
@@ -22,17 +23,16 @@ export function Later({ load }: LaterProps) {
     );
   }, [load]);
   useEffect(fetchScreen, [fetchScreen]);
-  if (screen === undefined) return <p class="quiet">One moment …</p>;
+  if (screen === undefined) return <p class="quiet">{say.later.oneMoment}</p>;
   if (screen !== 'failed') return <screen.Page />;
   return (
     <p>
-      This page did not arrive: the network is gone, or a newer Sweepline has taken the place of
-      this one.{' '}
+      {say.later.thisPageDidNot}{' '}
       <button type="button" class="button" onClick={fetchScreen}>
-        Try again
+        {say.later.tryAgain}
       </button>{' '}
       <button type="button" class="button" onClick={() => location.reload()}>
-        Reload for the new version
+        {say.later.reloadForTheNew}
       </button>
     </p>
   );

@@ -1,4 +1,5 @@
 import { notNoted } from '../state/my-right.ts';
+import { say } from './wording.ts';
 
 /** What was just done is not this device's to note: it says so, and who can say otherwise. */
 export function NotNoted() {
@@ -8,10 +9,9 @@ export function NotNoted() {
       {role && (
         <div class="banner">
           <p>
-            {role === 'aide'
-              ? 'This device runs the desk only, so what you just did was not noted. Lists, notes, and checks are changed on her other devices.'
-              : 'This device reads along, so what you just did was not noted.'}{' '}
-            Whoever shares the class can let it do more.
+            {say.notNoted.whoeverSharesTheClass(
+              role === 'aide' ? say.notNoted.thisDeviceRuns : say.notNoted.thisDeviceReadsAlong,
+            )}
           </p>
           <button
             type="button"
@@ -20,7 +20,7 @@ export function NotNoted() {
               notNoted.value = null;
             }}
           >
-            Got it
+            {say.notNoted.gotIt}
           </button>
         </div>
       )}

@@ -1,5 +1,6 @@
 import { render } from 'preact';
 import { openLastClass, store } from '../state/open-class.ts';
+import { say } from './wording.ts';
 
 /**
  * Opens the class that was open last. Should what is kept on this device not answer, it says so after a
@@ -40,26 +41,19 @@ interface OpeningProps {
 function Opening({ again, memory }: OpeningProps) {
   return (
     <main class="broken">
-      <h1>{again ? 'Your classes cannot be reached yet' : 'Opening your classes …'}</h1>
-      <p role="status">
-        {again
-          ? 'The browser does not let Sweepline read what it has saved. Often another Sweepline window is busy with it: close the others and try again. If that does not help, close the browser and open it again.'
-          : 'This takes longer than it should. You can wait, or start without them.'}
-      </p>
+      <h1>{again ? say.opening.yourClassesCannot : say.opening.openingYourClasses}</h1>
+      <p role="status">{again ? say.opening.theBrowserDoesNot : say.opening.thisTakesLongerThan}</p>
       <p>
         {again && (
           <button type="button" class="button next" onClick={again}>
-            Try again
+            {say.opening.tryAgain}
           </button>
         )}{' '}
         <button type="button" class="button" onClick={memory}>
-          Start without them
+          {say.opening.startWithoutThem}
         </button>
       </p>
-      <p class="quiet small">
-        Nothing that is saved is touched. What you do without your classes joins them once they can
-        be reached.
-      </p>
+      <p class="quiet small">{say.opening.nothingThatIsSaved}</p>
     </main>
   );
 }

@@ -5,7 +5,7 @@ import { newcomers, tellOf } from '../state/newcomers.ts';
 import { classState } from '../state/open-class.ts';
 import { linkTo } from '../state/route.ts';
 import { type Sharing, sharing } from '../state/sharing.ts';
-import { counted } from '../wording/counted.ts';
+import { say } from './wording.ts';
 
 /** What she should know of a shared class, on each of her devices until she has seen it: who came, what left. */
 export function SharingNews() {
@@ -17,11 +17,12 @@ export function SharingNews() {
       {cleared.value && (
         <div class="banner" role="status">
           <p>
-            “{cleared.value.name}” has left this device:{' '}
-            {cleared.value.why === 'gone'
-              ? 'it is shared no more.'
-              : 'it was removed from the class.'}{' '}
-            Nothing of it is kept here.
+            {say.sharingNews.hasLeftThisDevice(
+              cleared.value.name,
+              cleared.value.why === 'gone'
+                ? say.sharingNews.itIsSharedNo
+                : say.sharingNews.itWasRemoved,
+            )}
           </p>
           <button
             type="button"
@@ -30,7 +31,7 @@ export function SharingNews() {
               cleared.value = null;
             }}
           >
-            Close
+            {say.sharingNews.close}
           </button>
         </div>
       )}
@@ -42,16 +43,18 @@ function Came() {
   const fresh = newcomers.value;
   if (fresh.length === 0) return null;
   const names = fresh.map(({ by, role }) =>
-    role === 'wall' ? 'A wall' : (classState.value.devices.get(by) ?? 'A new device'),
+    role === 'wall'
+      ? say.sharingNews.aWall
+      : (classState.value.devices.get(by) ?? say.sharingNews.aNewDevice),
   );
   return (
     <div class="banner" role="status">
-      <p>{names.join(', ')} came into this class.</p>
+      <p>{say.sharingNews.cameIntoThisClass(names.join(', '))}</p>
       <a class="button" href={linkTo('share')}>
-        See who is in it
+        {say.sharingNews.seeWho}
       </a>
       <button type="button" class="button plain" onClick={() => tellOf(fresh.map(({ id }) => id))}>
-        Got it
+        {say.sharingNews.gotIt}
       </button>
     </div>
   );
@@ -61,23 +64,19 @@ function Stranded({ now }: { readonly now: Sharing }) {
   const [said, setSaid] = useState('');
   return (
     <div class="banner" role="status">
-      <p>
-        This device is no longer in the class, and {counted(now.state.unsent, 'entry', 'entries')}{' '}
-        made on it never reached the others. Save a copy for whoever leads the class, then clear it
-        from here.
-      </p>
+      <p>{say.sharingNews.thisDeviceIsNo(now.state.unsent)}</p>
       <button
         type="button"
         class="button"
         onClick={async () => {
           const saved = await saveWhatIsHere();
-          setSaid('error' in saved ? saved.error.message : `Saved as ${saved.name}.`);
+          setSaid('error' in saved ? saved.error.message : say.sharingNews.savedAs(saved.name));
         }}
       >
-        Save a copy
+        {say.sharingNews.saveACopy}
       </button>
       <button type="button" class="button plain" onClick={() => void clear(now)}>
-        Clear it from this device
+        {say.sharingNews.clearIt}
       </button>
       <p>{said}</p>
     </div>

@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { latest, undoLast } from '../state/undo.ts';
+import { say } from './wording.ts';
 
 const shownFor = 8000;
 
@@ -26,7 +27,7 @@ export function UndoBar() {
         <div class="undo-bar">
           <p>{shown.said}</p>
           <button type="button" class="button" onClick={() => undoLast()}>
-            Undo
+            {say.undoBar.undo}
           </button>
         </div>
       )}

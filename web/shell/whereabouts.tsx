@@ -1,6 +1,7 @@
 import './whereabouts.css';
 import { linkTo } from '../state/route.ts';
 import { sharing } from '../state/sharing.ts';
+import { say } from './wording.ts';
 
 /**
  * A quiet sign of how far what was recorded has come. A class that is not shared has none; nothing ever
@@ -22,8 +23,8 @@ export function Whereabouts() {
 }
 
 const said = {
-  here: 'On this device',
-  'on-its-way': 'On its way',
-  everywhere: 'With your other devices',
-  closed: 'No longer shared here',
+  here: say.whereabouts.onThisDevice,
+  'on-its-way': say.whereabouts.onItsWay,
+  everywhere: say.whereabouts.withYourOtherDevices,
+  closed: say.whereabouts.noLongerSharedHere,
 } as const;

@@ -110,9 +110,7 @@ export function AddDevice() {
                   event.preventDefault();
                   const read = await secretTyped(typed);
                   if (read === null)
-                    setSaid(
-                      'That is not a Sweepline code yet. Look again, letter by letter.',
-                    );
+                    setSaid('That is not a Sweepline code yet. Look again, letter by letter.');
                   else await letInBy(read);
                 }}
               >
