@@ -46,7 +46,7 @@ export async function measurements(): Promise<readonly Measurement[]> {
         'yardstick: the least that IndexedDB commits',
         appended.map(({ least }) => least),
         {
-          name: 'append a mark, committed (medians of 20)',
+          name: 'append a mark, committed (means of 20)',
           aim: 5,
           values: appended.map(({ mark }) => mark),
         },
