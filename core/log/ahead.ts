@@ -24,9 +24,10 @@ export interface Ahead {
  * logs can be merged by ids. `now` is milliseconds; O(n) while nothing lies ahead.
  */
 export function findAhead(events: readonly LogEvent[], now: number): Ahead {
+  const isAhead = ({ at }: LogEvent): boolean => at > now + DAY;
+  if (!events.some(isAhead)) return { right: [], doubtful: new Set() };
   const times = timesSaid(events);
   const counted = events.map((event) => inTime(event, times));
-  const isAhead = ({ at }: LogEvent): boolean => at > now + DAY;
   const ahead = counted.filter(isAhead).sort(compareEvents);
   if (ahead.length === 0) return { right: [], doubtful: new Set() };
   let last = latest(counted.filter((event) => !isAhead(event)));

@@ -20,6 +20,7 @@ export function timesSaid(events: readonly LogEvent[]): TimesSaid {
 
 /** An event at the time when it counts; the same value when nothing earlier was said of it. */
 export function inTime<Event extends LogEvent>(event: Event, times: TimesSaid): Event {
+  if (times.size === 0) return event;
   const at = times.get(event.id);
   return at === undefined || at >= event.at ? event : { ...event, at };
 }

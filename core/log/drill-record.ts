@@ -87,7 +87,7 @@ function happeningOf({
   body,
 }: LogEvent & { readonly body: DrillPlace & { readonly count?: number } }): Happening {
   const { part, place, count } = body;
-  return { id, at, part, place, ...(count === undefined ? {} : { count }) };
+  return count === undefined ? { id, at, part, place } : { id, at, part, place, count };
 }
 
 function amended(mark: Mark, amendments: readonly Amendment[]): Mark {

@@ -1,5 +1,5 @@
 import type { CheckId, ClassId, DrillId, EventId, PapersId } from '../ids.ts';
-import { inTime, timesSaid } from './dating.ts';
+import { inTime, type TimesSaid, timesSaid } from './dating.ts';
 import type {
   CalendarEvent,
   CheckEvent,
@@ -35,6 +35,14 @@ export interface Facts {
 
 /** The facts of a class. Events of other classes are left out. */
 export function gatherFacts(classId: ClassId, events: readonly LogEvent[]): Facts {
+  // Few classes have a time that was said otherwise, so nobody looks for one before it turns up.
+  const facts = gather(classId, events, new Map());
+  if (facts.dates.length === 0) return facts;
+  const own = events.filter((event) => event.classId === classId);
+  return gather(classId, own, timesSaid(own));
+}
+
+function gather(classId: ClassId, events: readonly LogEvent[], times: TimesSaid): Facts {
   const settings: EventOf<'set'>[] = [];
   const drills = new Map<DrillId, DrillEvent[]>();
   const checks = new Map<CheckId, CheckEvent[]>();
@@ -47,7 +55,6 @@ export function gatherFacts(classId: ClassId, events: readonly LogEvent[]): Fact
   const dates: EventOf<'dated'>[] = [];
   const moved = new Map<EventId, LogEvent>();
   const unknown: LogEvent[] = [];
-  const times = timesSaid(events.filter((event) => event.classId === classId));
   for (const came of events) {
     if (came.classId !== classId) continue;
     const event = inTime(came, times);

@@ -8,6 +8,7 @@ import {
   isListOf,
   isNullOr,
   isNumber,
+  isObject,
   isOneOf,
   isOptional,
   isShape,
@@ -16,13 +17,17 @@ import {
 
 const isSounds = isListOf(isOneOf(PHONEMES));
 
-const isFlip = isShape<Flip>({
-  cards: isCards,
-  word: isText,
-  sounds: isSounds,
-  kind: isOneOf(['real', 'nonsense']),
-  joints: isOptional(isListOf(isNumber)),
-});
+const isKind = isOneOf(['real', 'nonsense']);
+const isJoints = isOptional(isListOf(isNumber));
+
+/** A class that is opened has thirty for each drill, so each field is named here: that is checked several times as fast. */
+const isFlip: Check<Flip> = (value): value is Flip =>
+  isObject(value) &&
+  isCards(value.cards) &&
+  isText(value.word) &&
+  isSounds(value.sounds) &&
+  isKind(value.kind) &&
+  isJoints(value.joints);
 
 const isSound = isShape<AuditorySound>({ phonemes: isSounds, spellings: isCards });
 

@@ -54,7 +54,9 @@ const MANY = 64;
 function read(id: ClassId, facts: Facts, before: ClassState | null): ClassState {
   const struck = findStruck(facts.undos);
   const inForce = <Event extends LogEvent>(events: readonly Event[]): readonly Event[] =>
-    struck.size === 0 ? events : events.filter((event) => !isStruck(struck, event));
+    events.some((event) => isStruck(struck, event))
+      ? events.filter((event) => !isStruck(struck, event))
+      : events;
   const isAsBefore = unchanged(before, facts, struck);
   const roster =
     before && isAsBefore(facts.settings, before.facts.settings)

@@ -2,6 +2,7 @@ import { serialize } from 'node:v8';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { classId, eventId } from '../../../core/ids.ts';
+import { SMALL_DRILL } from '../../../test/arbitrary-events.ts';
 import { classYear } from '../../../test/class-year.ts';
 import { decodePage, encodePage } from './page.ts';
 
@@ -48,6 +49,28 @@ describe('a page of events', () => {
     const read = decodePage(classId('room'), encodePage(some));
     expect(JSON.stringify(read)).toBe(JSON.stringify(some));
     expect(Object.getPrototypeOf(read[0]?.body)).toBe(Object.prototype);
+  });
+
+  it.each<readonly [what: string, body: unknown]>([
+    ['a moment', { drillId: 'd', part: 'blending', place: 4 }],
+    ['a moment whose place is no number', { drillId: 'd', part: 'blending', place: [null] }],
+    ['a moment with its count', { drillId: 'd', part: 'visual', place: 0, count: 12 }],
+    ['a moment in another order', { place: 4, drillId: 'd', part: 'blending' }],
+    ['a moment with more', { drillId: 'd', part: 'blending', place: 4, child: 'c' }],
+    ['a drill', { drillId: 'd', drill: SMALL_DRILL }],
+    ['flips with joints', [{ ...SMALL_DRILL.run[0], joints: [1] }, SMALL_DRILL.run[2]]],
+    ['a flip without cards', { run: [{ ...SMALL_DRILL.run[1], cards: [] }] }],
+  ])('gives back %s as it was', (_, body) => {
+    const event = {
+      id: eventId('e'),
+      classId: classId('room'),
+      at: 1,
+      by: 'desk',
+      kind: 'k',
+      body,
+    };
+    const read = decodePage(classId('room'), encodePage([event, event]));
+    expect(JSON.stringify(read)).toBe(JSON.stringify([event, event]));
   });
 
   it('reads the pages of the first version', () => {

@@ -2,6 +2,8 @@ import { type ClassId, eventId } from '../../../core/ids.ts';
 import { crc32 } from '../../../core/log/crc32.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { isEvent } from '../../../core/log/parse-event.ts';
+import { AS_IT_IS, type As, type Page, type Shape } from './page-format.ts';
+import { eventsOfPage } from './page-reading.ts';
 
 /**
  * Events of one class as one text, which a browser reads back far faster than as many records.
@@ -34,7 +36,7 @@ export function encodePage(events: readonly LogEvent[]): string {
 export function decodePage(classId: ClassId, text: string): LogEvent[] {
   if (!isAsWritten(text)) throw new Error('The page was damaged.');
   const page: Page | readonly Row[] = JSON.parse(text);
-  return isRows(page) ? page.map((row) => fromRow(classId, row)) : fromList(classId, page);
+  return isRows(page) ? page.map((row) => fromRow(classId, row)) : eventsOfPage(classId, page);
 }
 
 /**
@@ -46,8 +48,8 @@ export function readPage(
   text: unknown,
 ): { readonly events: readonly LogEvent[]; readonly damaged: number } {
   try {
-    const all: readonly unknown[] = decodePage(classId, text as string);
-    const events = all.filter(isEvent);
+    const all = decodePage(classId, text as string);
+    const events = all.every((event) => isEvent(event)) ? all : all.filter(isEvent);
     return { events, damaged: all.length - events.length };
   } catch {
     return { events: [], damaged: 1 };
@@ -72,25 +74,6 @@ function isAsWritten(text: string): boolean {
 
 /** Signs that a check number takes at most, its name and the last brace included. */
 const MOST_OF_SUM = SUM.length + 11;
-
-interface Page {
-  readonly texts: readonly string[];
-  readonly shapes: readonly Shape[];
-  /** For each event its id, the time since the one before, `by`, `kind`, and its body. */
-  readonly list: readonly unknown[];
-}
-
-/** The fields of an object in their order, and how each is given in the list. */
-type Shape = readonly (readonly [field: string, as: As])[];
-
-/**
- * A text is given as its place in `texts`; an object as the place of its shape, then its fields; several
- * of these as how many, then each; any other value as it is.
- */
-type As = 'text' | 'object' | 'texts' | 'objects' | 'value';
-
-/** Stands where a body's shape would, before a body that is given as it is. */
-const AS_IT_IS = -1;
 
 /** A page while it is written. */
 class Writing {
@@ -170,45 +153,6 @@ function isPlain(value: unknown): value is Plain {
     !Object.hasOwn(value, '__proto__') &&
     !('toJSON' in value)
   );
-}
-
-/** The events of a page. Loops go by place, which a browser that has just begun does fastest. */
-function fromList(classId: ClassId, { texts, shapes, list }: Page): LogEvent[] {
-  let next = 0;
-  const takeNumber = () => list[next++] as number;
-  const takeText = () => texts[takeNumber()] as string;
-  const takeObject = (shape: Shape): unknown => {
-    const object: Record<string, unknown> = {};
-    for (let place = 0; place < shape.length; place++) {
-      const field = shape[place] as Shape[number];
-      object[field[0]] = takeAs(field[1]);
-    }
-    return object;
-  };
-  const takeAs = (as: As): unknown => {
-    if (as === 'text') return takeText();
-    if (as === 'object') return takeObject(shapes[takeNumber()] as Shape);
-    if (as === 'value') return list[next++];
-    const count = takeNumber();
-    if (count > list.length) throw new Error('The page was damaged.');
-    const several = new Array<unknown>(count);
-    const each = as === 'texts' ? 'text' : 'object';
-    for (let place = 0; place < several.length; place++) several[place] = takeAs(each);
-    return several;
-  };
-  const takeBody = (): unknown => {
-    const at = takeNumber();
-    return at === AS_IT_IS ? list[next++] : takeObject(shapes[at] as Shape);
-  };
-  const events: LogEvent[] = [];
-  let at = 0;
-  while (next < list.length) {
-    const id = eventId(list[next++] as string);
-    at += takeNumber();
-    const by = takeText();
-    events.push({ id, classId, at, by, kind: takeText(), body: takeBody() });
-  }
-  return events;
 }
 
 /** An event as the first pages had it. */
