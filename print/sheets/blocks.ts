@@ -107,6 +107,25 @@ export function heading(text: string, look: SheetLook, part: number | null = nul
   };
 }
 
+/** Blocks under a heading, which says that they are continued where they go on on another page. */
+export function headed(
+  text: string,
+  blocks: readonly Block[],
+  look: SheetLook,
+  part: number | null = null,
+): readonly Block[] {
+  const again = asDecoration(heading(`${text}, continued`, look, part));
+  return [heading(text, look, part), ...blocks.map((block) => ({ ...block, under: again }))];
+}
+
+/** A block that is not read aloud: what it says was said before. */
+function asDecoration(block: Block): Block {
+  return {
+    ...block,
+    marks: (left, top) => block.marks(left, top).map(({ part: _, ...mark }) => mark),
+  };
+}
+
 /** Cells in rows of `columns`, the items of a list, all columns alike wide; a row is never cut. */
 export function grid(
   cells: readonly Cell[],

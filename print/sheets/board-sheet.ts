@@ -10,7 +10,16 @@ import type { CardId } from '../../core/language/card-id.ts';
 import { twinsIn } from '../../core/language/twins.ts';
 import type { Lexicon } from '../../core/words/lexicon.ts';
 import type { Page } from '../page.ts';
-import { columnsFor, grid, heading, lineUp, paragraph, space, titleBlock } from './blocks.ts';
+import {
+  columnsFor,
+  grid,
+  headed,
+  heading,
+  lineUp,
+  paragraph,
+  space,
+  titleBlock,
+} from './blocks.ts';
 import { fitPages } from './fit.ts';
 import { type Block, blockWidth } from './flow.ts';
 import { BODY, type SheetLook } from './sheet-look.ts';
@@ -93,8 +102,7 @@ function wordBlocks(name: string, words: readonly string[], look: SheetLook): re
   const widest = Math.max(...cells.map(({ width }) => width)) + 5;
   return [
     space(2),
-    heading(`${name}: ${words.length}`, look),
-    ...grid(cells, columnsFor(widest, 8, look), look),
+    ...headed(`${name}: ${words.length}`, grid(cells, columnsFor(widest, 8, look), look), look),
   ];
 }
 

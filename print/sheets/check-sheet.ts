@@ -11,9 +11,9 @@ import { line, type Page, type PageMark } from '../page.ts';
 import { points } from '../paper.ts';
 import { blanks, type Cell, grid, paragraph, space, titleBlock } from './blocks.ts';
 import { fitPages } from './fit.ts';
-import { type Block, blockWidth, flowPages } from './flow.ts';
+import { type Block, blockWidth } from './flow.ts';
 import { printable, said } from './said.ts';
-import { CHILD_LEAST, type SheetLook, SMALL } from './sheet-look.ts';
+import { childLeast, type SheetLook, SMALL } from './sheet-look.ts';
 import { sizeFor, wordCell } from './word-cell.ts';
 
 /** What a child reads in a check, if the words allow it: large and far apart (common practice, no source). */
@@ -43,7 +43,7 @@ export function checkSheet(
   // On both pages alike, so that she finds her place.
   const perRow = PER_ROW[kind];
   return [
-    ...flowPages(childBlocks(items, perRow, look), name, look).pages,
+    ...fitPages((zoomed) => childBlocks(items, perRow, zoomed), { foot: name }, look),
     ...fitPages(
       (zoomed) => scoringBlocks(name, reader, items, perRow, zoomed),
       { foot: `${name}: scoring page` },
@@ -59,7 +59,7 @@ function childBlocks(
 ): readonly Block[] {
   const column = (blockWidth(look) - APART) / perRow;
   const texts = items.map(({ text }) => graphemeShown(text));
-  const size = sizeFor(texts, column, [CHILD_LEAST, ITEM], look);
+  const size = sizeFor(texts, column, [childLeast(look), ITEM], look);
   const cells = texts.map((text) => wordCell(text, size, look));
   return [space(8), ...grid(cells, perRow, look, size * 0.7)];
 }

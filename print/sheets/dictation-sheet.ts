@@ -2,7 +2,7 @@
 import type { Dictation } from '../../core/dictation/dictation.ts';
 import { line, type Page } from '../page.ts';
 import { points } from '../paper.ts';
-import { blanks, type Cell, grid, heading, paragraph, space, titleBlock } from './blocks.ts';
+import { blanks, type Cell, grid, headed, paragraph, space, titleBlock } from './blocks.ts';
 import { fitPages } from './fit.ts';
 import { type Block, blockWidth, flowPages } from './flow.ts';
 import { BODY, type SheetLook } from './sheet-look.ts';
@@ -32,11 +32,14 @@ function part(name: string, all: Dictation['words'], look: SheetLook): readonly 
   if (all.length === 0) return [];
   return [
     space(2),
-    heading(name, look),
-    ...all.flatMap(({ text, isNew }, at) => [
-      paragraph(`${at + 1}.  ${text}${isNew ? ' *' : ''}`, look, { size: points(15) }),
-      space(1),
-    ]),
+    ...headed(
+      name,
+      all.flatMap(({ text, isNew }, at) => [
+        paragraph(`${at + 1}.  ${text}${isNew ? ' *' : ''}`, look, { size: points(15) }),
+        space(1),
+      ]),
+      look,
+    ),
   ];
 }
 

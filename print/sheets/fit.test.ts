@@ -5,7 +5,7 @@ import { inks } from '../ink.ts';
 import { points } from '../paper.ts';
 import { openTypeface } from '../typeface.ts';
 import { ANDIKA } from '../typeface-files.ts';
-import { paragraph } from './blocks.ts';
+import { headed, paragraph } from './blocks.ts';
 import { fitPages } from './fit.ts';
 import type { Block } from './flow.ts';
 import type { SheetLook } from './sheet-look.ts';
@@ -33,6 +33,26 @@ describe('a sheet', () => {
   ])('%s', (_, heights, onePage, pages) => {
     const spec = { foot: '', ...(onePage ? { onePage } : {}) };
     expect(fitPages(blocks(...heights), spec, look)).toHaveLength(pages);
+  });
+
+  it('of a few lines more than a little smaller holds is larger, so that they are not alone', () => {
+    const mark = { kind: 'shape', path: 'M0 0h1v1z', fill: '#000000' } as const;
+    const lines = () => rows(29).map((height) => ({ height, marks: () => [mark] }));
+    const pages = fitPages(lines, { foot: '' }, look);
+    const counts = pages.map(({ marks }) => marks.filter(({ kind }) => kind === 'shape').length);
+    expect(counts).toHaveLength(2);
+    expect(counts[1]).toBeGreaterThanOrEqual(6);
+  });
+
+  it('says a heading again where what stands under it goes on, for the eye alone', () => {
+    const words = Array.from({ length: 60 }, (_, at) => paragraph(`word ${at}`, look));
+    const pages = fitPages((zoomed) => headed('Real words', words, zoomed), { foot: '' }, look);
+    const firsts = pages.map(({ marks }) => marks.find(({ kind }) => kind === 'text'));
+    expect(firsts).toMatchObject([
+      { text: 'Real words', part: { role: 'H2' } },
+      { text: 'Real words, continued' },
+    ]);
+    expect(firsts[1]?.part).toBeUndefined();
   });
 
   it('that would leave half of its page empty has larger letters, and still one page', () => {

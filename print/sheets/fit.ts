@@ -1,6 +1,7 @@
 /**
  * How large a sheet is printed: larger where its page would be half empty, a little smaller where a few lines
- * would stand alone on a last page or the sheet is meant for one.
+ * would stand alone on a last page or the sheet is meant for one; where smaller is not enough, larger, so that
+ * more lines stand there.
  */
 import type { Page } from '../page.ts';
 import { type Block, type Flowed, flowPages } from './flow.ts';
@@ -41,12 +42,22 @@ export function fitPages(
       const closer = at(zoom);
       if (closer.pages.length <= wanted) return closer.pages;
     }
-    return plain.pages;
+    return isLonely ? filledOut(at, plain) : plain.pages;
   }
   if (plain.filled >= HALF_EMPTY) return plain.pages;
   for (let zoom = LARGEST; zoom > 1; zoom -= STEP) {
     const larger = at(zoom);
     if (larger.pages.length === 1) return larger.pages;
+  }
+  return plain.pages;
+}
+
+/** Pages whose last one is nearly empty, larger by as little as fills it without beginning another. */
+function filledOut(at: (zoom: number) => Flowed, plain: Flowed): readonly Page[] {
+  for (let zoom = 1 + STEP; zoom <= LARGEST; zoom += STEP) {
+    const larger = at(zoom);
+    if (larger.pages.length > plain.pages.length) break;
+    if (larger.filled >= LONELY) return larger.pages;
   }
   return plain.pages;
 }

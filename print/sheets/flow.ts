@@ -1,7 +1,7 @@
 /**
  * Sheets as blocks that flow down a page and on to the next. A block is never
  * cut: it stands on the page where it still fits, and one that belongs to the
- * next (a heading) goes with it. All lengths are mm.
+ * next (a heading) goes with it; what goes on under a heading has it again on the next page. All lengths are mm.
  */
 import { type Page, type PageMark, pageSize, type ShapeMark } from '../page.ts';
 import { points } from '../paper.ts';
@@ -13,6 +13,8 @@ export interface Block {
   readonly marks: (left: number, top: number) => readonly PageMark[];
   /** Stays on the page of the block after it. */
   readonly withNext?: boolean;
+  /** Stands above it where a page begins with it: its heading, said again. */
+  readonly under?: Block;
   /** Begins a page. */
   readonly newPage?: boolean;
 }
@@ -42,8 +44,9 @@ export function flowPages(blocks: readonly Block[], foot: string, look: SheetLoo
   blocks.forEach((block, at) => {
     const isFirst = sheets.length === 0;
     if (isFirst || block.newPage || top + needed(blocks, at) > room) {
-      sheets.push([]);
-      top = 0;
+      const again = isFirst ? undefined : block.under;
+      sheets.push([...(again?.marks(0, 0) ?? [])]);
+      top = again?.height ?? 0;
     }
     sheets.at(-1)?.push(...block.marks(0, top));
     top += block.height;

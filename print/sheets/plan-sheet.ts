@@ -46,8 +46,8 @@ export interface PlanSheetSpec {
   readonly day: string;
 }
 
-/** A plan becomes so small at most to fit one page: its small print is 6 pt then. */
-const SMALLEST = 0.7;
+/** A plan becomes so small at most to fit one page: its small print is 5.7 pt then, what she says 7 pt. */
+const SMALLEST = 0.67;
 
 /** The pages of a plan. */
 export function planSheet(spec: PlanSheetSpec, look: SheetLook): readonly Page[] {
@@ -63,7 +63,7 @@ export function planSheet(spec: PlanSheetSpec, look: SheetLook): readonly Page[]
     ...(drill.run.length > 0 ? blendingBlocks(drill, look) : []),
     ...correction(look),
     heading('For their teacher: what broke, what you heard, who needs more', look),
-    ...writingLines(3, 9, look),
+    ...writingLines((look.zoom ?? 1) < 0.75 ? 2 : 3, 9, look),
   ];
   return fitPages(blocks, { foot: `Warm-up for ${whom}`, onePage: SMALLEST }, look);
 }
