@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import type { ReadFrom } from '../../../print/cards/read-from.ts';
 import { type Saving, savingSaid, useSaving } from '../../controls/use-saving.ts';
 import { fileOf } from '../../state/paper/file-of.ts';
 import { type Kit, kit } from '../../state/paper/kit.ts';
@@ -19,7 +20,7 @@ export function Save({ laid }: { readonly laid: Laid }) {
         {now.kind === 'slides' ? 'Save the slides' : 'Save the PDF'}
       </button>
       <p>
-        <b>{amountOf(laid, now)}</b>{' '}
+        <b>{amountOf(laid, now)}</b> {laid.readFrom && fromWhere(laid.readFrom)}{' '}
         <span class="quiet" aria-live="polite">
           {saidOf(state, now)}
         </span>
@@ -33,6 +34,18 @@ function amountOf({ pages, deck, count }: Laid, { kind, backs, check }: Choices)
   const sheets = backs && isOfCards(kind) ? pages.length / 2 : pages.length;
   const thing = kind === 'check' && check === 'letter-sounds' ? 'letter' : things[kind];
   return `${counted(count, thing ?? 'card')} on ${counted(sheets, 'sheet')}.`;
+}
+
+/** How far away a child can read cards for a group. */
+function fromWhere({ largest, smallest }: ReadFrom): string {
+  const [far, near] = [distance(largest), distance(smallest)];
+  const all = `Children can read them from ${far} away`;
+  return far === near ? `${all}.` : `${all}, the smallest letters from ${near}.`;
+}
+
+/** A distance in m, in whole feet and tenths of a meter that it surely reaches. */
+function distance(meters: number): string {
+  return `${Math.floor(meters / 0.3048)} feet (${Math.floor(meters * 10) / 10} m)`;
 }
 
 /** What is counted, where it is not cards. */

@@ -1,3 +1,4 @@
+import type { ReadFrom } from '../../../print/cards/read-from.ts';
 import type { Page } from '../../../print/page.ts';
 import type { Deck } from '../../../print/slide.ts';
 
@@ -10,6 +11,8 @@ export interface Laid {
   readonly count: number;
   /** What she should know before, in whole sentences. */
   readonly notes: readonly string[];
+  /** From where cards for a group can be read; left out of all else. */
+  readonly readFrom?: ReadFrom | null;
 }
 
 /** Pages as they were laid out. */

@@ -24,6 +24,7 @@ import {
   type Told,
   toldCard,
 } from '../../../print/cards/paper-card.ts';
+import { readFrom } from '../../../print/cards/read-from.ts';
 import { stripPages } from '../../../print/cards/strip-pages.ts';
 import { withoutTwins } from '../../../print/cards/twins.ts';
 import { said } from '../../../print/sheets/said.ts';
@@ -55,12 +56,8 @@ export function layCards(kind: CardThing, choices: Choices, stock: CardStock, lo
     const pages = stripPages(strips, { paper, rings, backs }, look);
     return laidPages(pages, strips.flat().length, notes);
   }
-  const { texts, notes } = ownTexts(
-    choices.own,
-    { kind, paper, pictured: look.pictures !== null },
-    look.typeface,
-    stock.sources,
-  );
+  const place = { kind, paper, pictured: look.pictures !== null };
+  const { texts, notes } = ownTexts(choices.own, place, look.typeface, stock.sources);
   const { lexicon } = stock.sources;
   const ids = idsOf(choices, stock);
   const onBack = choices.backs ? toldOf(ids, stock, look) : null;
@@ -74,7 +71,9 @@ export function layCards(kind: CardThing, choices: Choices, stock: CardStock, lo
     ...texts.map(ownCard),
     ...Array.from({ length: choices.blank }, () => ownCard('')),
   ];
-  return laidPages(cardPages(cards, { kind, paper, backs }, look), cards.length, notes);
+  const made = laidPages(cardPages(cards, { kind, paper, backs }, look), cards.length, notes);
+  if (kind === 'desk' || cards.length === 0) return made;
+  return { ...made, readFrom: readFrom(cards, place, look.typeface) };
 }
 
 /** What the backs of cards tell of her class: sounds as she writes them, words of what was taught, steps. */
