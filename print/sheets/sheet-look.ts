@@ -19,7 +19,7 @@ export interface SheetLook {
  * words are (common practice, no source); the rest is for the teacher.
  */
 export const CHILD = points(24);
-export const CHILD_LEAST = points(18);
+const CHILD_LEAST = points(18);
 export const TITLE = points(20);
 export const HEADING = points(13);
 export const BODY = points(10.5);
