@@ -9,12 +9,14 @@ import { bothWays } from '../test/classroom/exact-posterior.ts';
 import { comparedCards, comparedCounts, judgeIntervals } from '../test/classroom/intervals.ts';
 import { mean } from '../test/classroom/judge.ts';
 import { classesOf, judgeWorld, RIVALS } from '../test/classroom/judge-world.ts';
-import { planned } from '../test/classroom/planned.ts';
+import { planned, plannedWithoutNeed, plannedWithoutNew } from '../test/classroom/planned.ts';
 import { JUDGING_SEEDS } from '../test/classroom/seeds.ts';
 import { crossed } from '../test/classroom/truths/crossed.ts';
+import { traces } from '../test/classroom/truths/traces.ts';
 import { MISTAKES_ONLY, UNTOUCHED, WORLDS } from '../test/classroom/worlds.ts';
 
 const PLANNED = 20;
+const PARTED = 8;
 const EXACT_SEEDS = [6001, 6002, 6003, 6004, 6005, 6006];
 
 print(
@@ -84,6 +86,20 @@ const range = `${Math.min(...gains).toFixed(4)} to ${Math.max(...gains).toFixed(
 process.stdout.write(
   `\nplanned − by chance: ${gain.toFixed(4)}, deviation ${spread.toFixed(4)}, ${range}\n`,
 );
+
+print('planned − by chance', 'the plan', 'without need', 'without what is new first');
+for (const [name, truth] of [
+  ['usual', traces()],
+  ['sharp threshold', traces({ noise: 0.12 })],
+  ['fast fading', traces({ fading: 0.65 })],
+] as const) {
+  const seeds = Array.from({ length: PARTED }, (_, n) => 201 + n);
+  const known = (plan?: typeof planned) =>
+    mean(seeds.map((seed) => runClassroom({ seed, truth, ...(plan && { plan }) }).knownAtEnd));
+  const chance = known();
+  const plans = [planned, plannedWithoutNeed, plannedWithoutNew];
+  print(name, ...plans.map((plan) => (known(plan) - chance).toFixed(4)));
+}
 
 function percent(share: number): string {
   return `${(share * 100).toFixed(1)}%`;

@@ -13,7 +13,7 @@ import { type Classroom, runClassroom } from './classroom/classroom.ts';
 import { comparedCards, comparedCounts, judgeIntervals } from './classroom/intervals.ts';
 import { type Forecast, logLoss, mean } from './classroom/judge.ts';
 import { classesOf, judgeWorld, RIVALS } from './classroom/judge-world.ts';
-import { planned } from './classroom/planned.ts';
+import { planned, plannedWithoutNeed } from './classroom/planned.ts';
 import { JUDGING_SEEDS, PLANNED_SEEDS } from './classroom/seeds.ts';
 import { crossed } from './classroom/truths/crossed.ts';
 import { curves } from './classroom/truths/curves.ts';
@@ -198,12 +198,23 @@ describe('surprises', () => {
 });
 
 describe('a planned review', () => {
+  const planning = PLANNED_SEEDS.map(
+    (seed) => [seed, runClassroom({ seed, plan: planned })] as const,
+  );
+
   it('leaves pupils knowing more after eight weeks than one by chance of the same length', () => {
-    for (const seed of PLANNED_SEEDS) {
+    for (const [seed, byPlan] of planning) {
       const byChance = runClassroom({ seed });
-      const byPlan = runClassroom({ seed, plan: planned });
       expect(byPlan.observations).toHaveLength(byChance.observations.length);
       expect(byPlan.knownAtEnd - byChance.knownAtEnd).toBeGreaterThan(0.005);
     }
+  });
+
+  it('owes it to need: with cards by chance in the place of needed ones they know less', () => {
+    const worth = planning.map(([seed, byPlan]) => {
+      const without = runClassroom({ seed, plan: plannedWithoutNeed });
+      return byPlan.knownAtEnd - without.knownAtEnd;
+    });
+    expect(mean(worth)).toBeGreaterThanOrEqual(0.003);
   });
 });
