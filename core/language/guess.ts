@@ -58,14 +58,15 @@ export function guessCards(word: string): readonly CardId[] | null {
   return best[word.length]?.ids ?? null;
 }
 
-const LONG_AT_END: ReadonlySet<string> = new Set(['a=EY', 'e=IY', 'i=AY', 'o=OW', 'u=UW']);
+/** Long at the end of a word. An a there is faded more often than long (Anna), and stays with its first sound. */
+const LONG_AT_END: ReadonlySet<string> = new Set(['e=IY', 'i=AY', 'o=OW', 'u=UW']);
 
 function costOf(row: TableRow, word: string, to: number): number {
   const place = rank.get(row.id) as number;
   const open = to === word.length;
   if (row.kind === 'long-vowel') {
     if (row.grapheme === 'y') return open ? 1 : 5;
-    return open && LONG_AT_END.has(row.id) ? 0.9 : 3;
+    return open && LONG_AT_END.has(row.id) ? 0.7 : 3;
   }
   return 0.5 + row.tier * 0.3 + place * 0.3;
 }

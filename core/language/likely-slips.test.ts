@@ -64,6 +64,26 @@ describe('likely slips', () => {
     expect(said('sh=SH', 'blending')).not.toContain('letter-name');
   });
 
+  it.each<[CardId, Asked, string]>([
+    ['b=B', 'visual', 'D P letter-name added-vowel nothing other'],
+    ['b=B', 'blending', 'D P left-out added-vowel letter-name other'],
+    ['b=B', 'auditory', 'left-out P D other'],
+    ['sh=SH', 'visual', 'S CH added-vowel nothing other'],
+    ['sh=SH', 'auditory', 'left-out S CH other'],
+  ])('%s, %s: looks, other sounds, then what is done to it', (id, asked, expected) => {
+    expect(said(id, asked)).toEqual(expected.split(' '));
+  });
+
+  it('offer for a vowel with r the other vowels with r, and for a long vowel its short sound first', () => {
+    expect(said('ar=AA+R', 'auditory')).toEqual(['left-out', 'ER', 'AO', 'other']);
+    expect(said('i_e=AY', 'visual')[0]).toBe('IH');
+    expect(said('o_e=OW', 'blending')[0]).toBe('AA');
+  });
+
+  it('offer for a card that is not in the tables what can be done to any', () => {
+    expect(said('zzz=ZZ' as CardId, 'blending')).toEqual(['left-out', 'nothing', 'other']);
+  });
+
   it('offer for a word known by sight another word, sounded out, or nothing', () => {
     expect(said('was=sight', 'visual')).toEqual([
       'another-word',
@@ -71,7 +91,14 @@ describe('likely slips', () => {
       'nothing',
       'other',
     ]);
-    expect(said('was=sight', 'auditory')).toContain('sounded-out');
+    expect(said('was=sight', 'auditory')).toEqual([
+      'sounded-out',
+      'left-out',
+      'swapped',
+      'another-word',
+      'nothing',
+      'other',
+    ]);
   });
 
   it('offer for a sound that is written: left out, or taken for a sound like it', () => {

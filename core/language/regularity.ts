@@ -39,7 +39,7 @@ export function isLongByRule(id: string, right: string, open: boolean): boolean 
   if (id === 'y=IY' || id === 'i=IY') return id === 'y=IY';
   if (/^([^aeiouy]|[bcdfgpt][lr]|th|ch|sh|ph|st|qu)[eiyao]/.test(right)) return true;
   // vague, rogue, opaque: the last e does its work across gu and qu.
-  if (/^(gue|que)[sd]?$/.test(right)) return id !== 'i=IY';
+  if (/^(gue|que)[sd]?$/.test(right)) return true;
   if (id === 'i=AY') return /^(ld|nd|gn|gh)/.test(right);
   if (id === 'o=OW') return /^(ld|st|lt|ll|lk)/.test(right);
   return id === 'a=EY' && /^n?g[ei]/.test(right);
