@@ -1,7 +1,7 @@
 import type { Paced } from '../core/paced.ts';
 
 /** Where a terminal shows how far it is; a file or a pipe is not told. */
-export interface Progress {
+export interface ProgressLine {
   readonly isTTY?: boolean;
   write(text: string): unknown;
 }
@@ -13,7 +13,7 @@ export interface Progress {
 export function inTerminal<Outcome>(
   work: Paced<Outcome>,
   says: string,
-  to: Progress = process.stderr,
+  to: ProgressLine = process.stderr,
   now: () => number = () => performance.now(),
 ): Outcome {
   const began = now();

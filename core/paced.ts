@@ -6,7 +6,7 @@
 export type Paced<Outcome> = Generator<number, Outcome, undefined>;
 
 /** Does paced work in its own time; null when it was stopped. */
-export type Pace = <Outcome>(work: Paced<Outcome>) => Promise<Outcome | null>;
+export type PacedBy = <Outcome>(work: Paced<Outcome>) => Promise<Outcome | null>;
 
 /** Does paced work without a pause. */
 export function atOnce<Outcome>(work: Paced<Outcome>): Outcome {

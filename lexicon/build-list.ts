@@ -1,5 +1,5 @@
 import { ADDITIONS } from './additions.ts';
-import { type BuiltWord, buildWords } from './build-words.ts';
+import { buildWords, type LexiconWord } from './build-words.ts';
 import { encodeLexicon } from './encode.ts';
 import { chooseMeanings } from './meanings.ts';
 import { type BuiltFiles, measureFile } from './report.ts';
@@ -9,7 +9,7 @@ import { readWordNet } from './wordnet.ts';
 /** All that the build step makes, in memory. */
 export interface BuiltList {
   /** Commonest first. */
-  readonly words: readonly BuiltWord[];
+  readonly words: readonly LexiconWord[];
   readonly meanings: ReadonlyMap<string, string>;
   readonly files: BuiltFiles;
 }

@@ -7,12 +7,12 @@ import type { Sources } from './sources.ts';
 import type { WordNet } from './wordnet.ts';
 
 /** A chosen word with its readings, the ordinary one first. */
-export interface BuiltWord extends ChosenWord {
+export interface LexiconWord extends ChosenWord {
   readonly readings: readonly Reading[];
 }
 
 /** Chooses the words, finds their parts and splits them into cards. Commonest first. */
-export function buildWords(sources: Sources, wordnet: WordNet): readonly BuiltWord[] {
+export function buildWords(sources: Sources, wordnet: WordNet): readonly LexiconWord[] {
   const chosen = chooseWords(sources);
   const finder = makeFinder(chosen, sources, wordnet);
   return chosen.map((word) => ({ ...word, readings: readingsOf(word, finder) }));

@@ -4,7 +4,7 @@
  */
 import { createHash } from 'node:crypto';
 import { brotliCompressSync, constants } from 'node:zlib';
-import type { BuiltWord } from './build-words.ts';
+import type { LexiconWord } from './build-words.ts';
 
 /** A file as built, and its bytes after brotli at its best, as a server sends it. */
 export interface BuiltFile {
@@ -26,7 +26,7 @@ const CARDS_SHOWN = 40;
 
 /** The whole report, plain text. Deterministic. */
 export function makeReport(
-  words: readonly BuiltWord[],
+  words: readonly LexiconWord[],
   files: BuiltFiles,
   meanings: number,
 ): string {
@@ -50,7 +50,7 @@ export function makeReport(
 }
 
 /** One line for the terminal. */
-export function makeSummary(words: readonly BuiltWord[], files: BuiltFiles): string {
+export function makeSummary(words: readonly LexiconWord[], files: BuiltFiles): string {
   const guessed = words.filter(needsGuess).length;
   return `${words.length} words, ${kilobytes(files.words)} brotli; meanings ${kilobytes(files.meanings)}; ${guessed} with a guessed card`;
 }
@@ -68,7 +68,7 @@ function kilobytes({ brotli }: BuiltFile): string {
   return `${(brotli / 1024).toFixed(1)} KB`;
 }
 
-function sizeLines(words: readonly BuiltWord[], files: BuiltFiles, meanings: number): string[] {
+function sizeLines(words: readonly LexiconWord[], files: BuiltFiles, meanings: number): string[] {
   const several = words.filter(({ readings }) => readings.length > 1).length;
   return [
     `words                      ${words.length}`,
@@ -80,7 +80,7 @@ function sizeLines(words: readonly BuiltWord[], files: BuiltFiles, meanings: num
   ];
 }
 
-function countLines(words: readonly BuiltWord[], key: (word: BuiltWord) => string): string[] {
+function countLines(words: readonly LexiconWord[], key: (word: LexiconWord) => string): string[] {
   const counts = new Map<string, number>();
   for (const word of words) counts.set(key(word), (counts.get(key(word)) ?? 0) + 1);
   return [...counts]
@@ -88,11 +88,11 @@ function countLines(words: readonly BuiltWord[], key: (word: BuiltWord) => strin
     .map(([name, n]) => `${name}\t${n}`);
 }
 
-function needsGuess({ readings }: BuiltWord): boolean {
+function needsGuess({ readings }: LexiconWord): boolean {
   return readings[0]?.fallback ?? false;
 }
 
-function guessLines(words: readonly BuiltWord[]): string[] {
+function guessLines(words: readonly LexiconWord[]): string[] {
   const lines = [...REACHES, words.length].map((reach) => {
     const count = words.slice(0, reach).filter(needsGuess).length;
     return `commonest ${reach}\t${count}\t${((100 * count) / reach).toFixed(2)}%`;
@@ -101,7 +101,7 @@ function guessLines(words: readonly BuiltWord[]): string[] {
   return [...lines, `all of them: ${guessed.sort().join(' ')}`];
 }
 
-function cardLines(words: readonly BuiltWord[]): string[] {
+function cardLines(words: readonly LexiconWord[]): string[] {
   const counts = new Map<string, number>();
   for (const { readings } of words) {
     for (const { id } of readings[0]?.cards ?? []) counts.set(id, (counts.get(id) ?? 0) + 1);

@@ -8,10 +8,10 @@ import type { Box } from './box.ts';
 
 /** Along which edge of the paper a sheet is turned for its back. */
 export const TURNS = ['long', 'short'] as const;
-export type Turn = (typeof TURNS)[number];
+export type SheetTurn = (typeof TURNS)[number];
 
 /** Whether a sheet that is turned along this edge turns over the top of what is printed on it. */
-export function turnsOverTop(turn: Turn, landscape: boolean): boolean {
+export function turnsOverTop(turn: SheetTurn, landscape: boolean): boolean {
   return (turn === 'short') !== landscape;
 }
 

@@ -1,6 +1,6 @@
 import type { Paper, Size } from './paper.ts';
 import { paperSize } from './paper.ts';
-import type { Part } from './part.ts';
+import type { TaggedPart } from './part.ts';
 
 /**
  * A printed page as a value. What is laid out here is painted twice, as a PDF (document.ts) and as the
@@ -32,7 +32,7 @@ export interface TextMark {
   readonly weight?: Weight;
   readonly align?: Align;
   /** What it is a part of; left out for decoration. */
-  readonly part?: Part;
+  readonly part?: TaggedPart;
 }
 
 /** An outline in SVG path syntax, moved by (`x`, `y`) mm after being enlarged `scale` times. */
@@ -54,7 +54,7 @@ export interface ShapeMark {
   /** Lengths in mm of dash and gap. */
   readonly dash?: readonly [number, number];
   /** What it is a part of; left out for decoration. */
-  readonly part?: Part;
+  readonly part?: TaggedPart;
 }
 
 /** Width and height of a page in mm as it lies before the reader. */

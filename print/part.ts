@@ -6,13 +6,13 @@
 import type { Box } from './box.ts';
 
 /** The standard's names for what is printed: headings, paragraphs, lists with items, pictures. */
-export type Role = 'H1' | 'H2' | 'P' | 'L' | 'LI' | 'LBody' | 'Figure';
+export type PartRole = 'H1' | 'H2' | 'P' | 'L' | 'LI' | 'LBody' | 'Figure';
 
 /** One part. Marks belong to one another by sharing the same value; they are read in the order in which they are painted. */
-export interface Part {
-  readonly role: Role;
+export interface TaggedPart {
+  readonly role: PartRole;
   /** What it is part of, such as its list; the document when left out. */
-  readonly within?: Part;
+  readonly within?: TaggedPart;
   /** What is said in place of its letters, where those alone would mislead: `a–e` for the two of a split card. */
   readonly says?: string;
   /** Of a picture: what it shows, and where it stands as printed. */

@@ -73,7 +73,7 @@ export function runSlides(spec: SlidesSpec, letters: Letters): Deck {
 }
 
 /** A word on one slide, its line swept, or its cards opened, by clicks. */
-function movingSlides(row: Row, place: number, spec: SlidesSpec): readonly Slide[] {
+function movingSlides(row: SlideRow, place: number, spec: SlidesSpec): readonly Slide[] {
   const { run, blending } = spec;
   const { cards, word } = run[place] as Flip;
   const things: SlideThing[] = [];
@@ -105,7 +105,7 @@ function movingSlides(row: Row, place: number, spec: SlidesSpec): readonly Slide
 }
 
 /** A word on a slide for each state of its row. */
-function stillSlides(row: Row, place: number, spec: SlidesSpec): readonly Slide[] {
+function stillSlides(row: SlideRow, place: number, spec: SlidesSpec): readonly Slide[] {
   const { run, blending } = spec;
   const { cards, word } = run[place] as Flip;
   const ticks = ticksAt(place, run.length, row.space);
@@ -141,14 +141,14 @@ function stillSlides(row: Row, place: number, spec: SlidesSpec): readonly Slide[
 }
 
 /** A row of a run: its pieces as cards, the card that each belongs to, and where they stand. */
-interface Row {
+interface SlideRow {
   readonly cards: readonly RowCard[];
   readonly owners: readonly number[];
   readonly layout: RowLayout;
   readonly space: Size;
 }
 
-function layRows({ run, piles }: SlidesSpec, space: Size, letters: Letters): readonly Row[] {
+function layRows({ run, piles }: SlidesSpec, space: Size, letters: Letters): readonly SlideRow[] {
   const pieces = run.map(({ cards, joints }) => piecesOf(cards, joints));
   const drawn = drawCards(pieces.flat(), letters);
   const cardOf = (piece: Piece) => drawn.get(pieceKey(piece)) as RowCard;
@@ -187,7 +187,7 @@ const SWEEP = '#0f7c74';
 const TICK = { fill: '#e3dccd', stroke: WAITING, line: 0.15 } as const;
 
 /** The pieces of one card, as they stand in the row. */
-function piecesOfCard({ cards, owners, layout, space }: Row, card: number) {
+function piecesOfCard({ cards, owners, layout, space }: SlideRow, card: number) {
   const { size } = layout;
   const y = rowTop(size, space);
   return cards.flatMap((piece, at) => {
@@ -199,7 +199,7 @@ function piecesOfCard({ cards, owners, layout, space }: Row, card: number) {
   });
 }
 
-function openCard(row: Row, card: number, ids: Flip['cards']): SlideThing {
+function openCard(row: SlideRow, card: number, ids: Flip['cards']): SlideThing {
   const letters = lettersShown(ids[card] as Flip['cards'][number]);
   return {
     name: `card ${letters}`,
@@ -212,7 +212,7 @@ function openCard(row: Row, card: number, ids: Flip['cards']): SlideThing {
   };
 }
 
-function closedCard(row: Row, card: number): SlideThing {
+function closedCard(row: SlideRow, card: number): SlideThing {
   return {
     name: 'card face down',
     says: null,
@@ -233,16 +233,16 @@ function lineThing(shapes: readonly SlideShape[]): SlideThing {
 /** How far the line reaches before it is drawn under the row, in em: where to begin. */
 const BEGINNING = 0.3;
 
-function beginning(row: Row): SlideShape {
+function beginning(row: SlideRow): SlideShape {
   return lineUnder(row, row.layout.from, row.layout.from + BEGINNING);
 }
 
-function wholeLine(row: Row): SlideShape {
+function wholeLine(row: SlideRow): SlideShape {
   return lineUnder(row, row.layout.from, row.layout.to);
 }
 
 /** The line under a row, between two places in em from its middle. */
-function lineUnder({ layout: { size }, space }: Row, from: number, to: number): SlideShape {
+function lineUnder({ layout: { size }, space }: SlideRow, from: number, to: number): SlideShape {
   const middle = space.width / 2;
   const thick = size * 0.037;
   const y = rowTop(size, space) + size * CARD_HEIGHT + Math.max(thick * 3, space.height * 0.034);
@@ -250,7 +250,7 @@ function lineUnder({ layout: { size }, space }: Row, from: number, to: number): 
 }
 
 /** A line under each piece of one card. */
-function linesUnderCard(row: Row, card: number): readonly SlideShape[] {
+function linesUnderCard(row: SlideRow, card: number): readonly SlideShape[] {
   return row.cards.flatMap(({ width }, at) => {
     if (row.owners[at] !== card) return [];
     const left = row.layout.lefts[at] ?? 0;

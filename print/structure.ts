@@ -4,7 +4,7 @@
  */
 import { type Page, type PageMark, pageSize } from './page.ts';
 import { INCH } from './paper.ts';
-import type { Part } from './part.ts';
+import type { TaggedPart } from './part.ts';
 
 export interface Structure {
   /**
@@ -18,8 +18,8 @@ export interface Structure {
 export function structureOf(document: PDFKit.PDFDocument): Structure {
   const root = document.struct('Document');
   document.addStructure(root);
-  const elements = new Map<Part, PDFKit.PDFStructureElement>();
-  const elementOf = (part: Part, page: Page): PDFKit.PDFStructureElement => {
+  const elements = new Map<TaggedPart, PDFKit.PDFStructureElement>();
+  const elementOf = (part: TaggedPart, page: Page): PDFKit.PDFStructureElement => {
     const known = elements.get(part);
     if (known) return known;
     const parent = part.within ? elementOf(part.within, page) : root;
@@ -59,7 +59,7 @@ interface ElementOptions extends PDFKit.Mixins.StructureElementOptions {
   readonly bbox?: readonly number[];
 }
 
-function optionsOf({ says, shows }: Part, page: Page): ElementOptions {
+function optionsOf({ says, shows }: TaggedPart, page: Page): ElementOptions {
   return {
     ...(says === undefined ? {} : { actual: says }),
     ...(shows ? { alt: shows.alt, bbox: cornersOf(shows.box, page) } : {}),
@@ -68,7 +68,7 @@ function optionsOf({ says, shows }: Part, page: Page): ElementOptions {
 
 /** Left, top, right and bottom of a box in points, from the top left of the sheet as it lies in the file. */
 function cornersOf(
-  { x, y, width, height }: NonNullable<Part['shows']>['box'],
+  { x, y, width, height }: NonNullable<TaggedPart['shows']>['box'],
   page: Page,
 ): readonly number[] {
   const sheet = pageSize(page);

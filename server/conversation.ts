@@ -2,7 +2,7 @@ import type { ClassId } from '../core/ids.ts';
 import { type DeviceMessage, makeMessage } from '../core/sharing/message.ts';
 import type { Followers, Line } from './followers.ts';
 import type { Presence } from './presence.ts';
-import { answer, type Desk } from './session.ts';
+import { answer, type SessionDesk } from './session.ts';
 
 /** What a proven device and the server say to each other, whichever way it goes. */
 export interface Conversation {
@@ -14,7 +14,7 @@ export interface Conversation {
 
 /** What all conversations have in common. */
 export interface House {
-  readonly desk: Desk;
+  readonly desk: SessionDesk;
   readonly followers: Followers;
   readonly presence: Presence;
 }

@@ -7,21 +7,21 @@ import { answerWithFile } from '../house/serve.ts';
 import { createAppendQueue } from './append-queue.ts';
 import { createClassStore } from './class-store.ts';
 import { migrate } from './database/migrations.ts';
-import type { Heard, Word } from './database/open-postgres.ts';
+import type { InstanceHeard, InstanceWord } from './database/open-postgres.ts';
 import type { Tables } from './database/schema.ts';
 import { createFollowers } from './followers.ts';
 import { readIdentity } from './identity.ts';
 import { createLimit } from './limits.ts';
 import { createPolling } from './polling.ts';
 import { createPresence } from './presence.ts';
-import type { Desk } from './session.ts';
+import type { SessionDesk } from './session.ts';
 import { createSockets } from './sockets.ts';
 
 /** What a server is made of. */
 export interface ServeSpec {
   readonly db: Kysely<Tables>;
   /** Word between instances, given what to do with it; null for a database of this process alone. */
-  readonly word: ((heard: Heard) => Word) | null;
+  readonly word: ((heard: InstanceHeard) => InstanceWord) | null;
   /** The built app; null to serve none. */
   readonly folder: string | null;
   readonly host: string;
@@ -69,7 +69,7 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
   });
   const { appendsPerSecond, arrivalsPerSecond } = spec;
   const arrivals = createLimit(arrivalsPerSecond, arrivalsPerSecond * 20, now);
-  const desk: Desk = {
+  const desk: SessionDesk = {
     store,
     queue,
     identity,

@@ -10,7 +10,7 @@ import type { Identity } from './identity.ts';
 import type { Limit } from './limits.ts';
 
 /** What answers devices, whichever way their messages come. */
-export interface Desk {
+export interface SessionDesk {
   readonly store: ClassStore;
   readonly queue: AppendQueue;
   readonly identity: Identity;
@@ -23,7 +23,7 @@ export interface Desk {
 
 /** Whether a proof is good: the key is the device's, and signed a nonce of this server. */
 export function isProven(
-  { identity, now }: Desk,
+  { identity, now }: SessionDesk,
   { device, key, nonce, signature }: DeviceMessage & { readonly t: 'proof' },
 ): boolean {
   return (
@@ -40,7 +40,7 @@ function proofText(nonce: string): string {
 
 /** What is said to one message of a proven device that is no proof and follows nothing. */
 export async function answer(
-  desk: Desk,
+  desk: SessionDesk,
   device: string,
   message: Extract<DeviceMessage, { readonly t: 'append' | 'deposit' | 'fetch' }>,
 ): Promise<ServerMessage> {

@@ -4,7 +4,7 @@ import { correspondenceById } from '../language/correspondences.ts';
 import { type SoundStyle, soundLabel } from '../language/phonemes.ts';
 
 /** One sound that children say to a card, and its keyword; null when it has none. */
-export interface Said {
+export interface SaidSound {
   readonly sound: string;
   readonly keyword: string | null;
 }
@@ -18,7 +18,7 @@ export function whatTheySay(
   id: CardId,
   taught: ReadonlySet<CardId>,
   notation: SoundStyle,
-): readonly Said[] {
+): readonly SaidSound[] {
   if (isSightId(id)) return [{ sound: 'read it, spell it', keyword: null }];
   const card = correspondenceById.get(id);
   if (!card) return [];
@@ -31,6 +31,6 @@ export function whatTheySay(
   return all.filter(({ sound }, place) => all.findIndex((one) => one.sound === sound) === place);
 }
 
-function saidOf({ phonemes, keyword, grapheme }: Correspondence, notation: SoundStyle): Said {
+function saidOf({ phonemes, keyword, grapheme }: Correspondence, notation: SoundStyle): SaidSound {
   return { sound: soundLabel(phonemes, notation, grapheme), keyword };
 }

@@ -1,6 +1,6 @@
 import type { CardId } from '../language/card-id.ts';
 import type { Day } from '../learners/day.ts';
-import type { CardReading } from './card-reading.ts';
+import type { CardAsRead } from './card-reading.ts';
 
 /** What was heard instead of a card, and how often. */
 export interface HeardInstead {
@@ -27,7 +27,7 @@ export interface CardFacts {
   readonly since: Day | null;
   readonly until: Day | null;
   /** The readings that are counted, oldest first. */
-  readonly readings: readonly CardReading[];
+  readonly readings: readonly CardAsRead[];
 }
 
 /** So many calendar days before today are counted: four weeks (common practice, no source). */
@@ -43,7 +43,7 @@ export const LAST_READINGS = 3;
  */
 export function cardFacts(
   card: CardId,
-  readings: readonly CardReading[] | undefined,
+  readings: readonly CardAsRead[] | undefined,
   since: Day,
 ): CardFacts {
   const counted = countedOf(readings ?? [], since);
@@ -67,11 +67,11 @@ export function missedLast({ last }: Pick<CardFacts, 'last'>): number {
   return last.filter((outcome) => outcome === 'missed').length;
 }
 
-function countedOf(readings: readonly CardReading[], since: Day): readonly CardReading[] {
+function countedOf(readings: readonly CardAsRead[], since: Day): readonly CardAsRead[] {
   let from = readings.length;
   let clear = 0;
   while (from > 0) {
-    const before = readings[from - 1] as CardReading;
+    const before = readings[from - 1] as CardAsRead;
     if (before.day < since && clear >= LAST_READINGS) break;
     if (before.outcome !== 'unclear') clear += 1;
     from -= 1;
@@ -79,7 +79,7 @@ function countedOf(readings: readonly CardReading[], since: Day): readonly CardR
   return readings.slice(from);
 }
 
-function countHeard(missed: readonly CardReading[]): readonly HeardInstead[] {
+function countHeard(missed: readonly CardAsRead[]): readonly HeardInstead[] {
   const counts = new Map<string, number>();
   for (const { heard } of missed) {
     if (heard !== null) counts.set(heard, (counts.get(heard) ?? 0) + 1);

@@ -4,7 +4,7 @@ import type { Day } from '../learners/day.ts';
 import type { Observation } from '../learners/observation.ts';
 
 /** One card as it was read in one word, or alone. */
-export interface CardReading {
+export interface CardAsRead {
   readonly day: Day;
   /** `unclear`: the word went wrong, and it was not said at which card. */
   readonly outcome: 'right' | 'missed' | 'unclear';
@@ -18,7 +18,7 @@ export interface CardReading {
 }
 
 /** Readings by card id, each list oldest first. */
-export type ReadingsByCard = ReadonlyMap<CardId, readonly CardReading[]>;
+export type ReadingsByCard = ReadonlyMap<CardId, readonly CardAsRead[]>;
 
 /**
  * What a reading says of each of its cards. Those before the one that broke
@@ -31,9 +31,9 @@ export function cardReadings({
   broke,
   heard,
   from,
-}: Observation): readonly CardReading[] {
+}: Observation): readonly CardAsRead[] {
   const end = right ? cards.length : (broke ?? (cards.length === 1 ? 1 : null));
-  return cards.flatMap((_, at): readonly CardReading[] => {
+  return cards.flatMap((_, at): readonly CardAsRead[] => {
     const where = { day, word: cards, at, inCheck: from === 'check' };
     if (end === null) return [{ ...where, outcome: 'unclear', heard: null }];
     if (at >= end) return [];
@@ -50,7 +50,7 @@ export function readingsByChild(
   observations: readonly Observation[],
   task: Observation['task'],
 ): ReadonlyMap<ChildId, ReadingsByCard> {
-  const byChild = new Map<ChildId, Map<CardId, CardReading[]>>();
+  const byChild = new Map<ChildId, Map<CardId, CardAsRead[]>>();
   for (const observation of observations) {
     const { child } = observation;
     if (child === null || observation.task !== task) continue;
@@ -70,7 +70,7 @@ export function readingsOfGroup(
   task: Observation['task'],
   group: GroupId,
 ): ReadingsByCard {
-  const byCard = new Map<CardId, CardReading[]>();
+  const byCard = new Map<CardId, CardAsRead[]>();
   for (const observation of observations) {
     if (observation.task === task && observation.groups.includes(group)) {
       addReadings(byCard, observation);
@@ -79,7 +79,7 @@ export function readingsOfGroup(
   return byCard;
 }
 
-function addReadings(byCard: Map<CardId, CardReading[]>, observation: Observation): void {
+function addReadings(byCard: Map<CardId, CardAsRead[]>, observation: Observation): void {
   for (const reading of cardReadings(observation)) {
     const card = reading.word[reading.at] as CardId;
     const list = byCard.get(card);
@@ -89,9 +89,9 @@ function addReadings(byCard: Map<CardId, CardReading[]>, observation: Observatio
 }
 
 /** Adds a reading in its place, which is nearly always the end; those of one day keep their order. */
-function insertByDay(list: CardReading[], reading: CardReading): void {
+function insertByDay(list: CardAsRead[], reading: CardAsRead): void {
   let end = list.length;
-  while (end > 0 && (list[end - 1] as CardReading).day > reading.day) end -= 1;
+  while (end > 0 && (list[end - 1] as CardAsRead).day > reading.day) end -= 1;
   if (end === list.length) list.push(reading);
   else list.splice(end, 0, reading);
 }

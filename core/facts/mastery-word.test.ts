@@ -3,18 +3,18 @@ import { describe, expect, it } from 'vitest';
 import { readFixture } from '../../test/fixture.ts';
 import { PUBLISHED_THRESHOLDS } from '../learners/thresholds.ts';
 import { cardFacts } from './card-facts.ts';
-import type { CardReading } from './card-reading.ts';
+import type { CardAsRead } from './card-reading.ts';
 import { estimateWord, MASTERY_WORDS, masteryWord } from './mastery-word.ts';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
-const outcomes = fc.array(fc.constantFrom<CardReading['outcome']>('right', 'missed', 'unclear'), {
+const outcomes = fc.array(fc.constantFrom<CardAsRead['outcome']>('right', 'missed', 'unclear'), {
   maxLength: 12,
 });
 
 /** The facts of a card that was read so, a day after the other; `r` right, `m` missed, `u` unclear. */
-function seen(all: readonly CardReading['outcome'][]) {
+function seen(all: readonly CardAsRead['outcome'][]) {
   const readings = all.map(
-    (outcome, n): CardReading => ({
+    (outcome, n): CardAsRead => ({
       day: n,
       outcome,
       heard: null,

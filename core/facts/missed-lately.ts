@@ -1,7 +1,7 @@
 import { type CardId, graphemeOf } from '../language/card-id.ts';
 import { CLUSTER_FAMILIES } from '../language/clusters.ts';
 import type { Habit } from '../language/taught.ts';
-import type { CardReading } from './card-reading.ts';
+import type { CardAsRead } from './card-reading.ts';
 import type { MapCell } from './class-map.ts';
 
 /** What went wrong in one of the last three readings. */
@@ -28,6 +28,6 @@ export function missedLatelyOf(cells: readonly Pick<MapCell, 'card' | 'seen'>[])
 }
 
 /** A cluster stands at the end of a word only where something stands before it. */
-function placeOf(reading: CardReading | undefined): 'beginning' | 'ending' {
+function placeOf(reading: CardAsRead | undefined): 'beginning' | 'ending' {
   return reading === undefined || reading.at === 0 ? 'beginning' : 'ending';
 }

@@ -2,7 +2,7 @@ import type { ChildId, GroupId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import type { Place } from '../language/correspondence.ts';
 import type { Habit } from '../language/taught.ts';
-import { type Answer, answer } from './belief/answer.ts';
+import { answer, type BeliefAnswer } from './belief/answer.ts';
 import type { Reader } from './belief/book.ts';
 import { middling } from './belief/middling.ts';
 import { LAST, TOLD } from './belief/pair.ts';
@@ -193,7 +193,7 @@ function answerOf(
   day: Day,
   place: Place,
   isWide: boolean,
-): Answer {
+): BeliefAnswer {
   const { book, marking } = known;
   const context = contextNumber(place);
   const number = book.cardNumber.get(card) ?? -1;

@@ -7,7 +7,7 @@ export const MAPLE = groupId('sample-maple');
 export const WILLOW = groupId('sample-willow');
 
 /** What a child of the sample class has trouble with, so that its pages have something to say. */
-export type Trouble =
+export type SampleTrouble =
   /** Says another sound for a card, so often. */
   | {
       readonly kind: 'sound';
@@ -26,7 +26,7 @@ export interface SampleChild {
   readonly group: typeof MAPLE | typeof WILLOW | null;
   /** How often it misses a card that is quite new, and one that it has known for weeks. */
   readonly slips: { readonly fresh: number; readonly known: number };
-  readonly troubles: readonly Trouble[];
+  readonly troubles: readonly SampleTrouble[];
   /** The share of days on which it is away. */
   readonly away: number;
 }
@@ -34,15 +34,15 @@ export interface SampleChild {
 const SURE = { fresh: 0.06, known: 0.01 };
 const STEADY = { fresh: 0.14, known: 0.03 };
 const SLOW = { fresh: 0.3, known: 0.07 };
-const EI: Trouble = { kind: 'sound', on: ['i=IH'], says: 'EH', often: 0.55 };
-const CLUSTER: Trouble = { kind: 'second-of-cluster', often: 0.45 };
-const NO_E: Trouble = { kind: 'silent-e', often: 0.6 };
+const EI: SampleTrouble = { kind: 'sound', on: ['i=IH'], says: 'EH', often: 0.55 };
+const CLUSTER: SampleTrouble = { kind: 'second-of-cluster', often: 0.45 };
+const NO_E: SampleTrouble = { kind: 'silent-e', often: 0.6 };
 
 function child(
   name: string,
   group: SampleChild['group'],
   slips: SampleChild['slips'],
-  troubles: readonly Trouble[] = [],
+  troubles: readonly SampleTrouble[] = [],
   away = 0.03,
 ): SampleChild {
   return { name, group, slips, troubles, away };

@@ -6,7 +6,7 @@ export const SEQUENCE_COLUMNS = ['step', 'stage', 'grade', 'title', 'items', 'wh
 export type Column = (typeof SEQUENCE_COLUMNS)[number];
 
 /** The cells of a line by their columns. */
-export type Row = Partial<Record<Column, string>>;
+export type NamedCells = Partial<Record<Column, string>>;
 
 /** Other names that people give to our columns. */
 const columnNames: ReadonlyMap<string, Column> = new Map([
@@ -44,8 +44,8 @@ export function headerOf(record: CsvRecord): readonly (Column | null)[] | null {
 }
 
 /** The cells of a line under a header; cells of one column are joined. */
-export function byHeader(record: CsvRecord, header: readonly (Column | null)[]): Row {
-  const row: Row = {};
+export function byHeader(record: CsvRecord, header: readonly (Column | null)[]): NamedCells {
+  const row: NamedCells = {};
   for (const [place, cell] of record.cells.entries()) {
     const column = header[place];
     if (column) row[column] = row[column] ? `${row[column]} ${cell.trim()}` : cell.trim();

@@ -10,7 +10,7 @@ import { isItem, itemKey, makeItem, makeItems, parseItem, splitItems } from './i
 import { parseGrade } from './parse-grade.ts';
 import { numberSteps } from './progress.ts';
 import type { Grade, Item, Sequence, Step } from './sequence.ts';
-import { byHeader, headerOf, type Row, SEQUENCE_COLUMNS } from './sequence-columns.ts';
+import { byHeader, headerOf, type NamedCells, SEQUENCE_COLUMNS } from './sequence-columns.ts';
 
 /** What is wrong with one line (numbered from 1 as an editor shows it), and how to mend it. */
 export interface CsvProblem {
@@ -100,7 +100,7 @@ interface StepBegun extends Omit<Step, 'number' | 'items'> {
 }
 
 /** Without a header: all cells are items; or the columns in their order; or number, title, items. */
-function byPosition(record: CsvRecord): Row {
+function byPosition(record: CsvRecord): NamedCells {
   const cells = record.cells.map((cell) => cell.trim());
   const filled = cells.filter((cell) => cell !== '');
   if (filled.length === 1 || filled.every(isItemList)) return { items: filled.join(' ') };

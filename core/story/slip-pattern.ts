@@ -1,4 +1,4 @@
-import type { CardReading } from '../facts/card-reading.ts';
+import type { CardAsRead } from '../facts/card-reading.ts';
 import { type CardId, isSightId } from '../language/card-id.ts';
 import { correspondenceById } from '../language/correspondences.ts';
 import { isPhoneme } from '../language/phonemes.ts';
@@ -28,7 +28,7 @@ export interface SlipPattern {
 }
 
 /** The way in which a missed card went wrong; `misses` where nothing that has a name was noted. */
-export function slipPattern({ heard, word, at }: CardReading): SlipPattern {
+export function slipPattern({ heard, word, at }: CardAsRead): SlipPattern {
   if (heard === 'sounded-out') return named('sounds-out');
   if (heard === 'another-word' && isSightId(word[at] ?? '')) return named('another-word');
   const card = correspondenceById.get(word[at] as CardId);

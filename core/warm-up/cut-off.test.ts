@@ -9,7 +9,7 @@ import { replay } from '../log/replay.ts';
 import { makeRandom, type Random } from '../random.ts';
 import { callNobody, type Lots } from './calling.ts';
 import type { Deed } from './deed.ts';
-import { hear, type Led, perform, type Said, type Step } from './lead.ts';
+import { hear, type LeadStep, type Led, perform, type Said } from './lead.ts';
 import { cardsOf, momentsOf } from './moments.ts';
 import { beginningOf, eventsBetween } from './noted.ts';
 import { type Act, momentAt, standingAt } from './standing.ts';
@@ -111,7 +111,7 @@ class Room {
     return mergeEvents(this.laptop.log, this.phone.log);
   }
 
-  #take(desk: Desk, step: Step | null): void {
+  #take(desk: Desk, step: LeadStep | null): void {
     this.#time++;
     if (!step) return;
     desk.led = step.led;

@@ -5,7 +5,7 @@ import { WHOLE_CLASS } from '../log/class-state.ts';
 import { mayOnWall, placeForWall, planForWall, wishOfWall } from './for-wall.ts';
 import { NOBODY } from './lead.ts';
 import { momentsOf } from './moments.ts';
-import type { Place, Plan } from './sent.ts';
+import type { Plan, SentPlace } from './sent.ts';
 import { standingAt } from './standing.ts';
 
 const plan: Plan = {
@@ -17,7 +17,7 @@ const plan: Plan = {
   dictated: [],
   who: [childId('Robin')],
 };
-const place: Place = {
+const place: SentPlace = {
   plan: 'plan',
   standing: standingAt(momentsOf(SMALL_DRILL).length),
   blending: 'whole',

@@ -4,7 +4,7 @@ import { isNumber, isObject, isText } from '../log/is-value.ts';
 import type { Deed } from './deed.ts';
 import type { Said } from './lead.ts';
 import { NOBODY } from './lead.ts';
-import type { Place, Plan } from './sent.ts';
+import type { Plan, SentPlace } from './sent.ts';
 import type { Act } from './standing.ts';
 
 /** What a wall may ask of the lead by its own keys: to go on or back, to sweep, to be blank. */
@@ -24,7 +24,7 @@ export function planForWall(plan: Plan): Plan {
 }
 
 /** Where a warm-up stands, as a wall is told it: who reads is left out. Null for one that is only looked at. */
-export function placeForWall(place: Place): Place | null {
+export function placeForWall(place: SentPlace): SentPlace | null {
   if (place.rehearsed !== null) return null;
   const by = place.by === NOBODY ? AWAY : place.by;
   return { ...place, by, on: false, readers: [], upcoming: [], asking: null };

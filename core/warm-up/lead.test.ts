@@ -8,7 +8,16 @@ import { evidenceOf } from '../log/evidence.ts';
 import { replay } from '../log/replay.ts';
 import { callNobody, type Lots } from './calling.ts';
 import type { Deed } from './deed.ts';
-import { hear, type Led, leave, NOBODY, perform, type Said, type Step, takeOver } from './lead.ts';
+import {
+  hear,
+  type LeadStep,
+  type Led,
+  leave,
+  NOBODY,
+  perform,
+  type Said,
+  takeOver,
+} from './lead.ts';
 import { cardsOf, momentsOf } from './moments.ts';
 import { beginningOf, eventsBetween } from './noted.ts';
 import type { Running } from './run-state.ts';
@@ -100,7 +109,7 @@ class Room {
     this.#take(name, takeOver(this.led.get(name) as Led, name));
   }
 
-  #take(name: string, step: Step | null): void {
+  #take(name: string, step: LeadStep | null): void {
     this.#time++;
     if (!step) return;
     this.led.set(name, step.led);

@@ -41,7 +41,7 @@ export type Said =
     };
 
 /** What comes of something: how it stands now, what the others are told, what is noted here. */
-export interface Step {
+export interface LeadStep {
   readonly led: Led;
   readonly say: readonly Said[];
   readonly note: readonly Noted[];
@@ -66,7 +66,7 @@ export function perform(
   done: { readonly id: string; readonly deed: Deed },
   lots: Lots,
   moments?: readonly Moment[],
-): Step | null {
+): LeadStep | null {
   const became = doDeed(running, done.deed, lots, moments);
   if (became === running) return null;
   const leads = running.by === me || running.by === NOBODY;
@@ -82,11 +82,11 @@ export function perform(
 }
 
 /** Another window has said something; `led` is null while nothing is under way here. */
-export function hear(led: Led | null, me: string, said: Said, lots: Lots): Step | null {
+export function hear(led: Led | null, me: string, said: Said, lots: Lots): LeadStep | null {
   if (said.kind === 'wish')
     return led && led.running.by === me ? answer(led, me, said, lots) : null;
   const { running, granted } = said;
-  const adopted: Step = { led: { running, waiting: [] }, say: [], note: [] };
+  const adopted: LeadStep = { led: { running, waiting: [] }, say: [], note: [] };
   if (led === null) return adopted;
   const own = led.running;
   if (running.by === NOBODY && led.waiting.length > 0) return takeOver(led, me);
@@ -107,7 +107,7 @@ export function hear(led: Led | null, me: string, said: Said, lots: Lots): Step 
 }
 
 /** The lead has not answered: this window leads from now on, and what waited is noted here. */
-export function takeOver({ running, waiting }: Led, me: string): Step {
+export function takeOver({ running, waiting }: Led, me: string): LeadStep {
   const taken = { ...running, by: me };
   return {
     led: { running: taken, waiting: [] },
@@ -122,7 +122,7 @@ export function leave({ running }: Led, me: string): readonly Said[] {
   return [stateOf({ ...running, by: NOBODY, count: running.count + 1 })];
 }
 
-function answer(led: Led, me: string, said: Said & { kind: 'wish' }, lots: Lots): Step {
+function answer(led: Led, me: string, said: Said & { kind: 'wish' }, lots: Lots): LeadStep {
   const { running } = led;
   const isOld = said.drillId !== running.drillId || said.from !== running.count;
   const done = isOld ? null : perform(led, me, said, lots);

@@ -16,7 +16,7 @@ export interface Plan {
 }
 
 /** How a warm-up stands after an act, beside its plan: under 1 KB as JSON. */
-export interface Place
+export interface SentPlace
   extends Pick<Running, 'standing' | 'blending' | 'asking' | 'rehearsed' | 'count' | 'by'> {
   readonly plan: string;
   readonly on: boolean;
@@ -40,7 +40,7 @@ export function planFor(running: Running, before: Plan | null, key: string): Pla
 }
 
 /** Where a warm-up stands, by its plan. What was called in other drills is left out: the log has it. */
-export function placeOf(running: Running, plan: Plan): Place {
+export function placeOf(running: Running, plan: Plan): SentPlace {
   const { standing, blending, asking, rehearsed, count, by, calling } = running;
   const numberOf = (child: ChildId): number => plan.who.indexOf(child);
   return {
@@ -58,7 +58,7 @@ export function placeOf(running: Running, plan: Plan): Place {
 }
 
 /** The warm-up that `placeOf` told of; `earlier` are the children called in other drills, oldest first. */
-export function runningAt(plan: Plan, place: Place, earlier: readonly ChildId[]): Running {
+export function runningAt(plan: Plan, place: SentPlace, earlier: readonly ChildId[]): Running {
   const { key: _, who, ...planned } = plan;
   const { plan: __, on, readers: told, upcoming, ...rest } = place;
   const readers = told.map((number) => (number === null ? null : (who[number] ?? null)));

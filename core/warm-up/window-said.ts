@@ -22,14 +22,14 @@ import { isEvent } from '../log/parse-event.ts';
 import { understand } from '../log/understand.ts';
 import type { Deed } from './deed.ts';
 import type { Said } from './lead.ts';
-import type { Place, Plan } from './sent.ts';
+import type { Plan, SentPlace } from './sent.ts';
 import { type Act, BLENDINGS, type Standing, TURNS } from './standing.ts';
 
 /** What is sent: a plan once, then after each act where it stands; a wish to the lead; a question. */
 export type WindowSaid = (
   | { readonly kind: 'ask' }
   | { readonly kind: 'plan'; readonly plan: Plan }
-  | { readonly kind: 'place'; readonly place: Place; readonly granted: string | null }
+  | { readonly kind: 'place'; readonly place: SentPlace; readonly granted: string | null }
   | Wish
 ) & {
   /** The other device that it comes from; left out for this one. */
@@ -80,7 +80,7 @@ const isNoted = isListOf<DrillEvent>(
   (value): value is DrillEvent => isEvent(value) && understand(value) !== null,
 );
 
-const isPlaceShape = isShape<Place>({
+const isPlaceShape = isShape<SentPlace>({
   plan: isText,
   standing: isStanding,
   blending: isBlending,
@@ -94,7 +94,7 @@ const isPlaceShape = isShape<Place>({
 });
 
 /** It stands within its order, whose length means the end. */
-function isPlace(value: unknown): value is Place {
+function isPlace(value: unknown): value is SentPlace {
   return isPlaceShape(value) && value.standing.at <= value.standing.order.length;
 }
 

@@ -25,7 +25,7 @@ export interface WeightedWord {
 }
 
 /** How many sounds in a row are counted together. */
-export type Span = 1 | 2;
+export type SoundSpan = 1 | 2;
 
 /**
  * The weight of each span at each position, by its first sound and its second
@@ -33,13 +33,13 @@ export type Span = 1 | 2;
  * that position.
  */
 export interface PositionTable {
-  readonly span: Span;
+  readonly span: SoundSpan;
   readonly weights: readonly ReadonlyMap<string, ReadonlyMap<string, number>>[];
   readonly totals: readonly number[];
 }
 
 /** Counts spans of sounds by position over a table of weighted words. */
-export function countPositions(words: Iterable<WeightedWord>, span: Span): PositionTable {
+export function countPositions(words: Iterable<WeightedWord>, span: SoundSpan): PositionTable {
   const weights: Map<string, Map<string, number>>[] = [];
   const totals: number[] = [];
   for (const { sounds, weight } of words) {

@@ -1,4 +1,11 @@
-import { type CodeHash, checkOf, hashCodes, placeOf, type Run, type Space } from './screen-hash.ts';
+import {
+  type CodeHash,
+  checkOf,
+  type HashSpace,
+  hashCodes,
+  placeOf,
+  type Run,
+} from './screen-hash.ts';
 
 /** What a screened word is about, in words that can be read aloud. */
 export const SCREEN_CATEGORIES = [
@@ -47,7 +54,7 @@ export interface ScreenTable {
 /** A key to be stored: codes in a space, and its mark (null: harmless). */
 export interface ScreenKey {
   readonly codes: readonly number[];
-  readonly space: Space;
+  readonly space: HashSpace;
   readonly mark: ScreenMark | null;
 }
 

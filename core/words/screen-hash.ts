@@ -24,7 +24,7 @@ export const SPACES = [
   'harmless-letters',
   'harmless-sounds',
 ] as const;
-export type Space = (typeof SPACES)[number];
+export type HashSpace = (typeof SPACES)[number];
 
 /** The 32 bits that find an entry (never 0) and the 8 that confirm it. */
 export interface CodeHash {
@@ -37,7 +37,7 @@ const BASE_ONE = 0x9e3779b1 | 0;
 const BASE_TWO = 0x85ebca6b | 0;
 const powersOne = powersOf(BASE_ONE);
 const powersTwo = powersOf(BASE_TWO);
-const salts: Readonly<Record<Space, number>> = {
+const salts: Readonly<Record<HashSpace, number>> = {
   letters: 0x1b873593,
   'letter-halves': 0x7feb352d,
   plain: 0x2545f491,
@@ -48,7 +48,7 @@ const salts: Readonly<Record<Space, number>> = {
 };
 
 /** The salt of a space, to be passed to `placeOf`. */
-export function saltOf(space: Space): number {
+export function saltOf(space: HashSpace): number {
   return salts[space];
 }
 
@@ -86,7 +86,7 @@ export function checkOf(run: Run, from: number, to: number, salt: number): numbe
 }
 
 /** The hash of a whole list of codes in a space. */
-export function hashCodes(codes: ArrayLike<number>, count: number, space: Space): CodeHash {
+export function hashCodes(codes: ArrayLike<number>, count: number, space: HashSpace): CodeHash {
   const run = makeRun();
   for (let i = 0; i < count; i++) run.codes[i] = codes[i] as number;
   sumRun(run, count);

@@ -7,7 +7,7 @@ import { PHONEMES, type Phoneme } from '../language/phonemes.ts';
 import { SCREEN_DATA } from './screen-data.ts';
 import { heard } from './screen-ear.ts';
 import { encodeMark, isStopMark, reachOf } from './screen-format.ts';
-import type { Space } from './screen-hash.ts';
+import type { HashSpace } from './screen-hash.ts';
 import { isVowelLetter, lettersExactly, lettersSeen } from './screen-letters.ts';
 import { closesSyllable, LOOSE, letterStems, opensSyllable, soundStems } from './screen-stems.ts';
 import { createWordScreen } from './word-screen.ts';
@@ -29,7 +29,7 @@ for (const { space, codes, mark } of screenKeys(rows, harmless)) {
 }
 
 type Codes = readonly number[];
-const markOf = (space: Space, codes: Codes) => marks.get(`${space}:${codes.join(' ')}`);
+const markOf = (space: HashSpace, codes: Codes) => marks.get(`${space}:${codes.join(' ')}`);
 
 function twin(word: string, sounds: readonly Phoneme[]): 'stop' | 'ask' | 'clear' {
   const exact = codesOf(lettersExactly, word);
@@ -58,7 +58,7 @@ function twin(word: string, sounds: readonly Phoneme[]): 'stop' | 'ask' | 'clear
   return found.length > 0 ? 'ask' : 'clear';
 }
 
-function whole(space: Space, codes: Codes, bases: Codes): readonly number[] {
+function whole(space: HashSpace, codes: Codes, bases: Codes): readonly number[] {
   return bases.flatMap((base, place) => {
     const end = base % LOOSE;
     const mark = markOf(space, codes.slice(0, end));
@@ -69,7 +69,7 @@ function whole(space: Space, codes: Codes, bases: Codes): readonly number[] {
   });
 }
 
-function halves(space: Space, codes: Codes, bases: Codes): readonly number[] {
+function halves(space: HashSpace, codes: Codes, bases: Codes): readonly number[] {
   const letters = space === 'letter-halves';
   const isVowel = (code: number) => (letters ? isVowelLetter(code) : code <= 16);
   const bytes = Uint8Array.from([...codes, 0]);

@@ -1,6 +1,6 @@
 /** Single cards on sheets: fronts, and behind each sheet its backs in the order that fits when both sides are printed. */
 import { cutMarks } from '../cut-marks.ts';
-import { behind, type Turn, turnsOverTop } from '../duplex.ts';
+import { behind, type SheetTurn, turnsOverTop } from '../duplex.ts';
 import type { Page } from '../page.ts';
 import type { Paper } from '../paper.ts';
 import { rulerMarks } from '../ruler.ts';
@@ -14,7 +14,7 @@ export interface CardPagesSpec {
   readonly kind: CardKind;
   readonly paper: Paper;
   /** How sheets are turned for their backs; null for fronts alone. */
-  readonly backs: Turn | null;
+  readonly backs: SheetTurn | null;
 }
 
 /** The pages of a set of cards. */

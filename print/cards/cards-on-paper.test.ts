@@ -11,7 +11,7 @@ import { CORRESPONDENCES } from '../../core/language/correspondences.ts';
 import { type Area, crossings, inkBox, marginsAreWhite, renderPdf } from '../../test/pdf-pixels.ts';
 import { RING_COUNTS, type RingCount } from '../binder.ts';
 import { makePdf } from '../document.ts';
-import type { Turn } from '../duplex.ts';
+import type { SheetTurn } from '../duplex.ts';
 import { inks } from '../ink.ts';
 import type { Page, ShapeMark } from '../page.ts';
 import { PAPERS, type Paper } from '../paper.ts';
@@ -53,7 +53,12 @@ const mixed: readonly CardId[] = [
   'str=S+T+R',
 ];
 
-function cards(ids: readonly CardId[], kind: CardKind, paper: Paper, backs: Turn | null = null) {
+function cards(
+  ids: readonly CardId[],
+  kind: CardKind,
+  paper: Paper,
+  backs: SheetTurn | null = null,
+) {
   return cardPages(ids.map(paperCard), { kind, paper, backs }, look);
 }
 

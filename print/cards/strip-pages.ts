@@ -4,7 +4,7 @@ import { asParagraph } from '../as-part.ts';
 import { type HoleSpec, holesOf, type RingCount } from '../binder.ts';
 import type { Box } from '../box.ts';
 import { cutMarks } from '../cut-marks.ts';
-import { behind, type Turn, turnsOverTop } from '../duplex.ts';
+import { behind, type SheetTurn, turnsOverTop } from '../duplex.ts';
 import type { Inks } from '../ink.ts';
 import { circle, line, type Page, type PageMark } from '../page.ts';
 import { type Paper, paperSize, points, SAFE_EDGE, type Size } from '../paper.ts';
@@ -19,7 +19,7 @@ export interface StripPagesSpec {
   readonly paper: Paper;
   readonly rings: RingCount;
   /** How sheets are turned for their backs; null for fronts alone. */
-  readonly backs: Turn | null;
+  readonly backs: SheetTurn | null;
 }
 
 /** From a strip's sides to its frame, from its top past the holes, and from its foot, in mm. */

@@ -2,7 +2,7 @@
 
 import { asParagraph, asPart, listItems } from '../as-part.ts';
 import { box, circle, line, type PageMark, type Weight } from '../page.ts';
-import type { Role } from '../part.ts';
+import type { PartRole } from '../part.ts';
 import { wrap } from '../wrap.ts';
 import { type Block, blockWidth } from './flow.ts';
 import { BODY, HEADING, type SheetLook, TITLE } from './sheet-look.ts';
@@ -39,7 +39,7 @@ interface ParagraphLook {
   readonly size?: number;
   readonly weight?: Weight;
   readonly soft?: boolean;
-  readonly role?: Role;
+  readonly role?: PartRole;
 }
 
 /** Text in as many lines as it takes; a word wider than the sheet is set smaller. */

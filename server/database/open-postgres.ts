@@ -25,7 +25,7 @@ export function openPostgres(url: string): Kysely<Tables> {
 }
 
 /** Word between the instances on one PostgreSQL database. */
-export interface Word {
+export interface InstanceWord {
   /** Tells the others that these classes have grown; lost word does no harm. */
   send(classIds: readonly ClassId[]): void;
   /** Passes on what was said live in a class, to the others alone. */
@@ -34,13 +34,13 @@ export interface Word {
 }
 
 /** What is done with word from other instances. */
-export interface Heard {
+export interface InstanceHeard {
   onGrown(classIds: readonly ClassId[]): void;
   onLive(classId: ClassId, text: string): void;
 }
 
 /** Listens for word from other instances, again after a second when the connection breaks. */
-export function keepInTouch(url: string, { onGrown, onLive }: Heard): Word {
+export function keepInTouch(url: string, { onGrown, onLive }: InstanceHeard): InstanceWord {
   const own = randomUUID();
   let client: pg.Client | null = null;
   let isClosed = false;

@@ -9,7 +9,7 @@ import { type FarClassSpec, openFarClass } from '../../web/device/far/far-class.
 import type { Socket } from '../../web/device/far/far-line.ts';
 import type { FarClass } from '../../web/device/far/far-state.ts';
 import { type OpenedInvitation, openInvitation } from '../../web/device/far/invitation.ts';
-import type { Ledger, Noted } from '../../web/device/far/ledger.ts';
+import type { Ledger, LedgerNoted } from '../../web/device/far/ledger.ts';
 import { type OwnDevice, ownDevice } from '../../web/device/far/own-device.ts';
 import { packClass } from '../../web/device/far/pack-class.ts';
 import { openPollingSocket } from '../../web/device/far/polling-socket.ts';
@@ -25,7 +25,7 @@ export const newClass = (): ClassId => classId(newId());
 
 /** A ledger in memory, which stays when the class is closed and opened again. */
 function createMemoryLedger(): Ledger {
-  let noted: Noted = {
+  let noted: LedgerNoted = {
     followed: NOTHING,
     rights: [],
     unsent: [],

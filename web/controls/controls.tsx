@@ -3,7 +3,7 @@ import type { Moment } from '../../core/warm-up/moments.ts';
 import type { Blending } from '../../core/warm-up/standing.ts';
 import { settings } from '../state/settings.ts';
 import { wall } from '../state/wall.ts';
-import type { Wish } from '../warm-up/keys.ts';
+import type { KeyWish } from '../warm-up/keys.ts';
 import { leadIsSilent, takeLead } from '../warm-up/lead-here.ts';
 import { say } from './wording.ts';
 
@@ -15,13 +15,13 @@ interface ControlsProps {
   readonly led: boolean;
   readonly awake: boolean;
   readonly onWake: () => void;
-  readonly onWish: (wish: Wish) => void;
+  readonly onWish: (wish: KeyWish) => void;
 }
 
 /** What she can do, as buttons: shown when she reaches for them, gone when she faces the class. */
 export function Controls(props: ControlsProps) {
   const { moment, blending, paused, led, awake, onWake, onWish } = props;
-  const button = (wish: Wish, name: string, key: string, pressed?: boolean) => (
+  const button = (wish: KeyWish, name: string, key: string, pressed?: boolean) => (
     <button
       type="button"
       class={wish === 'next' ? 'strong' : ''}

@@ -1,7 +1,7 @@
 import './key-sheet.css';
 import { useEffect, useRef } from 'preact/hooks';
 import { KEYS } from '../warm-up/keys.ts';
-import type { Role } from '../warm-up/window-here.ts';
+import type { WindowRole } from '../warm-up/window-here.ts';
 import { say } from './wording.ts';
 
 /** The sheet of keys, on '?': enough for someone who has never run a warm-up here. */
@@ -9,7 +9,7 @@ export function KeySheet({
   where,
   onClose,
 }: {
-  readonly where: Role;
+  readonly where: WindowRole;
   readonly onClose: () => void;
 }) {
   const sheet = useRef<HTMLDialogElement>(null);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gridOf, leadsTo, type Place } from './roving.ts';
+import { gridOf, leadsTo, type RovingPlace } from './roving.ts';
 
 /** Two rows of three and one of two: 0 1 2 / 3 4 5 / 6 7. */
 const places = gridOf(3, 3).slice(0, 8);
@@ -39,7 +39,7 @@ describe('leadsTo', () => {
   });
 
   it('comes to the first of several things in one place, and to each of them along the row', () => {
-    const cards: readonly Place[] = [
+    const cards: readonly RovingPlace[] = [
       { row: 0, column: 0 },
       { row: 0, column: 0 },
       { row: 0, column: 1 },

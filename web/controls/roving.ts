@@ -1,5 +1,5 @@
 /** Where one of many things stands: its row and its column, from 0. Several may share a place. */
-export interface Place {
+export interface RovingPlace {
   readonly row: number;
   readonly column: number;
 }
@@ -19,7 +19,7 @@ export interface Ways {
 export function leadsTo(
   key: string,
   from: number,
-  places: readonly Place[],
+  places: readonly RovingPlace[],
   { wraps = false, inLine = false }: Ways = {},
 ): number | null {
   const here = places[from];
@@ -41,7 +41,7 @@ export function leadsTo(
 }
 
 /** The places of a full grid, row by row. */
-export function gridOf(rows: number, columns: number): readonly Place[] {
+export function gridOf(rows: number, columns: number): readonly RovingPlace[] {
   return Array.from({ length: rows * columns }, (_, at) => ({
     row: Math.floor(at / columns),
     column: at % columns,

@@ -1,13 +1,13 @@
 import './under-way.css';
 import { useRef, useState } from 'preact/hooks';
-import type { Pace } from '../../core/paced.ts';
+import type { PacedBy } from '../../core/paced.ts';
 import { atLeisure } from '../device/at-leisure.ts';
 import { say } from './wording.ts';
 
 /** Long work that shows how far it is and can be stopped, one at a time. */
 export interface UnderWay {
   /** Does the work; from `onKeeping` on, it cannot be stopped any more. */
-  readonly run: (work: (pace: Pace, onKeeping: () => void) => Promise<void>) => Promise<void>;
+  readonly run: (work: (pace: PacedBy, onKeeping: () => void) => Promise<void>) => Promise<void>;
   /** How far it is; null while nothing is under way. */
   readonly share: number | null;
   /** Stops it; null once it cannot be stopped. */

@@ -1,5 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { leadsTo, type Place, type Ways } from './roving.ts';
+import { leadsTo, type RovingPlace, type Ways } from './roving.ts';
 
 /**
  * One stop for the Tab key among many things; the arrows go from one to the next (`leadsTo`). What comes
@@ -58,8 +58,8 @@ function thingsIn(around: HTMLElement | null): readonly HTMLElement[] {
 }
 
 /** Where each of these stands: rows as they follow on each other, columns by what holds the things. */
-function placesOf(all: readonly HTMLElement[]): readonly Place[] {
-  let place: Place = { row: -1, column: -1 };
+function placesOf(all: readonly HTMLElement[]): readonly RovingPlace[] {
+  let place: RovingPlace = { row: -1, column: -1 };
   let [lastRow, lastCell]: (Element | null | undefined)[] = [];
   return all.map((thing) => {
     const row = thing.closest('[data-rove-row]');

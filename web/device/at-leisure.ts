@@ -1,10 +1,10 @@
-import type { Pace } from '../../core/paced.ts';
+import type { PacedBy } from '../../core/paced.ts';
 
 /**
  * Does paced work piece by piece, so that the page answers between two pieces; `onShare` is told which share
  * of the work at hand is done. Once the signal is aborted nothing more is done.
  */
-export function atLeisure(onShare: (share: number) => void, signal: AbortSignal): Pace {
+export function atLeisure(onShare: (share: number) => void, signal: AbortSignal): PacedBy {
   return async (work) => {
     onShare(0);
     for (;;) {

@@ -15,10 +15,10 @@ export interface Shelf {
 }
 
 /** Why remembering does not work at the moment, or null while it does. */
-export type Trouble = 'refused' | 'unreadable' | null;
+export type ShelfTrouble = 'refused' | 'unreadable' | null;
 
 /** The trouble that a banner tells of; see `web/controls/banner.tsx`. */
-export const trouble = signal<Trouble>(null);
+export const trouble = signal<ShelfTrouble>(null);
 
 const prefix = 'sweepline.';
 

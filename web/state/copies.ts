@@ -3,7 +3,7 @@ import { eventsIn } from '../../core/log/class-events.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import type { StoreError } from '../../core/log/event-store.ts';
 import { mergeEvents } from '../../core/log/merge.ts';
-import type { Pace } from '../../core/paced.ts';
+import type { PacedBy } from '../../core/paced.ts';
 import type { LockError } from '../device/log/lock.ts';
 import { exportLog } from '../device/log/transfer.ts';
 import { saveText } from '../device/save-text.ts';
@@ -36,7 +36,7 @@ export const PLAIN_COPY: CopySpec = { passphrase: null, isNamed: false };
 export async function saveCopy(
   classes: readonly ListedClass[],
   { passphrase, isNamed }: CopySpec,
-  pace?: Pace,
+  pace?: PacedBy,
 ): Promise<Saved> {
   const events: LogEvent[] = [];
   for (const { classId } of classes) {
@@ -59,7 +59,7 @@ async function save(
   events: readonly LogEvent[],
   says: string | null,
   passphrase: string | null,
-  pace?: Pace,
+  pace?: PacedBy,
 ): Promise<Saved> {
   // A file with nothing in it would be taken for a copy.
   if (events.length === 0) return { error: nothing };

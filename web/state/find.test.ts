@@ -7,11 +7,11 @@ import { makePlainScreen } from '../../test/plain-screen.ts';
 import { hardnessOf } from './easiest-first.ts';
 import { find } from './find.ts';
 import { verdictOf } from './verdict-of.ts';
-import { ANY_WORD, type Wish } from './wish.ts';
+import { ANY_WORD, type WordWish } from './wish.ts';
 
 const all = taughtUpTo(SEQUENCE, SEQUENCE.steps.length);
 
-function spelled(some: Partial<Wish>): readonly string[] {
+function spelled(some: Partial<WordWish>): readonly string[] {
   return find({ ...ANY_WORD, ...some }, all, { lexicon }).map((entry) =>
     entry.map((index) => lexicon.word(index)).join('/'),
   );

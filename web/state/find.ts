@@ -3,7 +3,7 @@ import { findWords, minimalPairs } from '../../core/words/finder.ts';
 import type { Lexicon } from '../../core/words/lexicon.ts';
 import { easiestFirst } from './easiest-first.ts';
 import type { Engine } from './engine.ts';
-import type { Wish } from './wish.ts';
+import type { WordWish } from './wish.ts';
 
 /** What is found stands alone, or in a pair that differs in one card. Indexes into the word list. */
 export type Entry = readonly number[];
@@ -16,7 +16,7 @@ function byLetters(entries: readonly Entry[], { word }: Lexicon): readonly Entry
 
 /** The entries a wish asks for, in its order; the word screen is not asked yet. */
 export function find(
-  wish: Wish,
+  wish: WordWish,
   taught: Taught,
   { lexicon }: Pick<Engine, 'lexicon'>,
 ): readonly Entry[] {

@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
 import { childId, groupId } from '../../core/ids.ts';
-import { linkToView, parseView, type View } from './known-view.ts';
+import { type KnownView, linkToView, parseView } from './known-view.ts';
 import { parseQuery } from './route.ts';
 
-it.each<View>([
+it.each<KnownView>([
   { of: 'map', open: null },
   { of: 'map', open: { who: { of: 'child', id: childId('child 1&2') }, card: null } },
   { of: 'map', open: { who: { of: 'group', id: groupId('g') }, card: 'a_e=EY' } },

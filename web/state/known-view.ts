@@ -4,19 +4,19 @@ import type { Who } from '../../core/learners/estimate.ts';
 import { linkTo } from './route.ts';
 
 /** What the sheet beside the class map tells of: a child or group, with one of its cards or with all. */
-export interface Opened {
+export interface OpenedSheet {
   readonly who: Who;
   readonly card: CardId | null;
 }
 
 /** What the screen is asked to show: the class map and what is open beside it, a group, suggested groups, or one child. */
-export type View =
-  | { readonly of: 'map'; readonly open: Opened | null }
+export type KnownView =
+  | { readonly of: 'map'; readonly open: OpenedSheet | null }
   | { readonly of: 'group' | 'groups' }
   | { readonly of: 'child'; readonly id: ChildId; readonly card: CardId | null };
 
 /** Reads what an address asks for; the class map when it asks for nothing known. */
-export function parseView(query: string): View {
+export function parseView(query: string): KnownView {
   const asked = new URLSearchParams(query);
   const card = cardIn(asked.get('card'));
   const id = asked.get('child');
@@ -33,7 +33,7 @@ export function parseView(query: string): View {
 }
 
 /** The address that asks for it. */
-export function linkToView(view: View): string {
+export function linkToView(view: KnownView): string {
   const { of } = view;
   if (of === 'child') return linkTo('known', makeQuery({ child: view.id, ...cardOf(view) }));
   if (of !== 'map') return linkTo('known', makeQuery({ show: of }));

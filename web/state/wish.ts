@@ -46,10 +46,10 @@ const schema = object({
 });
 
 /** What she looks for. */
-export type Wish = InferOutput<typeof schema>;
+export type WordWish = InferOutput<typeof schema>;
 
 /** Nothing narrowed but to what her class was taught. */
-export const ANY_WORD: Wish = {
+export const ANY_WORD: WordWish = {
   onlyTaught: true,
   irregular: false,
   asked: false,
@@ -64,9 +64,9 @@ export const ANY_WORD: Wish = {
 };
 
 /** What she looked for last, remembered on this device. */
-export const wish = remembered<Wish>('words', schema, ANY_WORD);
+export const wish = remembered<WordWish>('words', schema, ANY_WORD);
 
 /** Changes some of it. */
-export function setWish(some: Partial<Wish>): void {
+export function setWish(some: Partial<WordWish>): void {
   wish.value = { ...wish.peek(), ...some };
 }

@@ -1,7 +1,7 @@
 import type { Act } from '../../core/warm-up/standing.ts';
 
 /** What a key asks for: an act of the warm-up, something of the marks, or of the window itself. */
-export type Wish =
+export type KeyWish =
   | Exclude<Act, object>
   | 'unmark'
   | 'blending'
@@ -15,7 +15,7 @@ export type Wish =
 
 /** One row of the sheet of keys. */
 export interface Key {
-  readonly wish: Wish;
+  readonly wish: KeyWish;
   /** As browsers name them. */
   readonly keys: readonly string[];
   /** As they are printed on the sheet. */
@@ -78,12 +78,12 @@ export const KEYS: readonly Key[] = [
   { wish: 'leave', keys: ['Escape'], shown: ['Esc'], does: 'close what is open, then leave' },
 ];
 
-const wishByKey: ReadonlyMap<string, Wish> = new Map(
-  KEYS.flatMap(({ wish, keys }) => keys.map((key): [string, Wish] => [key, wish])),
+const wishByKey: ReadonlyMap<string, KeyWish> = new Map(
+  KEYS.flatMap(({ wish, keys }) => keys.map((key): [string, KeyWish] => [key, wish])),
 );
 
 /** What a key asks for, or null. Letters count in either case; keys held with Ctrl, Alt or Meta never. */
-export function wishOf(event: KeyboardEvent): Wish | null {
+export function wishOf(event: KeyboardEvent): KeyWish | null {
   if (event.ctrlKey || event.altKey || event.metaKey) return null;
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
   return wishByKey.get(key) ?? null;

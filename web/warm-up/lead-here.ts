@@ -12,12 +12,12 @@ import { isToFollow } from '../../core/warm-up/follow.ts';
 import { mayOnWall } from '../../core/warm-up/for-wall.ts';
 import {
   hear,
+  type LeadStep,
   type Led,
   leave,
   type Noted,
   perform,
   type Said,
-  type Step,
   takeOver,
 } from '../../core/warm-up/lead.ts';
 import { noteAside } from '../../core/warm-up/note-aside.ts';
@@ -145,7 +145,7 @@ function ledHere(): Led | null {
 }
 
 /** Goes on from a step: shows it, tells the others, notes what is noted here. */
-function take(step: Step | null): void {
+function take(step: LeadStep | null): void {
   if (step === null) return;
   const { led, say, note } = step;
   waiting = led.waiting;

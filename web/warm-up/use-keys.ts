@@ -1,7 +1,7 @@
 import { useLayoutEffect } from 'preact/hooks';
 import { BLENDINGS } from '../../core/warm-up/standing.ts';
 import { ask, callAnother, perform, setBlending } from './acts.ts';
-import { digitOf, type Wish, wishOf } from './keys.ts';
+import { digitOf, type KeyWish, wishOf } from './keys.ts';
 import { askedMark, correctBroken, pressDigit, takeBackMark } from './marking.ts';
 import { running } from './running.ts';
 
@@ -10,7 +10,7 @@ import { running } from './running.ts';
  * `onWish`; the rest is done here. A key that a button or an open sheet takes for
  * itself is left to it.
  */
-export function useKeys(onWish: (wish: Wish) => void): void {
+export function useKeys(onWish: (wish: KeyWish) => void): void {
   // Before the first paint: a key pressed as soon as the card is there is not lost.
   useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent) => {
@@ -29,7 +29,7 @@ export function useKeys(onWish: (wish: Wish) => void): void {
 }
 
 /** Does what belongs to the warm-up itself; false for what is the window's own. */
-export function doWish(wish: Wish): boolean {
+export function doWish(wish: KeyWish): boolean {
   if (wish === 'unmark') takeBackMark();
   else if (wish === 'correct') correct();
   else if (wish === 'another') callAnother();

@@ -3,12 +3,16 @@ import { isNullOr, isObject, isOneOf, isOptional, isText } from '../../core/log/
 
 /** What a window shows of the warm-up. */
 const ROLES = ['desk', 'stage'] as const;
-export type Role = (typeof ROLES)[number];
+export type WindowRole = (typeof ROLES)[number];
 
 /** What a window says of itself: that it asks who is there, that it goes, or what it shows. */
 export type WindowHere = { readonly from: string } & (
   | { readonly kind: 'who' | 'gone' }
-  | { readonly kind: 'here'; readonly role: Role; readonly drillId?: DrillId | null | undefined }
+  | {
+      readonly kind: 'here';
+      readonly role: WindowRole;
+      readonly drillId?: DrillId | null | undefined;
+    }
 ) & {
     /** The other device that it is on; left out for this one. */
     readonly afar?: string | undefined;

@@ -9,18 +9,18 @@ import { useEffect } from 'preact/hooks';
 import type { DrillId } from '../../core/ids.ts';
 import { newId } from '../device/log/ids.ts';
 import { running } from './running.ts';
-import { isWindowHere, type Role, type WindowHere } from './window-here.ts';
+import { isWindowHere, type WindowHere, type WindowRole } from './window-here.ts';
 
 /** A window as it has said of itself. */
 interface Shown {
-  readonly role: Role;
+  readonly role: WindowRole;
   readonly drillId: DrillId | null;
   readonly afar: string | null;
 }
 
 const others = signal<ReadonlyMap<string, Shown>>(new Map());
 const me = newId();
-let role: Role | null = null;
+let role: WindowRole | null = null;
 const channel =
   typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('sweepline.windows');
 
@@ -42,7 +42,7 @@ export const ledAfar = computed(
 );
 
 /** Says what this window shows, for as long as it does. */
-export function useRole(mine: Role): void {
+export function useRole(mine: WindowRole): void {
   useEffect(() => {
     role = mine;
     sayHere();
@@ -84,7 +84,7 @@ effect(() => {
   sayHere();
 });
 
-function isOpen(asked: Role): boolean {
+function isOpen(asked: WindowRole): boolean {
   const own = running.value?.drillId;
   return [...others.value.values()].some(
     ({ role, drillId, afar }) => role === asked && (afar === null || drillId === own),

@@ -15,4 +15,4 @@ export const FIRST_TIME = {
 } as const;
 
 /** Something that is explained once. */
-export type Thing = keyof typeof FIRST_TIME;
+export type FirstTimeThing = keyof typeof FIRST_TIME;

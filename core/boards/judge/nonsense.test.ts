@@ -7,7 +7,7 @@ import { makeRandom, shuffled } from '../../random.ts';
 import { phonotacticScore } from '../../words/phonotactics.ts';
 import { flipOf, makeRun } from '../runs/run.ts';
 import { realNeighbors } from './neighbors.ts';
-import { easeAmong, easyToHard, isAwkward, type Said } from './nonsense.ts';
+import { easeAmong, easyToHard, isAwkward, type SaidRow } from './nonsense.ts';
 import { outcomeAt, type WordTable } from './word-table.ts';
 
 function said(text: string): { readonly word: string; readonly sounds: readonly Phoneme[] } {
@@ -40,7 +40,7 @@ describe('how easy nonsense is', () => {
   test('is the mean of two ranks among words of as many sounds, each counted out one by one', () => {
     const table = tableOf([beginnings.slice(0, 6), vowels.slice(0, 3), endings.slice(0, 6)]);
     const words = nonsenseOf(table).map((at) => flipOf(table, at));
-    const rank = (word: Said, measure: (of: Said) => number) => {
+    const rank = (word: SaidRow, measure: (of: SaidRow) => number) => {
       const alike = words.filter(({ sounds }) => sounds.length === word.sounds.length);
       if (alike.length === 1) return 0.5;
       const lower = alike.filter((other) => measure(other) < measure(word)).length;

@@ -17,7 +17,7 @@ import { hasUnheardPair, phonotacticScore } from '../../words/phonotactics.ts';
 import { realNeighbors } from './neighbors.ts';
 
 /** Of a word only its sounds count here. */
-export interface Said {
+export interface SaidRow {
   readonly sounds: readonly Phoneme[];
 }
 
@@ -26,7 +26,7 @@ export interface Said {
  * the easiest, the mean of its ranks by the two measures. Equal words have equal
  * ranks; a word alone has a half.
  */
-export function easeAmong(words: readonly Said[], lexicon: Lexicon): readonly number[] {
+export function easeAmong(words: readonly SaidRow[], lexicon: Lexicon): readonly number[] {
   const ease: number[] = new Array(words.length).fill(0.5);
   const lengths = new Map<number, number[]>();
   words.forEach(({ sounds }, at) => {
@@ -35,7 +35,7 @@ export function easeAmong(words: readonly Said[], lexicon: Lexicon): readonly nu
     else lengths.set(sounds.length, [at]);
   });
   for (const places of lengths.values()) {
-    const said = places.map((at) => (words[at] as Said).sounds);
+    const said = places.map((at) => (words[at] as SaidRow).sounds);
     const likely = ranksOf(said.map((sounds) => phonotacticScore(sounds, lexicon)));
     const near = ranksOf(said.map((sounds) => realNeighbors(sounds, lexicon)));
     places.forEach((at, place) => {
@@ -49,12 +49,12 @@ export function easeAmong(words: readonly Said[], lexicon: Lexicon): readonly nu
  * Whether a nonsense word waits while there are better ones: it has two sounds in
  * a row that no English word has at that place.
  */
-export function isAwkward({ sounds }: Said, lexicon: Lexicon): boolean {
+export function isAwkward({ sounds }: SaidRow, lexicon: Lexicon): boolean {
   return hasUnheardPair(sounds, lexicon);
 }
 
 /** Nonsense words from easy to hard: by how many sounds they have, then awkward ones last, then by ease. */
-export function easyToHard<T extends Said>(words: readonly T[], lexicon: Lexicon): readonly T[] {
+export function easyToHard<T extends SaidRow>(words: readonly T[], lexicon: Lexicon): readonly T[] {
   const ease = easeAmong(words, lexicon);
   return words
     .map((word, at) => ({

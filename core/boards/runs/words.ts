@@ -2,7 +2,7 @@
 import type { Phoneme } from '../../language/phonemes.ts';
 import { cardsOnCard, soundsOnCard } from '../../language/syllable-card.ts';
 import type { Lexicon } from '../../words/lexicon.ts';
-import { easeAmong, isAwkward, type Said } from '../judge/nonsense.ts';
+import { easeAmong, isAwkward, type SaidRow } from '../judge/nonsense.ts';
 import { mayShow, outcomeAt, type WordTable } from '../judge/word-table.ts';
 import { hardnessRanks } from './hardness.ts';
 import type { RunWishes } from './wishes.ts';
@@ -89,7 +89,7 @@ export function makeRunWords(table: WordTable, wishes: RunWishes, lexicon: Lexic
     reserve: Uint8Array.from(index, (at, word) => {
       if (wishes.avoid?.has(table.words[at] as string)) return AGAIN;
       if (isReal[word]) return outcomeAt(table, at) === 'rare' ? IF_NEEDED : GLADLY;
-      return isAwkward(said[word] as Said, lexicon) ? IF_NEEDED : GLADLY;
+      return isAwkward(said[word] as SaidRow, lexicon) ? IF_NEEDED : GLADLY;
     }),
     ease: Float64Array.from(ease, (of, word) => (isReal[word] ? 0 : of)),
     hard: wishes.rise ? hardnessRanks(said, isReal, ease) : null,

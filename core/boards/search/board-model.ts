@@ -15,11 +15,11 @@ export interface BoardModel {
   /** Indices of candidates that must be chosen, by pile. */
   readonly pinned: readonly (readonly number[])[];
   /** Of each group at least one must be chosen: a pinned card that fits several piles. */
-  readonly pinGroups?: readonly (readonly Place[])[];
+  readonly pinGroups?: readonly (readonly BoardPlace[])[];
 }
 
 /** A candidate by its pile and its index there. */
-export type Place = readonly [pile: number, card: number];
+export type BoardPlace = readonly [pile: number, card: number];
 
 /** The best board found: indices by pile in ascending order, and what is proven of it. */
 export interface BoardChoice {
@@ -41,7 +41,7 @@ export interface BoardChoice {
 export type NoBoard =
   | { readonly kind: 'too-many-pins'; readonly pile: number }
   | { readonly kind: 'pins-clash'; readonly combination: readonly number[] }
-  | { readonly kind: 'no-place'; readonly places: readonly (readonly Place[])[] };
+  | { readonly kind: 'no-place'; readonly places: readonly (readonly BoardPlace[])[] };
 
 /** How far apart in the index neighbors of each pile are. */
 export function stridesOf(sizes: readonly number[]): readonly number[] {

@@ -26,7 +26,7 @@ export interface Branching {
 }
 
 /** `done`: nothing better is left. `settled`: cards were settled, in place, instead. */
-export type Choice = Branching | 'done' | 'settled';
+export type BranchChoice = Branching | 'done' | 'settled';
 
 /** Where a card is to be chosen. */
 export interface Crossroads {
@@ -50,7 +50,7 @@ const PATIENCE = 3;
 const LEAST_FALL = 0.1;
 
 /** A chooser for one search over so many cards; it remembers from call to call. */
-export function makeLookAhead(total: number): (at: Crossroads) => Choice {
+export function makeLookAhead(total: number): (at: Crossroads) => BranchChoice {
   const within = new Float64Array(total);
   const without = new Float64Array(total);
   const tries = new Uint32Array(total);
@@ -60,7 +60,7 @@ export function makeLookAhead(total: number): (at: Crossroads) => Choice {
     if (known.length > 0 && known.every((card) => (tries[card] as number) >= KNOWN_AFTER)) {
       return undecided(known[0] as number, bound);
     }
-    let choice: Choice = 'done';
+    let choice: BranchChoice = 'done';
     let most = -1;
     let stale = 0;
     let settled = false;

@@ -1,8 +1,8 @@
-import { type BoardModel, boardValue, type Place } from './board-model.ts';
+import { type BoardModel, type BoardPlace, boardValue } from './board-model.ts';
 import type { CardNumbers } from './card-numbers.ts';
 import { FREE, IN } from './pairs.ts';
 
-type Group = readonly Place[];
+type PlaceGroup = readonly BoardPlace[];
 
 /**
  * Finds a place for one card of each group beside the pins, with no forbidden
@@ -30,7 +30,7 @@ export function placeGroups(model: BoardModel): readonly (readonly number[])[] |
 }
 
 /** Whether a card of the group lies in these piles. */
-export function isServed(group: Group, piles: readonly (readonly number[])[]): boolean {
+export function isServed(group: PlaceGroup, piles: readonly (readonly number[])[]): boolean {
   return group.some(([pile, card]) => piles[pile]?.includes(card));
 }
 
@@ -38,7 +38,7 @@ export function isServed(group: Group, piles: readonly (readonly number[])[]): b
 export function settleGroups(
   { starts }: CardNumbers,
   status: Uint8Array,
-  groups: readonly Group[],
+  groups: readonly PlaceGroup[],
 ): boolean {
   for (const group of groups) {
     const open: number[] = [];
@@ -59,7 +59,7 @@ export function settleGroups(
 export function openGroupCard(
   { starts }: CardNumbers,
   status: Uint8Array,
-  groups: readonly Group[],
+  groups: readonly PlaceGroup[],
 ): number {
   for (const group of groups) {
     const numbers = group.map(([pile, card]) => (starts[pile] as number) + card);

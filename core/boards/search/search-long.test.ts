@@ -3,7 +3,7 @@ import loadHighs from 'highs';
 import { describe, expect, test } from 'vitest';
 import { makeLinearProgram } from '../../../bench/linear-program.ts';
 import { makeRandom } from '../../random.ts';
-import { type BoardModel, boardValue, type Place } from './board-model.ts';
+import { type BoardModel, type BoardPlace, boardValue } from './board-model.ts';
 import { solveBoard } from './search.ts';
 
 /** Random models of these many piles, each of one to `most` cards. */
@@ -41,7 +41,7 @@ function models(piles: number, most: number): fc.Arbitrary<BoardModel> {
           stopped[at] ? 0 : Math.max(0, weight - 2),
         ),
       };
-      const places = group.map((card, pile): Place => [pile, card]);
+      const places = group.map((card, pile): BoardPlace => [pile, card]);
       return grouped ? { ...model, pinGroups: [places] } : model;
     });
 }

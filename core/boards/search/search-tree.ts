@@ -5,7 +5,7 @@ import { type Incumbent, makeBuilder } from './build-boards.ts';
 import { numberCards, pileStatus } from './card-numbers.ts';
 import { cardsToDecide, cardToDecide, type Instance, type Seen } from './choose-card.ts';
 import { smallestForbidden } from './forbidden.ts';
-import { type Choice, makeLookAhead, undecided } from './look-ahead.ts';
+import { type BranchChoice, makeLookAhead, undecided } from './look-ahead.ts';
 import { boundPairs } from './pair-bound.ts';
 import { makeProjection, type PairGains } from './pair-gains.ts';
 import { choosePairing } from './pairing.ts';
@@ -116,7 +116,7 @@ export function searchTree(
   }
 
   /** The card to branch on, or what looking ahead settled instead. */
-  function choose(node: Seen, handed: Prices, bound: number, ahead: boolean): Choice {
+  function choose(node: Seen, handed: Prices, bound: number, ahead: boolean): BranchChoice {
     if (!ahead) return undecided(cardToDecide(known, node), bound);
     return lookAhead({
       status: node.status,

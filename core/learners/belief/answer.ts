@@ -35,7 +35,7 @@ import { lastThere } from './there.ts';
 import { type Cavity, cavityInto, type Fit } from './usual.ts';
 
 /** Whose belief about which card is asked for. */
-export interface Asked {
+export interface BeliefAsked {
   readonly book: Book;
   readonly fit: Fit;
   readonly marking: Marking;
@@ -49,7 +49,7 @@ export interface Asked {
 }
 
 /** An answer: the chance of a right reading and, if asked for, its 90% interval. */
-export interface Answer {
+export interface BeliefAnswer {
   readonly p: number;
   readonly low: number;
   readonly high: number;
@@ -73,7 +73,7 @@ const below = new Float64Array(FINE_NODES + 1);
 const room = { practice: new Float64Array(1), away: new Float64Array(1) };
 
 /** Answers. Without `isWide` the interval is not worked out and both its ends are p. */
-export function answer(asked: Asked, isWide: boolean): Answer {
+export function answer(asked: BeliefAsked, isWide: boolean): BeliefAnswer {
   const { book, fit, reader, card, day } = asked;
   const pair = reader === null ? -1 : reader.pairs.at(card);
   cavityInto(cavity, fit, reader?.number ?? -1, card, pair);
@@ -177,7 +177,7 @@ function chanceAt(mean: number, stretch: number, offset: number): number {
 }
 
 /** What is added to the strength on the day, and how unsure that is: of the pair alone, its reader, its card. */
-function doubtOf({ book, fit, marking, reader, card, context, day }: Asked, pair: number) {
+function doubtOf({ book, fit, marking, reader, card, context, day }: BeliefAsked, pair: number) {
   const { common } = book;
   const readers = book.readers.numbers;
   const cards = book.cards.numbers;
@@ -245,7 +245,11 @@ interface Mixture {
 
 const NONE: Mixture = { weight: 1, chance: 0, known: 0, high: 0, low: 0 };
 
-function mixtureOf({ book, marking, reader, card, day }: Asked, pair: number, p: number): Mixture {
+function mixtureOf(
+  { book, marking, reader, card, day }: BeliefAsked,
+  pair: number,
+  p: number,
+): Mixture {
   if (marking !== 'all') return NONE;
   const all = book.common.knownOrNot;
   const row = reader === null ? -1 : reader.row;

@@ -42,11 +42,11 @@ export interface Reader {
   readonly pairs: RowsByCard;
   /** Of a child: the groups that its last reading tells of, the first of them its own. */
   groups: readonly GroupId[];
-  home: Group;
+  home: GroupBook;
 }
 
 /** What a group has read together. */
-export interface Group {
+export interface GroupBook {
   readonly name: GroupId;
   /** Where its row with a card starts in `together`. */
   readonly rows: RowsByCard;
@@ -80,16 +80,16 @@ export interface Book {
   /** The number of each card that came up, by id. */
   readonly cardNumber: ReadonlyMap<string, number>;
   readonly children: ReadonlyMap<ChildId, Reader>;
-  readonly groups: ReadonlyMap<GroupId, Group>;
+  readonly groups: ReadonlyMap<GroupId, GroupBook>;
   /** Children and choirs, in the order they came up. */
   readonly all: readonly Reader[];
   readonly numberOf: (card: string) => number;
-  readonly groupOf: (name: GroupId) => Group;
+  readonly groupOf: (name: GroupId) => GroupBook;
   /** A child, who is of these groups from now on. */
   readonly childOf: (name: ChildId, groups: readonly GroupId[]) => Reader;
   readonly choirOf: (name: GroupId) => Reader;
   readonly pairOf: (reader: Reader, card: number, day: number) => number;
-  readonly togetherOf: (group: Group, card: number) => number;
+  readonly togetherOf: (group: GroupBook, card: number) => number;
 }
 
 /** A book with nothing in it yet. */
@@ -100,7 +100,7 @@ export function openBook(): Book {
   const together = new Table(GROUP_WIDTH, 512);
   const cardNumber = new Map<string, number>();
   const children = new Map<ChildId, Reader>();
-  const groups = new Map<GroupId, Group>();
+  const groups = new Map<GroupId, GroupBook>();
   const all: Reader[] = [];
   return {
     common: openCommon(),
@@ -132,7 +132,7 @@ export function openBook(): Book {
     return number;
   }
 
-  function groupOf(name: GroupId): Group {
+  function groupOf(name: GroupId): GroupBook {
     let group = groups.get(name);
     if (group === undefined) {
       group = { name, rows: new RowsByCard(), size: 0, choir: null };
@@ -163,7 +163,7 @@ export function openBook(): Book {
     return group.choir;
   }
 
-  function openReader(of: readonly GroupId[], home: Group): Reader {
+  function openReader(of: readonly GroupId[], home: GroupBook): Reader {
     const row = readers.begin();
     const { numbers } = readers;
     numbers[row + VARIANCE] = SPREAD.child;
@@ -187,7 +187,7 @@ export function openBook(): Book {
     return pair;
   }
 
-  function togetherOf(group: Group, card: number): number {
+  function togetherOf(group: GroupBook, card: number): number {
     const found = group.rows.at(card);
     if (found >= 0) return found;
     const row = together.begin();

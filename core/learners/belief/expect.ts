@@ -3,7 +3,7 @@ import { COULD, HAPPENED } from './book.ts';
 import { AVERAGES, CHANCE, forecastInto } from './forecast.ts';
 import { logistic, logOdds, NODES, STEP } from './grid.ts';
 import { cautious, gridWeight, guessOf, knownFrom, knownOn, slipOf } from './known-or-not.ts';
-import type { Laid } from './lay.ts';
+import type { LaidReading } from './lay.ts';
 import { toldOf } from './pair.ts';
 import { fillPrior } from './prior.ts';
 import { cardOf } from './spots.ts';
@@ -13,7 +13,7 @@ import { type Cavity, cavityInto, centerOf, type Fit } from './usual.ts';
 export function expectReading(
   book: Book,
   fit: Fit,
-  laid: Laid,
+  laid: LaidReading,
   count: number,
   reader: Reader,
   day: number,

@@ -23,7 +23,7 @@ import { cardOf, MOST_CARDS } from './spots.ts';
  * The cards of one reading, laid out for one reader: room that is used again for the next. Fractions go
  * from function to function in these arrays: as arguments each would be an object of its own.
  */
-export interface Laid extends Regressors {
+export interface LaidReading extends Regressors {
   /** By card of the word: the card where it stands, and where its rows start. */
   readonly spots: Int32Array;
   readonly cards: Int32Array;
@@ -42,7 +42,7 @@ export interface Laid extends Regressors {
 }
 
 /** Room for one reading. */
-export function makeLaid(): Laid {
+export function makeLaid(): LaidReading {
   return {
     spots: new Int32Array(MOST_CARDS),
     cards: new Int32Array(MOST_CARDS),
@@ -61,7 +61,7 @@ export function makeLaid(): Laid {
 /** Lays out the first `count` spots for a reader on a day: time is counted in, and each is forecast. */
 export function layReading(
   book: Book,
-  laid: Laid,
+  laid: LaidReading,
   count: number,
   reader: Reader,
   day: number,
@@ -82,7 +82,7 @@ export function layReading(
 
 function layCard(
   book: Book,
-  laid: Laid,
+  laid: LaidReading,
   at: number,
   reader: Reader,
   day: number,

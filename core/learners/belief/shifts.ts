@@ -10,7 +10,7 @@ import {
   VARIANCE,
 } from './book.ts';
 import { AVERAGES, CHANCE, PRODUCT, SQUARE, STRENGTH } from './forecast.ts';
-import type { Laid } from './lay.ts';
+import type { LaidReading } from './lay.ts';
 import { CHOIR, TREND } from './numbers.ts';
 import { CERTAINTY, MEAN_CERTAINTY, MEAN_PULL, PULL } from './pulls.ts';
 import { countSurprise } from './restless.ts';
@@ -26,7 +26,7 @@ import { contextsOf, lowestOf } from './spots.ts';
  */
 export function moveCommon(
   book: Book,
-  laid: Laid,
+  laid: LaidReading,
   at: number,
   reader: Reader,
   isChild: boolean,
@@ -71,7 +71,7 @@ function moveMeans(book: Book, reader: number, card: number, pulls: Float64Array
 }
 
 /** All that adds to strength: gain and loss, the reader's and the card's shift, place and habits. */
-function moveShifts(book: Book, laid: Laid, at: number, reader: Reader): void {
+function moveShifts(book: Book, laid: LaidReading, at: number, reader: Reader): void {
   const { common } = book;
   const { contexts } = common;
   const readers = book.readers.numbers;

@@ -19,7 +19,7 @@ import { meaningOf, type SoundQuestion, WORD_FIRST } from './sound-question.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** A piece of a line: what was written, and what it was read as. */
-export type Piece =
+export type LinePiece =
   | {
       readonly kind: 'items';
       readonly written: string;
@@ -35,8 +35,8 @@ export function readLine(
   line: string,
   before: ReadonlySet<CardId>,
   vocabulary: Vocabulary,
-): readonly Piece[] {
-  const pieces: Piece[] = [];
+): readonly LinePiece[] {
+  const pieces: LinePiece[] = [];
   const known = new Set(before);
   const whole = line.trim();
   const beyond = whole.slice(LONGEST_LINE);
@@ -77,7 +77,7 @@ function nextPiece(
   vocabulary: Vocabulary,
   byHeart: boolean,
   explicit: string,
-): readonly [Piece | null, number] {
+): readonly [LinePiece | null, number] {
   const lower = rest.slice(0, NEAR).toLowerCase();
   if (!byHeart) {
     for (const { said, items, note } of PHRASES) {
@@ -90,7 +90,7 @@ function nextPiece(
   const exact = EXACT.exec(rest);
   if (exact) {
     const read = parseItem(exact[0]);
-    const piece: Piece =
+    const piece: LinePiece =
       'item' in read
         ? pieceOf(exact[0], [read.item], null)
         : { kind: 'unknown', written: exact[0], nearMisses: read.error.nearMisses };
@@ -126,7 +126,7 @@ function readAsIn(
   letters: string,
   asIn: RegExpExecArray,
   vocabulary: Vocabulary,
-): Piece {
+): LinePiece {
   const word = (asIn[1] ?? asIn[2] ?? '').toLowerCase();
   const id = VOICED.get(`${letters} ${word}`) ?? vocabulary.cardIn(word, letters);
   if (word === 'both' && letters === 'th')
@@ -156,7 +156,7 @@ function readToken(
   known: ReadonlySet<CardId>,
   vocabulary: Vocabulary,
   explicit: string,
-): Piece {
+): LinePiece {
   const single = correspondencesByGrapheme.get(letters)?.find(({ tier }) => tier <= 3);
   if (/^I$/.test(written.trim()) && known.has('i=IH')) return wordPiece(written, 'i', vocabulary);
   if (!WORD_FIRST.has(letters)) {
@@ -177,7 +177,7 @@ function readToken(
   return wordPiece(written, letters, vocabulary);
 }
 
-function wordPiece(written: string, letters: string, vocabulary: Vocabulary): Piece {
+function wordPiece(written: string, letters: string, vocabulary: Vocabulary): LinePiece {
   const word = letters.replaceAll('’', "'");
   if (!vocabulary.isWord(word))
     return { kind: 'unknown', written, nearMisses: nearMisses(letters) };
@@ -194,7 +194,7 @@ function noteOn(ids: readonly CardId[], again: boolean): string | null {
   return null;
 }
 
-function pieceOf(written: string, items: readonly Item[], note: string | null): Piece {
+function pieceOf(written: string, items: readonly Item[], note: string | null): LinePiece {
   return { kind: 'items', written: written.trim(), items, note };
 }
 

@@ -13,9 +13,9 @@ import { type CsvRecord, findDelimiter, plainCell, readCsv } from '../csv-record
 import { itemKey, parseItem, splitItems } from '../item.ts';
 import { parseGrade } from '../parse-grade.ts';
 import type { Grade, Item, Sequence, Step } from '../sequence.ts';
-import { byHeader, headerOf, type Row } from '../sequence-columns.ts';
+import { byHeader, headerOf, type NamedCells } from '../sequence-columns.ts';
 import { type AssumedHabit, assumedHabits, withHabits } from './assumed-habits.ts';
-import { LONGEST_LINE, type Piece, readLine } from './read-line.ts';
+import { type LinePiece, LONGEST_LINE, readLine } from './read-line.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** One line of the text: what she wrote, and what we read. */
@@ -24,7 +24,7 @@ export interface OrderLine {
   readonly line: number;
   readonly text: string;
   readonly stage: string;
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly LinePiece[];
   /** The step it went into; null while it teaches nothing (a heading, a question, a slip). */
   readonly step: number | null;
   readonly heading: boolean;
@@ -138,7 +138,7 @@ function placeOfPiece(line: string, written: string): number {
 
 const OUR_COLUMNS = ['step', 'stage', 'grade', 'title', 'items'] as const;
 
-interface LineRow extends Row {
+interface LineRow extends NamedCells {
   /** What a line that begins a stage says; it teaches nothing. */
   readonly heading?: string;
 }
@@ -183,8 +183,8 @@ function rowOf(record: CsvRecord, before: ReadonlySet<CardId>, vocabulary: Vocab
 const HEADING =
   /^(?:unit|stage|phase|term|part|level|grade|kindergarten|first grade|second grade)\b/i;
 
-function readExactly(cell: string): readonly Piece[] {
-  return splitItems(cell).map((written, place): Piece => {
+function readExactly(cell: string): readonly LinePiece[] {
+  return splitItems(cell).map((written, place): LinePiece => {
     const read = parseItem(written);
     if ('item' in read) return { kind: 'items', written, items: [read.item], note: null };
     const near = place < MOST_MENDED ? read.error.nearMisses : [];
@@ -195,7 +195,7 @@ function readExactly(cell: string): readonly Piece[] {
 /** For so many items of a line it is looked what may have been meant; nobody mends more at once. */
 const MOST_MENDED = 100;
 
-function itemsOf(pieces: readonly Piece[], firstSense: boolean): readonly Item[] {
+function itemsOf(pieces: readonly LinePiece[], firstSense: boolean): readonly Item[] {
   return union(
     pieces.flatMap((piece) => {
       if (piece.kind === 'items') return piece.items;
@@ -204,7 +204,7 @@ function itemsOf(pieces: readonly Piece[], firstSense: boolean): readonly Item[]
   );
 }
 
-function titleOf(record: CsvRecord, pieces: readonly Piece[]): string {
+function titleOf(record: CsvRecord, pieces: readonly LinePiece[]): string {
   const said = pieces.filter(({ kind }) => kind !== 'unknown').map(({ written }) => written);
   return said.length > 0 ? said.join(', ') : record.text.trim();
 }

@@ -6,11 +6,11 @@ import type { Item } from '../sequence.ts';
 export interface SoundQuestion {
   /** The whole question: “th as in thumb or feather?” */
   readonly asks: string;
-  readonly answers: readonly Answer[];
+  readonly answers: readonly SoundAnswer[];
 }
 
 /** One answer: its name, the items it stands for, and what to write so that nobody has to ask. */
-export interface Answer {
+export interface SoundAnswer {
   readonly says: string;
   readonly items: readonly Item[];
   readonly writes: string;
@@ -91,7 +91,7 @@ const secondA: SoundQuestion = {
 function eitherQuestion(grapheme: string, ids: readonly CardId[]): SoundQuestion {
   const single = ids.map(answerOf);
   const names = single.map(({ says }) => says);
-  const both: Answer = {
+  const both: SoundAnswer = {
     says: ids.length === 2 ? 'both, one card each' : 'all, one card each',
     items: single.flatMap(({ items }) => items),
     writes: single.map(({ writes }) => writes).join(', '),
@@ -117,7 +117,7 @@ function cardOrWordQuestion(grapheme: string, id: CardId): SoundQuestion {
   };
 }
 
-function answerOf(id: CardId): Answer {
+function answerOf(id: CardId): SoundAnswer {
   const grapheme = graphemeOf(id);
   const keyword = correspondenceById.get(id)?.keyword ?? id;
   return {

@@ -1,8 +1,8 @@
 /** People and animals, real and out of tales. */
 import { corners, disc, oval, slab, star, stroke } from './outlines.ts';
-import { black, blue, dark, lemon, type Row, red, skin, white, wood } from './paint.ts';
+import { black, blue, dark, lemon, type PaintedOutline, red, skin, white, wood } from './paint.ts';
 
-export const figures: Readonly<Record<string, readonly Row[]>> = {
+export const figures: Readonly<Record<string, readonly PaintedOutline[]>> = {
   pirate: [
     ['M3.500 32q0-9 12.500-9t12.500 9Z', '#f3f3f3'],
     [[24.6, 27.4, 30.2].map((y) => slab(5.4, y, 21.2, 1.4)).join(''), red],

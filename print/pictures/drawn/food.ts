@@ -1,8 +1,8 @@
 /** What is eaten and drunk. */
 import { corners, disc, slab, stroke } from './outlines.ts';
-import { carrot, green, lemon, pale, type Row, red } from './paint.ts';
+import { carrot, green, lemon, type PaintedOutline, pale, red } from './paint.ts';
 
-export const food: Readonly<Record<string, readonly Row[]>> = {
+export const food: Readonly<Record<string, readonly PaintedOutline[]>> = {
   barbecue: [
     [
       stroke(1.6, [11, 20], [7, 31]) +

@@ -9,8 +9,8 @@ import {
   green,
   ice,
   lemon,
+  type PaintedOutline,
   pale,
-  type Row,
   red,
   skin,
   steel,
@@ -18,7 +18,7 @@ import {
   wood,
 } from './paint.ts';
 
-export const happenings: Readonly<Record<string, readonly Row[]>> = {
+export const happenings: Readonly<Record<string, readonly PaintedOutline[]>> = {
   graduation: [
     [corners([7, 31], [9.5, 19], [22.5, 19], [25, 31]), '#3d2a6b'],
     [disc(16, 13, 6), skin],

@@ -7,8 +7,8 @@ import {
   green,
   ice,
   lemon,
+  type PaintedOutline,
   pale,
-  type Row,
   red,
   snow,
   white,
@@ -17,7 +17,7 @@ import {
 const crust = '#e8a95f';
 const baked = '#d3883e';
 
-export const kitchen: Readonly<Record<string, readonly Row[]>> = {
+export const kitchen: Readonly<Record<string, readonly PaintedOutline[]>> = {
   pie: [
     ['M3 19h26l-3 9q-.600 1.500-2.200 1.500H8.200Q6.600 29.500 6 28Z', '#00a6ed'],
     ['M3 19h26l-.700 2H3.700Z', blue],

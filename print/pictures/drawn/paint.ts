@@ -1,7 +1,7 @@
 import type { PicturePart } from '../../picture.ts';
 
 /** One painted outline of a drawing: an SVG path in a square of 32 units, and its color. */
-export type Row = readonly [path: PicturePart['path'], fill: PicturePart['fill']];
+export type PaintedOutline = readonly [path: PicturePart['path'], fill: PicturePart['fill']];
 
 export const wood = '#a56953';
 export const dark = '#6d4534';

@@ -8,8 +8,8 @@ import {
   ice,
   leaf,
   lemon,
+  type PaintedOutline,
   pale,
-  type Row,
   red,
   snow,
   steel,
@@ -17,7 +17,7 @@ import {
   wood,
 } from './paint.ts';
 
-export const places: Readonly<Record<string, readonly Row[]>> = {
+export const places: Readonly<Record<string, readonly PaintedOutline[]>> = {
   store: [
     [slab(2, 12, 28, 18.5), '#fff3d6'],
     [slab(2, 29, 28, 2), '#8a5542'],

@@ -1,7 +1,7 @@
 /** Plants and what they bear. */
-import { dark, type Row, wood } from './paint.ts';
+import { dark, type PaintedOutline, wood } from './paint.ts';
 
-export const plants: Readonly<Record<string, readonly Row[]>> = {
+export const plants: Readonly<Record<string, readonly PaintedOutline[]>> = {
   acorn: [
     ['M8 14h16c0 8-5 13-8 15c-3-2-8-7-8-15Z', '#d3883e'],
     ['M10 14h3c0 6 1 10 3 14c-4-3-6-8-6-14Z', '#e8a95f'],

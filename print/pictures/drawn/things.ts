@@ -7,8 +7,8 @@ import {
   dark,
   ice,
   lemon,
+  type PaintedOutline,
   pale,
-  type Row,
   red,
   snow,
   steel,
@@ -21,7 +21,7 @@ const spread = [0, 2, 4].map((third) => {
   return [16 + 10 * Math.sin(angle), 17 - 10 * Math.cos(angle)] as const;
 });
 
-export const things: Readonly<Record<string, readonly Row[]>> = {
+export const things: Readonly<Record<string, readonly PaintedOutline[]>> = {
   comb: [
     ['M1.500 9q0-3 3-3h23q3 0 3 3v4.500h-29Z', '#8d65c5'],
     ['M4 8.600q0-1.200 1.200-1.200h21.600q1.200 0 1.200 1.200Z', '#b79be0'],

@@ -5,43 +5,49 @@
  */
 
 /** A place on a line; `bend` is how round the line is there: 1 unless given, 0 for a corner. */
-export type Spot = readonly [x: number, y: number, bend?: number];
+export type LinePoint = readonly [x: number, y: number, bend?: number];
 
 /** A closed smooth outline through the spots. */
-export function soft(...spots: readonly Spot[]): string {
-  const around = (at: number) => spots[(at + spots.length) % spots.length] as Spot;
+export function soft(...spots: readonly LinePoint[]): string {
+  const around = (at: number) => spots[(at + spots.length) % spots.length] as LinePoint;
   const curves = spots.map((_, at) =>
     between(around(at - 1), around(at), around(at + 1), around(at + 2)),
   );
-  return `M${place(spots[0] as Spot)}${curves.join('')}Z`;
+  return `M${place(spots[0] as LinePoint)}${curves.join('')}Z`;
 }
 
 /** An open smooth line through the spots. */
-export function sway(...spots: readonly Spot[]): string {
-  const along = (at: number) => spots[Math.max(0, Math.min(spots.length - 1, at))] as Spot;
+export function sway(...spots: readonly LinePoint[]): string {
+  const along = (at: number) => spots[Math.max(0, Math.min(spots.length - 1, at))] as LinePoint;
   const curves = spots
     .slice(1)
     .map((_, at) => between(along(at - 1), along(at), along(at + 1), along(at + 2)));
-  return `M${place(spots[0] as Spot)}${curves.join('')}`;
+  return `M${place(spots[0] as LinePoint)}${curves.join('')}`;
 }
 
 /** Straight strokes from spot to spot. */
-export function straight(...spots: readonly Spot[]): string {
+export function straight(...spots: readonly LinePoint[]): string {
   return `M${spots.map(place).join('L')}`;
 }
 
 /** The spots of a left half, from the top down, and after them their mirror images: a shape even about `middle`. */
-export function even(left: readonly Spot[], middle = 50): readonly Spot[] {
-  const isOff = ([x]: Spot) => x !== middle;
-  const mirrored = left.filter(isOff).map(([x, y, bend = 1]): Spot => [2 * middle - x, y, bend]);
+export function even(left: readonly LinePoint[], middle = 50): readonly LinePoint[] {
+  const isOff = ([x]: LinePoint) => x !== middle;
+  const mirrored = left
+    .filter(isOff)
+    .map(([x, y, bend = 1]): LinePoint => [2 * middle - x, y, bend]);
   return [...left, ...mirrored.reverse()];
 }
 
 /** The spots turned clockwise by `degrees` about (`x`, `y`). */
-export function turned(degrees: number, [x, y]: Spot, spots: readonly Spot[]): readonly Spot[] {
+export function turned(
+  degrees: number,
+  [x, y]: LinePoint,
+  spots: readonly LinePoint[],
+): readonly LinePoint[] {
   const angle = (degrees * Math.PI) / 180;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  return spots.map(([px, py, bend = 1]): Spot => {
+  return spots.map(([px, py, bend = 1]): LinePoint => {
     const [dx, dy] = [px - x, py - y];
     return [x + dx * cos - dy * sin, y + dx * sin + dy * cos, bend];
   });
@@ -57,17 +63,21 @@ export function box(x: number, y: number, width: number, height: number, round: 
   );
 }
 
-function between(before: Spot, from: Spot, to: Spot, after: Spot): string {
+function between(before: LinePoint, from: LinePoint, to: LinePoint, after: LinePoint): string {
   const [leave, arrive] = [pull(before, from, to), pull(from, to, after)];
   return `C${pair(from[0] + leave[0], from[1] + leave[1])} ${pair(to[0] - arrive[0], to[1] - arrive[1])} ${place(to)}`;
 }
 
 /** How far a control point lies from its spot. */
-function pull([ax, ay]: Spot, [, , bend = 1]: Spot, [bx, by]: Spot): readonly [number, number] {
+function pull(
+  [ax, ay]: LinePoint,
+  [, , bend = 1]: LinePoint,
+  [bx, by]: LinePoint,
+): readonly [number, number] {
   return [((bx - ax) * bend) / 6, ((by - ay) * bend) / 6];
 }
 
-function place([x, y]: Spot): string {
+function place([x, y]: LinePoint): string {
   return pair(x, y);
 }
 

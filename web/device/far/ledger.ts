@@ -5,7 +5,7 @@ import type { KeptRecord } from '../../../core/sharing/record.ts';
 
 /** Where a device notes how far it is with one shared class. What fails rejects. */
 export interface Ledger {
-  read(): Promise<Noted>;
+  read(): Promise<LedgerNoted>;
   /**
    * Notes how far the class was followed, what was said of rights up to there, and when each device was
    * heard of last.
@@ -24,7 +24,7 @@ export interface Ledger {
 }
 
 /** What was noted. */
-export interface Noted {
+export interface LedgerNoted {
   readonly followed: Followed;
   /** Every record on the lane of rights, in order. */
   readonly rights: readonly KeptRecord[];

@@ -4,7 +4,7 @@ import { createPieces, piecesOf } from './live-pieces.ts';
 import type { SharedClass } from './shared-class.ts';
 
 /** What devices of a class say of the moment: that they are there, and what they show. Nothing of it is kept. */
-export interface Moment {
+export interface LiveTalk {
   /** Says something to whoever is there now. */
   say(value: unknown): Promise<void>;
   /** Says something live to all walls, or to the one of this id, sealed already. */
@@ -35,7 +35,14 @@ export interface MomentSpec {
 const HERE_EVERY = 10_000;
 
 /** Nobody is met yet. */
-export function createMoment({ classId, me, shared, send, onLive, onSealed }: MomentSpec): Moment {
+export function createMoment({
+  classId,
+  me,
+  shared,
+  send,
+  onLive,
+  onSealed,
+}: MomentSpec): LiveTalk {
   const pieces = createPieces();
   const met = new Set<string>();
   let count = 0;

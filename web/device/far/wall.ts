@@ -4,7 +4,7 @@ import type { ServerMessage } from '../../../core/sharing/message.ts';
 import type { ClassRecord } from '../../../core/sharing/record.ts';
 import { WALL_FOR } from '../../../core/sharing/rights.ts';
 import { wishOfWall } from '../../../core/warm-up/for-wall.ts';
-import type { Place } from '../../../core/warm-up/sent.ts';
+import type { SentPlace } from '../../../core/warm-up/sent.ts';
 import { isWindowSaid } from '../../../core/warm-up/window-said.ts';
 import { WARM_UP, WINDOWS } from './bridge.ts';
 import { type FarLine, openLine, type Socket } from './far-line.ts';
@@ -154,7 +154,7 @@ export async function openWall(spec: WallSpec): Promise<Wall> {
   }
 
   /** At the end it waits a little, then forgets; unless she goes back, or begins another. */
-  function endWith({ standing }: Place): void {
+  function endWith({ standing }: SentPlace): void {
     clearTimeout(end);
     end =
       standing.at < standing.order.length ? undefined : setTimeout(() => forget('over'), END_FOR);

@@ -3,7 +3,7 @@ import { isObject } from '../../../core/log/is-value.ts';
 import { TO_WALLS } from '../../../core/sharing/message.ts';
 import { isIn, type Rights, WALL_FOR } from '../../../core/sharing/rights.ts';
 import { placeForWall, planForWall, wishOfWall } from '../../../core/warm-up/for-wall.ts';
-import type { Place, Plan } from '../../../core/warm-up/sent.ts';
+import type { Plan, SentPlace } from '../../../core/warm-up/sent.ts';
 import { WARM_UP, WINDOWS } from './bridge.ts';
 import { createPieces, piecesOf } from './live-pieces.ts';
 import { giveWallKey, sealForWall, unsealForWall, type WallKey, wallKeyFrom } from './wall-key.ts';
@@ -37,7 +37,7 @@ export interface WallsSpec {
 /** A warm-up that a window of this device leads. */
 interface Led {
   readonly plan: Plan;
-  readonly place: Place | null;
+  readonly place: SentPlace | null;
 }
 
 /**
@@ -61,7 +61,7 @@ export function createWalls(spec: WallsSpec): Walls {
         // A plan is said when it is new, and when somebody asked who had missed it: the walls are told it again.
         planTold = '';
       } else if (name === WARM_UP && data.kind === 'place') {
-        const place = data.place as Place;
+        const place = data.place as SentPlace;
         if (led?.plan.key !== place.plan) return;
         led = { ...led, place };
         inTurn(() => tellPlace(data.granted));

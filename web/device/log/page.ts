@@ -35,7 +35,7 @@ export function encodePage(events: readonly LogEvent[]): string {
  */
 export function decodePage(classId: ClassId, text: string): LogEvent[] {
   if (!isAsWritten(text)) throw new Error('The page was damaged.');
-  const page: Page | readonly Row[] = JSON.parse(text);
+  const page: Page | readonly EventCells[] = JSON.parse(text);
   return isRows(page) ? page.map((row) => fromRow(classId, row)) : eventsOfPage(classId, page);
 }
 
@@ -156,12 +156,12 @@ function isPlain(value: unknown): value is Plain {
 }
 
 /** An event as the first pages had it. */
-type Row = readonly [id: string, at: number, by: string, kind: string, body: unknown];
+type EventCells = readonly [id: string, at: number, by: string, kind: string, body: unknown];
 
-function isRows(page: Page | readonly Row[]): page is readonly Row[] {
+function isRows(page: Page | readonly EventCells[]): page is readonly EventCells[] {
   return Array.isArray(page);
 }
 
-function fromRow(classId: ClassId, [id, at, by, kind, body]: Row): LogEvent {
+function fromRow(classId: ClassId, [id, at, by, kind, body]: EventCells): LogEvent {
   return { id: eventId(id), classId, at, by, kind, body };
 }

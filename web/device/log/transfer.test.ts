@@ -6,7 +6,7 @@ import type { LogEvent } from '../../../core/log/event.ts';
 import { makeLog } from '../../../core/log/log-file.ts';
 import { mergeEvents } from '../../../core/log/merge.ts';
 import { replay } from '../../../core/log/replay.ts';
-import type { Pace } from '../../../core/paced.ts';
+import type { PacedBy } from '../../../core/paced.ts';
 import { arbitraryEvents } from '../../../test/arbitrary-events.ts';
 import { classYear } from '../../../test/class-year.ts';
 import { createMemoryStore } from './memory-store.ts';
@@ -191,7 +191,7 @@ describe('bringing a file in', () => {
 describe('a file that is stopped on its way', () => {
   const year = classYear(classId('room'), 3000);
   /** Stops at the so-many-th pause. */
-  const stopsAt = (pauses: number): Pace => {
+  const stopsAt = (pauses: number): PacedBy => {
     let left = pauses;
     return async (work) => {
       for (;;) {

@@ -11,7 +11,7 @@ import {
 } from '../../../core/log/log-file.ts';
 import { readsBackPaced } from '../../../core/log/reads-back.ts';
 import { saySame } from '../../../core/log/say-same.ts';
-import { atOnce, type Pace, pacedEach } from '../../../core/paced.ts';
+import { atOnce, type PacedBy, pacedEach } from '../../../core/paced.ts';
 import { isLocked, type LockError, lockText, unlockText } from './lock.ts';
 import { datingsOf, type Stamping } from './stamping.ts';
 
@@ -53,7 +53,7 @@ export type ImportError =
 /** How a file is brought in: in its own time, and perhaps with a class that was deleted here. */
 export interface ImportSpec {
   /** Does the long parts; where it stops, nothing has come in. */
-  readonly pace?: Pace;
+  readonly pace?: PacedBy;
   /** Is told that from now on nothing can be stopped any more. */
   readonly onKeeping?: () => void;
   /** Whether a class that was deleted here comes back. */
@@ -67,7 +67,7 @@ export interface ImportSpec {
 export async function exportLog(
   events: readonly LogEvent[],
   passphrase: string | null,
-  pace: Pace = withoutPause,
+  pace: PacedBy = withoutPause,
 ): Promise<
   | { readonly text: string; readonly readsBack: boolean }
   | { readonly error: LockError | { readonly code: 'stopped'; readonly message: string } }
@@ -156,7 +156,7 @@ export async function importLog(
   };
 }
 
-const withoutPause: Pace = async (work) => atOnce(work);
+const withoutPause: PacedBy = async (work) => atOnce(work);
 
 const saveStopped = { code: 'stopped', message: 'Stopped. No file was made.' } as const;
 

@@ -20,14 +20,14 @@ export function parseChanges(text: string): readonly Changes[] {
 }
 
 /** A piece of an item: plain, set apart, or as one types it. */
-export interface Span {
+export interface TextSpan {
   readonly text: string;
   readonly as: 'plain' | 'example' | 'typed';
 }
 
 /** Cuts an item at what stands between underscores or backticks. */
-export function spansOf(item: string): readonly Span[] {
-  return item.split(/(`[^`]+`|(?<![\w])_[^_]+_(?![\w]))/).flatMap((text): readonly Span[] => {
+export function spansOf(item: string): readonly TextSpan[] {
+  return item.split(/(`[^`]+`|(?<![\w])_[^_]+_(?![\w]))/).flatMap((text): readonly TextSpan[] => {
     if (text === '') return [];
     if (text.startsWith('`')) return [{ text: text.slice(1, -1), as: 'typed' }];
     const isExample = /^_[^_]+_$/.test(text);

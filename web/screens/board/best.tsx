@@ -12,7 +12,7 @@ import {
 } from '../../state/boards.ts';
 import { dayCards } from '../../state/day-cards.ts';
 import { counted } from '../../wording/counted.ts';
-import { type Desk, lettersOf, type Offer, offered, takeOffer } from './desk.ts';
+import { type BoardDesk, lettersOf, type Offer, offered, takeOffer } from './desk.ts';
 import { type Best, findBest } from './find-best.ts';
 import { said, say } from './said.ts';
 
@@ -28,7 +28,7 @@ const refusal = signal('');
 let latest = 0;
 
 /** Asks for the best board with the pinned cards and lays it; an earlier question is called off. */
-export async function layBest(desk: Desk): Promise<void> {
+export async function layBest(desk: BoardDesk): Promise<void> {
   latest += 1;
   const own = latest;
   let laid: Board | null = null;
@@ -88,7 +88,7 @@ export function callOff(): void {
 }
 
 /** Whether this is the board that was found last. */
-export function isFound(desk: Desk): boolean {
+export function isFound(desk: BoardDesk): boolean {
   const board = { shape: desk.shape.id, piles: desk.piles };
   return known.value !== undefined && isSame(known.value.board, board);
 }
@@ -100,12 +100,12 @@ function liesHere(board: Board): boolean {
 }
 
 /** The pinned cards that can lie in this shape. */
-function pinnedHere({ piles, tray }: Desk): readonly CardId[] {
+function pinnedHere({ piles, tray }: BoardDesk): readonly CardId[] {
   return pinnedCards.peek().filter((id) => piles.flat().includes(id) || tray.flat().includes(id));
 }
 
 /** What was said last of the board, else what is proven of it, or why there is none. */
-export function Told({ desk }: { readonly desk: Desk }) {
+export function Told({ desk }: { readonly desk: BoardDesk }) {
   const offer = offered.value;
   const isBest = said.value === '' && searching.value === null && isFound(desk);
   return (

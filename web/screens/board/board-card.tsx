@@ -7,12 +7,12 @@ import { Card } from '../../controls/card.tsx';
 import { pinnedCards } from '../../state/boards.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { cardNote } from '../../wording/card-short.ts';
-import type { Desk } from './desk.ts';
+import type { BoardDesk } from './desk.ts';
 import { makeLying } from './moves.ts';
 import { tallyInWords } from './said.ts';
 
 interface BoardCardProps {
-  readonly desk: Desk;
+  readonly desk: BoardDesk;
   readonly id: CardId;
   /** The pile where it lies, or, in the tray, none. */
   readonly pile: number | null;

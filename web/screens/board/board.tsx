@@ -13,7 +13,7 @@ import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
 import { newestCards } from '../../state/newest-cards.ts';
 import { progress, taught } from '../../state/progress.ts';
 import { asked, linkTo, takeAsked } from '../../state/route.ts';
-import type { Desk } from './desk.ts';
+import type { BoardDesk } from './desk.ts';
 import { fittingCards } from './fitting-cards.ts';
 import { trayOf } from './moves.ts';
 import { usualRoom } from './room.ts';
@@ -71,7 +71,7 @@ function Laid({ ready, shape }: { readonly ready: Engine; readonly shape: Shape 
   const tray = useMemo(() => trayOf(piles, fitting), [piles, fitting]);
   const rows = useRows(judge, piles, tray);
   const room = roomFor(shape, piles);
-  const desk: Desk = { ready, taught: known, shape, judge, piles, tray, room, rows };
+  const desk: BoardDesk = { ready, taught: known, shape, judge, piles, tray, room, rows };
   return (
     <>
       <FirstTime of="clean board" />
@@ -81,7 +81,7 @@ function Laid({ ready, shape }: { readonly ready: Engine; readonly shape: Shape 
 }
 
 /** Room as she set it or as usual, and never less than lies there. */
-function roomFor(shape: Shape, piles: Desk['piles']): readonly number[] {
+function roomFor(shape: Shape, piles: BoardDesk['piles']): readonly number[] {
   const own = roomByShape.value[shape.id];
   return usualRoom(shape).map((usual, at) => Math.max(own?.[at] ?? usual, piles[at]?.length ?? 0));
 }

@@ -2,10 +2,10 @@ import type { ComponentChildren } from 'preact';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { useRoving } from '../../controls/use-roving.ts';
 import { BoardCard } from './board-card.tsx';
-import { type Desk, gainOf, isTwin } from './desk.ts';
+import { type BoardDesk, gainOf, isTwin } from './desk.ts';
 
 interface CardLineProps {
-  readonly desk: Desk;
+  readonly desk: BoardDesk;
   readonly ids: readonly CardId[];
   /** Whether they lie in a pile, or in the tray of those that could; the title's id is this and the pile's number. */
   readonly lies: 'pile' | 'tray';

@@ -4,11 +4,11 @@ import type { CardId } from '../../../core/language/card-id.ts';
 import { pinnedCards, setPinned } from '../../state/boards.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
-import { type Desk, lettersOf, out, put, whyNot } from './desk.ts';
+import { type BoardDesk, lettersOf, out, put, whyNot } from './desk.ts';
 import type { Lying } from './moves.ts';
 
 interface CardSheetProps {
-  readonly desk: Desk;
+  readonly desk: BoardDesk;
   readonly card: Lying;
   readonly gain: Tally | undefined;
   readonly onDone: () => void;

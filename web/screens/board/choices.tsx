@@ -25,13 +25,13 @@ import { newestCards } from '../../state/newest-cards.ts';
 import { progress } from '../../state/progress.ts';
 import { aimNames } from '../../wording/aim-names.ts';
 import { contrastKey, contrastName } from '../../wording/contrast-name.ts';
-import { type Desk, lettersOf } from './desk.ts';
+import { type BoardDesk, lettersOf } from './desk.ts';
 import { fittingCards } from './fitting-cards.ts';
 import { carryOver } from './moves.ts';
 import { usualRoom } from './room.ts';
 
 /** The kind of board: those for the newest cards first, then all others that can be laid. */
-export function ShapeChoice({ desk }: { readonly desk: Desk }) {
+export function ShapeChoice({ desk }: { readonly desk: BoardDesk }) {
   const { shape, taught, piles } = desk;
   const newest = newestCards(progress.value);
   const [fresh, others] = useMemo(() => {
@@ -106,7 +106,7 @@ function Choice({ shape }: { readonly shape: Shape }) {
 }
 
 /** Which look-alikes are to lie in one pile: those that fit one of this board. */
-function ContrastChoice({ desk: { shape, taught, piles, tray } }: { readonly desk: Desk }) {
+function ContrastChoice({ desk: { shape, taught, piles, tray } }: { readonly desk: BoardDesk }) {
   const chosen = boardContrast.value;
   const fits = (cards: readonly CardId[]): boolean =>
     piles.some((pile, at) => cards.every((id) => pile.includes(id) || tray[at]?.includes(id)));
@@ -144,7 +144,7 @@ const useNames: Readonly<Record<BoardUse, string>> = {
 };
 
 /** What the best board is to be fit for, and the cards it must have. */
-export function UseChoice({ desk }: { readonly desk: Desk }) {
+export function UseChoice({ desk }: { readonly desk: BoardDesk }) {
   const pinned = pinnedCards.value;
   return (
     <>

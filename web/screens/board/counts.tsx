@@ -4,10 +4,10 @@ import { hiddenCount } from '../../../core/boards/judge/hidden-count.ts';
 import { judgeWord } from '../../../core/boards/judge/judge.ts';
 import { cardsAt, outcomeAt, type WordTable } from '../../../core/boards/judge/word-table.ts';
 import { hiddenInWords } from '../../wording/hidden-words.ts';
-import type { Desk } from './desk.ts';
+import type { BoardDesk } from './desk.ts';
 
 /** What the board makes, counted; and whether its cards are fit for paper. */
-export function Counts({ desk }: { readonly desk: Desk }) {
+export function Counts({ desk }: { readonly desk: BoardDesk }) {
   const { table } = desk.rows;
   const tally = useMemo(() => table && tallyOf(table), [table]);
   const isEmpty = desk.piles.some((pile) => pile.length === 0);
@@ -40,7 +40,7 @@ function fitness({ untaught, stopped, rule, unfit }: Tally): string {
 }
 
 /** Harmless combinations that are not shown all the same, each under its reason. */
-export function LeftOut({ desk }: { readonly desk: Desk }) {
+export function LeftOut({ desk }: { readonly desk: BoardDesk }) {
   const { table } = desk.rows;
   const groups = useMemo(() => (table ? byReason(table, desk) : new Map()), [table]);
   if (!table || groups.size === 0) return null;
@@ -67,7 +67,7 @@ const general: Readonly<Record<string, string>> = {
 
 function byReason(
   table: WordTable,
-  { taught, ready, shape }: Desk,
+  { taught, ready, shape }: BoardDesk,
 ): ReadonlyMap<string, readonly string[]> {
   const context = { taught, lexicon: ready.lexicon, screen: ready.screen };
   const groups = new Map<string, string[]>();

@@ -11,7 +11,7 @@ import { runOf, wishes } from '../../state/plan.ts';
 import { reasonToRead } from '../../state/review.ts';
 import { cardShort } from '../../wording/card-short.ts';
 import { contrastName } from '../../wording/contrast-name.ts';
-import type { Desk } from './desk.ts';
+import type { BoardDesk } from './desk.ts';
 import { withContrast } from './for-today.ts';
 
 /** So many cards are told of: the new ones, then those that need it most. */
@@ -26,7 +26,7 @@ interface Shown {
 }
 
 /** What the day is about, and in how many flips of a run over this board it is shown. */
-export function DayShare({ desk }: { readonly desk: Desk }) {
+export function DayShare({ desk }: { readonly desk: BoardDesk }) {
   const { table } = desk.rows;
   const [shown, setShown] = useState<Shown>();
   const { newest, broken } = dayCards.value;
@@ -80,7 +80,7 @@ export function DayShare({ desk }: { readonly desk: Desk }) {
 /** How often look-alikes are turned one into the other, and what no run over this board exceeds. */
 function inTurns(
   cards: readonly CardId[],
-  piles: Desk['piles'],
+  piles: BoardDesk['piles'],
   shown: Shown | undefined,
 ): ComponentChildren {
   const lies = piles.some((pile) => cards.filter((id) => pile.includes(id)).length > 1);

@@ -16,7 +16,7 @@ import { say, tallyInWords } from './said.ts';
 import type { Rows } from './use-rows.ts';
 
 /** The table with everything on it: what the parts of the screen are drawn from. */
-export interface Desk {
+export interface BoardDesk {
   readonly ready: Engine;
   readonly taught: Taught;
   readonly shape: Shape;
@@ -29,7 +29,7 @@ export interface Desk {
 }
 
 /** What speaks against a card in a pile of this desk. */
-export function whyNot(desk: Desk, id: CardId, pile: number): WhyNot | null {
+export function whyNot(desk: BoardDesk, id: CardId, pile: number): WhyNot | null {
   const { piles, room, taught, judge } = desk;
   return whyNotHere(id, pile, {
     piles,
@@ -41,7 +41,7 @@ export function whyNot(desk: Desk, id: CardId, pile: number): WhyNot | null {
 }
 
 /** Puts a card into a pile and says what the board makes now, or why it cannot stand there. */
-export function put(desk: Desk, card: Lying, pile: number): boolean {
+export function put(desk: BoardDesk, card: Lying, pile: number): boolean {
   if (card.pile === pile) return false;
   const piles = pilesNow(desk);
   const against = whyNot({ ...desk, piles }, card.id, pile);
@@ -70,13 +70,13 @@ export interface Offer {
 export const offered = signal<Offer | null>(null);
 
 /** Offers the cheapest swap by which a card comes into a full pile. */
-function offer({ judge }: Desk, card: Lying, pile: number, piles: Desk['piles']): void {
+function offer({ judge }: BoardDesk, card: Lying, pile: number, piles: BoardDesk['piles']): void {
   const [swap] = swapsFor(judge, piles, pile, card.id, pinnedCards.peek());
   offered.value = swap ? { card, pile, swap, board: boardOnTable.peek() } : null;
 }
 
 /** Does what was offered, and says what the board makes now. */
-export function takeOffer(desk: Desk, { card, pile, swap }: Offer): void {
+export function takeOffer(desk: BoardDesk, { card, pile, swap }: Offer): void {
   offered.value = null;
   const piles = pilesNow(desk);
   const board = takeOut({ shape: desk.shape.id, piles }, pile, swap.out);
@@ -86,7 +86,7 @@ export function takeOffer(desk: Desk, { card, pile, swap }: Offer): void {
 }
 
 /** Takes a card out of its pile and says what the board makes now. */
-export function out(desk: Desk, id: CardId, pile: number): void {
+export function out(desk: BoardDesk, id: CardId, pile: number): void {
   const piles = pilesNow(desk);
   if (!piles[pile]?.includes(id)) return;
   const next = takeOut({ shape: desk.shape.id, piles }, pile, id);
@@ -95,20 +95,20 @@ export function out(desk: Desk, id: CardId, pile: number): void {
 }
 
 /** The piles at this moment: two quick keys may come before the desk is drawn again. */
-function pilesNow({ shape, piles }: Desk): Desk['piles'] {
+function pilesNow({ shape, piles }: BoardDesk): BoardDesk['piles'] {
   const board = boardOnTable.peek();
   return board?.shape === shape.id ? board.piles : piles;
 }
 
 /** What these piles make, in a sentence. */
-function totals({ judge }: Desk, piles: Desk['piles']): string {
+function totals({ judge }: BoardDesk, piles: BoardDesk['piles']): string {
   if (piles.some((pile) => pile.length === 0)) return 'One pile is empty, so there are no words.';
   return `Now ${tallyInWords(tallyOf(judge.table(piles)))}.`;
 }
 
 /** What a card adds by these gains; nothing is known while another pile is empty. */
 export function gainOf(
-  { piles }: Desk,
+  { piles }: BoardDesk,
   gains: Rows['lying'],
   pile: number,
   id: CardId,
@@ -118,7 +118,7 @@ export function gainOf(
 }
 
 /** Whether two cards with the same letters could lie in a pile, so that a keyword must tell them apart. */
-export function isTwin({ piles, tray }: Desk, pile: number, id: CardId): boolean {
+export function isTwin({ piles, tray }: BoardDesk, pile: number, id: CardId): boolean {
   const all = [...(piles[pile] ?? []), ...(tray[pile] ?? [])];
   return all.some((other) => other !== id && lettersOf(other) === lettersOf(id));
 }

@@ -3,13 +3,13 @@ import type { CardId } from '../../../core/language/card-id.ts';
 import { dragged } from '../../controls/drag.ts';
 import { setRoom } from '../../state/boards.ts';
 import { CardLine } from './card-line.tsx';
-import type { Desk } from './desk.ts';
+import type { BoardDesk } from './desk.ts';
 import { whyNot } from './desk.ts';
 import { parseLying } from './moves.ts';
 import { ROOMS } from './room.ts';
 
 interface PileProps {
-  readonly desk: Desk;
+  readonly desk: BoardDesk;
   readonly pile: number;
   readonly onOpen: (id: CardId, pile: number, anchor: HTMLElement) => void;
 }
@@ -56,7 +56,7 @@ export function Pile({ desk, pile, onOpen }: PileProps) {
 }
 
 /** How a pile looks while a card is dragged: it takes it, refuses it, or is under it. */
-function lightOf(desk: Desk, pile: number): string {
+function lightOf(desk: BoardDesk, pile: number): string {
   const now = dragged.value;
   const card = now && parseLying(now.what);
   if (!card || card.pile === pile) return '';

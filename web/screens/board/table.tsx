@@ -12,7 +12,7 @@ import { CardSheet } from './card-sheet.tsx';
 import { ShapeChoice, UseChoice } from './choices.tsx';
 import { Counts, LeftOut } from './counts.tsx';
 import { DayShare } from './day-share.tsx';
-import { type Desk, gainOf, lettersOf, out, put } from './desk.ts';
+import { type BoardDesk, gainOf, lettersOf, out, put } from './desk.ts';
 import { useForToday } from './for-today.ts';
 import { Keep, KeptBoards } from './kept.tsx';
 import { type Lying, parseLying, TRAY } from './moves.ts';
@@ -32,7 +32,7 @@ type Open =
   | { readonly what: 'keep' | 'boards'; readonly anchor: HTMLElement };
 
 /** The table: piles, what they make, what could lie there too, and every word. */
-export function Table({ desk }: { readonly desk: Desk }) {
+export function Table({ desk }: { readonly desk: BoardDesk }) {
   const { shape, piles, rows } = desk;
   const [open, setOpen] = useState<Open>();
   const close = () => setOpen(undefined);
@@ -182,7 +182,7 @@ export function Table({ desk }: { readonly desk: Desk }) {
   );
 }
 
-function waiting({ piles }: Desk): string {
+function waiting({ piles }: BoardDesk): string {
   if (piles.every((pile) => pile.length === 0)) {
     return 'Put a card into each pile, or let Sweepline lay the best board. Every word it makes stands here.';
   }
@@ -190,7 +190,7 @@ function waiting({ piles }: Desk): string {
   return isFull ? 'Listening to every combination …' : 'One pile is empty yet.';
 }
 
-function BestButton({ desk, isNext }: { readonly desk: Desk; readonly isNext: boolean }) {
+function BestButton({ desk, isNext }: { readonly desk: BoardDesk; readonly isNext: boolean }) {
   const share = searching.value;
   if (share !== null) {
     return (
@@ -213,7 +213,7 @@ function BestButton({ desk, isNext }: { readonly desk: Desk; readonly isNext: bo
   );
 }
 
-function TodayButton({ desk, isNext }: { readonly desk: Desk; readonly isNext: boolean }) {
+function TodayButton({ desk, isNext }: { readonly desk: BoardDesk; readonly isNext: boolean }) {
   return (
     <button
       type="button"

@@ -2,11 +2,11 @@ import { pileNames } from '../../../core/boards/shapes/pile-names.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { dragged } from '../../controls/drag.ts';
 import { CardLine } from './card-line.tsx';
-import type { Desk } from './desk.ts';
+import type { BoardDesk } from './desk.ts';
 import { parseLying, TRAY } from './moves.ts';
 
 interface TrayProps {
-  readonly desk: Desk;
+  readonly desk: BoardDesk;
   readonly onOpen: (id: CardId, pile: number, anchor: HTMLElement) => void;
 }
 

@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { pileInWords } from '../../../core/boards/shapes/pile-names.ts';
-import { type Desk, lettersOf, out, put } from './desk.ts';
+import { type BoardDesk, lettersOf, out, put } from './desk.ts';
 import { type Lying, parseLying } from './moves.ts';
 import { say } from './said.ts';
 
@@ -9,7 +9,7 @@ import { say } from './said.ts';
  * What keys do to a card of the board, once the arrows have come to it: Delete takes it out, a number puts
  * it into that pile. The focus stays at its place.
  */
-export function useKeys(root: RefObject<HTMLElement | null>, desk: Desk) {
+export function useKeys(root: RefObject<HTMLElement | null>, desk: BoardDesk) {
   const next = useRef<{ readonly group: string; readonly place: number } | null>(null);
 
   useLayoutEffect(() => {
@@ -40,7 +40,7 @@ export function useKeys(root: RefObject<HTMLElement | null>, desk: Desk) {
 }
 
 /** Does what a key asks for a card: moves it, or says why not; nothing when it asks for nothing. */
-function act(desk: Desk, key: string, card: Lying): 'moved' | 'told' | 'nothing' {
+function act(desk: BoardDesk, key: string, card: Lying): 'moved' | 'told' | 'nothing' {
   const letters = lettersOf(card.id);
   if (key === 'Delete' || key === 'Backspace') {
     if (card.pile !== null) {

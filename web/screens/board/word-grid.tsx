@@ -12,7 +12,7 @@ import {
 import type { StopReason } from '../../../core/boards/shapes/board.ts';
 import { Card } from '../../controls/card.tsx';
 import { meanings } from '../../state/meanings.ts';
-import { type Desk, lettersOf } from './desk.ts';
+import { type BoardDesk, lettersOf } from './desk.ts';
 
 /** So many tables are drawn at first. */
 const FIRST = 12;
@@ -28,7 +28,7 @@ const HIDDEN: Readonly<Record<Exclude<Outcome, 'familiar' | 'rare' | 'nonsense'>
 };
 
 /** All that the board says: beginnings × endings, a table for each choice of the other cards. */
-export function WordGrid({ desk, table }: { readonly desk: Desk; readonly table: WordTable }) {
+export function WordGrid({ desk, table }: { readonly desk: BoardDesk; readonly table: WordTable }) {
   const [limit, setLimit] = useState(FIRST);
   const [told, setTold] = useState<number>();
   const layout = useMemo(() => layOut(table.piles), [table]);
@@ -181,7 +181,7 @@ function Cell({ table, row, isStop }: CellProps) {
   );
 }
 
-function tellOf({ taught, ready, shape }: Desk, table: WordTable, row: number) {
+function tellOf({ taught, ready, shape }: BoardDesk, table: WordTable, row: number) {
   const context = { taught, lexicon: ready.lexicon, screen: ready.screen };
   if (!mayShow(table, row)) {
     const built = judgeWord(cardsAt(table, row), context, shape);

@@ -10,7 +10,7 @@ interface ListPreviewProps {
 }
 
 /** One line of the preview, as she has left it. */
-interface Row {
+interface ListedChild {
   readonly line: number;
   readonly name: string;
   readonly isWanted: boolean;
@@ -20,8 +20,8 @@ interface Row {
 
 /** The children of a list, each to be renamed or left out before they are added. Lines that could not be read can be mended here. */
 export function ListPreview({ lines, problems, onAdd, onCancel }: ListPreviewProps) {
-  const [rows, setRows] = useState<readonly Row[]>(() => rowsFrom(lines, problems));
-  const put = (at: number, some: Partial<Row>) =>
+  const [rows, setRows] = useState<readonly ListedChild[]>(() => rowsFrom(lines, problems));
+  const put = (at: number, some: Partial<ListedChild>) =>
     setRows(rows.map((row, place) => (place === at ? { ...row, ...some } : row)));
   const names = rows
     .filter(({ isWanted }) => isWanted)
@@ -77,7 +77,7 @@ export function ListPreview({ lines, problems, onAdd, onCancel }: ListPreviewPro
 function rowsFrom(
   lines: readonly RosterLine[],
   problems: readonly RosterProblem[],
-): readonly Row[] {
+): readonly ListedChild[] {
   const read = lines.map(({ line, name, there }) => ({
     line,
     name,

@@ -4,7 +4,7 @@ import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
 import { PieceCard } from '../../controls/piece-card.tsx';
 import { vibrate } from '../../device/vibrate.ts';
-import type { Wish } from '../../warm-up/keys.ts';
+import type { KeyWish } from '../../warm-up/keys.ts';
 import { lastMark } from '../../warm-up/marking.ts';
 import { isOver, moments } from '../../warm-up/running.ts';
 import { askedSaid } from '../../wording/asked-said.ts';
@@ -12,7 +12,7 @@ import { say } from './wording.ts';
 
 interface BarProps {
   readonly now: Running;
-  readonly onWish: (wish: Wish) => void;
+  readonly onWish: (wish: KeyWish) => void;
 }
 
 /** What comes next, small, on the button that leads there; the box beside the row says it where there is one. */
@@ -33,7 +33,7 @@ export function Bar({ now, onWish }: BarProps) {
   const { standing } = now;
   const moment = momentAt(standing, moments.value);
   const { turn, dictating } = standing;
-  const button = (wish: Wish, name: string, key: string, extra = '') => (
+  const button = (wish: KeyWish, name: string, key: string, extra = '') => (
     <button type="button" class={`button ${extra}`} onClick={() => onWish(wish)}>
       {name} <kbd class="key">{key}</kbd>
     </button>

@@ -14,7 +14,7 @@ import { children } from '../../state/open-class.ts';
 import { goTo, linkTo } from '../../state/route.ts';
 import { settings } from '../../state/settings.ts';
 import { callChild, setDictated } from '../../warm-up/acts.ts';
-import type { Wish } from '../../warm-up/keys.ts';
+import type { KeyWish } from '../../warm-up/keys.ts';
 import { isOver, moments, running } from '../../warm-up/running.ts';
 import { useWarmUp } from '../../warm-up/take-up.ts';
 import { doWish, useKeys } from '../../warm-up/use-keys.ts';
@@ -45,7 +45,7 @@ export function DeskPage() {
     return () => removeEventListener('mousedown', keepFocus);
   }, []);
   useEffect(keepAwake, []);
-  const onWish = (wish: Wish) => {
+  const onWish = (wish: KeyWish) => {
     if (doWish(wish)) return;
     if (wish === 'leave') goTo(now && isOver(now) && !now.rehearsed ? 'after' : 'today');
     else if (wish === 'keys') setKeysShown(true);

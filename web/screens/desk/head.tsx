@@ -7,7 +7,7 @@ import { readsAlong } from '../../state/my-right.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { sharing } from '../../state/sharing.ts';
 import { openStage } from '../../state/stage-window.ts';
-import type { Wish } from '../../warm-up/keys.ts';
+import type { KeyWish } from '../../warm-up/keys.ts';
 import { leadIsSilent, takeLead } from '../../warm-up/lead-here.ts';
 import { moments, recordNow } from '../../warm-up/running.ts';
 import { stageIsAfar, stageIsOpen } from '../../warm-up/windows.ts';
@@ -25,7 +25,7 @@ export function Head({
   onWish,
 }: {
   readonly now: Running;
-  readonly onWish: (wish: Wish) => void;
+  readonly onWish: (wish: KeyWish) => void;
 }) {
   const { standing, groupId } = now;
   const group = classState.value.groups.get(groupId);

@@ -3,13 +3,13 @@ import { isSightId } from '../../../core/language/card-id.ts';
 import type { Running } from '../../../core/warm-up/run-state.ts';
 import { momentAt } from '../../../core/warm-up/standing.ts';
 import { setSettings, settings } from '../../state/settings.ts';
-import type { Wish } from '../../warm-up/keys.ts';
+import type { KeyWish } from '../../warm-up/keys.ts';
 import { moments } from '../../warm-up/running.ts';
 import { say } from './wording.ts';
 
 interface ToolsProps {
   readonly now: Running;
-  readonly onWish: (wish: Wish) => void;
+  readonly onWish: (wish: KeyWish) => void;
 }
 
 /** What she needs less often, which on a phone lies below, so that the thumb has room; and the light of its screen. */
@@ -18,7 +18,7 @@ export function Tools({ now: { standing }, onWish }: ToolsProps) {
   const isRow = moment?.part === 'blending';
   const isWord = moment?.part === 'visual' && isSightId(moment.id);
   const isDim = settings.value.look === 'dark';
-  const button = (wish: Wish, name: string) => (
+  const button = (wish: KeyWish, name: string) => (
     <button type="button" class="button" onClick={() => onWish(wish)}>
       {name}
     </button>

@@ -1,5 +1,5 @@
 import { factsOf } from '../../state/screens.ts';
-import { meaningOf, WORDS, type Word } from '../../wording/help/glossary.ts';
+import { type GlossaryWord, meaningOf, WORDS } from '../../wording/help/glossary.ts';
 import type { Topic } from '../../wording/help/topic.ts';
 import { TOPICS } from '../../wording/help/topics.ts';
 
@@ -11,7 +11,7 @@ export function topicsWith(sought: string): readonly Topic[] {
 }
 
 /** The words of the glossary that have all of these, in themselves or in what they mean. */
-export function wordsWith(sought: string): readonly Word[] {
+export function wordsWith(sought: string): readonly GlossaryWord[] {
   return WORDS.filter((word) => hasAll(`${word} ${meaningOf(word).means}`, sought));
 }
 

@@ -1,8 +1,8 @@
-import { meaningOf, type Word } from '../../wording/help/glossary.ts';
+import { type GlossaryWord, meaningOf } from '../../wording/help/glossary.ts';
 import { say } from './wording.ts';
 
 /** Words with what each means. */
-export function WordList({ words }: { readonly words: readonly Word[] }) {
+export function WordList({ words }: { readonly words: readonly GlossaryWord[] }) {
   return (
     <dl class="help-words">
       {words.map((word) => (

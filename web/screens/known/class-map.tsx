@@ -10,7 +10,7 @@ import { LastThree } from '../../controls/last-three.tsx';
 import { Sign, SignKey } from '../../controls/sign.tsx';
 import { useRoving } from '../../controls/use-roving.ts';
 import { nameOf, task } from '../../state/class-now.ts';
-import { linkToView, type Opened } from '../../state/known-view.ts';
+import { linkToView, type OpenedSheet } from '../../state/known-view.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { counted } from '../../wording/counted.ts';
 import { MapSheet } from './map-sheet.tsx';
@@ -20,7 +20,7 @@ import { Stands } from './stands.tsx';
 import { ThresholdsForm } from './thresholds-form.tsx';
 
 /** What stands out, and below it children by sounds: a cell opens a sheet with its last readings beside the map. */
-export function ClassMap({ open }: { readonly open: Opened | null }) {
+export function ClassMap({ open }: { readonly open: OpenedSheet | null }) {
   const { cards } = shown.value;
   return (
     <section class="map" aria-labelledby="map-title">
@@ -65,7 +65,7 @@ function Key() {
   );
 }
 
-function MapTable({ open }: { readonly open: Opened | null }) {
+function MapTable({ open }: { readonly open: OpenedSheet | null }) {
   const { stages, cards, groups, children } = shown.value;
   // The sheet beside the map, while it is open, tells of the link that was walked to.
   const roving = useRoving<HTMLDivElement>({}, (link) => {
@@ -118,7 +118,7 @@ function Row({
   open,
 }: {
   readonly row: MapRow;
-  readonly open: Opened | null;
+  readonly open: OpenedSheet | null;
 }) {
   const name = nameOf(who);
   const { shaky } = countWords(cells);

@@ -7,7 +7,7 @@ import { SignShapes } from '../../controls/sign.tsx';
 import { members, task, taughtCards } from '../../state/class-now.ts';
 import { everyone } from '../../state/everyone.ts';
 import { knowledge, observations } from '../../state/knowledge.ts';
-import { linkToView, parseView, type View } from '../../state/known-view.ts';
+import { type KnownView, linkToView, parseView } from '../../state/known-view.ts';
 import { asked, linkTo } from '../../state/route.ts';
 import type { Screen } from '../../state/screens.ts';
 import { ChildView } from './child.tsx';
@@ -38,7 +38,7 @@ function Marking() {
   return said === null ? null : <p class="quiet">{said}</p>;
 }
 
-function Shown({ view }: { readonly view: View }) {
+function Shown({ view }: { readonly view: KnownView }) {
   if (everyone.value.length === 0) {
     return (
       <NothingYet to="class" act="Add your children">
@@ -118,7 +118,7 @@ const ways = [
 ] as const;
 
 /** The pages of what they know. */
-function Ways({ current }: { readonly current: View['of'] }) {
+function Ways({ current }: { readonly current: KnownView['of'] }) {
   return (
     <nav class="known-ways" aria-label="What they know">
       {ways.map(([view, name]) => (

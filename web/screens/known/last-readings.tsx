@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { type CardReading, cardReadings } from '../../../core/facts/card-reading.ts';
+import { type CardAsRead, cardReadings } from '../../../core/facts/card-reading.ts';
 import { heardSaid } from '../../../core/facts/heard-said.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { makeDay } from '../../../core/learners/day.ts';
@@ -18,7 +18,7 @@ export function LastOfCard({
   readings,
 }: {
   readonly card: CardId;
-  readonly readings: readonly CardReading[];
+  readonly readings: readonly CardAsRead[];
 }) {
   return (
     <Lines
@@ -85,12 +85,12 @@ function Lines({ all }: { readonly all: readonly Line[] }) {
   );
 }
 
-function Mark({ outcome }: { readonly outcome: CardReading['outcome'] }) {
+function Mark({ outcome }: { readonly outcome: CardAsRead['outcome'] }) {
   if (outcome !== 'unclear') return <LastThree last={[outcome]} />;
   return <span class="map-unclear">?</span>;
 }
 
-function saidOf(outcome: CardReading['outcome'], heard: string | null, card: CardId): string {
+function saidOf(outcome: CardAsRead['outcome'], heard: string | null, card: CardId): string {
   if (outcome === 'unclear') return 'went wrong, not said where';
   return outcome === 'right' || heard === null ? '' : heardSaid(heard, card, soundStyle.value);
 }

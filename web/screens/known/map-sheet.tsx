@@ -12,7 +12,7 @@ import { Sign } from '../../controls/sign.tsx';
 import { mapFor, members, nameOf, task, taughtCards } from '../../state/class-now.ts';
 import { everyone } from '../../state/everyone.ts';
 import { observations } from '../../state/knowledge.ts';
-import { linkToView, type Opened } from '../../state/known-view.ts';
+import { linkToView, type OpenedSheet } from '../../state/known-view.ts';
 import { cellsOf, sentenceOn } from '../../state/of-child.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { namesSaid } from '../../wording/said.ts';
@@ -21,7 +21,7 @@ import { LastOfCard, LastOfChild } from './last-readings.tsx';
 const CLOSED = linkToView({ of: 'map', open: null });
 
 /** Beside the map: one cell or one row in full, with its last readings. Escape closes it. */
-export function MapSheet({ open }: { readonly open: Opened }) {
+export function MapSheet({ open }: { readonly open: OpenedSheet }) {
   const { who, card } = open;
   useEffect(() => {
     const close = (event: KeyboardEvent) => {

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { AssumedHabit } from '../../../core/sequence/plain/assumed-habits.ts';
-import type { Piece } from '../../../core/sequence/plain/read-line.ts';
+import type { LinePiece } from '../../../core/sequence/plain/read-line.ts';
 import type { OrderDraft, OrderLine } from '../../../core/sequence/plain/read-order.ts';
 import { ItemsShown } from './item-shown.tsx';
 
@@ -95,7 +95,7 @@ function Read({
   piece,
   onAnswer,
 }: {
-  readonly piece: Piece;
+  readonly piece: LinePiece;
   readonly onAnswer: (instead: string) => void;
 }) {
   if (piece.kind === 'items') {

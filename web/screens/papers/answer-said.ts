@@ -9,11 +9,11 @@ import { accent, soundStyle } from '../../state/accent.ts';
 import { say } from './wording.ts';
 
 /** What an answer shows at a glance: right, heard but spelled otherwise, a sound not heard, or none of these. */
-export type Glance = 'right' | 'heard' | 'missed' | 'none';
+export type AnswerGlance = 'right' | 'heard' | 'missed' | 'none';
 
 /** An answer as a field of the grid shows it. */
 export interface Shown {
-  readonly glance: Glance;
+  readonly glance: AnswerGlance;
   /** What was written, or what is there instead. */
   readonly text: string;
   /** The first thing to be said of it; empty when it is right. */
@@ -62,7 +62,7 @@ export function cardSaid(card: CardVerdict): string {
 }
 
 /** How a card stands: its sound heard and spelled, heard only, or not heard. */
-export function glanceOf(card: CardVerdict): Glance {
+export function glanceOf(card: CardVerdict): AnswerGlance {
   if (!card.heard) return 'missed';
   return isSpelled(card) ? 'right' : 'heard';
 }

@@ -20,7 +20,7 @@ import { dayName } from '../../wording/day-name.ts';
 import { ChangePile } from './change-pile.tsx';
 import { CollectingSheet } from './collecting-sheet.tsx';
 import { Field } from './field.tsx';
-import { nextSpot, type Spot } from './next-spot.ts';
+import { type GridSpot, nextSpot } from './next-spot.ts';
 import { ReadBack } from './read-back.tsx';
 import { Shows } from './shows.tsx';
 import { say } from './wording.ts';
@@ -30,7 +30,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
   const { words, answers } = pile;
   const children = childrenOfPile(pile);
   const size = { rows: children.length, columns: words.length };
-  const [spot, setSpot] = useState<Spot>(() => firstUnread(pile, children));
+  const [spot, setSpot] = useState<GridSpot>(() => firstUnread(pile, children));
   const [typed, setTyped] = useState<string>();
   const grid = useRef<HTMLDivElement>(null);
   const child = children[spot.row];
@@ -45,7 +45,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
   }, [spot]);
 
   if (!child || !said) return <Nobody />;
-  const turnTo = (next: Spot) => {
+  const turnTo = (next: GridSpot) => {
     setTyped(undefined);
     setSpot(next);
   };
@@ -72,7 +72,7 @@ export function Marking({ pile }: { readonly pile: PapersRecord }) {
     turnTo({ row: Math.min(size.rows - 1, spot.row + 1), column: byPaper.value ? 0 : spot.column });
   };
   /** Inside written letters all keys but up and down are those of the field. */
-  const arrowFrom = (key: string, isEmpty: boolean): Spot | undefined => {
+  const arrowFrom = (key: string, isEmpty: boolean): GridSpot | undefined => {
     if (!isEmpty && !/^Arrow(Up|Down)$/.test(key)) return undefined;
     const grid = gridOf(size.rows, size.columns);
     const to = leadsTo(key, spot.row * size.columns + spot.column, grid);
@@ -283,7 +283,7 @@ function Nobody() {
 function firstUnread(
   { words, answers }: PapersRecord,
   children: readonly { readonly id: ChildId }[],
-): Spot {
+): GridSpot {
   const byRow = byPaper.peek();
   const [outer, inner] = byRow ? [children.length, words.length] : [words.length, children.length];
   for (let one = 0; one < outer; one++) {

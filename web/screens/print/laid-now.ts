@@ -15,7 +15,7 @@ import { meanings } from '../../state/meanings.ts';
 import { newestCards } from '../../state/newest-cards.ts';
 import { classState, group } from '../../state/open-class.ts';
 import { kit } from '../../state/paper/kit.ts';
-import type { Laid } from '../../state/paper/laid.ts';
+import type { LaidPaper } from '../../state/paper/laid.ts';
 import { layOut } from '../../state/paper/lay-out.ts';
 import { lookOf } from '../../state/paper/look.ts';
 import { type Choices, choices, EACH } from '../../state/paper/print-choices.ts';
@@ -39,7 +39,7 @@ import { newThisWeek } from './this-week.ts';
 export const laidNow = computed(() => laidOf(choices.value));
 
 /** What some choices would make now; null while what it needs is fetched. */
-export function laidOf(now: Choices): Laid | null {
+export function laidOf(now: Choices): LaidPaper | null {
   const [ready, tools] = [readyEngine(), kit.value];
   if (!ready || tools === null || tools === 'failed') return null;
   if (wantsSentences(now) && sentences.value === null) return null;

@@ -1,9 +1,9 @@
 import { memo } from 'preact/compat';
 import type { PageMark } from '../../../print/page.ts';
-import type { View } from './view.ts';
+import type { PaperView } from './view.ts';
 
 interface PagePreviewProps {
-  readonly view: View;
+  readonly view: PaperView;
   readonly name: string;
 }
 

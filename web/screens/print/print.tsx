@@ -6,7 +6,7 @@ import { dictation, ensureDictation } from '../../state/dictation-made.ts';
 import { engine, readyEngine, startEngine } from '../../state/engine-ready.ts';
 import { fetchKit, kit } from '../../state/paper/kit.ts';
 import { choices, choose, previewed } from '../../state/paper/print-choices.ts';
-import { isOfCards, type Thing } from '../../state/paper/print-things.ts';
+import { isOfCards, type PrintThing } from '../../state/paper/print-things.ts';
 import { ensureDrill, freshSeed } from '../../state/plan.ts';
 import { progress } from '../../state/progress.ts';
 import { asked, linkTo, takeAsked } from '../../state/route.ts';
@@ -16,7 +16,7 @@ import { laidNow, wantsSentences } from './laid-now.ts';
 import { PagePreview } from './page-preview.tsx';
 import { Save } from './save.tsx';
 import { Sets } from './sets.tsx';
-import { type View, viewOfPage, viewsOfDeck } from './view.ts';
+import { type PaperView, viewOfPage, viewsOfDeck } from './view.ts';
 
 /** Cards, strips, sheets and slides: what, how, and every page before it is printed. */
 export function PrintPage() {
@@ -87,7 +87,7 @@ function Preview() {
   );
 }
 
-function Nothing({ kind }: { readonly kind: Thing }) {
+function Nothing({ kind }: { readonly kind: PrintThing }) {
   return (
     <p class="no-cards">
       {isOfCards(kind) ? (
@@ -117,8 +117,8 @@ function Notes({ notes }: { readonly notes: readonly string[] }) {
 }
 
 interface PagesProps {
-  readonly views: readonly View[];
-  readonly kind: Thing;
+  readonly views: readonly PaperView[];
+  readonly kind: PrintThing;
   /** Every other page is the back of the one before. */
   readonly isBacked: boolean;
 }
@@ -150,7 +150,7 @@ function Pages({ views, kind, isBacked }: PagesProps) {
 }
 
 /** What a page is called: `at` counts from 0. */
-function pageName(kind: Thing, isBacked: boolean, at: number, of: number): string {
+function pageName(kind: PrintThing, isBacked: boolean, at: number, of: number): string {
   if (!isBacked) return `${kind === 'slides' ? 'Slide' : 'Page'} ${at + 1} of ${of}`;
   return `Sheet ${Math.floor(at / 2) + 1} of ${of / 2}, ${at % 2 === 0 ? 'front' : 'back'}`;
 }

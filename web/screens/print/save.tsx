@@ -3,13 +3,13 @@ import type { ReadFrom } from '../../../print/cards/read-from.ts';
 import { type Saving, savingSaid, useSaving } from '../../controls/use-saving.ts';
 import { fileOf } from '../../state/paper/file-of.ts';
 import { type Kit, kit } from '../../state/paper/kit.ts';
-import type { Laid } from '../../state/paper/laid.ts';
+import type { LaidPaper } from '../../state/paper/laid.ts';
 import { type Choices, choices } from '../../state/paper/print-choices.ts';
-import { isOfCards, isSheet, type Thing } from '../../state/paper/print-things.ts';
+import { isOfCards, isSheet, type PrintThing } from '../../state/paper/print-things.ts';
 import { counted } from '../../wording/counted.ts';
 
 /** The one next step: the file, and how to print it. */
-export function Save({ laid }: { readonly laid: Laid }) {
+export function Save({ laid }: { readonly laid: LaidPaper }) {
   const now = choices.value;
   const { typeface } = kit.value as Kit;
   const { state, save, forget } = useSaving(() => fileOf(laid, now, typeface));
@@ -29,7 +29,7 @@ export function Save({ laid }: { readonly laid: Laid }) {
   );
 }
 
-function amountOf({ pages, deck, count }: Laid, { kind, backs, check }: Choices): string {
+function amountOf({ pages, deck, count }: LaidPaper, { kind, backs, check }: Choices): string {
   if (deck !== null) return `${counted(count, 'word')} on ${counted(deck.slides.length, 'slide')}.`;
   const sheets = backs && isOfCards(kind) ? pages.length / 2 : pages.length;
   const thing = kind === 'check' && check === 'letter-sounds' ? 'letter' : things[kind];
@@ -49,7 +49,7 @@ function distance(meters: number): string {
 }
 
 /** What is counted, where it is not cards. */
-const things: Partial<Record<Thing, string>> = {
+const things: Partial<Record<PrintThing, string>> = {
   strips: 'strip',
   plan: 'flip',
   words: 'word',

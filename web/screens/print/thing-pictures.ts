@@ -3,15 +3,15 @@ import { useEffect } from 'preact/hooks';
 import { dictation } from '../../state/dictation-made.ts';
 import { readyEngine } from '../../state/engine-ready.ts';
 import { kit } from '../../state/paper/kit.ts';
-import type { Laid } from '../../state/paper/laid.ts';
+import type { LaidPaper } from '../../state/paper/laid.ts';
 import { choices } from '../../state/paper/print-choices.ts';
-import { THINGS, type Thing } from '../../state/paper/print-things.ts';
+import { type PrintThing, THINGS } from '../../state/paper/print-things.ts';
 import { fetchSentences, sentences } from '../../state/sentences-ready.ts';
 import { laidNow, laidOf } from './laid-now.ts';
-import { type View, viewOfPage, viewsOfDeck } from './view.ts';
+import { type PaperView, viewOfPage, viewsOfDeck } from './view.ts';
 
 /** The first page or slide of each thing, drawn by the choices of the moment. */
-export const thingPictures = signal<ReadonlyMap<Thing, View>>(new Map());
+export const thingPictures = signal<ReadonlyMap<PrintThing, PaperView>>(new Map());
 
 /**
  * Draws the pictures one after the other, in moments when nothing else is to be done; that of what is chosen
@@ -45,7 +45,7 @@ export function useThingPictures(): void {
 /** Milliseconds between two pictures, so that the page answers in between. */
 const PAUSE = 60;
 
-function keep(thing: Thing, { pages, deck }: Laid): void {
+function keep(thing: PrintThing, { pages, deck }: LaidPaper): void {
   const [page] = pages;
   // Of slides the first is a quiet sheet: the second shows a word.
   const slides = viewsOfDeck(deck);

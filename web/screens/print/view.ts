@@ -9,7 +9,7 @@ import {
 } from '../../../print/slide.ts';
 
 /** What the preview draws: a page or a slide. Lengths are mm. */
-export interface View {
+export interface PaperView {
   readonly width: number;
   readonly height: number;
   readonly marks: readonly PageMark[];
@@ -18,17 +18,17 @@ export interface View {
 }
 
 /** A page as it will be printed. */
-export function viewOfPage(page: Page): View {
+export function viewOfPage(page: Page): PaperView {
   return { ...pageSize(page), ...page };
 }
 
 /** All slides of a deck; none where there is no deck. */
-export function viewsOfDeck(deck: Deck | null): readonly View[] {
+export function viewsOfDeck(deck: Deck | null): readonly PaperView[] {
   return deck === null ? [] : deck.slides.map((slide) => viewOfSlide(slide, deck.format));
 }
 
 /** A slide as it will be shown, everything on it that a click brings. */
-function viewOfSlide({ things }: Slide, format: SlideFormat): View {
+function viewOfSlide({ things }: Slide, format: SlideFormat): PaperView {
   const size = slideSize[format];
   return {
     ...size,

@@ -5,7 +5,7 @@ import { readerAt } from '../../../core/warm-up/calling.ts';
 import { cardsOf, type Moment } from '../../../core/warm-up/moments.ts';
 import { classState } from '../../state/open-class.ts';
 import { settings } from '../../state/settings.ts';
-import type { Wish } from '../../warm-up/keys.ts';
+import type { KeyWish } from '../../warm-up/keys.ts';
 import { askedMark, lastMark, mark, marksAt, sayHeard, slipsFor } from '../../warm-up/marking.ts';
 import { running } from '../../warm-up/running.ts';
 import { glimpseOf } from '../../wording/glimpse.ts';
@@ -17,7 +17,7 @@ interface EdgeProps {
   readonly where: Exclude<Where, 'none'>;
   readonly moment: Moment;
   readonly next: Moment | undefined;
-  readonly onWish: (wish: Wish) => void;
+  readonly onWish: (wish: KeyWish) => void;
 }
 
 /**

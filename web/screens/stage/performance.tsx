@@ -21,7 +21,7 @@ import { goTo, linkTo } from '../../state/route.ts';
 import { setSettings, settings } from '../../state/settings.ts';
 import { wall } from '../../state/wall.ts';
 import { perform } from '../../warm-up/acts.ts';
-import type { Wish } from '../../warm-up/keys.ts';
+import type { KeyWish } from '../../warm-up/keys.ts';
 import { hiddenNow, isOver, moments } from '../../warm-up/running.ts';
 import { doWish, useKeys } from '../../warm-up/use-keys.ts';
 import { deskIsOpen } from '../../warm-up/windows.ts';
@@ -65,7 +65,7 @@ export function Performance({ now }: { readonly now: Running }) {
   useEffect(() => root.current?.focus(), []);
 
   const leave = () => leaveStage(led, isOver(now) && now.rehearsed === null);
-  const onWish = (wish: Wish) => {
+  const onWish = (wish: KeyWish) => {
     if (wall.peek() !== null && !WALL_WISHES.has(wish)) return;
     if (wish === 'dictate' || wish === 'another' || wish === 'who' || doWish(wish)) return;
     if (wish === 'leave') leave();
@@ -208,7 +208,7 @@ export function Performance({ now }: { readonly now: Running }) {
 }
 
 /** What the keys of a wall do. */
-const WALL_WISHES: ReadonlySet<Wish> = new Set<Wish>([
+const WALL_WISHES: ReadonlySet<KeyWish> = new Set<KeyWish>([
   ...(['next', 'back', 'sweep', 'pause'] as const),
   ...(['leave', 'full-screen', 'show', 'keys'] as const),
 ]);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type Ground, zoneOf } from './pointing.ts';
+import { type PointingGround, zoneOf } from './pointing.ts';
 
-const ground: Ground = { low: 700, width: 1200, hand: 'right', sweepable: true };
+const ground: PointingGround = { low: 700, width: 1200, hand: 'right', sweepable: true };
 
 describe('a tap on the stage', () => {
   it('under the row sweeps, when there is a row', () => {

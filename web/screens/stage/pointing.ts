@@ -1,7 +1,7 @@
 import type { Act } from '../../../core/warm-up/standing.ts';
 
 /** Where the row ends, how wide the screen is, which hand points, whether there is a row to sweep. */
-export interface Ground {
+export interface PointingGround {
   readonly low: number;
   readonly width: number;
   readonly hand: 'left' | 'right';
@@ -14,7 +14,7 @@ const backShare = 0.25;
 /** What a tap at a point asks for: under the row the sweep, at the far side back, else next. */
 export function zoneOf(
   { clientX, clientY }: { readonly clientX: number; readonly clientY: number },
-  { low, width, hand, sweepable }: Ground,
+  { low, width, hand, sweepable }: PointingGround,
 ): Act {
   if (sweepable && clientY > low) return 'sweep';
   const fromFarSide = hand === 'right' ? clientX : width - clientX;

@@ -4,7 +4,7 @@ import { say } from './wording.ts';
 const largest = 5_000_000;
 
 /** The text of a plain text file, or what to do instead. */
-export type Opened =
+export type OpenedText =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'refused'; readonly code: 'too-large' | 'no-text'; readonly message: string };
 
@@ -12,7 +12,7 @@ export type Opened =
  * Reads a file as text: UTF-8, or else the usual encoding of older Windows
  * files. A file that holds no plain text (a Word document, a PDF) is refused.
  */
-export function readTextBytes(bytes: Uint8Array): Opened {
+export function readTextBytes(bytes: Uint8Array): OpenedText {
   if (bytes.length > largest) {
     return {
       kind: 'refused',

@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import { ANY_WORD, ORDERS, PLACES_ASKED, setWish, type Wish, wish } from '../../state/wish.ts';
+import { ANY_WORD, ORDERS, PLACES_ASKED, setWish, type WordWish, wish } from '../../state/wish.ts';
 import { SHAPE_NAMES } from '../../wording/word-shapes.ts';
 import { CardChoice } from './card-choice.tsx';
 import { say } from './wording.ts';
 
-const placeNames: Readonly<Record<Wish['place'], string>> = {
+const placeNames: Readonly<Record<WordWish['place'], string>> = {
   anywhere: say.filters.anywhere,
   beginning: say.filters.atTheBeginning,
   middle: say.filters.inTheMiddle,
@@ -126,7 +126,7 @@ export function Filters() {
   );
 }
 
-function orderOf(text: string): Wish['order'] {
+function orderOf(text: string): WordWish['order'] {
   return ORDERS.find((order) => order === text) ?? 'common';
 }
 
@@ -154,11 +154,11 @@ function isWide(): boolean {
   return matchMedia('(min-width: 861px)').matches;
 }
 
-function placeOf(text: string): Wish['place'] {
+function placeOf(text: string): WordWish['place'] {
   return PLACES_ASKED.find((place) => place === text) ?? 'anywhere';
 }
 
-function isNarrowed({ shape, syllables, card, left, right, order, letters }: Wish): boolean {
+function isNarrowed({ shape, syllables, card, left, right, order, letters }: WordWish): boolean {
   return (
     shape !== '' ||
     syllables !== 0 ||

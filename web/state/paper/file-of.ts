@@ -1,12 +1,12 @@
 import type { Typeface } from '../../../print/typeface.ts';
-import type { Laid } from './laid.ts';
+import type { LaidPaper } from './laid.ts';
 import type { MadeFile } from './made-file.ts';
 import type { Choices } from './print-choices.ts';
 import { isOfCards, isSheet, thingNames } from './print-things.ts';
 
 /** What was laid out as a file; what writes it is fetched then. */
 export async function fileOf(
-  { pages, deck }: Laid,
+  { pages, deck }: LaidPaper,
   { kind, paper, backs, turn, program }: Choices,
   typeface: Typeface,
 ): Promise<MadeFile> {

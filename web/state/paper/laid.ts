@@ -3,7 +3,7 @@ import type { Page } from '../../../print/page.ts';
 import type { Deck } from '../../../print/slide.ts';
 
 /** What will be printed or shown, before there is a file of it. */
-export interface Laid {
+export interface LaidPaper {
   readonly pages: readonly Page[];
   /** Of slides there are no pages, and of pages no slides. */
   readonly deck: Deck | null;
@@ -20,11 +20,11 @@ export function laidPages(
   pages: readonly Page[],
   count: number,
   notes: readonly string[] = [],
-): Laid {
+): LaidPaper {
   return { pages, deck: null, count, notes };
 }
 
 /** Nothing to print, and why. */
-export function nothingLaid(...notes: readonly string[]): Laid {
+export function nothingLaid(...notes: readonly string[]): LaidPaper {
   return laidPages([], 0, notes);
 }

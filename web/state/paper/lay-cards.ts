@@ -29,7 +29,7 @@ import { stripPages } from '../../../print/cards/strip-pages.ts';
 import { withoutTwins } from '../../../print/cards/twins.ts';
 import { said } from '../../../print/sheets/said.ts';
 import type { Typeface } from '../../../print/typeface.ts';
-import { type Laid, laidPages, nothingLaid } from './laid.ts';
+import { type LaidPaper, laidPages, nothingLaid } from './laid.ts';
 import type { Look } from './look.ts';
 import type { Choices } from './print-choices.ts';
 import type { CardThing } from './print-things.ts';
@@ -39,7 +39,12 @@ import type { Stock } from './stock.ts';
 type CardStock = Pick<Stock, 'progress' | 'taught' | 'newest' | 'today' | 'table' | 'sources'>;
 
 /** Cards or binder strips, as she chose them. */
-export function layCards(kind: CardThing, choices: Choices, stock: CardStock, look: Look): Laid {
+export function layCards(
+  kind: CardThing,
+  choices: Choices,
+  stock: CardStock,
+  look: Look,
+): LaidPaper {
   const { paper, rings } = choices;
   const backs = choices.backs ? choices.turn : null;
   if (kind === 'strips') {

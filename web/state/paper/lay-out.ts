@@ -1,4 +1,4 @@
-import type { Laid } from './laid.ts';
+import type { LaidPaper } from './laid.ts';
 import { layCards } from './lay-cards.ts';
 import { laySheet } from './lay-sheets.ts';
 import { laySlides } from './lay-slides.ts';
@@ -11,7 +11,7 @@ import type { Stock } from './stock.ts';
  * Lays out what she chose. Every paper of the app goes this way: what was chosen (`Choices`), what there is
  * to print from (`Stock`), pages or slides (`Laid`), and the file (`fileOf`).
  */
-export function layOut(choices: Choices, stock: Stock, look: Look): Laid {
+export function layOut(choices: Choices, stock: Stock, look: Look): LaidPaper {
   const { kind } = choices;
   if (kind === 'slides') return laySlides(choices, stock, look);
   return isSheet(kind)

@@ -8,7 +8,7 @@ import { homeSheet } from '../../../print/sheets/home-sheet.ts';
 import { planSheet } from '../../../print/sheets/plan-sheet.ts';
 import type { SheetLook } from '../../../print/sheets/sheet-look.ts';
 import { wordsSheet } from '../../../print/sheets/words-sheet.ts';
-import { type Laid, laidPages, nothingLaid } from './laid.ts';
+import { type LaidPaper, laidPages, nothingLaid } from './laid.ts';
 import type { Choices } from './print-choices.ts';
 import type { SheetKind } from './print-things.ts';
 import type { Stock } from './stock.ts';
@@ -32,7 +32,7 @@ export function laySheet<Kind extends SheetKind>(
   choices: Choices,
   stock: SheetStock<Kind>,
   look: SheetLook,
-): Laid {
+): LaidPaper {
   const lay: Layer<Kind> = layers[kind];
   return lay(choices, stock, look);
 }
@@ -41,7 +41,7 @@ type Layer<Kind extends SheetKind> = (
   choices: Choices,
   stock: SheetStock<Kind>,
   look: SheetLook,
-) => Laid;
+) => LaidPaper;
 
 const layers: { readonly [Kind in SheetKind]: Layer<Kind> } = {
   board,
@@ -52,7 +52,11 @@ const layers: { readonly [Kind in SheetKind]: Layer<Kind> } = {
   check,
 };
 
-function plan(_: Choices, { drill, taught, whom, day }: SheetStock<'plan'>, look: SheetLook): Laid {
+function plan(
+  _: Choices,
+  { drill, taught, whom, day }: SheetStock<'plan'>,
+  look: SheetLook,
+): LaidPaper {
   if (!drill || drill.visual.length + drill.auditory.length + drill.run.length === 0) {
     return nothingLaid();
   }
@@ -65,7 +69,7 @@ function board(
   { source }: Choices,
   { today, table, taught, sources }: SheetStock<'board'>,
   look: SheetLook,
-): Laid {
+): LaidPaper {
   const lying = source === 'table' ? table : today;
   const shape = shapeById.get(lying?.shape ?? '');
   if (!lying || !shape) return nothingLaid('There is no board here yet.');
@@ -77,13 +81,13 @@ function board(
   return laidPages(pages, lying.piles.flat().length);
 }
 
-function words(choices: Choices, { toRead }: SheetStock<'words'>, look: SheetLook): Laid {
+function words(choices: Choices, { toRead }: SheetStock<'words'>, look: SheetLook): LaidPaper {
   const { title, words } = toRead(choices);
   if (words.length === 0) return nothingLaid();
   return laidPages(wordsSheet({ title, below: '', words }, look), words.length);
 }
 
-function dictation(_: Choices, stock: SheetStock<'dictation'>, look: SheetLook): Laid {
+function dictation(_: Choices, stock: SheetStock<'dictation'>, look: SheetLook): LaidPaper {
   const made = stock.dictation();
   const count = made ? made.words.length + made.sentences.length : 0;
   if (!made || count === 0) return nothingLaid();
@@ -97,7 +101,7 @@ function home(
   { language }: Choices,
   { practiced, each, seed, reader, sources }: SheetStock<'home'>,
   look: SheetLook,
-): Laid {
+): LaidPaper {
   const all = each();
   if (all.length === 0) {
     const one = homeOf(practiced(), '', { seed, sources, language }, look);
@@ -121,7 +125,7 @@ function homeOf(
   reader: string,
   { seed, sources, language }: Pick<Stock, 'seed' | 'sources'> & Pick<Choices, 'language'>,
   look: SheetLook,
-): Laid | null {
+): LaidPaper | null {
   const { words, sentences } = homePractice(known, { ...HOME, seed }, sources);
   if (words.length === 0) return null;
   const texts = (all: typeof words) => all.map(({ text }) => text);
@@ -139,7 +143,7 @@ function notSure(name: string): string {
   return `What was noted of ${name} does not make words yet that can be read alone. A short check of letter sounds tells more; until then, print what the group practices.`;
 }
 
-function check(_: Choices, stock: SheetStock<'check'>, look: SheetLook): Laid {
+function check(_: Choices, stock: SheetStock<'check'>, look: SheetLook): LaidPaper {
   const { form, shortfall, name } = stock.form();
   const notes = noted(shortfall?.message ?? null);
   if (form.items.length === 0) return nothingLaid(...notes);

@@ -1,6 +1,6 @@
 import { readLetters } from '../../../print/glyphs.ts';
 import { runSlides } from '../../../print/slides.ts';
-import type { Laid } from './laid.ts';
+import type { LaidPaper } from './laid.ts';
 import type { Look } from './look.ts';
 import type { Choices } from './print-choices.ts';
 import type { Stock } from './stock.ts';
@@ -10,7 +10,7 @@ export function laySlides(
   { blending, clicks, format }: Pick<Choices, 'blending' | 'clicks' | 'format'>,
   { drill, meaningOf }: Pick<Stock, 'drill' | 'meaningOf'>,
   { typeface, style }: Look,
-): Laid {
+): LaidPaper {
   const run = drill?.run ?? [];
   const piles = drill?.board.piles.length ?? 0;
   const spec = { run, piles, blending, clicks, format, style, meaningOf };

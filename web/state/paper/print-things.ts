@@ -10,10 +10,10 @@ export type CardThing = (typeof CARD_KINDS)[number] | 'strips';
 
 /** All that can be printed or shown: cards, binder strips, sheets, slides. */
 export const THINGS = [...CARD_KINDS, 'strips', ...SHEETS, 'slides'] as const;
-export type Thing = (typeof THINGS)[number];
+export type PrintThing = (typeof THINGS)[number];
 
 /** What it is called in the list. */
-export const thingNames: Readonly<Record<Thing, string>> = {
+export const thingNames: Readonly<Record<PrintThing, string>> = {
   index: 'Index cards, 3 × 5 in',
   half: 'Half sheets, for a group',
   desk: 'Small, for a desk',
@@ -30,7 +30,7 @@ export const thingNames: Readonly<Record<Thing, string>> = {
 /** The list as she looks through it: by where a thing is used. */
 export const THING_GROUPS: readonly {
   readonly title: string;
-  readonly things: readonly Thing[];
+  readonly things: readonly PrintThing[];
 }[] = [
   { title: 'Cards', things: CARD_KINDS },
   { title: 'For the board', things: ['strips', 'board', 'slides'] },
@@ -39,11 +39,11 @@ export const THING_GROUPS: readonly {
 ];
 
 /** Whether it is a sheet. */
-export function isSheet(thing: Thing): thing is SheetKind {
-  return (SHEETS as readonly Thing[]).includes(thing);
+export function isSheet(thing: PrintThing): thing is SheetKind {
+  return (SHEETS as readonly PrintThing[]).includes(thing);
 }
 
 /** Whether it is made of cards, which may have backs. */
-export function isOfCards(thing: Thing): thing is CardThing {
+export function isOfCards(thing: PrintThing): thing is CardThing {
   return !isSheet(thing) && thing !== 'slides';
 }

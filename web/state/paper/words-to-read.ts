@@ -4,7 +4,7 @@ import { asWritten } from '../../../core/language/as-written.ts';
 import type { Taught } from '../../../core/language/taught.ts';
 import { find } from '../find.ts';
 import { isFitEntry } from '../fit-entries.ts';
-import type { Wish } from '../wish.ts';
+import type { WordWish } from '../wish.ts';
 import type { Choices } from './print-choices.ts';
 import type { WordsToRead } from './stock.ts';
 
@@ -14,7 +14,7 @@ interface WordStock {
   readonly practiced: () => Practiced;
   readonly seed: number;
   /** What she looked for among the words last, and what the list is called. */
-  readonly wish: Wish;
+  readonly wish: WordWish;
   readonly listTitle: string;
   readonly sources: DictationSources;
 }

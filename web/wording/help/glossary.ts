@@ -126,12 +126,12 @@ export const GLOSSARY = {
 } as const satisfies Readonly<Record<string, Entry>>;
 
 /** A word that the glossary explains. */
-export type Word = keyof typeof GLOSSARY;
+export type GlossaryWord = keyof typeof GLOSSARY;
 
 /** What a word means, and whether it is ours. */
-export function meaningOf(word: Word): Entry {
+export function meaningOf(word: GlossaryWord): Entry {
   return GLOSSARY[word];
 }
 
 /** All of them, in order. */
-export const WORDS = Object.keys(GLOSSARY) as readonly Word[];
+export const WORDS = Object.keys(GLOSSARY) as readonly GlossaryWord[];

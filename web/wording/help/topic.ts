@@ -1,5 +1,5 @@
 import type { Screen } from '../../state/screens.ts';
-import type { Word } from './glossary.ts';
+import type { GlossaryWord } from './glossary.ts';
 
 /**
  * The help on one screen. In its sentences the name of something on that screen stands between stars,
@@ -12,7 +12,7 @@ export interface Topic {
   /** What one can do there, each a few sentences. */
   readonly ways: readonly string[];
   /** The words that one meets there, each explained in the glossary. */
-  readonly words: readonly Word[];
+  readonly words: readonly GlossaryWord[];
 }
 
 /** A sentence of the help in its pieces: names, and what stands between them. */

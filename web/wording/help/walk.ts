@@ -1,5 +1,5 @@
 /** One choice of the first hour: what is pressed, moved or typed, and on which screen. */
-export interface Choice {
+export interface WalkChoice {
   readonly on: string;
   readonly does: string;
 }
@@ -7,7 +7,7 @@ export interface Choice {
 /** Part of the way, and the choices that it takes; nothing else has to be decided. */
 interface Leg {
   readonly goal: string;
-  readonly choices: readonly Choice[];
+  readonly choices: readonly WalkChoice[];
 }
 
 /**
