@@ -52,6 +52,31 @@ describe('a class on several devices', () => {
     await laptop.page.getByRole('button', { name: 'Tamsin' }).waitFor();
   });
 
+  it('is brought up to date while another class is open', async () => {
+    site = await serveShared();
+    const laptop = await site.device({ upTo: 12 });
+    await share(site, laptop, child);
+    const phone = await site.device();
+    const { page } = phone;
+    await comeIn(phone, await makeCode(laptop, 'Everything'));
+    await page.goto(`${site.url}#/class`);
+    await page.getByRole('button', { name: child }).waitFor();
+    await site.stopServer();
+    await page.getByLabel('Add children').fill('Tamsin');
+    await page.keyboard.press('Enter');
+    await whereabouts(page, 'On this device').waitFor();
+    await page.getByLabel('Add another class').fill('Room 5');
+    await page.keyboard.press('Enter');
+    await page.getByText('open now').waitFor();
+    await site.startServer();
+    await page.clock.install();
+    await page.reload();
+    await page.getByRole('heading', { name: 'Classes on this device' }).waitFor();
+    await page.clock.fastForward(15_000);
+    await laptop.page.goto(`${site.url}#/class`);
+    await laptop.page.getByRole('button', { name: 'Tamsin' }).waitFor();
+  });
+
   it('is closed to a device that was removed, which clears itself', async () => {
     site = await serveShared();
     const laptop = await site.device({ upTo: 12 });

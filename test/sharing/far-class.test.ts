@@ -115,6 +115,31 @@ describe.each([
     phone.close();
   });
 
+  it('are brought up to date where the class is not open, and nobody takes the visit for a presence', async () => {
+    const classId = newClass();
+    const desk = await FarDevice.begin(port, classId, pass);
+    const phone = await desk.letIn('teacher');
+    const at = served.port;
+    await served.stop();
+    await phone.record([named(classId, 'offline', phone.own.by)]);
+    phone.close();
+    expect(await phone.visit()).toBe(false);
+    await start(at);
+    await desk.record([named(classId, 'meanwhile', desk.own.by)]);
+    await desk.far.settled();
+    const met: unknown[] = [];
+    desk.hears = { onLive: (from) => met.push(from) };
+    expect(await phone.visit()).toBe(true);
+    await desk.until(2);
+    expect(await sorted(phone)).toEqual(await sorted(desk));
+    expect((await phone.ledger.read()).unsent).toEqual([]);
+    expect(met).toEqual([]);
+    await phone.open();
+    await expect.poll(() => met).toContain(phone.own.id);
+    desk.close();
+    phone.close();
+  });
+
   it('stamp nothing of anybody else again when one clock is wrong by a year', async () => {
     const classId = newClass();
     const desk = await FarDevice.begin(port, classId, pass);

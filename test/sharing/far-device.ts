@@ -14,6 +14,7 @@ import { type OwnDevice, ownDevice } from '../../web/device/far/own-device.ts';
 import { packClass } from '../../web/device/far/pack-class.ts';
 import { openPollingSocket } from '../../web/device/far/polling-socket.ts';
 import { createSharedClass, type SharedClass } from '../../web/device/far/shared-class.ts';
+import { visitClass } from '../../web/device/far/visit-class.ts';
 import { createMemoryStore } from '../../web/device/log/memory-store.ts';
 import { RawDevice } from './raw-device.ts';
 
@@ -143,25 +144,17 @@ export class FarDevice {
 
   /** Opens the class again, as after a new start of the app. */
   async open(): Promise<void> {
-    const { own } = this;
     this.#far = await openFarClass({
-      classId: this.classId,
-      own,
-      ledger: this.ledger,
-      store: this.store,
-      createShared: () => {
-        this.#shared = this.#nothingRead();
-        return this.#shared;
-      },
-      connect: () => this.connect(),
-      onErased: () => {
-        this.toldErased += 1;
-      },
+      ...this.#spec(),
       onLive: (from, value) => this.hears.onLive?.(from, value),
       onSealed: (from, body) => this.hears.onSealed?.(from, body),
-      stamping: { device: own.by, now: () => Date.now() + this.wrongBy, newId },
-      wait: (ms) => new Promise((resolve) => setTimeout(resolve, Math.min(ms, 100))),
     });
+  }
+
+  /** Looks in on the class while it is closed here, until `whenOpened`; tells whether the server was in reach. */
+  visit(whenOpened: Promise<unknown> = new Promise(() => {})): Promise<boolean> {
+    const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, Math.min(ms, 300)));
+    return visitClass({ ...this.#spec(), whenOpened, pause });
   }
 
   /** Puts what lies in small records into large ones; how many the server let go. */
@@ -198,6 +191,26 @@ export class FarDevice {
   close(): void {
     this.#far?.close();
     this.#far = null;
+  }
+
+  #spec() {
+    const { own, classId, ledger, store } = this;
+    return {
+      classId,
+      own,
+      ledger,
+      store,
+      createShared: () => {
+        this.#shared = this.#nothingRead();
+        return this.#shared;
+      },
+      connect: () => this.connect(),
+      onErased: () => {
+        this.toldErased += 1;
+      },
+      stamping: { device: own.by, now: () => Date.now() + this.wrongBy, newId },
+      wait: (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, Math.min(ms, 100))),
+    };
   }
 
   #nothingRead(): SharedClass {

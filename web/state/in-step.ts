@@ -49,7 +49,7 @@ export const connect = createSockets(`${HERE}v1`);
  */
 export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void): InStep {
   const { classId } = record;
-  const name = `sweepline.in-step.${classId}`;
+  const name = lockOf(classId);
   let isOver = false;
   let far: Promise<FarClass> | null = null;
   let letGo: (() => void) | null = null;
@@ -131,14 +131,14 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
     });
     const pack = async ({ shared, state }: FarClass) => {
       const role = shared().rights()?.members.get(own.id)?.role;
-      const last = Number(shelf.read(`packed.${classId}`) ?? 0);
+      const last = Number(shelf.read(packedAt(classId)) ?? 0);
       const isDue = Date.now() - last > PACK_EVERY;
       if (!isDue || role !== 'owner' || state().where !== 'everywhere') return;
       const mine = packing;
       const spec = { classId, own, shared: createShared(), connect, now: Date.now, newId, wait };
       const done = await packClass(spec).catch(() => null);
       // Where the line ended before, or more was erased meanwhile, it is done another time.
-      if (done !== null && packing === mine) shelf.write(`packed.${classId}`, `${Date.now()}`);
+      if (done !== null && packing === mine) shelf.write(packedAt(classId), `${Date.now()}`);
     };
     const say = () => {
       if (!opened || isOver) return;
@@ -171,7 +171,7 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
         void walls.hear(from, body).then((value) => value && bridge.hear(from, value)),
       // What lies at the server is taken out by one of the owner's devices, each of them after its own time.
       onErased() {
-        shelf.remove(`packed.${classId}`);
+        shelf.remove(packedAt(classId));
         clearTimeout(packing);
         packing = setTimeout(() => opened && void pack(opened), CLEAR_AFTER * (1 + Math.random()));
       },
@@ -193,6 +193,12 @@ export function beginInStep(record: SharedRecord, tell: (now: Sharing) => void):
     };
   }
 }
+
+/** The browser's lock on speaking for a class to its server. */
+export const lockOf = (classId: ClassId): string => `sweepline.in-step.${classId}`;
+
+/** Where the shelf has when the small records of a class were put together last. */
+export const packedAt = (classId: ClassId): string => `packed.${classId}`;
 
 /** A class has been open for so long before its small records are looked at, in milliseconds. */
 const PACK_AFTER = 5 * 60 * 1000;

@@ -25,7 +25,10 @@ export interface MomentSpec {
   readonly shared: () => SharedClass;
   /** Sends, while the class is followed. */
   readonly send: (message: DeviceMessage) => void;
-  /** Is told what another device says; of one that is gone, null. */
+  /**
+   * Is told what another device says; of one that is gone, null. A device that only looks in, and hears nothing
+   * of the moment, does not say that it is there either.
+   */
   readonly onLive: ((from: string, value: unknown) => void) | undefined;
   /** Is told what another device says that is not sealed for the class: a wall does. */
   readonly onSealed: ((from: string, body: string) => void) | undefined;
@@ -74,6 +77,7 @@ export function createMoment({
       }
     },
     enter() {
+      if (!onLive) return;
       void sayHere();
       clearInterval(presence);
       presence = setInterval(() => void sayHere(), HERE_EVERY);

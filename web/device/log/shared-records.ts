@@ -6,6 +6,8 @@ import type { SharedRecord, Unsent } from './shared-record.ts';
 export interface SharedRecords {
   /** Of one class; null when it is not shared. */
   of(classId: ClassId): Promise<SharedRecord | null>;
+  /** Of all classes that are shared. */
+  all(): Promise<readonly SharedRecord[]>;
   /** From now on the class is shared: whatever is here already is to be sent, and whatever is recorded. */
   begin(record: SharedRecord, events: readonly EventId[]): Promise<void>;
   /** Changes some of what is noted of a class; of one that is no longer shared, nothing. */
@@ -24,6 +26,7 @@ export interface SharedRecords {
 export function createSharedRecords(connection: Connection): SharedRecords {
   return {
     of: async (classId) => (await (await connection.open()).get('shared', [classId])) ?? null,
+    all: async () => (await connection.open()).getAll('shared'),
     begin: async (record, events) => {
       const { classId } = record;
       await change(await connection.open(), (tx) => {
