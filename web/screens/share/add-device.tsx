@@ -15,6 +15,7 @@ import {
 } from '../../state/sharing-acts.ts';
 import { ROLE_SAID, refusalSaid } from '../../wording/sharing-said.ts';
 import { TimeLeft } from './time-left.tsx';
+import { say } from './wording.ts';
 
 /** Lets a device or a colleague in: first what it may do, then a code that is good once. */
 export function AddDevice() {
@@ -38,7 +39,7 @@ export function AddDevice() {
     tellOf([came.id]);
     setCode(null);
     setName('');
-    setSaid(`${called} has come in.`);
+    setSaid(say.addDevice.hasComeIn(called));
   }, [spent, members]);
 
   const given = asked.value;
@@ -59,11 +60,11 @@ export function AddDevice() {
   };
   return (
     <section class="share-add not-printed" aria-labelledby="add-title">
-      <h2 id="add-title">Add a device or a colleague</h2>
+      <h2 id="add-title">{say.addDevice.addADevice}</h2>
       <div class="share-steps">
         <fieldset class="share-roles" disabled={code !== null}>
           <legend>
-            <span class="quiet">1</span> What it may do
+            <span class="quiet">1</span> {say.addDevice.whatItMayDo}
           </legend>
           {ROLES.filter((each) => each !== 'school').map((each) => (
             <label key={each} class="share-role">
@@ -80,7 +81,7 @@ export function AddDevice() {
             </label>
           ))}
           <label class="share-name">
-            Its name, if you like
+            {say.addDevice.itsNameIf}
             <input
               type="text"
               value={name}
@@ -93,29 +94,28 @@ export function AddDevice() {
         </fieldset>
         <div class="share-code">
           <p class="share-step">
-            <span class="quiet">2</span> Point its camera, or type the code
+            <span class="quiet">2</span> {say.addDevice.pointItsCamera}
           </p>
           {code === null && given !== '' ? (
             <button type="button" class="button next" disabled={isBusy} onClick={letIn}>
-              {isBusy ? 'Letting it in …' : 'Let the other device in'}
+              {isBusy ? say.addDevice.lettingItIn : say.addDevice.letTheOtherDevice}
             </button>
           ) : code === null ? (
             <>
               <button type="button" class="button next" disabled={isBusy} onClick={show}>
-                {isBusy ? 'Making a code …' : 'Show the code'}
+                {isBusy ? say.addDevice.makingACode : say.addDevice.showTheCode}
               </button>
               <form
                 class="share-shown"
                 onSubmit={async (event) => {
                   event.preventDefault();
                   const read = await secretTyped(typed);
-                  if (read === null)
-                    setSaid('That is not a Sweepline code yet. Look again, letter by letter.');
+                  if (read === null) setSaid(say.addDevice.thatIsNot);
                   else await letInBy(read);
                 }}
               >
                 <label class="share-name">
-                  Or type the code that the other device shows
+                  {say.addDevice.orTypeTheCode}
                   <input
                     type="text"
                     value={typed}
@@ -127,23 +127,24 @@ export function AddDevice() {
                 </label>
                 {typed.trim() !== '' && (
                   <button type="submit" class="button" disabled={isBusy}>
-                    Let it in
+                    {say.addDevice.letItIn}
                   </button>
                 )}
               </form>
             </>
           ) : code.code === '' ? (
-            <p class="quiet">It comes in as soon as it looks, in a second or two.</p>
+            <p class="quiet">{say.addDevice.itComes}</p>
           ) : (
             <>
-              <QrCode text={linkFor(code.secret)} name="Code to point a camera at" />
+              <QrCode text={linkFor(code.secret)} name={say.addDevice.codeToPoint} />
               <p class="typed-code">{code.code}</p>
               <p class="small">
-                For one device, good for{' '}
-                <TimeLeft until={code.until} onOver={() => setCode(null)} />.
+                {say.addDevice.forOneDeviceGood(
+                  <TimeLeft until={code.until} onOver={() => setCode(null)} />,
+                )}
               </p>
               <p class="quiet small share-link">
-                Or open this address there:{' '}
+                {say.addDevice.orOpenThisAddress}{' '}
                 <span class="share-address">{linkFor(code.secret)}</span>
               </p>
               <p class="buttons">
@@ -155,7 +156,7 @@ export function AddDevice() {
                     setCode(null);
                   }}
                 >
-                  Take it back
+                  {say.addDevice.takeItBack}
                 </button>
               </p>
             </>
@@ -172,10 +173,10 @@ function defaultName(role: Role): string {
 }
 
 const names: Readonly<Record<Role, string>> = {
-  owner: 'My second device',
-  teacher: 'A colleague',
-  aide: 'An aide',
-  specialist: 'A specialist',
-  wall: 'The wall',
-  school: 'The school',
+  owner: say.addDevice.mySecondDevice,
+  teacher: say.addDevice.aColleague,
+  aide: say.addDevice.anAide,
+  specialist: say.addDevice.aSpecialist,
+  wall: say.addDevice.theWall,
+  school: say.addDevice.theSchool,
 };

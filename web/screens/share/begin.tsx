@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { guessDeviceName } from '../../device/device-name.ts';
 import { shareClass } from '../../state/sharing-acts.ts';
 import { refusalSaid } from '../../wording/sharing-said.ts';
+import { say } from './wording.ts';
 
 /** Before a class is shared: what it means, and the school's pass. Nothing is asked of any server before. */
 export function Begin({ name }: { readonly name: string }) {
@@ -12,25 +13,15 @@ export function Begin({ name }: { readonly name: string }) {
   return (
     <div class="share-page">
       <header>
-        <h1>{name === '' ? 'Share this class' : `Share “${name}”`} between devices</h1>
-        <p class="quiet share-lead">
-          Plan on your laptop, project from the classroom computer, mark on your phone, let an aide
-          take a group: one class, the same everywhere, offline too.
-        </p>
+        <h1>
+          {say.begin.betweenDevices(name === '' ? say.begin.shareThisClass : say.begin.share(name))}
+        </h1>
+        <p class="quiet share-lead">{say.begin.planOnYourLaptop}</p>
       </header>
       <ul class="share-means">
-        <li>
-          <b>Sealed before it leaves.</b> Names, marks and notes are locked on this device. The
-          server passes them on and cannot read them.
-        </li>
-        <li>
-          <b>Only whom you let in.</b> No accounts and no passwords. You see every device, and
-          remove it with one press.
-        </li>
-        <li>
-          <b>Still yours without a network.</b> Each device keeps the whole class and catches up by
-          itself.
-        </li>
+        <li>{say.begin.namesMarksAndNotes(<b>{say.begin.sealedBeforeItLeaves}</b>)}</li>
+        <li>{say.begin.noAccountsAndNo(<b>{say.begin.onlyWhomYouLet}</b>)}</li>
+        <li>{say.begin.eachDeviceKeeps(<b>{say.begin.stillYoursWithout}</b>)}</li>
       </ul>
       <form
         class="share-begin"
@@ -44,12 +35,12 @@ export function Begin({ name }: { readonly name: string }) {
         }}
       >
         <label>
-          School pass
+          {say.begin.schoolPass}
           <input
             type="text"
             value={pass}
             required
-            placeholder="XXXX-XXXX-XXXX-XXXX"
+            placeholder={say.begin.xxxxXxxxXxxxXxxx}
             autocomplete="off"
             autocapitalize="characters"
             spellcheck={false}
@@ -57,7 +48,7 @@ export function Begin({ name }: { readonly name: string }) {
           />
         </label>
         <label>
-          What to call this device
+          {say.begin.whatToCall}
           <input
             type="text"
             value={device}
@@ -68,16 +59,13 @@ export function Begin({ name }: { readonly name: string }) {
           />
         </label>
         <button type="submit" class="button next" disabled={isBusy}>
-          {isBusy ? 'Sharing …' : 'Share this class'}
+          {isBusy ? say.begin.sharing : say.begin.shareThisClass}
         </button>
       </form>
       <p role="status" class={said === '' ? undefined : 'share-note'}>
         {said}
       </p>
-      <p class="quiet small">
-        The pass is given once by whoever looks after computers at your school, and is not needed
-        again. Whether you may share what you note about children is for your school’s rules to say.
-      </p>
+      <p class="quiet small">{say.begin.thePassIsGiven}</p>
     </div>
   );
 }

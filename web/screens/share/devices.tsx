@@ -7,6 +7,7 @@ import { nameDevice, remove } from '../../state/sharing-acts.ts';
 import { whenSaid } from '../../wording/day-name.ts';
 import { ROLE_SAID, refusalSaid } from '../../wording/sharing-said.ts';
 import { timeName } from '../../wording/time-name.ts';
+import { say } from './wording.ts';
 
 interface DevicesProps {
   readonly name: string;
@@ -19,7 +20,7 @@ export function Devices({ name, isOwner }: DevicesProps) {
   const there = [...(now?.rights?.members.values() ?? [])].filter((one) => isIn(one, Date.now()));
   return (
     <section class="share-devices not-printed" aria-labelledby="devices-title">
-      <h2 id="devices-title">In {name === '' ? 'this class' : name} now</h2>
+      <h2 id="devices-title">{say.devices.inNow(name === '' ? say.devices.thisClass : name)}</h2>
       <ul>
         {there.map((member) => (
           <Device key={member.id} member={member} isOwner={isOwner} />
@@ -35,7 +36,11 @@ function Device({ member, isOwner }: { readonly member: Member; readonly isOwner
   const [said, setSaid] = useState('');
   const now = sharing.value;
   const isMe = member.id === now?.device;
-  const fallback = isMe ? 'This device' : member.role === 'wall' ? 'The wall' : 'A device';
+  const fallback = isMe
+    ? say.devices.thisDevice
+    : member.role === 'wall'
+      ? say.devices.theWall
+      : say.devices.aDevice;
   const name = classState.value.devices.get(member.by) ?? fallback;
   const at = Math.max(now?.seen[member.id] ?? 0, member.since);
   const isHere = isMe || now?.present.includes(member.id) === true;
@@ -48,10 +53,10 @@ function Device({ member, isOwner }: { readonly member: Member; readonly isOwner
             <button
               type="button"
               class="button plain small"
-              aria-label={`Rename ${name}`}
+              aria-label={say.devices.rename(name)}
               onClick={() => setRenaming(name)}
             >
-              rename
+              {say.devices.renameAlone}
             </button>
           )}
         </b>
@@ -66,37 +71,34 @@ function Device({ member, isOwner }: { readonly member: Member; readonly isOwner
         >
           <input
             type="text"
-            aria-label="Its name"
+            aria-label={say.devices.itsName}
             value={renaming}
             maxLength={40}
             onInput={(event) => setRenaming(event.currentTarget.value)}
           />
           <button type="submit" class="button">
-            Keep
+            {say.devices.keep}
           </button>
         </form>
       )}
       <span>{ROLE_SAID[member.role].name}</span>
-      <span class="quiet">{isHere ? 'in use now' : lastSeenSaid(at, today())}</span>
+      <span class="quiet">{isHere ? say.devices.inUseNow : lastSeenSaid(at, today())}</span>
       <span class="share-device-act">
-        {isMe && <span class="quiet small">you are here</span>}
+        {isMe && <span class="quiet small">{say.devices.youAreHere}</span>}
         {!isMe && isOwner && !asking && (
           <button
             type="button"
             class="button"
-            aria-label={`Remove ${name}`}
+            aria-label={say.devices.remove(name)}
             onClick={() => setAsking(true)}
           >
-            Remove
+            {say.devices.removeAlone}
           </button>
         )}
       </span>
       {asking && (
         <div class="share-ask">
-          <p>
-            {name} hears and sends nothing more from now on, and clears the class from itself when
-            it is next online. What was marked on it stays with the class.
-          </p>
+          <p>{say.devices.hearsAndSendsNothing(name)}</p>
           <p class="buttons">
             <button
               type="button"
@@ -107,10 +109,10 @@ function Device({ member, isOwner }: { readonly member: Member; readonly isOwner
                 else setAsking(false);
               }}
             >
-              Remove {name}
+              {say.devices.remove(name)}
             </button>
             <button type="button" class="button plain" onClick={() => setAsking(false)}>
-              Keep it
+              {say.devices.keepIt}
             </button>
           </p>
           <p role="status">{said}</p>
@@ -123,5 +125,5 @@ function Device({ member, isOwner }: { readonly member: Member; readonly isOwner
 /** When a device was heard of last: `seen today, 9:12`. `at` is in milliseconds. */
 function lastSeenSaid(at: number, day: string): string {
   const seen = new Date(at).toLocaleDateString('sv-SE');
-  return `seen ${whenSaid(seen, day)}, ${timeName(at)}`;
+  return say.devices.seen(whenSaid(seen, day), timeName(at));
 }

@@ -9,6 +9,7 @@ import { sharing } from '../../state/sharing.ts';
 import { makeRecovery, remove } from '../../state/sharing-acts.ts';
 import { dateSaid } from '../../wording/day-name.ts';
 import { refusalSaid } from '../../wording/sharing-said.ts';
+import { say } from './wording.ts';
 
 /** A sheet to print and lock away: it opens the class when every device is lost. */
 export function Recovery({ name }: { readonly name: string }) {
@@ -17,12 +18,9 @@ export function Recovery({ name }: { readonly name: string }) {
   return (
     <section class="share-recovery" aria-labelledby="sheet-title">
       <h2 id="sheet-title" class="not-printed">
-        If every device is lost
+        {say.recovery.ifEveryDevice}
       </h2>
-      <p class="not-printed">
-        No one can reset anything here, not even the school. Print this sheet once and lock it away:
-        whoever has it can open the class.
-      </p>
+      <p class="not-printed">{say.recovery.noOneCanReset}</p>
       {secret === null && <SheetsOut onSaid={setSaid} />}
       {secret === null ? (
         <p class="buttons not-printed">
@@ -35,29 +33,24 @@ export function Recovery({ name }: { readonly name: string }) {
               else setSecret(made.secret);
             }}
           >
-            Make a recovery sheet
+            {say.recovery.makeARecoverySheet}
           </button>
         </p>
       ) : (
         <>
           <div class="share-sheet">
-            <h2>To open “{name}” again</h2>
-            <p>
-              Made {dateSaid(today(), '')}. Good once. Point the camera of a new device here, or
-              open {HERE} there, choose “Join a class” and type the letters.
-            </p>
-            <QrCode text={linkFor(secret)} name="Recovery code" />
+            <h2>{say.recovery.toOpenAgain(name)}</h2>
+            <p>{say.recovery.madeGoodOncePoint(dateSaid(today(), ''), HERE)}</p>
+            <QrCode text={linkFor(secret)} name={say.recovery.recoveryCode} />
             <p class="share-letters">{makeTyped(secret)}</p>
-            <p>
-              Keep it like a key to the classroom. When it is lost, take it back and make another.
-            </p>
+            <p>{say.recovery.keepItLike}</p>
           </div>
           <p class="buttons not-printed">
             <button type="button" class="button" onClick={() => print()}>
-              Print the sheet
+              {say.recovery.printTheSheet}
             </button>
             <button type="button" class="button plain" onClick={() => setSecret(null)}>
-              Done
+              {say.recovery.done}
             </button>
           </p>
         </>
@@ -76,7 +69,7 @@ function SheetsOut({ onSaid }: { readonly onSaid: (said: string) => void }) {
   if (out.length === 0) return null;
   return (
     <p class="buttons not-printed">
-      {out.length === 1 ? 'One sheet is out.' : `${out.length} sheets are out.`}
+      {out.length === 1 ? say.recovery.oneSheetIsOut : say.recovery.sheetsAreOut(out.length)}
       <button
         type="button"
         class="button"
@@ -85,10 +78,10 @@ function SheetsOut({ onSaid }: { readonly onSaid: (said: string) => void }) {
             const done = await remove(id);
             if ('why' in done) return onSaid(refusalSaid(done.why));
           }
-          onSaid('What was printed before opens nothing any more.');
+          onSaid(say.recovery.whatWasPrintedBefore);
         }}
       >
-        {out.length === 1 ? 'Take it back' : 'Take them back'}
+        {out.length === 1 ? say.recovery.takeItBack : say.recovery.takeThemBack}
       </button>
     </p>
   );

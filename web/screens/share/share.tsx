@@ -8,6 +8,7 @@ import { Devices } from './devices.tsx';
 import { Recovery } from './recovery.tsx';
 import { Stop } from './stop.tsx';
 import { Whereabouts } from './whereabouts.tsx';
+import { say } from './wording.ts';
 
 /** The class on several devices: to begin, to let devices and colleagues in, to remove them, to stop. */
 export function SharePage() {
@@ -15,11 +16,8 @@ export function SharePage() {
   if (isLookedAt.value) {
     return (
       <div class="share-page">
-        <h1>Devices and people</h1>
-        <p>
-          Here you open your class on your other devices and let colleagues in. The sample class is
-          only to look at: go back to your own class to share it.
-        </p>
+        <h1>{say.share.devicesAndPeople}</h1>
+        <p>{say.share.hereYouOpen}</p>
       </div>
     );
   }
@@ -30,14 +28,14 @@ export function SharePage() {
   return (
     <div class="share-page">
       <header class="not-printed">
-        <h1>Devices and people</h1>
+        <h1>{say.share.devicesAndPeople}</h1>
         <Whereabouts />
       </header>
       {now?.rights && isOwner && <AddDevice />}
       {now?.rights && <Devices name={classState.value.name} isOwner={isOwner} />}
       {now?.rights && isOwner && <Recovery name={name} />}
       {now && <Stop isOwner={isOwner} name={name} />}
-      {!now && <p class="quiet">One moment …</p>}
+      {!now && <p class="quiet">{say.share.oneMoment}</p>}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { leave, stopSharing } from '../../state/sharing-acts.ts';
 import { refusalSaid } from '../../wording/sharing-said.ts';
+import { say } from './wording.ts';
 
 interface StopProps {
   readonly name: string;
@@ -13,39 +14,33 @@ export function Stop({ name, isOwner }: StopProps) {
   const [said, setSaid] = useState('');
   return (
     <section class="share-stop not-printed" aria-labelledby="stop-title">
-      <h2 id="stop-title">Stop</h2>
+      <h2 id="stop-title">{say.stop.stop}</h2>
       <p class="buttons">
         <button type="button" class="button plain" onClick={() => setAsking('leave')}>
-          Leave with this device
+          {say.stop.leaveWithThisDevice}
         </button>
         {isOwner && (
           <button type="button" class="button plain" onClick={() => setAsking('stop')}>
-            Stop sharing for everyone
+            {say.stop.stopSharingForEveryone}
           </button>
         )}
       </p>
       {asking === 'leave' && (
         <div class="share-ask">
-          <p>
-            This device goes on with the class as it is now, alone. The others go on together. To
-            come back, it has to be let in again.
-          </p>
+          <p>{say.stop.thisDeviceGoes}</p>
           <p class="buttons">
             <button type="button" class="button" onClick={() => void leave()}>
-              Leave
+              {say.stop.leave}
             </button>
             <button type="button" class="button plain" onClick={() => setAsking(null)}>
-              Stay
+              {say.stop.stay}
             </button>
           </p>
         </div>
       )}
       {asking === 'stop' && (
         <div class="share-ask">
-          <p>
-            “{name}” stays on this device. It leaves the server at once, and every other device as
-            soon as that is next online. This cannot be taken back.
-          </p>
+          <p>{say.stop.staysOnThisDevice(name)}</p>
           <p class="buttons">
             <button
               type="button"
@@ -55,10 +50,10 @@ export function Stop({ name, isOwner }: StopProps) {
                 if ('why' in done) setSaid(refusalSaid(done.why));
               }}
             >
-              Stop sharing
+              {say.stop.stopSharing}
             </button>
             <button type="button" class="button plain" onClick={() => setAsking(null)}>
-              Go on sharing
+              {say.stop.goOnSharing}
             </button>
           </p>
         </div>

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { counted } from '../../wording/counted.ts';
+import { say } from './wording.ts';
 
 interface TimeLeftProps {
   /** In milliseconds since 1970. */
@@ -19,11 +19,7 @@ export function TimeLeft({ until, onOver }: TimeLeftProps) {
   }, [until]);
   const minutes = Math.ceil(seconds / 60);
   return (
-    <>
-      {seconds > 60
-        ? counted(minutes, 'more minute', 'more minutes')
-        : counted(seconds, 'more second', 'more seconds')}
-    </>
+    <>{seconds > 60 ? say.timeLeft.moreMinutes(minutes) : say.timeLeft.moreSeconds(seconds)}</>
   );
 }
 

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { inStep, sharing } from '../../state/sharing.ts';
-import { counted } from '../../wording/counted.ts';
 import { asideSaid, refusalSaid } from '../../wording/sharing-said.ts';
+import { say } from './wording.ts';
 
 /** How far what was recorded has come, and whatever stands in its way, in sentences. */
 export function Whereabouts() {
@@ -12,21 +12,15 @@ export function Whereabouts() {
   return (
     <div role="status">
       <p class="quiet">{saidOf()}</p>
-      {trouble && (
-        <p class="share-note">
-          What comes from your other devices cannot be kept on this one. {trouble.message}
-        </p>
-      )}
+      {trouble && <p class="share-note">{say.whereabouts.whatComes(trouble.message)}</p>}
       {needsPass && <ShareAgain />}
       {isFull && <p class="share-note">{refusalSaid('full')}</p>}
       {reasons.map((reason) => (
         <p key={reason} class="share-note">
-          {counted(
+          {say.whereabouts.entriesAndCountsNowhere(
             [...aside.values()].filter((each) => each === reason).length,
-            'entry',
-            'entries',
-          )}{' '}
-          {asideSaid(reason)}, and counts nowhere but where it was made. Everything else goes on.
+            asideSaid(reason),
+          )}
         </p>
       ))}
     </div>
@@ -34,13 +28,12 @@ export function Whereabouts() {
 
   function saidOf(): string {
     if (where === 'closed') return refusalSaid(why ?? '');
-    if (where === 'everywhere') return 'Everything is with your other devices.';
-    const waiting =
-      unsent === 0 ? '' : ` ${counted(unsent, 'entry waits', 'entries wait')} to be sent.`;
+    if (where === 'everywhere') return say.whereabouts.everythingIs;
+    const waiting = unsent === 0 ? '' : say.whereabouts.entriesWait(unsent);
     if (!isConnected) {
-      return `The server is out of reach just now. Go on as always; this device catches up by itself.${waiting}`;
+      return say.whereabouts.theServerIsOut(waiting);
     }
-    return `Catching up with your other devices …${waiting}`;
+    return say.whereabouts.catchingUp(waiting);
   }
 }
 
@@ -55,12 +48,9 @@ function ShareAgain() {
         (await inStep.peek()?.lead())?.shareAgain(pass);
       }}
     >
-      <p>
-        The server does not have this class any more. All of it is here; with a school pass it goes
-        there again.
-      </p>
+      <p>{say.whereabouts.theServerDoesNot}</p>
       <label>
-        School pass
+        {say.whereabouts.schoolPass}
         <input
           type="text"
           value={pass}
@@ -70,7 +60,7 @@ function ShareAgain() {
         />
       </label>
       <button type="submit" class="button" disabled={pass === ''}>
-        Send it again
+        {say.whereabouts.sendItAgain}
       </button>
     </form>
   );
