@@ -29,6 +29,9 @@ const phones = [
   { width: 320, height: 640 },
 ];
 
+/** Her desk's window at 200%: to a page, zooming is having half the window. */
+const ZOOMED = { width: 683, height: 384 };
+
 describe.each(screens)('the screen %s', (screen, shows) => {
   it('passes the checks of WCAG A and AA, fits phones and goes wrong nowhere', async () => {
     current = await visit({ path: `#/${screen}`, upTo: 60 });
@@ -37,6 +40,8 @@ describe.each(screens)('the screen %s', (screen, shows) => {
     await page.waitForFunction(() => document.getAnimations().length === 0);
     expect(await barriersIn(page)).toEqual([]);
     for (const { width, height } of phones) await fitsAcross(page, width, height);
+    await fitsAcross(page, ZOOMED.width, ZOOMED.height);
+    expect(await barriersIn(page), 'at 200%').toEqual([]);
     expect(errors).toEqual([]);
     const { origin } = new URL(url);
     const elsewhere = requests.filter((address) => new URL(address).origin !== origin);
