@@ -1,4 +1,4 @@
-import { SHAPES } from '../boards/shapes/shape-list.ts';
+import { SHAPES, shapeById } from '../boards/shapes/shape-list.ts';
 import { candidates } from '../boards/shapes/shapes.ts';
 import { isSightId } from '../language/card-id.ts';
 import { isVowelCard } from '../language/correspondence.ts';
@@ -90,6 +90,14 @@ function shortfallOf(spec: DrillSpec, drawn: DrawnBoard | null): Shortfall | nul
       message:
         `With ${letters} ${letters === 1 ? 'letter' : 'letters'} the board makes ${instead}. ` +
         `About ten letters, some of them vowels, are enough for ${flips}.`,
+    };
+  }
+  if (had > 0 && had < flips && shapeById.get(drawn?.board.shape ?? '')?.form === 'beats') {
+    return {
+      code: 'few-words',
+      message:
+        `Real words lead on a board of syllables, and few of this kind can be read yet: ${had} flips ` +
+        `of the ${flips} asked for. Later steps bring more.`,
     };
   }
   if (had < flips) {

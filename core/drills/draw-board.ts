@@ -6,7 +6,7 @@
  */
 
 import { makeWordTable } from '../boards/judge/word-table.ts';
-import { type BuiltRun, makeRun } from '../boards/runs/run.ts';
+import type { BuiltRun } from '../boards/runs/run.ts';
 import { type FoundBoard, searchTable } from '../boards/search/best-board.ts';
 import type { WordWeights } from '../boards/search/board-wishes.ts';
 import { type Board, cardsInPiles } from '../boards/shapes/board.ts';
@@ -26,6 +26,7 @@ import {
   wantedCards,
 } from './drill-spec.ts';
 import { layWords } from './lay-words.ts';
+import { runOnBoard } from './run-on-board.ts';
 import { shapesToTry } from './shapes-to-try.ts';
 import { wantedThatWork, withoutIdleCards } from './used-cards.ts';
 
@@ -155,7 +156,7 @@ function withRun(
 ): DrawnBoard {
   const { board, table } = withoutIdleCards(found);
   const wishes = { ...runWishesOn(board.shape, runWishesOf(spec, 0)), seed: random.bits() };
-  const run = makeRun(table, wishes, engine.lexicon);
+  const run = runOnBoard(table, wishes, engine.lexicon);
   const about = spec.focusShare === undefined ? dayCards(spec) : [];
   const shown = new Set(
     run.flips.flatMap((flip) => cardsInPiles(flip).map((id, pile) => `${pile} ${id}`)),

@@ -4,12 +4,13 @@
  */
 
 import { makeWordTable, mayShow, type WordTable } from '../boards/judge/word-table.ts';
-import { flipOf, makeRun } from '../boards/runs/run.ts';
+import { flipOf } from '../boards/runs/run.ts';
 import { cardsInPiles, type Flip } from '../boards/shapes/board.ts';
 import { shapeById } from '../boards/shapes/shape-list.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Drill } from './drill.ts';
 import { type DrillEngine, type RunSpec, runWishesOf, runWishesOn } from './drill-spec.ts';
+import { runOnBoard } from './run-on-board.ts';
 
 /** A changed drill, or why it could not be changed, in a teacher's words. */
 export type Edited =
@@ -68,7 +69,7 @@ export function reshuffleRun(
 ): Edited {
   const table = tableOf(drill, taught, engine);
   if (!table) return refuse('There is no board to shuffle yet.');
-  const { flips, score } = makeRun(
+  const { flips, score } = runOnBoard(
     table,
     runWishesOn(drill.board.shape, runWishesOf(wishes, wishes.seed)),
     engine.lexicon,
