@@ -1,13 +1,13 @@
 /** What a page says; see page.ts. */
-export interface Page {
+export interface EventPage {
   readonly texts: readonly string[];
-  readonly shapes: readonly Shape[];
+  readonly shapes: readonly PageShape[];
   /** For each event its id, the time since the one before, `by`, `kind`, and its body. */
   readonly list: readonly unknown[];
 }
 
 /** The fields of an object in their order, and how each is given in the list. */
-export type Shape = readonly (readonly [field: string, as: As])[];
+export type PageShape = readonly (readonly [field: string, as: As])[];
 
 /**
  * A text is given as its place in `texts`; an object as the place of its shape, then its fields; several

@@ -1,6 +1,6 @@
 import { type ClassId, eventId } from '../../../core/ids.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
-import { AS_IT_IS, type As, type Page, type Shape } from './page-format.ts';
+import { AS_IT_IS, type As, type EventPage, type PageShape } from './page-format.ts';
 
 /**
  * The events of a page.
@@ -9,7 +9,7 @@ import { AS_IT_IS, type As, type Page, type Shape } from './page-format.ts';
  * list, by place; the shapes that come by the ten thousand are made as literals, which a browser makes in one
  * stroke, and all others field by field. Throws where the list does not fit its shapes.
  */
-export function eventsOfPage(classId: ClassId, page: Page): LogEvent[] {
+export function eventsOfPage(classId: ClassId, page: EventPage): LogEvent[] {
   const { texts, list } = page;
   const reading = new Reading(page);
   const events: LogEvent[] = [];
@@ -38,11 +38,11 @@ const OFTEN: ReadonlyMap<string, Often> = new Map<string, Often>([
 class Reading {
   next = 0;
   readonly #texts: readonly string[];
-  readonly #shapes: readonly Shape[];
+  readonly #shapes: readonly PageShape[];
   readonly #often: readonly Often[];
   readonly #list: readonly unknown[];
 
-  constructor({ texts, shapes, list }: Page) {
+  constructor({ texts, shapes, list }: EventPage) {
     this.#texts = texts;
     this.#shapes = shapes;
     this.#list = list;
@@ -70,10 +70,10 @@ class Reading {
       const sounds = this.#textsHere();
       return { cards, word, sounds, kind: this.#text() };
     }
-    const shape = this.#shapes[place] as Shape;
+    const shape = this.#shapes[place] as PageShape;
     const object: Record<string, unknown> = {};
     for (let field = 0; field < shape.length; field++) {
-      const [name, as] = shape[field] as Shape[number];
+      const [name, as] = shape[field] as PageShape[number];
       object[name] = this.#as(as);
     }
     return object;

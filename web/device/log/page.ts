@@ -2,7 +2,7 @@ import { type ClassId, eventId } from '../../../core/ids.ts';
 import { crc32 } from '../../../core/log/crc32.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { isEvent } from '../../../core/log/parse-event.ts';
-import { AS_IT_IS, type As, type Page, type Shape } from './page-format.ts';
+import { AS_IT_IS, type As, type EventPage, type PageShape } from './page-format.ts';
 import { eventsOfPage } from './page-reading.ts';
 
 /**
@@ -35,7 +35,7 @@ export function encodePage(events: readonly LogEvent[]): string {
  */
 export function decodePage(classId: ClassId, text: string): LogEvent[] {
   if (!isAsWritten(text)) throw new Error('The page was damaged.');
-  const page: Page | readonly EventCells[] = JSON.parse(text);
+  const page: EventPage | readonly EventCells[] = JSON.parse(text);
   return isRows(page) ? page.map((row) => fromRow(classId, row)) : eventsOfPage(classId, page);
 }
 
@@ -98,7 +98,7 @@ class Writing {
 
   #object(value: Plain): void {
     const fields = Object.entries(value).filter(([, held]) => held !== undefined);
-    const shape: Shape = fields.map(([field, held]) => [field, standsAs(held)]);
+    const shape: PageShape = fields.map(([field, held]) => [field, standsAs(held)]);
     this.list.push(placeIn(this.#shapes, JSON.stringify(shape)));
     for (const [place, [, held]] of fields.entries()) this.#put(held, shape[place]?.[1] as As);
   }
@@ -158,7 +158,7 @@ function isPlain(value: unknown): value is Plain {
 /** An event as the first pages had it. */
 type EventCells = readonly [id: string, at: number, by: string, kind: string, body: unknown];
 
-function isRows(page: Page | readonly EventCells[]): page is readonly EventCells[] {
+function isRows(page: EventPage | readonly EventCells[]): page is readonly EventCells[] {
   return Array.isArray(page);
 }
 
