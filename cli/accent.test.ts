@@ -35,6 +35,18 @@ describe('--accent', () => {
     expect(read('--accent', 'pin-pen')).not.toContain('chen');
   });
 
+  it('knows by heart what our order teaches so, as the class spells it', () => {
+    const form = ['make', '--taught', 'step:127', '--kind', 'sight-words', '--items', '300'];
+    const asked = (...accent: string[]): string[] =>
+      JSON.parse(check([...form, '--seed', '1', '--json', ...accent])).items.map(
+        ({ text }: { text: string }) => text,
+      );
+    expect(asked('--accent', 'southern-british')).toEqual(
+      expect.arrayContaining(['colour', 'favourite', 'honour']),
+    );
+    expect(asked()).toEqual(expect.arrayContaining(['color', 'favorite', 'honor']));
+  });
+
   it('spells and writes sounds on paper as the class does', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'accents-'));
     const printed = async (...accent: string[]) => {

@@ -46,10 +46,11 @@ export const BOARD_OPTIONS = { ...BOARD_WISHES, clean: 'flag', strict: 'flag' } 
 export function board(args: readonly string[]): string {
   const typed = readOptions(args, { ...BOARD_OPTIONS, model: 'flag' });
   if (typed.words.length > 0) fail(`board takes options only; “${typed.words[0]}” is none.`);
-  const taught = readTaught(typed.text('taught'));
+  const here = loadHere(typed);
+  const taught = readTaught(typed.text('taught'), here);
   const shape = readShape(typed.text('shape') ?? 'syllable');
   const wishes = readWishes(typed, shape);
-  const { found, lexicon } = searchFor(taught, shape, wishes, loadHere(typed));
+  const { found, lexicon } = searchFor(taught, shape, wishes, here);
   if (!typed.flag('json')) return boardText(found);
   return JSON.stringify({
     ...boardJson(found, wishes, lexicon),

@@ -2,6 +2,7 @@ import { cardsMet } from '../core/boards/shapes/taught-cards.ts';
 import { soundStyleFor } from '../core/language/accent/sound-style.ts';
 import { type CardId, makeSightId } from '../core/language/card-id.ts';
 import { soundLabel } from '../core/language/phonemes.ts';
+import type { Taught } from '../core/language/taught.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
 import { itemOfCard } from '../core/sequence/item.ts';
 import type { Item } from '../core/sequence/sequence.ts';
@@ -29,7 +30,7 @@ import { TURNS } from '../print/duplex.ts';
 import { inks } from '../print/ink.ts';
 import type { Page } from '../print/page.ts';
 import { BOARD_WISHES, readShape, readWishes, searchFor } from './board.ts';
-import { loadHere, readTaught } from './engine.ts';
+import { type Here, loadHere, readTaught, taughtHere } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 import { loadPictures, loadTypeface, readOneOf, readOut, readPaper, writeOut } from './paper.ts';
@@ -57,6 +58,7 @@ export async function cards(args: readonly string[]): Promise<string> {
   });
   if (typed.words.length > 0) fail(`cards takes options only; “${typed.words[0]}” is none.`);
   const out = readOut(typed, 'cards.pdf');
+  const here = loadHere(typed);
   const kind = readOneOf(typed, 'kind', KINDS, 'index');
   const paper = readPaper(typed);
   const turn = readOneOf(typed, 'turn', TURNS, 'long');
@@ -71,17 +73,17 @@ export async function cards(args: readonly string[]): Promise<string> {
   let count: number;
   let piles: readonly (readonly CardId[])[] | null = null;
   if (kind === 'strips') {
-    piles = pilesOf(typed);
+    piles = pilesOf(typed, here);
     const rings = readRings(typed, paper === 'letter' ? 3 : 4);
-    const strips = piles.map((pile) => backed(pile, typed));
+    const strips = piles.map((pile) => backed(pile, typed, here));
     pages = stripPages(strips, { paper, rings, backs }, look);
     count = strips.flat().length;
   } else {
-    const named = namedCards(typed);
+    const named = namedCards(typed, here);
     const told = look.pictures !== null || backs !== null;
     const chosen = [
       ...(told ? named : withoutTwins(named)),
-      ...ownCards(typed, { kind, paper, pictured: look.pictures !== null }, look),
+      ...ownCards(typed, here, { kind, paper, pictured: look.pictures !== null }, look),
     ];
     if (chosen.length === 0) fail('There are no cards to print: say --taught, --steps or --own.');
     pages = cardPages(chosen, { kind, paper, backs }, look);
@@ -101,27 +103,30 @@ export async function cards(args: readonly string[]): Promise<string> {
 }
 
 /** The cards that were asked for; with `--sight` the words known by sight in their place. */
-function namedCards(typed: Typed): readonly PaperCard[] {
-  if (!typed.flag('sight')) return backed(idsOf(typed), typed);
+function namedCards(typed: Typed, here: Here): readonly PaperCard[] {
+  if (!typed.flag('sight')) return backed(idsOf(typed, here), typed, here);
   const steps = typed.text('steps');
-  const taught =
-    steps === null ? readTaught(typed.text('taught')) : teach(stepItems(`1-${lastOf(steps)}`));
-  const words =
-    steps === null ? [...taught.irregularWords] : [...teach(stepItems(steps)).irregularWords];
+  const taught = taughtBy(typed, here);
+  const { irregularWords } = steps === null ? taught : taughtHere(teach(stepItems(steps)), here);
+  const words = [...irregularWords];
   if (words.length === 0) fail('No word known by sight is taught there. Say a later step.');
-  const { lexicon } = loadHere(typed);
-  return words.map((word) => sightCard(makeSightId(word), sightParts(word, taught, lexicon)));
+  const parts = (word: string) => sightParts(word, taught, here.lexicon);
+  return words.map((word) => sightCard(makeSightId(word), parts(word)));
+}
+
+/** What `--taught` says, or what all steps up to the last of `--steps` teach. */
+function taughtBy(typed: Typed, here: Here): Taught {
+  const steps = typed.text('steps');
+  return steps === null
+    ? readTaught(typed.text('taught'), here)
+    : taughtHere(teach(stepItems(`1-${lastOf(steps)}`)), here);
 }
 
 /** Cards with words that show them and their steps on the back, where backs are printed. */
-function backed(ids: readonly CardId[], typed: Typed): readonly PaperCard[] {
+function backed(ids: readonly CardId[], typed: Typed, here: Here): readonly PaperCard[] {
   if (!typed.flag('backs')) return ids.map(paperCard);
-  const steps = typed.text('steps');
-  const taught =
-    steps === null ? readTaught(typed.text('taught')) : teach(stepItems(`1-${lastOf(steps)}`));
-  const { accent, ...sources } = loadHere(typed);
-  const written = soundStyleFor(accent, 'classroom');
-  const words = wordsOfCards(ids, 2, { taught, ...sources });
+  const written = soundStyleFor(here.accent, 'classroom');
+  const words = wordsOfCards(ids, 2, { taught: taughtBy(typed, here), ...here });
   return ids.map((id) =>
     toldCard(id, {
       said: (sounds, grapheme) => soundLabel(sounds, written, grapheme),
@@ -137,21 +142,20 @@ function lastOf(steps: string): string {
 }
 
 /** The cards that `--shape`, `--steps` or `--taught` names; none when none of them was typed. */
-function idsOf(typed: Typed): readonly CardId[] {
-  if (typed.text('shape') !== null) return [...new Set(pilesOf(typed).flat())];
+function idsOf(typed: Typed, here: Here): readonly CardId[] {
+  if (typed.text('shape') !== null) return [...new Set(pilesOf(typed, here).flat())];
   const steps = typed.text('steps');
   if (steps !== null) return stepCards(steps);
   const taught = typed.text('taught');
   if (taught === null && (typed.text('own') !== null || typed.text('blank') !== null)) return [];
-  return cardsMet(readTaught(taught)).map(({ id }) => id);
+  return cardsMet(readTaught(taught, here)).map(({ id }) => id);
 }
 
 /** The piles of the best board on which no combination is stopped: paper cannot skip one. */
-function pilesOf(typed: Typed): readonly (readonly CardId[])[] {
+function pilesOf(typed: Typed, here: Here): readonly (readonly CardId[])[] {
   const shape = readShape(typed.text('shape') ?? 'syllable');
   const wishes = { ...readWishes(typed, shape), clean: true };
-  return searchFor(readTaught(typed.text('taught')), shape, wishes, loadHere(typed)).found.board
-    .piles;
+  return searchFor(readTaught(typed.text('taught'), here), shape, wishes, here).found.board.piles;
 }
 
 /** The cards of steps `20-24` or of step `24`, in their order. */
@@ -170,17 +174,21 @@ function stepItems(text: string): readonly Item[] {
 }
 
 /** Cards with the texts of `--own said,was`, and `--blank N` empty ones. */
-function ownCards(typed: Typed, place: OwnPlace, { typeface }: CardLook): readonly PaperCard[] {
+function ownCards(
+  typed: Typed,
+  here: Here,
+  place: OwnPlace,
+  { typeface }: CardLook,
+): readonly PaperCard[] {
   const texts = (typed.text('own') ?? '')
     .split(',')
     .map((text) => text.trim())
     .filter((text) => text !== '');
   if (texts.length > MOST_OWN) fail(`--own takes at most ${MOST_OWN} texts.`);
-  const here = texts.length > 0 ? loadHere(typed) : null;
   for (const text of texts) {
     const [missing] = typeface.missing(text);
     if (missing) fail(`The letters of the cards have no “${missing}”. Leave it out of “${text}”.`);
-    if (here && screenText(text, here.lexicon, here.screen).verdict === 'stop') {
+    if (screenText(text, here.lexicon, here.screen).verdict === 'stop') {
       fail(`“${text}” is a word that the word screen stops. Choose another.`);
     }
     const fitting = charactersThatFit(text, place, typeface);

@@ -43,13 +43,14 @@ function make(args: readonly string[]): string {
     accent: 'text',
   });
   if (typed.words.length > 0) fail(`check make takes options only; “${typed.words[0]}” is none.`);
-  const taught = readTaught(typed.text('taught'));
+  const here = loadHere(typed);
+  const taught = readTaught(typed.text('taught'), here);
   if (typed.text('seed') === null)
     fail('Give a seed: --seed 7. The same seed gives the same form.');
   const seed = typed.whole('seed', 0, 0, Number.MAX_SAFE_INTEGER);
   const kind = oneOf(typed, 'kind', CHECK_KINDS, 'nonsense-words');
   const count = typed.whole('items', kind === 'nonsense-words' ? 30 : 60, 1, MOST_ITEMS);
-  const made = makeForm(kind, { taught, ...loadHere(typed) }, seed, count);
+  const made = makeForm(kind, { taught, ...here }, seed, count);
   return typed.flag('json') ? JSON.stringify(formJson(made)) : formText(made);
 }
 

@@ -36,10 +36,11 @@ export const DRILL_OPTIONS = {
 export function drill(args: readonly string[]): string {
   const typed = readOptions(args, DRILL_OPTIONS);
   if (typed.words.length > 0) fail(`drill takes options only; “${typed.words[0]}” is none.`);
-  const taught = readTaught(typed.text('taught'));
+  const here = loadHere(typed);
+  const taught = readTaught(typed.text('taught'), here);
   if (typed.text('seed') === null)
     fail('Give a seed: --seed 7. The same seed gives the same drill.');
-  const made = readDrill(typed, taught, loadHere(typed));
+  const made = readDrill(typed, taught, here);
   const day = [...readNewest(typed.text('taught')), ...readCards(typed.text('focus'))];
   const shows = flipsWith(made, [...new Set(day)]);
   return typed.flag('json') ? JSON.stringify(drillJson(made, shows)) : drillText(made, shows);

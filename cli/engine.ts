@@ -5,6 +5,7 @@ import {
   AMERICAN,
   parseAccent,
 } from '../core/language/accent/accent.ts';
+import { textHere } from '../core/language/accent/text-here.ts';
 import type { CardId } from '../core/language/card-id.ts';
 import type { Taught } from '../core/language/taught.ts';
 import { SEQUENCE } from '../core/sequence/built-in.ts';
@@ -54,20 +55,29 @@ export function loadScreen(): WordScreen {
 
 /**
  * What was taught, from `step:24`, a list such as `a,m,s,t,sh,ea=EH`, `@file.json`, or an order of one's own:
- * `@order.csv`, `@order.csv:12`. Ends the command when an item is unknown.
+ * `@order.csv`, `@order.csv:12`. Words known by heart are spelled as the class spells them. Ends the command when an item is unknown.
  */
-export function readTaught(text: string | null): Taught {
+export function readTaught(text: string | null, here: Speaks = AMERICANS): Taught {
   if (text === null) {
     return fail(
       'Say what was taught: --taught step:24, --taught a,m,s,t, --taught @file.json or --taught @order.csv',
     );
   }
   const own = ownOrder(text);
-  if (own) return own.taught;
+  if (own) return taughtHere(own.taught, here);
   const parsed = text.startsWith('@')
     ? parseTaughtJson(readTextFile(text.slice(1)), SEQUENCE)
     : parseTaught(text, SEQUENCE);
-  return 'taught' in parsed ? parsed.taught : fail(parsed.error.message);
+  return 'taught' in parsed ? taughtHere(parsed.taught, here) : fail(parsed.error.message);
+}
+
+type Speaks = Pick<Here, 'accent'>;
+const AMERICANS: Speaks = { accent: AMERICAN };
+
+/** Words known by heart as the class spells them. */
+export function taughtHere(taught: Taught, { accent }: Speaks): Taught {
+  const irregularWords = [...taught.irregularWords].map((word) => textHere(word, accent));
+  return { ...taught, irregularWords: new Set(irregularWords) };
 }
 
 /** The cards of the step that `step:24` or an order of one's own names last, as the newest; none for a list. */

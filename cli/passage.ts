@@ -11,8 +11,9 @@ export function passage(args: readonly string[]): string {
   if (file === undefined || more.length > 0) {
     return fail('Name one text file: sweepline passage story.txt --taught step:24');
   }
-  const taught = readTaught(typed.text('taught'));
-  const { lexicon } = loadHere(typed);
+  const here = loadHere(typed);
+  const { lexicon } = here;
+  const taught = readTaught(typed.text('taught'), here);
   const judged = judgePassage(readTextFile(file), taught, lexicon, SEQUENCE);
   return typed.flag('json') ? JSON.stringify(passageJson(judged)) : passageText(judged);
 }

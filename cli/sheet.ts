@@ -1,8 +1,10 @@
 import { CHECK_KINDS } from '../core/checks/check-form.ts';
 import { makeForm } from '../core/checks/make-form.ts';
 import { dictationFor } from '../core/dictation/dictation.ts';
+import { heardAlso } from '../core/dictation/heard-also.ts';
 import { SENTENCES } from '../core/dictation/sentences.ts';
 import { soundStyleFor } from '../core/language/accent/sound-style.ts';
+import { textHere } from '../core/language/accent/text-here.ts';
 import { asWritten } from '../core/language/as-written.ts';
 import { makePdf } from '../print/document.ts';
 import { inks } from '../print/ink.ts';
@@ -99,7 +101,7 @@ export async function sheet(args: readonly string[]): Promise<string> {
 }
 
 function plan(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
-  const taught = readTaught(typed.text('taught'));
+  const taught = readTaught(typed.text('taught'), here);
   const drill = readDrill(typed, taught, here);
   if (drill.visual.length === 0) fail(drill.shortfall?.message ?? 'Nothing was taught yet.');
   const whom = typed.text('for') ?? 'the class';
@@ -111,7 +113,7 @@ function plan(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
 function board(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
   const shape = readShape(typed.text('shape') ?? 'syllable');
   const wishes = { ...readWishes(typed, shape), clean: true };
-  const { found, lexicon } = searchFor(readTaught(typed.text('taught')), shape, wishes, here);
+  const { found, lexicon } = searchFor(readTaught(typed.text('taught'), here), shape, wishes, here);
   return boardSheet(boardWords(found.table, lexicon), look);
 }
 
@@ -119,11 +121,9 @@ function board(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
 const USUAL_WORDS = 60;
 const MOST_WORDS = 2000;
 
-function words(typed: Typed, { lexicon, screen }: Here, look: SheetLook): readonly Page[] {
-  const found = readWords(typed, lexicon, screen).slice(
-    0,
-    typed.whole('limit', USUAL_WORDS, 1, MOST_WORDS),
-  );
+function words(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
+  const { lexicon } = here;
+  const found = readWords(typed, here).slice(0, typed.whole('limit', USUAL_WORDS, 1, MOST_WORDS));
   if (found.length === 0) fail('No such word can be read with what was taught. Ask for less.');
   const texts = found.map((index) => asWritten(lexicon.word(index)));
   return wordsSheet({ title: 'Words to read', below: '', words: texts }, look);
@@ -131,12 +131,13 @@ function words(typed: Typed, { lexicon, screen }: Here, look: SheetLook): readon
 
 function dictation(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
   const made = readDictation(typed, here, 6, 2);
-  return dictationSheet(made, made.shortfall ?? '', look);
+  const onPaper = { ...made, heardAlso: (word: string) => heardAlso(word, here.lexicon) };
+  return dictationSheet(onPaper, made.shortfall ?? '', look);
 }
 
 function home(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
   const { words, sentences } = readDictation(typed, here, 12, 3);
-  const taught = readTaught(typed.text('taught'));
+  const taught = readTaught(typed.text('taught'), here);
   const newest = readNewest(typed.text('taught'));
   const drill = readDrill(typed, taught, here);
   const cards = [...new Set([...newest, ...drill.visual])].slice(0, HOME_CARDS);
@@ -147,21 +148,17 @@ function home(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
 /** Cards in one row of home practice. */
 const HOME_CARDS = 6;
 
-function readDictation(
-  typed: Typed,
-  { lexicon, screen }: Here,
-  wordCount: number,
-  sentenceCount: number,
-) {
+function readDictation(typed: Typed, here: Here, wordCount: number, sentenceCount: number) {
+  const { accent, lexicon, screen } = here;
   const made = dictationFor(
     {
-      taught: readTaught(typed.text('taught')),
+      taught: readTaught(typed.text('taught'), here),
       newest: readNewest(typed.text('taught')).map((id) => ({ kind: 'card', id })),
       seed: typed.whole('seed', 1, 0, Number.MAX_SAFE_INTEGER),
       words: typed.whole('words', wordCount, 0, 40),
       sentences: typed.whole('sentences', sentenceCount, 0, 16),
     },
-    { lexicon, screen, sentences: SENTENCES },
+    { lexicon, screen, sentences: SENTENCES.map((text) => textHere(text, accent)) },
   );
   if (made.words.length + made.sentences.length === 0) {
     fail('Too little was taught for words yet: about ten letters are enough.');
@@ -170,7 +167,7 @@ function readDictation(
 }
 
 function check(typed: Typed, here: Here, look: SheetLook): readonly Page[] {
-  const taught = readTaught(typed.text('taught'));
+  const taught = readTaught(typed.text('taught'), here);
   const seed = typed.whole('seed', 1, 0, Number.MAX_SAFE_INTEGER);
   const kind = readOneOf(typed, 'kind', CHECK_KINDS, 'nonsense-words');
   const count = typed.whole('items', kind === 'nonsense-words' ? 30 : 60, 1, 300);

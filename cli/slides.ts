@@ -24,7 +24,7 @@ export async function slides(args: readonly string[]): Promise<string> {
   const out = readOut(typed, 'slides.pptx');
   const format = readOneOf(typed, 'screen', SLIDE_FORMATS, '16:9');
   const here = loadHere(typed);
-  const taught = readTaught(typed.text('taught'));
+  const taught = readTaught(typed.text('taught'), here);
   const { run, board, shortfall } = readDrill(typed, taught, here);
   if (run.length === 0) fail(shortfall?.message ?? 'These cards make no words yet.');
   const deck = runSlides(

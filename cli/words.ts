@@ -4,7 +4,7 @@ import { findWords, minimalPairs, type WordQuery } from '../core/words/finder.ts
 import type { Lexicon } from '../core/words/lexicon.ts';
 import type { WordScreen } from '../core/words/screen.ts';
 import { parseShape } from '../core/words/word-shape.ts';
-import { loadHere, readCard, readTaught } from './engine.ts';
+import { type Here, loadHere, readCard, readTaught } from './engine.ts';
 import { fail } from './failure.ts';
 import { readOptions, type Typed } from './options.ts';
 
@@ -25,8 +25,9 @@ export const WORD_OPTIONS = {
 export function words(args: readonly string[]): string {
   const typed = readOptions(args, { ...WORD_OPTIONS, contrast: 'text' });
   if (typed.words.length > 0) fail(`words takes options only; “${typed.words[0]}” is none.`);
-  const { lexicon, screen } = loadHere(typed);
-  const found = readWords(typed, lexicon, screen);
+  const here = loadHere(typed);
+  const { lexicon } = here;
+  const found = readWords(typed, here);
   const limit = typed.whole('limit', Number.MAX_SAFE_INTEGER, 0, Number.MAX_SAFE_INTEGER);
   const contrast = typed.text('contrast');
   if (contrast !== null) return pairsFound(lexicon, found, contrast, limit, typed.flag('json'));
@@ -36,10 +37,11 @@ export function words(args: readonly string[]): string {
 }
 
 /** Indexes of the words that `WORD_OPTIONS` asks for and the word screen clears; `--limit` is the caller's. */
-export function readWords(typed: Typed, lexicon: Lexicon, screen: WordScreen): readonly number[] {
+export function readWords(typed: Typed, here: Here): readonly number[] {
+  const { lexicon, screen } = here;
   const syllables = typed.text('syllables') === null ? null : typed.whole('syllables', 1, 1, 12);
   return findWords(lexicon, {
-    taught: readTaught(typed.text('taught')),
+    taught: readTaught(typed.text('taught'), here),
     irregular: typed.flag('irregular'),
     ...shapeAsked(typed.text('shape')),
     ...cardAsked(typed.text('card'), typed.text('place')),

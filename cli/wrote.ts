@@ -19,10 +19,11 @@ import { complain } from './shown.ts';
  */
 export function wrote(args: readonly string[]): string {
   const typed = readOptions(args, { taught: 'text', accent: 'text' });
-  const { accent, lexicon } = loadHere(typed);
+  const here = loadHere(typed);
+  const { accent, lexicon } = here;
   const given = typed.text('taught');
   const known: ReadWith = {
-    taught: given === null ? null : readTaught(given),
+    taught: given === null ? null : readTaught(given, here),
     isFamiliar: isFamiliarIn(lexicon),
   };
   const isJson = typed.flag('json');

@@ -7,9 +7,14 @@ import { fitPages } from './fit.ts';
 import { type Block, blockWidth, flowPages } from './flow.ts';
 import { BODY, type SheetLook } from './sheet-look.ts';
 
+/** What is dictated, and which familiar words are heard like one of its words here (core/dictation/heard-also.ts). */
+export interface DictationOnPaper extends Pick<Dictation, 'words' | 'sentences'> {
+  readonly heardAlso: (word: string) => readonly string[];
+}
+
 /** Her page, and after it the children’s. */
 export function dictationSheet(
-  { words, sentences }: Pick<Dictation, 'words' | 'sentences'>,
+  { words, sentences, heardAlso }: DictationOnPaper,
   below: string,
   look: SheetLook,
 ): readonly Page[] {
@@ -19,7 +24,7 @@ export function dictationSheet(
       'Say it once, use it in a sentence, say it again. The children repeat it, tap its sounds, write it, and read what they wrote. Check together, one by one. A star marks what is new.',
       look,
     ),
-    ...part('Words', words, look),
+    ...part('Words', words, look, heardAlso),
     ...part('Sentences', sentences, look),
   ];
   return [
@@ -28,16 +33,27 @@ export function dictationSheet(
   ];
 }
 
-function part(name: string, all: Dictation['words'], look: SheetLook): readonly Block[] {
+function part(
+  name: string,
+  all: Dictation['words'],
+  look: SheetLook,
+  heardAlso: DictationOnPaper['heardAlso'] = () => [],
+): readonly Block[] {
   if (all.length === 0) return [];
   return [
     space(2),
     ...headed(
       name,
-      all.flatMap(({ text, isNew }, at) => [
-        paragraph(`${at + 1}.  ${text}${isNew ? ' *' : ''}`, look, { size: points(15) }),
-        space(1),
-      ]),
+      all.flatMap(({ text, isNew }, at) => {
+        const others = heardAlso(text);
+        return [
+          paragraph(`${at + 1}.  ${text}${isNew ? ' *' : ''}`, look, { size: points(15) }),
+          ...(others.length === 0
+            ? []
+            : [paragraph(`Sounds like ${others.join(' and ')}: say it in a sentence.`, look)]),
+          space(1),
+        ];
+      }),
       look,
     ),
   ];

@@ -100,7 +100,11 @@ function sheets(look: SheetLook): Readonly<Record<string, readonly Page[]>> {
     plan: planSheet({ drill, taught: new Set(every), whom: longName, day: 'Monday' }, look),
     board: boardSheet({ board: drill.board, real: longWords, nonsense: ['mip'], stopped: 0 }, look),
     words: wordsSheet({ title: 'Words', below: '', words: Array(12).fill(longWords).flat() }, look),
-    dictation: dictationSheet({ words: dictated, sentences: [sentence, sentence] }, '', look),
+    dictation: dictationSheet(
+      { words: dictated, sentences: [sentence, sentence], heardAlso: () => [] },
+      '',
+      look,
+    ),
     home: homeSheet({ cards: every, words: longWords, sentences: [sentence.text] }, look),
     spanish: homeSheet(
       { cards: every, words: longWords, sentences: [sentence.text], language: 'spanish' },
@@ -195,6 +199,18 @@ describe('sheets on paper', () => {
 
   test.each(PAPERS)('a plan of thirty flips with the widest words fits one page of %s', (paper) => {
     expect(sheets(lookOn(paper)).plan).toHaveLength(1);
+  });
+
+  test('her page of a dictation says which word wants a sentence, the children’s does not', () => {
+    const heard = new Map([['pen', ['pin']]]);
+    const words = ['pen', 'sun'].map((text) => ({ text, isNew: false }));
+    const made = { words, sentences: [], heardAlso: (word: string) => heard.get(word) ?? [] };
+    const [hers, childs] = dictationSheet(made, '', lookOn('letter')).map((page) =>
+      texts(page).map(({ text }) => text),
+    );
+    const said = 'Sounds like pin: say it in a sentence.';
+    expect(hers?.filter((text) => text.startsWith('Sounds like'))).toEqual([said]);
+    expect(childs).not.toContain(said);
   });
 
   test('what children read is at least 18 pt', () => {

@@ -25,7 +25,11 @@ export function allSheets(typeface: Typeface): Readonly<Record<string, readonly 
     plan: planSheet({ drill, taught: new Set(EVERY), whom: 'Maple', day: 'Monday' }, look),
     board: boardSheet({ board: drill.board, real: WORDS, nonsense: ['shig'], stopped: 0 }, look),
     words: wordsSheet({ title: 'Words', below: '', words: WORDS }, look),
-    dictation: dictationSheet({ words: dictated, sentences: [sentence] }, '', look),
+    dictation: dictationSheet(
+      { words: dictated, sentences: [sentence], heardAlso: () => [] },
+      '',
+      look,
+    ),
     'home practice': homeSheet({ cards: EVERY, words: WORDS, sentences: [sentence.text] }, look),
     check: checkSheet(form, look),
     ...Object.fromEntries(

@@ -2,7 +2,9 @@ import { computed } from '@preact/signals';
 import type { Group } from '../../core/log/class-state.ts';
 import { makeGroupPlace, progressOf } from '../../core/log/group-place.ts';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
+import { builtInHere, progressHere, progressListed } from '../../core/sequence/order-here.ts';
 import { type Progress, taughtOf } from '../../core/sequence/progress.ts';
+import { accent } from './accent.ts';
 import { group, recordUndoable } from './open-class.ts';
 
 /** Where the group stands. */
@@ -11,8 +13,8 @@ export const progress = computed<Progress>(() => progressAt(group.value.standing
 /** Where a group of this standing is; before the first step when nothing was told of it. */
 export function progressAt(standing: Group['standing']): Progress {
   return standing
-    ? progressOf(standing, SEQUENCE)
-    : { sequence: SEQUENCE, upTo: 0, added: [], dropped: [] };
+    ? progressHere(progressOf(standing, SEQUENCE), accent.value)
+    : { sequence: builtInHere(accent.value), upTo: 0, added: [], dropped: [] };
 }
 
 /** What the group has been taught. */
@@ -26,7 +28,7 @@ export const hasOwnOrder = computed(() => (group.value.standing?.own ?? null) !=
 
 /** Changes where the group stands; can be undone. */
 export function setProgress(next: Progress, said: string): void {
-  const value = makeGroupPlace(next, SEQUENCE);
+  const value = makeGroupPlace(progressListed(next), SEQUENCE);
   recordUndoable(said, {
     kind: 'set',
     body: { of: 'group', id: group.peek().id, field: 'standing', value },

@@ -1,6 +1,8 @@
 import './dictation.css';
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Dictation, DictationSources } from '../../../core/dictation/dictation.ts';
+import { heardAlso } from '../../../core/dictation/heard-also.ts';
+import type { Lexicon } from '../../../core/words/lexicon.ts';
 import { CopyButton } from '../../controls/copy-button.tsx';
 import { FileButton } from '../../controls/file-button.tsx';
 import { NotArrived } from '../../controls/not-arrived.tsx';
@@ -79,7 +81,11 @@ function Tools({ now, sources }: MadeProps) {
   if (now.words.length + now.sentences.length === 0) return null;
   return (
     <p class="buttons not-printed">
-      <CopyButton name={say.dictation.copy} text={() => asText(now)} said={say.dictation.copied} />
+      <CopyButton
+        name={say.dictation.copy}
+        text={() => asText(now, sources.lexicon)}
+        said={say.dictation.copied}
+      />
       <button
         type="button"
         class="button"
@@ -95,7 +101,7 @@ function Tools({ now, sources }: MadeProps) {
         class="button next"
         make={async () => {
           const { sheetFile } = await import('../../state/paper/paper-file.ts');
-          return sheetFile('dictation', { dictation: () => now });
+          return sheetFile('dictation', { dictation: () => now, sources });
         }}
       />
     </p>
@@ -189,6 +195,13 @@ function standingSaid(): string {
   return say.dictation.taughtUpToStep(now.upTo, newest === '' ? '' : say.dictation.newest(newest));
 }
 
-function asText({ words, sentences: said }: Dictation): string {
-  return [...words.map(({ text }) => text), '', ...said.map(({ text }) => text)].join('\n').trim();
+/** To be pasted elsewhere: a line each, with what a word is heard like here. */
+function asText({ words, sentences: said }: Dictation, lexicon: Lexicon): string {
+  const noted = words.map(({ text }) => {
+    const others = heardAlso(text, lexicon);
+    return others.length === 0
+      ? text
+      : `${text} (${say.dictated.soundsLikeSay(others.join(say.dictated.and))})`;
+  });
+  return [...noted, '', ...said.map(({ text }) => text)].join('\n').trim();
 }

@@ -1,7 +1,8 @@
 import './order.css';
-import { SEQUENCE } from '../../../core/sequence/built-in.ts';
+import { builtInHere } from '../../../core/sequence/order-here.ts';
 import { makeSequenceCsv } from '../../../core/sequence/sequence-csv.ts';
 import { saveText } from '../../device/save-text.ts';
+import { accent } from '../../state/accent.ts';
 import { earlierOrders } from '../../state/orders.ts';
 import { hasOwnOrder, progress } from '../../state/progress.ts';
 import { linkTo } from '../../state/route.ts';
@@ -37,7 +38,9 @@ export function Order() {
             <button
               type="button"
               class="button"
-              onClick={() => replaceOrder(SEQUENCE, 'Back to the built-in order.')}
+              onClick={() =>
+                replaceOrder(builtInHere(accent.peek()), 'Back to the built-in order.')
+              }
             >
               Back to the built-in order
             </button>

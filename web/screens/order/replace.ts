@@ -1,4 +1,4 @@
-import { SEQUENCE } from '../../../core/sequence/built-in.ts';
+import { isBuiltIn } from '../../../core/sequence/order-here.ts';
 import type { Progress } from '../../../core/sequence/progress.ts';
 import type { Sequence } from '../../../core/sequence/sequence.ts';
 import { keepOrder } from '../../state/orders.ts';
@@ -12,7 +12,7 @@ import { carryOver } from './carry-over.ts';
  */
 export function replaceOrder(next: Sequence, said: string): void {
   const now = progress.peek();
-  if (now.sequence !== SEQUENCE) keepOrder(now.sequence, today());
+  if (!isBuiltIn(now.sequence)) keepOrder(now.sequence, today());
   const carried = carryOver(now, next);
   setProgress(carried, `${said} ${whereItStands(carried)}`);
 }

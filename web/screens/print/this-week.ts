@@ -2,12 +2,11 @@ import type { GroupId } from '../../../core/ids.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { eventsIn } from '../../../core/log/class-events.ts';
 import type { ClassState } from '../../../core/log/class-state.ts';
-import { progressOf } from '../../../core/log/group-place.ts';
 import { replay } from '../../../core/log/replay.ts';
-import { SEQUENCE } from '../../../core/sequence/built-in.ts';
 import { type Progress, taughtOf } from '../../../core/sequence/progress.ts';
 import { allTaught } from '../../../core/sequence/teach.ts';
 import { newestCards, newestSight } from '../../state/newest-cards.ts';
+import { progressAt } from '../../state/progress.ts';
 
 const WEEK = 7 * 86_400_000;
 
@@ -29,7 +28,7 @@ export function newThisWeek(
   const standing = before.groups.get(groupId)?.standing ?? null;
   const newest = [...newestCards(progress), ...newestSight(progress)];
   if (!standing) return newest;
-  const known = new Set(allTaught(taughtOf(progressOf(standing, SEQUENCE))));
+  const known = new Set(allTaught(taughtOf(progressAt(standing))));
   const fresh = allTaught(taughtOf(progress)).filter((id) => !known.has(id));
   return fresh.length > 0 ? fresh : newest;
 }

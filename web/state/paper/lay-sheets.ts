@@ -1,5 +1,6 @@
 import { makeWordTable } from '../../../core/boards/judge/word-table.ts';
 import { shapeById } from '../../../core/boards/shapes/shape-list.ts';
+import { heardAlso } from '../../../core/dictation/heard-also.ts';
 import { homePractice, type Practiced } from '../../../core/dictation/home-practice.ts';
 import { boardSheet, boardWords } from '../../../print/sheets/board-sheet.ts';
 import { checkSheet } from '../../../print/sheets/check-sheet.ts';
@@ -17,7 +18,7 @@ import type { Stock } from './stock.ts';
 interface Needed {
   readonly board: 'today' | 'table' | 'taught' | 'sources';
   readonly plan: 'drill' | 'taught' | 'whom' | 'day';
-  readonly dictation: 'dictation';
+  readonly dictation: 'dictation' | 'sources';
   readonly words: 'toRead';
   readonly home: 'practiced' | 'each' | 'seed' | 'reader' | 'sources';
   readonly check: 'form' | 'reader';
@@ -91,7 +92,9 @@ function dictation(_: Choices, stock: SheetStock<'dictation'>, look: SheetLook):
   const made = stock.dictation();
   const count = made ? made.words.length + made.sentences.length : 0;
   if (!made || count === 0) return nothingLaid();
-  return laidPages(dictationSheet(made, '', look), count, noted(made.shortfall));
+  const { lexicon } = stock.sources;
+  const onPaper = { ...made, heardAlso: (word: string) => heardAlso(word, lexicon) };
+  return laidPages(dictationSheet(onPaper, '', look), count, noted(made.shortfall));
 }
 
 /** How much home practice stands on a page: five minutes of it (common practice, no source). */
