@@ -67,6 +67,8 @@ export const EDGES: Readonly<Record<string, Morphemes>> = {
   acreage: { breaks: [4], suffixAt: null },
   battlement: { breaks: [6], suffixAt: null },
   battlements: { breaks: [6, 10], suffixAt: 10 },
+  cheeseburger: { breaks: [6], suffixAt: null },
+  cheeseburgers: { breaks: [6, 12], suffixAt: 12 },
   cuttlefish: { breaks: [6], suffixAt: null },
   embezzlement: { breaks: [8], suffixAt: null },
   measles: { breaks: [6], suffixAt: 6 },

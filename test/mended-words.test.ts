@@ -37,7 +37,7 @@ describe('division', () => {
 
 describe('what is regular', () => {
   test.each(
-    'between respond respect destroy restore award reward toward forewarned analyze paralyze vague rogue plague tourism debt wrestle temptation identifiers inhalation growling'.split(
+    'between respond respect destroy restore award reward toward forewarned analyze paralyze vague rogue plague tourism debt wrestle temptation identifiers inhalation growling whitewash whitewashed cheeseburger cheeseburgers hotshot makeover nightshirt racehorses wildflowers'.split(
       ' ',
     ),
   )('%s has no irregular part', (word) => {

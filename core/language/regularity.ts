@@ -20,7 +20,7 @@ export function isRegular(
   const next = card.kind === 'silent-e' ? first + 1 : (letters.at(-1) as number) + 1;
   const left = word.slice(0, first);
   const right = word.slice(next);
-  if (row?.context.before && !row.context.before.test(left)) return false;
+  if (row?.context.before && !stands(row.context.before, left, breaks)) return false;
   if (row?.context.after && !row.context.after.test(right)) return false;
   if (card.kind === 'long-vowel') {
     if (isHeardFinalE(word, card.id, right, breaks)) return false;
@@ -31,6 +31,13 @@ export function isRegular(
     return !isShortStressedWord(placed, index);
   }
   return true;
+}
+
+/** Whether what stands before a card is as its row asks, in the word or in its syllable alone: white·wash. */
+function stands(before: RegExp, left: string, breaks: readonly number[]): boolean {
+  if (before.test(left)) return true;
+  const from = breaks.findLast((at) => at < left.length) ?? 0;
+  return from > 0 && before.test(left.slice(from));
 }
 
 /** Whether a long vowel stands by rule before these letters: in an open syllable, before a vowel, in VCV with an ending, and in old, most, kind, range. */

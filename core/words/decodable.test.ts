@@ -50,6 +50,15 @@ describe('words that belong together', () => {
     expect(how(word, `${MORE},word:${second === 'out' ? 'of' : second}`)).toBeNull();
   });
 
+  test('a part may be a form itself, and a form be of a compound', () => {
+    const ready = `${MORE},oy,word:friend,word:come,word:be,word:father,s=Z`;
+    expect(how('boyfriends', MORE)).toBeNull();
+    expect(how('boyfriends', ready)).not.toBeNull();
+    expect(how('becomes', ready)).not.toBeNull();
+    expect(how('grandfathers', ready)).not.toBeNull();
+    expect(how('grandfathers', ready.replace(',word:father', ''))).toBeNull();
+  });
+
   test.each([
     ['having', 've'],
     ['living', 've'],

@@ -79,7 +79,7 @@ function readByParts(index: number, lexicon: Lexicon, taught: Taught): ReadAs | 
     isReadByParts(
       one,
       taught,
-      (part) => taught.irregularWords.has(lexicon.word(part)),
+      (part) => isByHeart(part, lexicon, taught),
       (part) => lexicon.isRegular(part) && missing(wordNeeds(part, lexicon), taught).length === 0,
     ),
   );
@@ -88,6 +88,12 @@ function readByParts(index: number, lexicon: Lexicon, taught: Taught): ReadAs | 
   return second === undefined
     ? { kind: 'form', of: first, ending: made.letters }
     : { kind: 'compound', parts: [first, second] };
+}
+
+/** Whether a part was learned by heart, or is itself made of such words: the friends of *boyfriends*. */
+function isByHeart(part: number, lexicon: Lexicon, taught: Taught): boolean {
+  if (taught.irregularWords.has(lexicon.word(part))) return true;
+  return !lexicon.isRegular(part) && readByParts(part, lexicon, taught) !== null;
 }
 
 /**
@@ -125,16 +131,21 @@ export function decodableWords(lexicon: Lexicon, taught: Taught): readonly numbe
   const heart = new Uint8Array(lexicon.size);
   for (const index of hearts) heart[index] = 1;
   const open = heart.slice();
-  const byHeart = (index: number): boolean => heart[index] === 1;
+  // What a word known by heart opened may open more: friend, friends, boyfriends.
+  const byHeart = (index: number): boolean =>
+    heart[index] === 1 || (open[index] === 1 && !lexicon.isRegular(index));
   const byCards = (index: number): boolean => {
     let at = starts[index] as number;
     const end = starts[index + 1] as number;
     while (at < end && has[needs[at] as number] === 1) at++;
     return at === end;
   };
-  for (const index of hearts) {
-    for (const { holder, made } of holdersOf(index, lexicon)) {
-      if (open[holder] === 0 && isReadByParts(made, taught, byHeart, byCards)) open[holder] = 1;
+  const opening = [...hearts];
+  for (let at = 0; at < opening.length; at++) {
+    for (const { holder, made } of holdersOf(opening[at] as number, lexicon)) {
+      if (open[holder] === 1 || !isReadByParts(made, taught, byHeart, byCards)) continue;
+      open[holder] = 1;
+      if (!lexicon.isRegular(holder)) opening.push(holder);
     }
   }
   const found: number[] = [];

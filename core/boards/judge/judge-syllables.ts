@@ -116,7 +116,10 @@ function brokenJoint(syllables: readonly LaidSyllable[]): string | null {
     const why = brokenBetween(left, right);
     if (why) return why;
   }
-  return null;
+  const { vowel, coda } = syllables.at(-1) as LaidSyllable;
+  return vowel.grapheme === 'e' && /^[ds]$/.test(lettersOf(coda))
+    ? 'Its end would be read as -ed or -es.'
+    : null;
 }
 
 function brokenBetween(left: LaidSyllable, right: LaidSyllable): string | null {

@@ -85,6 +85,13 @@ const WORD_RULES: readonly WordRule[] = [
       /^(ff|ll|zz)$/.test(syllables[1]?.coda.at(-1)?.grapheme ?? ''),
   },
   {
+    id: 'read-as-an-ending',
+    why: 'Its end would be read as -ed or -es: chaked.',
+    source: COMMON_PRACTICE,
+    breaks: ({ form, letters }) =>
+      (form === 'two' || form === 'doubled') && READ_AS_ENDING.test(letters),
+  },
+  {
     id: 'le-after-open-or-closed',
     why: 'A long vowel stands before one consonant and le (ta·ble), a short one before two (bub·ble, can·dle).',
     source: NATIONAL_CURRICULUM,
@@ -148,6 +155,8 @@ const WORD_RULES: readonly WordRule[] = [
 ];
 
 const VOICELESS = /^(P|T|K|F|TH|S|SH|CH)$/;
+/** The end of a word of two beats that a reader takes for an ending. */
+const READ_AS_ENDING = /[^aeiou]e[ds]$/;
 /** Letters on both sides of a joint, a dot between, that would be read as one sound or change theirs. */
 export const READ_AS_ONE =
   /s·h|t·h|c·h|p·h|w·h|g·h|c·k|n·[gkcqx]|q·u|t·ch|d·g|s·ch|k·n|g·n|w·r|x·[sc]|[sz]·[szc]|sh·s|ch·[sj]|th·[sth]|[aeiou]·h$|s·y|t·y/;
