@@ -10,7 +10,7 @@ import { wrote } from './wrote.ts';
 
 describe('--accent', () => {
   it('says how a class says and spells a word', () => {
-    expect(spell(['bath', '--accent', 'southern-british'])).toBe('bath\n  b-a-th  /bɑːθ/');
+    expect(spell(['bath', '--accent', 'southern-british'])).toBe('bath\n  b-(a)-th  /bɑːθ/');
     const [colour] = JSON.parse(spell(['colour', '--accent', 'southern-british', '--json']));
     expect(colour.readings[0]).toMatchObject({ said: '/kʌlə/', sounds: 'K AH L ER' });
   });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { builtLexicon as lexicon } from '../../test/built-lexicon.ts';
 import type { Accent } from '../language/accent/accent.ts';
+import { saidHere } from '../language/accent/said-here.ts';
+import type { Reading } from '../language/reading.ts';
 import { lexiconHere } from './lexicon-here.ts';
 import { SCREEN_DATA } from './screen-data.ts';
 import { screenHere } from './screen-here.ts';
@@ -49,6 +51,43 @@ describe('the word list of a class', () => {
       }
     }
     expect(changed).toBeGreaterThan(500);
+  });
+});
+
+describe('cards of southern Britain', () => {
+  const here = lexiconHere(lexicon, ['southern-british']);
+  const cards = (word: string) =>
+    here
+      .readings(here.indexOf(word))[0]
+      ?.cards.map(({ id, regular }) => `${id}${regular ? '' : '!'}`);
+
+  // National Curriculum in England, English Appendix 1, Year 2: exception words whose a is that of father.
+  it.each(['after', 'fast', 'last', 'past', 'class', 'grass', 'pass', 'plant', 'path', 'bath'])(
+    '%s has the a of father, and is an exception word',
+    (word) => {
+      expect(cards(word)).toContain('a=AA!');
+      expect(here.isRegular(here.indexOf(word))).toBe(false);
+    },
+  );
+
+  it('make regular what is regular there', () => {
+    expect(cards('from')).toEqual(['f=F', 'r=R', 'o=AA', 'm=M']);
+    expect(cards('been')).toEqual(['b=B', 'ee=IY', 'n=N']);
+    expect(cards('cat')).toEqual(['c=K', 'a=AE', 't=T']);
+  });
+
+  it('say what the list’s cards said there, and are found by either sounds', () => {
+    for (let index = 0; index < here.size; index++) {
+      const listed = lexicon.readings(index);
+      if (here.word(index) !== lexicon.word(index) || here.readings(index) === listed) continue;
+      here.readings(index).forEach((reading, at) => {
+        const said = (one: Reading) => saidHere(one, ['southern-british']).join(' ');
+        expect(said(reading), reading.word).toBe(said(listed[at] as Reading));
+      });
+    }
+    for (const sounds of ['B AE TH', 'B AA TH']) {
+      expect(here.saidAs(sounds).map(here.word)).toContain('bath');
+    }
   });
 });
 

@@ -1,11 +1,14 @@
 /**
  * The word list as a class hears and spells it: which words sound alike, and with southern British how a
- * word is spelled. American as it is listed gives the list itself. What is stored, the cards and the sounds
- * of a word, stays; only a word that is spelled otherwise in Britain is cut anew, from the same sounds.
+ * word is spelled, and by which cards it is read. American as it is listed gives the list itself. What is
+ * stored, the cards and the sounds of a word, stays; a word that is spelled otherwise in Britain is cut anew,
+ * from the same sounds, and *bath* is read with the a of *father*.
  */
 import { type Accent, isBritish } from '../language/accent/accent.ts';
 import { alsoHeard } from '../language/accent/also-heard.ts';
+import { britishReading } from '../language/accent/british-reading.ts';
 import { britishSpelling } from '../language/accent/british-spelling.ts';
+import { britishChanges } from '../language/accent/southern-british-words.ts';
 import { align } from '../language/align.ts';
 import { isVowelPhoneme, type Phoneme } from '../language/phonemes.ts';
 import { type Morphemes, ONE_PART, type Pronunciation } from '../language/pronunciation.ts';
@@ -26,14 +29,14 @@ export function lexiconHere(lexicon: Lexicon, accent: Accent): Lexicon {
 const made = new WeakMap<Lexicon, ReadonlyMap<string, Lexicon>>();
 
 function makeHere(lexicon: Lexicon, accent: Accent): Lexicon {
-  const spelled = isBritish(accent) ? spelledInBritain(lexicon) : lexicon;
+  const spelled = isBritish(accent) ? readInBritain(spelledInBritain(lexicon)) : lexicon;
   return {
     ...spelled,
     saidAs(sounds) {
       const ways = alsoHeard(sounds.split(' ') as Phoneme[], accent);
       const [own] = ways as [readonly Phoneme[]];
-      if (ways.length === 1) return lexicon.saidAs(own.join(' '));
-      const found = new Set(ways.flatMap((way) => lexicon.saidAs(way.join(' '))));
+      if (ways.length === 1) return spelled.saidAs(own.join(' '));
+      const found = new Set(ways.flatMap((way) => spelled.saidAs(way.join(' '))));
       return [...found].sort((one, other) => one - other);
     },
   };
@@ -81,6 +84,36 @@ function spelledInBritain(lexicon: Lexicon): Lexicon {
         : lexicon.isRegular(index),
     syllableCount: (index) =>
       british.has(index) ? ordinary(index).syllables.length : lexicon.syllableCount(index),
+  };
+}
+
+/** The list with the cards by which southern Britain reads a word; a word is found by its American sounds too. */
+function readInBritain(lexicon: Lexicon): Lexicon {
+  const british = new Map<number, readonly Reading[]>();
+  const bySounds = new Map<string, number[]>();
+  for (let index = 0; index < lexicon.size; index++) {
+    if (!britishChanges(lexicon.word(index))) continue;
+    const listed = lexicon.readings(index);
+    const here = listed.map(britishReading);
+    if (here.every((reading, at) => reading === listed[at])) continue;
+    british.set(index, here);
+    for (const { sounds } of here) {
+      const key = sounds.join(' ');
+      bySounds.set(key, [...(bySounds.get(key) ?? []), index]);
+    }
+  }
+  return {
+    ...lexicon,
+    readings: (index) => british.get(index) ?? lexicon.readings(index),
+    cardIds: (index) =>
+      british.get(index)?.[0]?.cards.map(({ id }) => id) ?? lexicon.cardIds(index),
+    isRegular: (index) =>
+      british.get(index)?.[0]?.cards.every(({ regular }) => regular) ?? lexicon.isRegular(index),
+    saidAs(sounds) {
+      const here = bySounds.get(sounds);
+      const listed = lexicon.saidAs(sounds);
+      return here ? [...new Set([...listed, ...here])].sort((one, two) => one - two) : listed;
+    },
   };
 }
 

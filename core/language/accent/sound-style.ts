@@ -4,6 +4,7 @@ import { type Accent, isBritish } from './accent.ts';
 import type { HereSound } from './here-sound.ts';
 import { saidHere } from './said-here.ts';
 import { britishSounds } from './sounds-here.ts';
+import { cardsInBritain } from './southern-british.ts';
 
 /**
  * How sounds are written in a class. Only what belongs to the sound itself shows on a card: southern British
@@ -37,6 +38,20 @@ export function wordLabel(reading: Reading, accent: Accent, notation: Notation):
   return isBritish(accent) || said.includes('HW')
     ? `/${signs(said, notation, isBritish(accent))}/`
     : soundLabel(said as readonly Phoneme[], notation);
+}
+
+/** How one card of a word is said in a class, written like its sounds: in southern Britain the word tells which a is meant. */
+export function cardLabel(
+  reading: Reading,
+  at: number,
+  accent: Accent,
+  notation: Notation,
+): string {
+  const card = reading.cards[at];
+  if (!card) return '';
+  return isBritish(accent)
+    ? `/${signs(cardsInBritain(reading)[at] ?? [], notation)}/`
+    : soundLabel(card.phonemes, soundStyleFor(accent, notation), card.grapheme);
 }
 
 const SHOWN: ReadonlySet<string> = new Set(['southern-british', 'wh-apart', 'cot-caught']);

@@ -12,10 +12,15 @@ import { britishChanges } from './southern-british-words.ts';
 
 /** How a word is said in southern Britain, by its cards. */
 export function saidInBritain(reading: Reading): readonly HereSound[] {
+  return cardsInBritain(reading).flat();
+}
+
+/** The same card by card. An r that is heard between two cards counts to the first. */
+export function cardsInBritain(reading: Reading): readonly (readonly HereSound[])[] {
   const changes = britishChanges(reading.word);
   const { cards } = reading;
-  const sounds: HereSound[] = [];
-  cards.forEach((card, at) => {
+  return cards.map((card, at) => {
+    const sounds: HereSound[] = [];
     const next = cards.slice(at + 1).find(({ phonemes }) => phonemes.length > 0);
     const opens = next !== undefined && isVowelPhoneme(next.phonemes[0] as never);
     const isLast = cards.findLastIndex(({ id }) => id === card.id) === at;
@@ -26,8 +31,8 @@ export function saidInBritain(reading: Reading): readonly HereSound[] {
       sounds.push(sound);
     }
     if (changed && opens && endsInR(card) && said.at(-1) !== 'R') sounds.push('R');
+    return sounds;
   });
-  return sounds;
 }
 
 /** Whether an r stands at the end of a card, to be heard when a vowel follows. */

@@ -1,6 +1,6 @@
-import { wordLabel } from '../../../core/language/accent/sound-style.ts';
+import { isBritish } from '../../../core/language/accent/accent.ts';
+import { cardLabel, wordLabel } from '../../../core/language/accent/sound-style.ts';
 import { graphemeShown } from '../../../core/language/card-id.ts';
-import { soundLabel } from '../../../core/language/phonemes.ts';
 import type {
   CardReading,
   Reading,
@@ -9,7 +9,7 @@ import type {
 } from '../../../core/language/reading.ts';
 import { readAs } from '../../../core/words/decodable.ts';
 import { Card } from '../../controls/card.tsx';
-import { accent, soundStyle } from '../../state/accent.ts';
+import { accent } from '../../state/accent.ts';
 import { settleWord } from '../../state/class-words.ts';
 import type { Engine } from '../../state/engine.ts';
 import { meanings } from '../../state/meanings.ts';
@@ -83,6 +83,13 @@ export function WordSheet({ index, ready, onClose }: WordSheetProps) {
 function WordReading({ reading, also }: { readonly reading: Reading; readonly also: boolean }) {
   const { word, syllables, cards } = reading;
   const irregular = cards.filter(({ regular }) => !regular);
+  const sound = (card: CardReading) =>
+    cardLabel(reading, cards.indexOf(card), accent.value, settings.value.notation);
+  const nameOf = (card: CardReading, part: string) => {
+    if (part === 'silent-e') return say.wordSheet.silentE;
+    const isOwn = card.regular || card.phonemes.length === 0 || !isBritish(accent.value);
+    return isOwn ? cardName(card.id) : `${graphemeShown(card.grapheme)}, ${sound(card)}`;
+  };
   return (
     <div class="reading">
       {also && <p class="quiet small">{say.wordSheet.alsoSaid(sounds(reading))}</p>}
@@ -92,10 +99,10 @@ function WordReading({ reading, also }: { readonly reading: Reading; readonly al
           <li
             key={`${card.letters[0]} ${part}`}
             class={card.regular ? '' : 'irregular'}
-            title={part === 'silent-e' ? say.wordSheet.silentE : cardName(card.id)}
+            title={nameOf(card, part)}
           >
             <span class="for-ears">
-              {part === 'silent-e' ? say.wordSheet.silentE : cardName(card.id)}
+              {nameOf(card, part)}
               {card.regular ? '' : say.wordSheet.irregular}
             </span>
             {part === 'vowel' && (
@@ -114,7 +121,10 @@ function WordReading({ reading, also }: { readonly reading: Reading; readonly al
       </ul>
       {irregular.map((card) => (
         <p key={card.letters[0]} class="irregular-said">
-          {say.wordSheet.irregularPart(<b>{graphemeShown(card.grapheme)}</b>, saying(card))}
+          {say.wordSheet.irregularPart(
+            <b>{graphemeShown(card.grapheme)}</b>,
+            card.phonemes.length === 0 ? say.wordSheet.isSilent : say.wordSheet.says(sound(card)),
+          )}
         </p>
       ))}
       <p class="quiet">
@@ -128,12 +138,6 @@ function typed(word: string, { from, to, type }: Syllable, count: number): strin
   const name = typeNames[type];
   if (count > 1) return `${word.slice(from, to)} ${name}`;
   return type === 'other' ? say.wordSheet.oneSyllableOfNo : say.wordSheet.oneSyllable(name);
-}
-
-function saying({ phonemes, grapheme }: CardReading): string {
-  return phonemes.length === 0
-    ? say.wordSheet.isSilent
-    : say.wordSheet.says(soundLabel(phonemes, soundStyle.value, grapheme));
 }
 
 function sounds(reading: Reading): string {
