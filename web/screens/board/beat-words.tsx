@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { cardsAt, outcomeAt, type WordTable } from '../../../core/boards/judge/word-table.ts';
 import { graphemeOf } from '../../../core/language/card-id.ts';
 import { meanings } from '../../state/meanings.ts';
+import { say } from './wording.ts';
 
 /** So many nonsense words are shown as examples. */
 const EXAMPLES = 9;
@@ -21,10 +22,10 @@ export function BeatWords({ table }: { readonly table: WordTable }) {
           </li>
         ))}
       </ul>
-      {real.length === 0 && <p class="quiet">No real word yet.</p>}
+      {real.length === 0 && <p class="quiet">{say.beatWords.noRealWordYet}</p>}
       {nonsense.length > 0 && (
         <>
-          <h3>{all ? 'Nonsense' : 'Nonsense, for example'}</h3>
+          <h3>{all ? say.beatWords.nonsense : say.beatWords.nonsenseForExample}</h3>
           <ul class="beat-nonsense">
             {(all ? nonsense : nonsense.slice(0, EXAMPLES)).map(({ divided }) => (
               <li key={divided}>{divided}</li>
@@ -32,7 +33,7 @@ export function BeatWords({ table }: { readonly table: WordTable }) {
           </ul>
           {!all && nonsense.length > EXAMPLES && (
             <button type="button" class="button plain" onClick={() => setAll(true)}>
-              {nonsense.length - EXAMPLES} more
+              {say.beatWords.more(nonsense.length - EXAMPLES)}
             </button>
           )}
         </>

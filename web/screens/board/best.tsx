@@ -11,10 +11,10 @@ import {
   replaceBoard,
 } from '../../state/boards.ts';
 import { dayCards } from '../../state/day-cards.ts';
-import { counted } from '../../wording/counted.ts';
 import { type BoardDesk, lettersOf, type Offer, offered, takeOffer } from './desk.ts';
 import { type Best, findBest } from './find-best.ts';
-import { said, say } from './said.ts';
+import { said, tell } from './said.ts';
+import { say } from './wording.ts';
 
 /** How far the search is: the share of rows judged, 1 while it searches; null when none runs. */
 export const searching = signal<number | null>(null);
@@ -38,13 +38,13 @@ export async function layBest(desk: BoardDesk): Promise<void> {
     if (own !== latest) return true;
     if (!hasMoved()) return false;
     callOff();
-    say('The search has ended, since you changed the board. Yours stays.');
+    tell(say.best.theSearchHasEnded);
     return true;
   };
   const lay = (best: Extract<Best, { kind: 'found' }>) => {
     const board = { shape: shape.id, piles: best.piles };
     if (laid === null || best.value > laidValue) {
-      replaceBoard(board, laid === null ? 'The best board.' : 'A better board was found.');
+      replaceBoard(board, laid === null ? say.best.theBestBoard : say.best.aBetterBoard);
       laid = board;
       laidValue = best.value;
     }
@@ -52,7 +52,7 @@ export async function layBest(desk: BoardDesk): Promise<void> {
   };
   let laidValue = 0;
   refusal.value = '';
-  say('');
+  tell('');
   searching.value = 0;
   const { shape, taught, ready, room } = desk;
   const wish = {
@@ -71,7 +71,7 @@ export async function layBest(desk: BoardDesk): Promise<void> {
   }).catch(
     (): Best => ({
       kind: 'none',
-      message: 'The search could not start. Load this page again; your board stays as it is.',
+      message: say.best.theSearchCouldNot,
     }),
   );
   if (isOver()) return;
@@ -112,7 +112,7 @@ export function Told({ desk }: { readonly desk: BoardDesk }) {
     <p
       class={`board-told ${isBest && known.value?.isBest ? 'best' : ''}`}
       role="status"
-      aria-label="About this board"
+      aria-label={say.best.aboutThisBoard}
     >
       {refusal.value || said.value}
       {offer?.board === boardOnTable.value && offer && (
@@ -125,8 +125,7 @@ export function Told({ desk }: { readonly desk: BoardDesk }) {
       )}
       {isBest && (
         <>
-          {known.value?.text}{' '}
-          <span class="quiet">A familiar word counts as much as four others.</span>
+          {known.value?.text} <span class="quiet">{say.best.aFamiliarWordCounts}</span>
         </>
       )}
     </p>
@@ -136,8 +135,10 @@ export function Told({ desk }: { readonly desk: BoardDesk }) {
 /** A swap and what it costs: `Swap it for k: −6 words`. */
 function swapInWords({ card, swap: { out, words } }: Offer): string {
   const cost =
-    words === 0 ? 'as many words' : `${words > 0 ? '+' : '−'}${counted(Math.abs(words), 'word')}`;
-  return `${lettersOf(card.id)} in place of ${lettersOf(out)}: ${cost}`;
+    words === 0
+      ? say.best.asManyWords
+      : `${words > 0 ? '+' : '−'}${say.best.words(Math.abs(words))}`;
+  return say.best.inPlaceOf(lettersOf(card.id), lettersOf(out), cost);
 }
 
 /** A bound so many percent off says nothing to her. */
@@ -145,11 +146,11 @@ const VAGUE = 25;
 
 function proofInWords(best: Extract<Best, { kind: 'found' }>): string {
   const { optimal, value, bound, leftAside, goesOn } = best;
-  const among = leftAside > 0 ? ' among the cards that common words use most' : '';
-  if (optimal) return `Proven best for this much room${among}.`;
+  const among = leftAside > 0 ? say.best.amongTheCards : '';
+  if (optimal) return say.best.provenBest(among);
   const more = Math.ceil((bound / Math.max(1, value) - 1) * 100);
-  const could = more > VAGUE ? '' : `: another could be worth up to ${more}% more`;
+  const could = more > VAGUE ? '' : say.best.anotherCouldBeWorth(more);
   return goesOn
-    ? `A good board${among}. Still looking for the best${could}.`
-    : `The search has ended. A good board${among}, not proven best${could}.`;
+    ? say.best.aGoodBoardStill(among, could)
+    : say.best.theSearchHasEndedAGood(among, could);
 }

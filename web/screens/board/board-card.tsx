@@ -10,6 +10,7 @@ import { cardNote } from '../../wording/card-short.ts';
 import type { BoardDesk } from './desk.ts';
 import { makeLying } from './moves.ts';
 import { tallyInWords } from './said.ts';
+import { say } from './wording.ts';
 
 interface BoardCardProps {
   readonly desk: BoardDesk;
@@ -41,7 +42,7 @@ export function BoardCard({ desk, id, pile, gain, isTwin, onOpen }: BoardCardPro
     >
       <Card id={id} />
       <span class="gain" aria-hidden="true">
-        {!isKnown && 'not taught yet'}
+        {!isKnown && say.boardCard.notTaughtYet}
         {isKnown && gain && (
           <>
             {pile === null && '+'}
@@ -66,8 +67,11 @@ function nameOf(
   isPinned: boolean,
 ): string {
   const parts = [cardName(id)];
-  if (!isKnown) parts.push('not taught yet');
-  else if (gain) parts.push(`${pile === null ? 'would add' : 'adds'} ${tallyInWords(gain)}`);
-  if (isPinned) parts.push('held');
+  if (!isKnown) parts.push(say.boardCard.notTaughtYet);
+  else if (gain)
+    parts.push(
+      `${pile === null ? say.boardCard.wouldAdd : say.boardCard.adds} ${tallyInWords(gain)}`,
+    );
+  if (isPinned) parts.push(say.boardCard.held);
   return parts.join('. ');
 }

@@ -17,9 +17,10 @@ import type { BoardDesk } from './desk.ts';
 import { fittingCards } from './fitting-cards.ts';
 import { trayOf } from './moves.ts';
 import { usualRoom } from './room.ts';
-import { say } from './said.ts';
+import { tell } from './said.ts';
 import { Table } from './table.tsx';
 import { useRows } from './use-rows.ts';
+import { say } from './wording.ts';
 
 /** The board screen: piles as they lie on a table, and all that they say. */
 export function BoardPage() {
@@ -33,8 +34,7 @@ export function BoardPage() {
     <div class="board-screen">
       {notKnownHere.value.length > 0 && (
         <p class="quiet" role="status">
-          Not known here, perhaps from a newer Sweepline: {notKnownHere.value.join(', ')}. The board
-          goes on without.
+          {say.board.notKnownHerePerhaps(notKnownHere.value.join(', '))}
         </p>
       )}
       {ready && shape ? (
@@ -51,8 +51,8 @@ function takeLink(): void {
   const link = asked.peek();
   if (link === '') return;
   const read = parseBoardLink(link);
-  if (read.kind === 'board') replaceBoard(read.board, 'Opened the board of the link.');
-  else say(`${read.message} Your own board lies here as before.`);
+  if (read.kind === 'board') replaceBoard(read.board, say.board.openedTheBoard);
+  else tell(say.board.yourOwnBoardLies(read.message));
   takeAsked();
 }
 
@@ -90,13 +90,10 @@ function Waiting({ canLay }: { readonly canLay: boolean }) {
   if (!canLay) {
     return (
       <>
-        <h1>Board</h1>
-        <p class="empty-board">
-          A board needs a few letters, a vowel among them. Show how far your class has come, and the
-          cards are here.
-        </p>
+        <h1>{say.board.board}</h1>
+        <p class="empty-board">{say.board.aBoardNeeds}</p>
         <a class="button next" href={linkTo('learned')}>
-          What have they learned?
+          {say.board.whatHaveTheyLearned}
         </a>
       </>
     );
@@ -104,15 +101,11 @@ function Waiting({ canLay }: { readonly canLay: boolean }) {
   const failed = engine.value === 'failed';
   return (
     <>
-      <h1>Board</h1>
-      <p class="quiet">
-        {failed
-          ? 'The word list did not arrive. Once it has been loaded, everything works without a network.'
-          : 'Fetching the word list …'}
-      </p>
+      <h1>{say.board.board}</h1>
+      <p class="quiet">{failed ? say.board.theWordListDid : say.board.fetchingTheWordList}</p>
       {failed && (
         <button type="button" class="button" onClick={startEngine}>
-          Try again
+          {say.board.tryAgain}
         </button>
       )}
     </>

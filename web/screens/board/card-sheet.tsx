@@ -3,9 +3,9 @@ import { pileInWords, pileNames } from '../../../core/boards/shapes/pile-names.t
 import type { CardId } from '../../../core/language/card-id.ts';
 import { pinnedCards, setPinned } from '../../state/boards.ts';
 import { cardName } from '../../wording/card-name.ts';
-import { counted } from '../../wording/counted.ts';
 import { type BoardDesk, lettersOf, out, put, whyNot } from './desk.ts';
 import type { Lying } from './moves.ts';
+import { say } from './wording.ts';
 
 interface CardSheetProps {
   readonly desk: BoardDesk;
@@ -47,28 +47,29 @@ export function CardSheet({ desk, card, gain, onDone, onBest }: CardSheetProps) 
               class="button choice-act"
               onClick={done(() => put(desk, card, at))}
             >
-              {pile === null ? 'Put with' : 'Move to'} {pileInWords(desk.shape, at)}
+              {pile === null ? say.cardSheet.putWith : say.cardSheet.moveTo}{' '}
+              {pileInWords(desk.shape, at)}
               <kbd class="key">{at + 1}</kbd>
             </button>
           ),
         )}
         {pile !== null && (
           <button type="button" class="button" onClick={done(() => out(desk, id, pile))}>
-            Take out <kbd class="key">Del</kbd>
+            {say.cardSheet.takeOut(<kbd class="key">{say.cardSheet.del}</kbd>)}
           </button>
         )}
         <button type="button" class="button" onClick={done(() => onBest(id))}>
-          Best board with {letters}
+          {say.cardSheet.bestBoardWith(letters)}
         </button>
         {isPinned && (
           <button type="button" class="button" onClick={done(() => setPinned(id, false))}>
-            Hold {letters} no longer
+            {say.cardSheet.holdNoLonger(letters)}
           </button>
         )}
       </div>
       {against.size > 0 && (
         <>
-          <h3>Why can’t {letters} stand there?</h3>
+          <h3>{say.cardSheet.whyCantStandThere(letters)}</h3>
           <dl class="why-not">
             {[...against].map(([message, where]) => (
               <div key={message}>
@@ -84,9 +85,9 @@ export function CardSheet({ desk, card, gain, onDone, onBest }: CardSheetProps) 
 }
 
 function gainInWords(letters: string, gain: Tally, lies: boolean): string {
-  const words = `${counted(gain.real, 'real word')} and ${gain.nonsense} nonsense`;
-  const stopped = gain.stopped > 0 ? `, and ${gain.stopped} to regret` : '';
+  const words = say.cardSheet.realWordsAndNonsense(gain.real, gain.nonsense);
+  const stopped = gain.stopped > 0 ? say.cardSheet.andToRegret(gain.stopped) : '';
   return lies
-    ? `Without ${letters}, ${words} would go${stopped}.`
-    : `With ${letters}, ${words} would come${stopped}.`;
+    ? say.cardSheet.withoutWouldGo(letters, words, stopped)
+    : say.cardSheet.withWouldCome(letters, words, stopped);
 }

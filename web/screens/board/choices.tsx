@@ -29,6 +29,7 @@ import { type BoardDesk, lettersOf } from './desk.ts';
 import { fittingCards } from './fitting-cards.ts';
 import { carryOver } from './moves.ts';
 import { usualRoom } from './room.ts';
+import { say } from './wording.ts';
 
 /** The kind of board: those for the newest cards first, then all others that can be laid. */
 export function ShapeChoice({ desk }: { readonly desk: BoardDesk }) {
@@ -46,7 +47,7 @@ export function ShapeChoice({ desk }: { readonly desk: BoardDesk }) {
   const isListed = [...fresh, ...others].includes(shape);
   return (
     <label class="board-choice">
-      <span class="for-ears">Kind of board</span>
+      <span class="for-ears">{say.choices.kindOfBoard}</span>
       <select
         value={shape.id}
         onChange={(event) => {
@@ -58,20 +59,20 @@ export function ShapeChoice({ desk }: { readonly desk: BoardDesk }) {
         }}
       >
         {!isListed && <Choice shape={shape} />}
-        <optgroup label="For the newest cards">
+        <optgroup label={say.choices.forTheNewestCards}>
           {fresh.map((each) => (
             <Choice key={each.id} shape={each} />
           ))}
         </optgroup>
         {others.length > 0 && (
-          <optgroup label="Others">
+          <optgroup label={say.choices.others}>
             {others.map((each) => (
               <Choice key={each.id} shape={each} />
             ))}
           </optgroup>
         )}
         {later.length > 0 && (
-          <optgroup label="Not yet">
+          <optgroup label={say.choices.notYet}>
             {later.map((each) => (
               <option key={each.shape.id} disabled>
                 {each.shape.title}: {laterInWords(each)}
@@ -85,16 +86,16 @@ export function ShapeChoice({ desk }: { readonly desk: BoardDesk }) {
 }
 
 const lacking: Readonly<Record<LaterShape['lacks'], string>> = {
-  'long-words': 'words of two beats',
-  clusters: 'two consonants side by side',
-  cards: 'its cards',
+  'long-words': say.choices.wordsOfTwoBeats,
+  clusters: say.choices.twoConsonantsSide,
+  cards: say.choices.itsCards,
 };
 
 /** Why a kind of board is not there yet, and when it will be. */
 function laterInWords({ step, lacks }: LaterShape): string {
   return step === null
-    ? `your order has no step with ${lacking[lacks]}`
-    : `from step ${step}, with ${lacking[lacks]}`;
+    ? say.choices.yourOrderHasNo(lacking[lacks])
+    : say.choices.fromStepWith(step, lacking[lacks]);
 }
 
 function Choice({ shape }: { readonly shape: Shape }) {
@@ -118,7 +119,7 @@ function ContrastChoice({ desk: { shape, taught, piles, tray } }: { readonly des
   const key = chosen === null ? '' : contrastKey(chosen);
   return (
     <label class="board-choice">
-      <span class="for-ears">Side by side</span>
+      <span class="for-ears">{say.choices.sideBySide}</span>
       <select
         value={all.some((each) => contrastKey(each) === key) ? key : ''}
         onChange={(event) => {
@@ -126,10 +127,10 @@ function ContrastChoice({ desk: { shape, taught, piles, tray } }: { readonly des
           setBoardContrast(next ?? null);
         }}
       >
-        <option value="">No pair</option>
+        <option value="">{say.choices.noPair}</option>
         {all.map((each) => (
           <option key={contrastKey(each)} value={contrastKey(each)}>
-            Side by side: {contrastName(each)}
+            {say.choices.sideBySidePair(contrastName(each))}
           </option>
         ))}
       </select>
@@ -138,9 +139,9 @@ function ContrastChoice({ desk: { shape, taught, piles, tray } }: { readonly des
 }
 
 const useNames: Readonly<Record<BoardUse, string>> = {
-  screen: 'For the screen',
-  paper: 'For cards on paper',
-  strict: 'For paper, strictly',
+  screen: say.choices.forTheScreen,
+  paper: say.choices.forCardsOnPaper,
+  strict: say.choices.forPaperStrictly,
 };
 
 /** What the best board is to be fit for, and the cards it must have. */
@@ -150,7 +151,7 @@ export function UseChoice({ desk }: { readonly desk: BoardDesk }) {
     <>
       {desk.shape.form !== 'beats' && <ContrastChoice desk={desk} />}
       <label class="board-choice">
-        <span class="for-ears">What the best board has most of</span>
+        <span class="for-ears">{say.choices.whatTheBestBoard}</span>
         <select
           value={boardAim.value}
           onChange={(event) => setBoardAim(event.currentTarget.value as Aim)}
@@ -163,7 +164,7 @@ export function UseChoice({ desk }: { readonly desk: BoardDesk }) {
         </select>
       </label>
       <label class="board-choice">
-        <span class="for-ears">What the best board is for</span>
+        <span class="for-ears">{say.choices.whatTheBestBoardIsFor}</span>
         <select
           value={boardUse.value}
           onChange={(event) => setBoardUse(event.currentTarget.value as BoardUse)}
@@ -177,14 +178,14 @@ export function UseChoice({ desk }: { readonly desk: BoardDesk }) {
       </label>
       {pinned.length > 0 && (
         <span class="held-cards">
-          <span class="quiet">with</span>
+          <span class="quiet">{say.choices.with}</span>
           {pinned.map((id) => (
             <button
               key={id}
               type="button"
               class="held-card"
-              aria-label={`Hold ${lettersOf(id)} no longer`}
-              title={`Hold ${lettersOf(id)} no longer`}
+              aria-label={say.choices.holdNoLonger(lettersOf(id))}
+              title={say.choices.holdNoLonger(lettersOf(id))}
               onClick={() => setPinned(id, false)}
             >
               {lettersOf(id)} <span aria-hidden="true">×</span>

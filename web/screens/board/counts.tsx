@@ -5,6 +5,7 @@ import { judgeWord } from '../../../core/boards/judge/judge.ts';
 import { cardsAt, outcomeAt, type WordTable } from '../../../core/boards/judge/word-table.ts';
 import { hiddenInWords } from '../../wording/hidden-words.ts';
 import type { BoardDesk } from './desk.ts';
+import { say } from './wording.ts';
 
 /** What the board makes, counted; and whether its cards are fit for paper. */
 export function Counts({ desk }: { readonly desk: BoardDesk }) {
@@ -17,11 +18,11 @@ export function Counts({ desk }: { readonly desk: BoardDesk }) {
       <dl>
         <div class="count-real">
           <dd>{number(tally?.real)}</dd>
-          <dt>real words</dt>
+          <dt>{say.counts.realWords}</dt>
         </div>
         <div>
           <dd>{number(tally?.nonsense)}</dd>
-          <dt>nonsense</dt>
+          <dt>{say.counts.nonsense}</dt>
         </div>
       </dl>
       {table && tally && (
@@ -34,9 +35,9 @@ export function Counts({ desk }: { readonly desk: BoardDesk }) {
 }
 
 function fitness({ untaught, stopped, rule, unfit }: Tally): string {
-  if (untaught > 0) return 'The class will not see what was not taught.';
-  if (stopped > 0) return 'For the screen only.';
-  return rule + unfit > 0 ? 'Fit for cards on paper.' : 'Fit for paper, strictly.';
+  if (untaught > 0) return say.counts.theClassWillNot;
+  if (stopped > 0) return say.counts.forTheScreenOnly;
+  return rule + unfit > 0 ? say.counts.fitForCards : say.counts.fitForPaperStrictly;
 }
 
 /** Harmless combinations that are not shown all the same, each under its reason. */
@@ -46,7 +47,7 @@ export function LeftOut({ desk }: { readonly desk: BoardDesk }) {
   if (!table || groups.size === 0) return null;
   return (
     <details class="left-out">
-      <summary>What breaks a rule or would mislead</summary>
+      <summary>{say.counts.whatBreaksARule}</summary>
       <dl>
         {[...groups].map(([reason, words]) => (
           <div key={reason}>
@@ -60,9 +61,9 @@ export function LeftOut({ desk }: { readonly desk: BoardDesk }) {
 }
 
 const general: Readonly<Record<string, string>> = {
-  name: 'First names.',
-  'sound-alike': 'They sound like a real word that is spelled otherwise.',
-  'said-differently': 'Real words, but said in another way.',
+  name: say.counts.firstNames,
+  'sound-alike': say.counts.theySoundLike,
+  'said-differently': say.counts.realWordsButSaid,
 };
 
 function byReason(

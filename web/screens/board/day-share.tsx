@@ -13,6 +13,7 @@ import { cardShort } from '../../wording/card-short.ts';
 import { contrastName } from '../../wording/contrast-name.ts';
 import type { BoardDesk } from './desk.ts';
 import { withContrast } from './for-today.ts';
+import { say } from './wording.ts';
 
 /** So many cards are told of: the new ones, then those that need it most. */
 const MOST = 4;
@@ -53,13 +54,13 @@ export function DayShare({ desk }: { readonly desk: BoardDesk }) {
   const lying = desk.piles.flat().flatMap(cardsOnCard);
   return (
     <section class="day-share" aria-labelledby="day-share">
-      <h3 id="day-share">For today</h3>
+      <h3 id="day-share">{say.dayShare.forToday}</h3>
       <ul>
         {about.map((id) => (
           <li key={id}>
             <Card id={id} />
             <span>
-              {lying.includes(id) ? inFlips(id, shown) : `${cardShort(id)} does not lie here`}
+              {lying.includes(id) ? inFlips(id, shown) : say.dayShare.doesNotLieHere(cardShort(id))}
               <span class="quiet">{because(id, newest)}</span>
             </span>
           </li>
@@ -84,26 +85,27 @@ function inTurns(
   shown: Shown | undefined,
 ): ComponentChildren {
   const lies = piles.some((pile) => cards.filter((id) => pile.includes(id)).length > 1);
-  if (!lies) return `${contrastName(cards)} do not lie in one pile`;
-  if (!shown) return '… flips turn one into the other';
+  if (!lies) return say.dayShare.doNotLie(contrastName(cards));
+  if (!shown) return say.dayShare.flipsTurnOneInto;
   const { flips, atMost } = shown.turned;
   return (
     <>
-      {flips} of {shown.flips.length} flips turn one into the other
+      {say.dayShare.ofFlipsTurnOne(flips, shown.flips.length)}
       <span class="quiet">
-        : {flips < atMost ? `none could have more than ${atMost}` : 'none could have more'}
+        : {flips < atMost ? say.dayShare.noneCouldHaveMore(atMost) : say.dayShare.noneCould}
       </span>
     </>
   );
 }
 
 function inFlips(id: CardId, shown: Shown | undefined): string {
-  if (!shown) return `… flips show ${cardShort(id)}`;
+  if (!shown) return say.dayShare.flipsShow(cardShort(id));
   const count = shown.flips.filter((cards) => cards.includes(id)).length;
-  return `${count} of ${shown.flips.length} flips show ${cardShort(id)}`;
+  return say.dayShare.ofFlipsShow(count, shown.flips.length, cardShort(id));
 }
 
 function because(id: CardId, newest: readonly CardId[]): string {
-  const reason = reasonToRead(id) ?? (newest.includes(id) ? 'new' : 'broke lately');
+  const reason =
+    reasonToRead(id) ?? (newest.includes(id) ? say.dayShare.new : say.dayShare.brokeLately);
   return `: ${reason}`;
 }

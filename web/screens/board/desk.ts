@@ -12,8 +12,9 @@ import { boardOnTable, boardUse, layBoard, pinnedCards } from '../../state/board
 import type { Engine } from '../../state/engine.ts';
 import { itemShort } from '../../wording/card-name.ts';
 import { type Lying, putIn, takeOut } from './moves.ts';
-import { say, tallyInWords } from './said.ts';
+import { tallyInWords, tell } from './said.ts';
 import type { Rows } from './use-rows.ts';
+import { say } from './wording.ts';
 
 /** The table with everything on it: what the parts of the screen are drawn from. */
 export interface BoardDesk {
@@ -48,12 +49,12 @@ export function put(desk: BoardDesk, card: Lying, pile: number): boolean {
   if (against?.code === 'full') offer(desk, card, pile, piles);
   else offered.value = null;
   if (against?.forbids) {
-    say(against.message);
+    tell(against.message);
     return false;
   }
   const next = putIn({ shape: desk.shape.id, piles }, card, pile);
-  layBoard(next, `${lettersOf(card.id)} put with ${pileInWords(desk.shape, pile)}.`);
-  say([against?.message, totals(desk, next.piles)].filter(Boolean).join(' '));
+  layBoard(next, say.desk.putWith(lettersOf(card.id), pileInWords(desk.shape, pile)));
+  tell([against?.message, totals(desk, next.piles)].filter(Boolean).join(' '));
   return true;
 }
 
@@ -81,8 +82,8 @@ export function takeOffer(desk: BoardDesk, { card, pile, swap }: Offer): void {
   const piles = pilesNow(desk);
   const board = takeOut({ shape: desk.shape.id, piles }, pile, swap.out);
   const next = putIn(board, card, pile);
-  layBoard(next, `${lettersOf(card.id)} put in the place of ${lettersOf(swap.out)}.`);
-  say(totals(desk, next.piles));
+  layBoard(next, say.desk.putInThePlace(lettersOf(card.id), lettersOf(swap.out)));
+  tell(totals(desk, next.piles));
 }
 
 /** Takes a card out of its pile and says what the board makes now. */
@@ -90,8 +91,8 @@ export function out(desk: BoardDesk, id: CardId, pile: number): void {
   const piles = pilesNow(desk);
   if (!piles[pile]?.includes(id)) return;
   const next = takeOut({ shape: desk.shape.id, piles }, pile, id);
-  layBoard(next, `${lettersOf(id)} taken out of ${pileInWords(desk.shape, pile)}.`);
-  say(totals(desk, next.piles));
+  layBoard(next, say.desk.takenOutOf(lettersOf(id), pileInWords(desk.shape, pile)));
+  tell(totals(desk, next.piles));
 }
 
 /** The piles at this moment: two quick keys may come before the desk is drawn again. */
@@ -102,8 +103,8 @@ function pilesNow({ shape, piles }: BoardDesk): BoardDesk['piles'] {
 
 /** What these piles make, in a sentence. */
 function totals({ judge }: BoardDesk, piles: BoardDesk['piles']): string {
-  if (piles.some((pile) => pile.length === 0)) return 'One pile is empty, so there are no words.';
-  return `Now ${tallyInWords(tallyOf(judge.table(piles)))}.`;
+  if (piles.some((pile) => pile.length === 0)) return say.desk.onePileIsEmpty;
+  return say.desk.now(tallyInWords(tallyOf(judge.table(piles))));
 }
 
 /** What a card adds by these gains; nothing is known while another pile is empty. */

@@ -16,6 +16,7 @@ import {
   wishes,
 } from '../../state/plan.ts';
 import { taught } from '../../state/progress.ts';
+import { say } from './wording.ts';
 
 function isTaught(id: CardId): boolean {
   const card = correspondenceById.get(id);
@@ -28,10 +29,10 @@ function isTaught(id: CardId): boolean {
  */
 export function useForToday(shape: string, piles: readonly (readonly CardId[])[]): string | null {
   const ready = readyEngine();
-  if (!ready) return 'The word list is not here yet.';
+  if (!ready) return say.forToday.theWordList;
   ensureDrill(freshSeed());
   const today = drill.peek();
-  if (!today) return 'There is no warm-up for today yet.';
+  if (!today) return say.forToday.thereIsNoWarm;
   const known = piles.map((pile) => pile.filter((id) => isSyllableId(id) || isTaught(id)));
   const seed = freshSeed();
   const asked = withContrast(wishes.peek(), { shape, piles: known });
@@ -40,8 +41,8 @@ export function useForToday(shape: string, piles: readonly (readonly CardId[])[]
     ...runOf(asked),
   });
   if (made.kind === 'refused') return made.message;
-  if (made.drill.run.length === 0) return 'This board makes no words yet. Put down more cards.';
-  setDrill({ ...made.drill, seed, shortfall: null }, 'Today’s blending uses this board.', asked);
+  if (made.drill.run.length === 0) return say.forToday.thisBoardMakesNo;
+  setDrill({ ...made.drill, seed, shortfall: null }, say.forToday.todaysBlendingUses, asked);
   return null;
 }
 

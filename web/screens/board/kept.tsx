@@ -10,6 +10,7 @@ import {
   replaceBoard,
 } from '../../state/boards.ts';
 import { lettersOf } from './desk.ts';
+import { say } from './wording.ts';
 
 /** A line to write a name on, and what to do with it. */
 function NameForm({
@@ -33,7 +34,7 @@ function NameForm({
       }}
     >
       <label>
-        Name{' '}
+        {say.kept.name}{' '}
         <input
           ref={field}
           type="text"
@@ -54,8 +55,8 @@ function NameForm({
 export function Keep({ board, onDone }: { readonly board: Board; readonly onDone: () => void }) {
   return (
     <NameForm
-      name={shapeById.get(board.shape)?.title ?? 'Board'}
-      act="Keep"
+      name={shapeById.get(board.shape)?.title ?? say.kept.board}
+      act={say.kept.keep}
       onName={(name) => {
         keepBoard(name, board);
         onDone();
@@ -73,14 +74,14 @@ export function KeptBoards({ onDone }: { readonly onDone: () => void }) {
     <>
       {kept.length > 0 && (
         <section class="kept-boards">
-          <h3>Your boards</h3>
+          <h3>{say.kept.yourBoards}</h3>
           <ul>
             {kept.map(({ name, board, isForAll }) => (
               <li key={name}>
                 <div>
                   <b>{name}</b>
                   <p class="quiet small">
-                    {isForAll && 'In every group. '}
+                    {isForAll && say.kept.inEveryGroup}
                     {boardInWords(board)}
                   </p>
                 </div>
@@ -88,36 +89,36 @@ export function KeptBoards({ onDone }: { readonly onDone: () => void }) {
                   <button
                     type="button"
                     class="button"
-                    aria-label={`Open ${name}`}
+                    aria-label={say.kept.open(name)}
                     onClick={() => {
-                      replaceBoard(board, `Opened “${name}”.`);
+                      replaceBoard(board, say.kept.opened(name));
                       onDone();
                     }}
                   >
-                    Open
+                    {say.kept.openAlone}
                   </button>
                   <button
                     type="button"
                     class="button plain"
-                    aria-label={`Rename ${name}`}
+                    aria-label={say.kept.rename(name)}
                     aria-expanded={renamed === name}
                     onClick={() => setRenamed(renamed === name ? undefined : name)}
                   >
-                    Rename
+                    {say.kept.renameAlone}
                   </button>
                   <button
                     type="button"
                     class="button plain"
-                    aria-label={`Remove ${name}`}
+                    aria-label={say.kept.remove(name)}
                     onClick={() => removeBoard(name)}
                   >
-                    Remove
+                    {say.kept.removeAlone}
                   </button>
                 </p>
                 {renamed === name && (
                   <NameForm
                     name={name}
-                    act="Rename"
+                    act={say.kept.renameAlone}
                     onName={(next) => {
                       renameBoard(name, next);
                       setRenamed(undefined);
@@ -131,7 +132,7 @@ export function KeptBoards({ onDone }: { readonly onDone: () => void }) {
       )}
       {earlier.length > 0 && (
         <section class="kept-boards">
-          <h3>Earlier boards</h3>
+          <h3>{say.kept.earlierBoards}</h3>
           <ul>
             {earlier.map((board) => (
               <li key={JSON.stringify(board)}>
@@ -140,11 +141,11 @@ export function KeptBoards({ onDone }: { readonly onDone: () => void }) {
                   type="button"
                   class="button"
                   onClick={() => {
-                    replaceBoard(board, 'Laid the earlier board again.');
+                    replaceBoard(board, say.kept.laidTheEarlierBoard);
                     onDone();
                   }}
                 >
-                  Lay it again
+                  {say.kept.layItAgain}
                 </button>
               </li>
             ))}

@@ -7,6 +7,7 @@ import type { BoardDesk } from './desk.ts';
 import { whyNot } from './desk.ts';
 import { parseLying } from './moves.ts';
 import { ROOMS } from './room.ts';
+import { say } from './wording.ts';
 
 interface PileProps {
   readonly desk: BoardDesk;
@@ -30,14 +31,14 @@ export function Pile({ desk, pile, onOpen }: PileProps) {
       <header>
         <h2 id={`pile-${pile}`}>{name}</h2>
         <label class="room quiet">
-          {ids.length} of{' '}
+          {say.pile.of(ids.length)}{' '}
           <select
-            aria-label={`Room for ${name.toLowerCase()}`}
+            aria-label={say.pile.roomFor(name.toLowerCase())}
             value={room[pile]}
             onChange={(event) => {
               const wanted = Number(event.currentTarget.value);
               const next = room.map((own, at) => (at === pile ? wanted : own));
-              setRoom(shape.id, next, `Room for ${wanted}.`);
+              setRoom(shape.id, next, say.pile.roomNow(wanted));
             }}
           >
             {choices.map((count) => (
@@ -49,7 +50,7 @@ export function Pile({ desk, pile, onOpen }: PileProps) {
         </label>
       </header>
       <CardLine desk={desk} ids={ids} lies="pile" pile={pile} onOpen={onOpen}>
-        {ids.length === 0 && <li class="quiet small">Drag cards here.</li>}
+        {ids.length === 0 && <li class="quiet small">{say.pile.dragCardsHere}</li>}
       </CardLine>
     </section>
   );

@@ -17,10 +17,11 @@ import { useForToday } from './for-today.ts';
 import { Keep, KeptBoards } from './kept.tsx';
 import { type Lying, parseLying, TRAY } from './moves.ts';
 import { Pile } from './pile.tsx';
-import { say } from './said.ts';
+import { tell } from './said.ts';
 import { Tray } from './tray.tsx';
 import { useKeys } from './use-keys.ts';
 import { WordGrid } from './word-grid.tsx';
+import { say } from './wording.ts';
 
 type Open =
   | {
@@ -51,7 +52,7 @@ export function Table({ desk }: { readonly desk: BoardDesk }) {
   return (
     <>
       <div class="board-head">
-        <h1>Board</h1>
+        <h1>{say.table.board}</h1>
         <p class="board-tools">
           <ShapeChoice desk={desk} />
           <UseChoice desk={desk} />
@@ -83,7 +84,7 @@ export function Table({ desk }: { readonly desk: BoardDesk }) {
           />
         </div>
         <section class="board-right" aria-labelledby="board-says">
-          <h2 id="board-says">What this board says</h2>
+          <h2 id="board-says">{say.table.whatThisBoardSays}</h2>
           <p class="board-tools board-keep">
             {!isEmpty && (
               <>
@@ -93,20 +94,20 @@ export function Table({ desk }: { readonly desk: BoardDesk }) {
                   aria-haspopup="dialog"
                   onClick={(event) => setOpen({ what: 'keep', anchor: event.currentTarget })}
                 >
-                  Keep this board
+                  {say.table.keepThisBoard}
                 </button>
                 <CopyButton
-                  name="Copy a link"
+                  name={say.table.copyALink}
                   text={() =>
                     location.href.replace(/#.*$/, '') + linkTo('board', makeBoardLink(board))
                   }
-                  said="Copied: the cards, and nothing else."
+                  said={say.table.copiedTheCards}
                 />
               </>
             )}
             {rows.table && (
               <FileButton
-                name="Print sheet"
+                name={say.table.printSheet}
                 class="button plain"
                 make={async () => {
                   const { sheetFile } = await import('../../state/paper/paper-file.ts');
@@ -124,7 +125,7 @@ export function Table({ desk }: { readonly desk: BoardDesk }) {
                 aria-haspopup="dialog"
                 onClick={(event) => setOpen({ what: 'boards', anchor: event.currentTarget })}
               >
-                {kept > 0 ? `Your boards (${kept})` : `Earlier boards (${earlier})`}
+                {kept > 0 ? say.table.yourBoards(kept) : say.table.earlierBoards(earlier)}
               </button>
             )}
           </p>
@@ -142,8 +143,7 @@ export function Table({ desk }: { readonly desk: BoardDesk }) {
         </section>
       </div>
       <p class="quiet small keys">
-        Drag a card, or tap it. By keys: arrows go from card to card, <kbd>1</kbd> to{' '}
-        <kbd>{piles.length}</kbd> put one into that pile, <kbd>Del</kbd> takes it out.
+        {say.table.dragACard(<kbd>1</kbd>, <kbd>{piles.length}</kbd>, <kbd>{say.table.del}</kbd>)}
       </p>
       {open?.what === 'card' && (
         <Popover anchor={open.anchor} title={lettersOf(open.card.id)} onClose={close}>
@@ -167,14 +167,14 @@ export function Table({ desk }: { readonly desk: BoardDesk }) {
       {open?.what === 'boards' && (
         <Popover
           anchor={open.anchor}
-          title={kept > 0 ? 'Your boards' : 'Earlier boards'}
+          title={kept > 0 ? say.table.yourBoardsAlone : say.table.earlierBoardsAlone}
           onClose={close}
         >
           <KeptBoards onDone={close} />
         </Popover>
       )}
       {open?.what === 'keep' && (
-        <Popover anchor={open.anchor} title="Keep this board" onClose={close}>
+        <Popover anchor={open.anchor} title={say.table.keepThisBoard} onClose={close}>
           <Keep board={board} onDone={close} />
         </Popover>
       )}
@@ -184,10 +184,10 @@ export function Table({ desk }: { readonly desk: BoardDesk }) {
 
 function waiting({ piles }: BoardDesk): string {
   if (piles.every((pile) => pile.length === 0)) {
-    return 'Put a card into each pile, or let Sweepline lay the best board. Every word it makes stands here.';
+    return say.table.putACardInto;
   }
   const isFull = piles.every((pile) => pile.length > 0);
-  return isFull ? 'Listening to every combination …' : 'One pile is empty yet.';
+  return isFull ? say.table.listeningToEveryCombination : say.table.onePileIsEmpty;
 }
 
 function BestButton({ desk, isNext }: { readonly desk: BoardDesk; readonly isNext: boolean }) {
@@ -199,16 +199,18 @@ function BestButton({ desk, isNext }: { readonly desk: BoardDesk; readonly isNex
         class="button"
         onClick={() => {
           callOff();
-          say('The search was stopped. The board stays as it lies.');
+          tell(say.table.theSearchWasStopped);
         }}
       >
-        {share < 1 ? `Listening … ${Math.floor(share * 100)}%` : 'Searching …'} Stop
+        {say.table.stop(
+          share < 1 ? say.table.listening(Math.floor(share * 100)) : say.table.searching,
+        )}
       </button>
     );
   }
   return (
     <button type="button" class={isNext ? 'button next' : 'button'} onClick={() => layBest(desk)}>
-      Make the best board
+      {say.table.makeTheBestBoard}
     </button>
   );
 }
@@ -220,10 +222,10 @@ function TodayButton({ desk, isNext }: { readonly desk: BoardDesk; readonly isNe
       class={isNext ? 'button next' : 'button'}
       onClick={() => {
         const refused = useForToday(desk.shape.id, desk.piles);
-        say(refused ?? 'Today’s blending uses this board.');
+        tell(refused ?? say.table.todaysBlendingUses);
       }}
     >
-      Use it today
+      {say.table.useItToday}
     </button>
   );
 }

@@ -4,6 +4,7 @@ import { dragged } from '../../controls/drag.ts';
 import { CardLine } from './card-line.tsx';
 import type { BoardDesk } from './desk.ts';
 import { parseLying, TRAY } from './moves.ts';
+import { say } from './wording.ts';
 
 interface TrayProps {
   readonly desk: BoardDesk;
@@ -20,15 +21,15 @@ export function Tray({ desk, onOpen }: TrayProps) {
     <section
       class={`board-tray ${isUnder ? 'under' : ''}`}
       data-drop={TRAY}
-      aria-label="Cards that could lie here too"
+      aria-label={say.tray.cardsThatCouldLie}
     >
-      <h2>Could lie here too</h2>
+      <h2>{say.tray.couldLieHereToo}</h2>
       {tray.map((ids, pile) => {
         if (ids.length === 0) return null;
         return (
           <div key={pile} class="tray-group">
             <h3 id={`tray-${pile}`} class="quiet">
-              More {(names[pile] ?? '').toLowerCase()}
+              {say.tray.more((names[pile] ?? '').toLowerCase())}
             </h3>
             <CardLine desk={desk} ids={ids} lies="tray" pile={pile} onOpen={onOpen} />
           </div>

@@ -3,7 +3,8 @@ import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { pileInWords } from '../../../core/boards/shapes/pile-names.ts';
 import { type BoardDesk, lettersOf, out, put } from './desk.ts';
 import { type Lying, parseLying } from './moves.ts';
-import { say } from './said.ts';
+import { tell } from './said.ts';
+import { say } from './wording.ts';
 
 /**
  * What keys do to a card of the board, once the arrows have come to it: Delete takes it out, a number puts
@@ -47,14 +48,14 @@ function act(desk: BoardDesk, key: string, card: Lying): 'moved' | 'told' | 'not
       out(desk, card.id, card.pile);
       return 'moved';
     }
-    say(`${letters} lies in no pile.`);
+    tell(say.useKeys.liesInNoPile(letters));
     return 'told';
   }
   if (!/^[1-9]$/.test(key)) return 'nothing';
   const pile = Number(key) - 1;
-  if (pile >= desk.piles.length) say(`This board has ${desk.piles.length} piles.`);
+  if (pile >= desk.piles.length) tell(say.useKeys.thisBoardHasPiles(desk.piles.length));
   else if (pile === card.pile) {
-    say(`${letters} lies with ${pileInWords(desk.shape, pile)} already.`);
+    tell(say.useKeys.alreadyLiesWith(letters, pileInWords(desk.shape, pile)));
   } else if (put(desk, card, pile)) return 'moved';
   return 'told';
 }

@@ -13,18 +13,19 @@ import type { StopReason } from '../../../core/boards/shapes/board.ts';
 import { Card } from '../../controls/card.tsx';
 import { meanings } from '../../state/meanings.ts';
 import { type BoardDesk, lettersOf } from './desk.ts';
+import { say } from './wording.ts';
 
 /** So many tables are drawn at first. */
 const FIRST = 12;
 
 /** Why a combination stays hidden, in general words fit for any eyes. */
 const HIDDEN: Readonly<Record<Exclude<Outcome, 'familiar' | 'rare' | 'nonsense'>, string>> = {
-  rule: 'hidden, breaks a spelling rule',
-  name: 'hidden, a first name',
-  'sound-alike': 'hidden, sounds like a real word',
-  'said-differently': 'hidden, said in another way',
-  screened: 'hidden, not for class',
-  untaught: 'hidden, not taught yet',
+  rule: say.wordGrid.hiddenBreaksASpelling,
+  name: say.wordGrid.hiddenAFirstName,
+  'sound-alike': say.wordGrid.hiddenSoundsLike,
+  'said-differently': say.wordGrid.hiddenSaidInAnother,
+  screened: say.wordGrid.hiddenNotForClass,
+  untaught: say.wordGrid.hiddenNotTaughtYet,
 };
 
 /** All that the board says: beginnings × endings, a table for each choice of the other cards. */
@@ -51,7 +52,8 @@ export function WordGrid({ desk, table }: { readonly desk: BoardDesk; readonly t
           tellOf(desk, table, told)
         ) : (
           <span class="quiet">
-            <span class="word real">Underlined</span> words are real. Point at one for its meaning.
+            <span class="word real">{say.wordGrid.underlined}</span>{' '}
+            {say.wordGrid.wordsAreRealPoint}
           </span>
         )}
       </p>
@@ -62,7 +64,7 @@ export function WordGrid({ desk, table }: { readonly desk: BoardDesk; readonly t
       </div>
       {middles.length > limit && (
         <button type="button" class="button" onClick={() => setLimit(middles.length)}>
-          Show all {middles.length} tables
+          {say.wordGrid.showAllTables(middles.length)}
         </button>
       )}
     </div>
@@ -118,7 +120,9 @@ function MiddleTable({ table, layout, middle }: MiddleTableProps) {
     <div class="word-table">
       <table>
         <caption>
-          <span class="for-ears">{ids.length > 0 ? `Words with ${name}` : 'All words'}</span>
+          <span class="for-ears">
+            {ids.length > 0 ? say.wordGrid.wordsWith(name) : say.wordGrid.allWords}
+          </span>
           <span aria-hidden="true" class="middle-cards">
             {ids.map((id, at) => (
               <Card key={`${at} ${id}`} id={id} />
@@ -176,7 +180,7 @@ function Cell({ table, row, isStop }: CellProps) {
   return (
     <td {...stop}>
       <span class="word real">{table.words[row]}</span>
-      <span class="for-ears">, real</span>
+      <span class="for-ears">{say.wordGrid.real}</span>
     </td>
   );
 }
@@ -187,7 +191,7 @@ function tellOf({ taught, ready, shape }: BoardDesk, table: WordTable, row: numb
     const built = judgeWord(cardsAt(table, row), context, shape);
     return (
       <>
-        <b>Hidden</b>
+        <b>{say.wordGrid.hidden}</b>
         {built.kind === 'stopped' && afterHidden(built.reason)}
       </>
     );
@@ -198,7 +202,9 @@ function tellOf({ taught, ready, shape }: BoardDesk, table: WordTable, row: numb
     <>
       <b>{word}</b>{' '}
       <span class="quiet">
-        {isReal ? (meanings.value?.meaningOf(word) ?? 'a real word') : 'nonsense'}
+        {isReal
+          ? (meanings.value?.meaningOf(word) ?? say.wordGrid.aRealWord)
+          : say.wordGrid.nonsense}
       </span>
     </>
   );

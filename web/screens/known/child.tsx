@@ -28,7 +28,6 @@ import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
 import { isSchool } from '../../state/school-days.ts';
 import { cardName, habitNames } from '../../wording/card-name.ts';
-import { counted } from '../../wording/counted.ts';
 import { whenSaid } from '../../wording/day-name.ts';
 import { dueSaid } from '../../wording/due-said.ts';
 import { Growth } from './growth.tsx';
@@ -36,6 +35,7 @@ import { NextSteps } from './next-steps.tsx';
 import { Skill } from './skill.tsx';
 import { SpellingPanel } from './spelling-panel.tsx';
 import { WordCounts } from './word-counts.tsx';
+import { say } from './wording.ts';
 
 /** One child: its one sentence, what was seen card by card, what to do next, and how it grew. */
 export function ChildView({
@@ -60,7 +60,7 @@ export function ChildView({
           <section class="part" aria-labelledby="child-sounds">
             <div class="child-sounds-head">
               <h3 id="child-sounds">
-                {task.value === 'read' ? 'Reading alone' : 'Spelling alone'}
+                {task.value === 'read' ? say.child.readingAlone : say.child.spellingAlone}
               </h3>
               <WordCounts cells={taught} />
               <span class="not-printed">
@@ -73,7 +73,7 @@ export function ChildView({
         <div class="child-column">
           {task.value === 'read' && <NextSteps child={child} taught={taught} />}
           <section class="part" aria-labelledby="child-growth">
-            <h3 id="child-growth">Growth</h3>
+            <h3 id="child-growth">{say.child.growth}</h3>
             <Growth key={`${child.id} ${card} ${task.value}`} who={who} cards={cards} card={card} />
           </section>
           <SpellingPanel child={child} />
@@ -98,10 +98,10 @@ function Neighbors({ child }: { readonly child: Child }) {
     );
   return (
     <p class="child-neighbors">
-      <span class="quiet">{group ? nameOfGroup(group, state) : 'in no small group'}</span>
+      <span class="quiet">{group ? nameOfGroup(group, state) : say.child.inNoSmallGroup}</span>
       <span class="not-printed">
         <a href={linkTo('check')} onClick={() => choose({ child: child.id })}>
-          Short check
+          {say.child.shortCheck}
         </a>
         {link(all[at - 1], '←')} {link(all[at + 1], '→')}
       </span>
@@ -120,8 +120,10 @@ function DueCell({
   readonly now: Day;
 }) {
   if (due === null) return null;
-  const read = last === null ? '' : `, last read ${whenSaid(makeDay(last), today())}`;
-  return <span title={`because ${DUE_SAID[due.because]}${read}`}>{dueSaid(due.day, now)}</span>;
+  const read = last === null ? '' : say.child.lastRead(whenSaid(makeDay(last), today()));
+  return (
+    <span title={say.child.because(DUE_SAID[due.because], read)}>{dueSaid(due.day, now)}</span>
+  );
 }
 
 /** Each card that was read, what needs it most first, those beyond the group's step behind; the others in a row. */
@@ -138,7 +140,7 @@ function Sounds({
 }) {
   const now = modelDay();
   const more = {
-    names: ['Due'],
+    names: [say.child.due],
     of: ({ card, seen }: MapCell) => [
       <DueCell
         key={card}
@@ -156,47 +158,39 @@ function Sounds({
   if (seen.length === 0 && beyond.length === 0) {
     return (
       <p class="known-hint">
-        {unclear > 0
-          ? `${child.name} stumbled, and it was not said at which card: no sound can be told of yet.`
-          : `Nothing was noted of ${child.name} alone yet. Call on ${child.name} in a warm-up, or take a short check, and it shows here.`}
+        {unclear > 0 ? say.child.stumbledAnd(child.name) : say.child.nothingWasNoted(child.name)}
       </p>
     );
   }
   return (
     <>
-      <p class="quiet small">
-        What was read in the last four weeks, the last three readings in any case. In about nine of
-        ten cases the true share lies in the range; right after a leap, in eight.
-      </p>
+      <p class="quiet small">{say.child.whatWasRead}</p>
       {missed.length > 0 && (
-        <WideTable name="Sounds, as a table">
+        <WideTable name={say.child.soundsAsATable}>
           <SeenTable cells={missed} more={more} />
         </WideTable>
       )}
       {beyond.length > 0 && (
         <>
-          <h4>Beyond the group’s step</h4>
-          <WideTable name="Sounds beyond the group’s step, as a table">
+          <h4>{say.child.beyondTheGroupsStep}</h4>
+          <WideTable name={say.child.soundsBeyondTheGroups}>
             <SeenTable cells={beyond} more={more} />
           </WideTable>
         </>
       )}
       {well.length > 0 && (
         <>
-          <CardRow said={`Read, and right each time: ${countSaid(well)}`} cells={well} />
+          <CardRow said={say.child.readAndRightEach(countSaid(well))} cells={well} />
           <details>
-            <summary>These as a table</summary>
-            <WideTable name="Sounds that were right each time, as a table">
+            <summary>{say.child.theseAsATable}</summary>
+            <WideTable name={say.child.soundsThatWereRight}>
               <SeenTable cells={well} more={more} />
             </WideTable>
           </details>
         </>
       )}
       {unseen.length > 0 && (
-        <CardRow
-          said={`Taught, and not yet seen of this child: ${countSaid(unseen)}`}
-          cells={unseen}
-        />
+        <CardRow said={say.child.taughtAndNotYet(countSaid(unseen))} cells={unseen} />
       )}
     </>
   );
@@ -207,10 +201,10 @@ function Sounds({
 function countSaid(cells: readonly MapCell[]): string {
   const words = cells.filter(({ card }) => isSightId(card)).length;
   const all = [
-    ...(cells.length > words ? [counted(cells.length - words, 'sound')] : []),
-    ...(words > 0 ? [`${counted(words, 'word')} by sight`] : []),
+    ...(cells.length > words ? [say.child.sounds(cells.length - words)] : []),
+    ...(words > 0 ? [say.child.wordsBySight(words)] : []),
   ];
-  return all.join(' and ');
+  return all.join(say.child.and);
 }
 
 function CardRow({ said, cells }: { readonly said: string; readonly cells: readonly MapCell[] }) {
@@ -232,7 +226,11 @@ function CardRow({ said, cells }: { readonly said: string; readonly cells: reado
   );
 }
 
-const placeNames = { beginning: 'at the beginning', middle: 'in the middle', ending: 'at the end' };
+const placeNames = {
+  beginning: say.child.atTheBeginning,
+  middle: say.child.inTheMiddle,
+  ending: say.child.atTheEnd,
+};
 
 /** How cards went in each place of a word, and where each habit was asked for: counts of what stands above. */
 function Places({ cells }: { readonly cells: readonly MapCell[] }) {
@@ -240,22 +238,20 @@ function Places({ cells }: { readonly cells: readonly MapCell[] }) {
   if (rows.length === 0) return null;
   return (
     <section class="part" aria-labelledby="child-places">
-      <h3 id="child-places">Where in a word</h3>
+      <h3 id="child-places">{say.child.whereInAWord}</h3>
       <table class="figures">
         <thead>
           <tr>
-            <th scope="col">Place</th>
-            <th scope="col">Right</th>
-            <th scope="col">Missed there</th>
+            <th scope="col">{say.child.place}</th>
+            <th scope="col">{say.child.right}</th>
+            <th scope="col">{say.child.missedThere}</th>
           </tr>
         </thead>
         <tbody>
           {rows.map(({ of, right, missed, cards }) => (
             <tr key={of}>
               <th scope="row">{isPlace(of) ? placeNames[of] : habitNames[of]}</th>
-              <td>
-                {right} of {right + missed}
-              </td>
+              <td>{say.child.of(right, right + missed)}</td>
               <td>{cardsSaid(cards, soundStyle.value)}</td>
             </tr>
           ))}

@@ -12,12 +12,12 @@ import { useRoving } from '../../controls/use-roving.ts';
 import { nameOf, task } from '../../state/class-now.ts';
 import { linkToView, type OpenedSheet } from '../../state/known-view.ts';
 import { cardName } from '../../wording/card-name.ts';
-import { counted } from '../../wording/counted.ts';
 import { MapSheet } from './map-sheet.tsx';
 import { columns, shown } from './map-shown.ts';
 import { MapTools } from './map-tools.tsx';
 import { Stands } from './stands.tsx';
 import { ThresholdsForm } from './thresholds-form.tsx';
+import { say } from './wording.ts';
 
 /** What stands out, and below it children by sounds: a cell opens a sheet with its last readings beside the map. */
 export function ClassMap({ open }: { readonly open: OpenedSheet | null }) {
@@ -25,16 +25,14 @@ export function ClassMap({ open }: { readonly open: OpenedSheet | null }) {
   return (
     <section class="map" aria-labelledby="map-title">
       <h2 id="map-title" class="for-ears">
-        Class map
+        {say.classMap.classMap}
       </h2>
       {task.value === 'read' && <Stands />}
       <MapTools />
       <Key />
       {cards.length === 0 ? (
         <p class="map-none">
-          {columns.value === 'shaky'
-            ? 'No sound is shaky for any child of this group today. Well taught.'
-            : 'No child of this group has read alone yet. Call on children in a warm-up, and it shows here.'}
+          {columns.value === 'shaky' ? say.classMap.noSoundIsShaky : say.classMap.noChild}
         </p>
       ) : (
         <div class={open === null ? 'map-beside' : 'map-beside with-sheet'}>
@@ -53,13 +51,16 @@ function Key() {
     <div class="map-key small">
       <SignKey />
       <span>
-        last three: <LastThree last={['right']} /> right <LastThree last={['missed']} /> missed
+        {say.classMap.lastThreeRightMissed(
+          <LastThree last={['right']} />,
+          <LastThree last={['missed']} />,
+        )}
       </span>
       <span>
-        <span class="map-heard">/ĕ/</span> what was said instead
+        <span class="map-heard">/ĕ/</span> {say.classMap.whatWasSaidInstead}
       </span>
       <span>
-        <span class="map-unclear">?</span> went wrong, not said where
+        <span class="map-unclear">?</span> {say.classMap.wentWrongNotSaid}
       </span>
     </div>
   );
@@ -78,11 +79,11 @@ function MapTable({ open }: { readonly open: OpenedSheet | null }) {
         <thead>
           <tr class="map-stages">
             <td rowSpan={2}>
-              {counted(children.length, 'child', 'children')}, {counted(cards.length, 'sound')}
+              {say.classMap.children(children.length)}, {say.classMap.sounds(cards.length)}
             </td>
             {stages.map(({ stage, cards: all }) => (
               <th key={stage} scope="colgroup" colSpan={all.length} title={stage}>
-                <span>{stage === '' ? 'Not in your order' : stage}</span>
+                <span>{stage === '' ? say.classMap.notInYourOrder : stage}</span>
               </th>
             ))}
           </tr>
@@ -134,7 +135,7 @@ function Row({
           aria-current={isHere && open.card === null ? 'true' : undefined}
         >
           <span class="map-name">{name}</span>
-          {shaky > 0 && <span class="map-shaky">{shaky} shaky</span>}
+          {shaky > 0 && <span class="map-shaky">{say.classMap.shaky(shaky)}</span>}
         </a>
       </th>
       {cells.map((cell) => (
@@ -163,7 +164,7 @@ function Cell({
   const notation = soundStyle.value;
   const heard = seen.last.includes('missed') ? seen.heard[0] : undefined;
   const all = allHeardSaid(seen, notation);
-  const said = `${word}. ${seenSaid(seen)}${all === '' ? '' : ` Heard: ${all}.`}`;
+  const said = `${word}. ${seenSaid(seen)}${all === '' ? '' : say.classMap.heard(all)}`;
   return (
     <a
       href={linkToView({ of: 'map', open: { who, card } })}

@@ -4,6 +4,7 @@ import { nameOf } from '../../state/class-now.ts';
 import { today } from '../../state/day.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { whenSaid } from '../../wording/day-name.ts';
+import { say } from './wording.ts';
 
 /** So many moves are told; the log keeps them all. */
 const MOST = 40;
@@ -14,7 +15,7 @@ export function Earlier() {
   if (moves.length === 0) return null;
   return (
     <details>
-      <summary>Earlier groups</summary>
+      <summary>{say.earlier.earlierGroups}</summary>
       <ul class="earlier-groups">
         {moves.slice(0, MOST).map((move) => (
           <li key={`${move.at} ${move.child}`}>
@@ -30,15 +31,15 @@ export function Earlier() {
 }
 
 function moveSaid({ from, to }: GroupMove): string {
-  if (from === null) return `came to ${groupSaid(to)}`;
-  if (to === null) return `left ${groupSaid(from)}`;
-  return `went from ${groupSaid(from)} to ${groupSaid(to)}`;
+  if (from === null) return say.earlier.cameTo(groupSaid(to));
+  if (to === null) return say.earlier.left(groupSaid(from));
+  return say.earlier.wentFromTo(groupSaid(from), groupSaid(to));
 }
 
 function groupSaid(id: GroupId | null): string {
   const group = id === null ? undefined : classState.value.groups.get(id);
-  if (!group) return 'a group';
+  if (!group) return say.earlier.aGroup;
   return group.removed
-    ? group.name || 'a group that is gone'
+    ? group.name || say.earlier.aGroupThatIsGone
     : nameOfGroup(group, classState.value);
 }

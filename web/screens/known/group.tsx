@@ -10,12 +10,12 @@ import { members, rowsFor, task, taughtCards } from '../../state/class-now.ts';
 import { observations } from '../../state/knowledge.ts';
 import { group, groupName } from '../../state/open-class.ts';
 import { cardName } from '../../wording/card-name.ts';
-import { counted } from '../../wording/counted.ts';
 import { needsFor, rowsOf } from './group-rows.ts';
 import { Needs } from './needs.tsx';
 import { Ready } from './ready.tsx';
 import { Skill } from './skill.tsx';
 import { WordCounts } from './word-counts.tsx';
+import { say } from './wording.ts';
 import { Year } from './year.tsx';
 
 /** The group at work: what its children have in common, what they need next, and what they confuse. */
@@ -41,7 +41,7 @@ export function GroupView() {
     <article class="group-view" aria-labelledby="group-title">
       <header class="child-head">
         <h2 id="group-title">{groupName.value}</h2>
-        <p class="quiet">{counted(all.length, 'child', 'children')}</p>
+        <p class="quiet">{say.group.children(all.length)}</p>
       </header>
       <div class="map-tools not-printed">
         <Skill />
@@ -49,16 +49,16 @@ export function GroupView() {
       <WordCounts cells={groups[0]?.cells ?? []} />
       <div class="group-columns">
         <section class="part" aria-labelledby="group-needs">
-          <h3 id="group-needs">What they need next</h3>
+          <h3 id="group-needs">{say.group.whatTheyNeedNext}</h3>
           <Needs needs={needsFor(rowsOf(all))} />
         </section>
         <section class="part" aria-labelledby="group-common">
-          <h3 id="group-common">What they have in common</h3>
-          <Held title="Secure or growing for every child" cards={held} none="No sound yet." />
+          <h3 id="group-common">{say.group.whatTheyHave}</h3>
+          <Held title={say.group.secureOrGrowing} cards={held} none={say.group.noSoundYet} />
           <Held
-            title="Secure for some, shaky for others"
+            title={say.group.secureForSomeShaky}
             cards={apart}
-            none="No sound parts them now."
+            none={say.group.noSoundPartsThem}
           />
         </section>
       </div>
@@ -67,11 +67,11 @@ export function GroupView() {
         <Year />
       </div>
       <section class="part" aria-labelledby="group-confusions">
-        <h3 id="group-confusions">What was heard instead</h3>
+        <h3 id="group-confusions">{say.group.whatWasHeardInstead}</h3>
         {confusions.length === 0 ? (
-          <p class="quiet">Nothing was noted.</p>
+          <p class="quiet">{say.group.nothingWasNoted}</p>
         ) : (
-          <WideTable name="What was heard instead, as a table">
+          <WideTable name={say.group.whatWasHeardInsteadAsATable}>
             <ConfusionTable confusions={confusions} named />
           </WideTable>
         )}

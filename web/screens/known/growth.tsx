@@ -12,6 +12,7 @@ import { cardName } from '../../wording/card-name.ts';
 import { dayName } from '../../wording/day-name.ts';
 import { shareSaid } from '../../wording/said.ts';
 import type { GrowthPictureProps } from './growth-picture.tsx';
+import { say } from './wording.ts';
 
 /** A card of a list that is read line by line: its letters, then its sound and keyword. */
 function soundedName(id: CardId): string {
@@ -39,12 +40,12 @@ export function Growth({
   return (
     <>
       <label class="growth-of">
-        Show{' '}
+        {say.growth.show}{' '}
         <select
           value={card}
           onChange={(event) => setCard(cards.find((id) => id === event.currentTarget.value) ?? '')}
         >
-          <option value="">all sounds</option>
+          <option value="">{say.growth.allSounds}</option>
           {cards.toReversed().map((id) => (
             <option key={id} value={id}>
               {isSightId(id) ? cardName(id) : soundedName(id)}
@@ -53,7 +54,7 @@ export function Growth({
         </select>
       </label>
       {points.length === 0 ? (
-        <p class="quiet">Nothing was read alone here yet. Call on this child in a warm-up.</p>
+        <p class="quiet">{say.growth.nothingWasReadAlone}</p>
       ) : (
         <>
           <Picture
@@ -62,9 +63,7 @@ export function Growth({
             lines={card === '' ? [] : [thresholds.value.shaky, thresholds.value.secure]}
           />
           <p class="quiet small">
-            {card === ''
-              ? 'The line: how many of the sounds read so far the child is likely to read correctly today; the band: how sure that is, where the true number should lie in about nine of ten cases, right after a leap in eight. Dotted: how many the child has read at all.'
-              : 'The line: how likely it is read correctly; the band: how sure that is, where about nine of ten should lie, right after a leap eight. Dashed: where the words shaky and secure begin.'}
+            {card === '' ? say.growth.theLineHowMany : say.growth.theLineHowLikely}
           </p>
           <Numbers points={points} single={card !== ''} />
         </>
@@ -94,16 +93,16 @@ function Numbers({
   const shown = points.filter(({ met }, at) => met > 0 && (points.length - 1 - at) % step === 0);
   return (
     <details>
-      <summary>The numbers</summary>
-      <WideTable name="Growth, as numbers">
+      <summary>{say.growth.theNumbers}</summary>
+      <WideTable name={say.growth.growthAsNumbers}>
         <table class="figures">
           <thead>
             <tr>
-              <th scope="col">Day</th>
-              {!single && <th scope="col">Sounds read so far</th>}
-              <th scope="col">Likely right</th>
-              <th scope="col">At least</th>
-              <th scope="col">At most</th>
+              <th scope="col">{say.growth.day}</th>
+              {!single && <th scope="col">{say.growth.soundsReadSoFar}</th>}
+              <th scope="col">{say.growth.likelyRight}</th>
+              <th scope="col">{say.growth.atLeast}</th>
+              <th scope="col">{say.growth.atMost}</th>
             </tr>
           </thead>
           <tbody>

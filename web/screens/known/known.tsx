@@ -14,6 +14,7 @@ import { ChildView } from './child.tsx';
 import { ClassMap } from './class-map.tsx';
 import { GroupView } from './group.tsx';
 import { Suggested } from './suggested.tsx';
+import { say } from './wording.ts';
 
 /** What the children know, by what was noted: the class, a group, groups for tomorrow, one child. */
 export function KnownPage() {
@@ -22,7 +23,7 @@ export function KnownPage() {
     <div class="known-page">
       <SignShapes />
       <div class="known-head">
-        <h1>What do they know?</h1>
+        <h1>{say.known.whatDoTheyKnow}</h1>
         <Ways current={view.of} />
       </div>
       <Marking />
@@ -41,24 +42,22 @@ function Marking() {
 function Shown({ view }: { readonly view: KnownView }) {
   if (everyone.value.length === 0) {
     return (
-      <NothingYet to="class" act="Add your children">
-        First names, nicknames or initials are enough. Then you see here what each child knows, as
-        you mark what breaks.
+      <NothingYet to="class" act={say.known.addYourChildren}>
+        {say.known.firstNamesNicknames}
       </NothingYet>
     );
   }
   if (taughtCards.value.length === 0) {
     return (
-      <NothingYet to="learned" act="What have they learned?">
-        Say what this group has learned, and its sounds stand here.
+      <NothingYet to="learned" act={say.known.whatHaveTheyLearned}>
+        {say.known.sayWhatThisGroup}
       </NothingYet>
     );
   }
   if (observations.value.length === 0) {
     return (
-      <NothingYet to="today" act="To today’s warm-up">
-        Nothing was noted yet. Run a warm-up, call on children, and mark what breaks: a few seconds
-        a day are enough to begin with.
+      <NothingYet to="today" act={say.known.toTodaysWarmUp}>
+        {say.known.nothingWasNotedYet}
       </NothingYet>
     );
   }
@@ -69,15 +68,15 @@ function Shown({ view }: { readonly view: KnownView }) {
   if (view.of === 'groups') {
     if (everyone.value.length > 1) return <Suggested />;
     return (
-      <NothingYet to="class" act="Add more children">
-        With one child there is nothing to part. Groups are suggested from two children on.
+      <NothingYet to="class" act={say.known.addMoreChildren}>
+        {say.known.withOneChildThere}
       </NothingYet>
     );
   }
   if (members.value.length === 0) {
     return (
-      <NothingYet to="class" act="Put children in this group">
-        Nobody is in this group yet.
+      <NothingYet to="class" act={say.known.putChildren}>
+        {say.known.nobodyIs}
       </NothingYet>
     );
   }
@@ -93,9 +92,9 @@ function Shown({ view }: { readonly view: KnownView }) {
 function Gone() {
   return (
     <div class="known-empty">
-      <p>This child is not in the class any more. What was noted is kept.</p>
+      <p>{say.known.thisChildIsNot}</p>
       <a class="button next" href={linkToView({ of: 'map', open: null })}>
-        To the class map
+        {say.known.toTheClassMap}
       </a>
     </div>
   );
@@ -103,24 +102,19 @@ function Gone() {
 
 /** What these figures are and are not; quietly, on every screen that shows some. */
 function Note() {
-  return (
-    <p class="quiet small known-note">
-      These are practice notes, not a diagnosis, and they compare no child with others. Your local
-      rules and licensed specialists decide. They stay on this device.
-    </p>
-  );
+  return <p class="quiet small known-note">{say.known.theseArePracticeNotes}</p>;
 }
 
 const ways = [
-  [{ of: 'map', open: null }, 'Class map'],
-  [{ of: 'group' }, 'This group'],
-  [{ of: 'groups' }, 'Suggested groups'],
+  [{ of: 'map', open: null }, say.known.classMap],
+  [{ of: 'group' }, say.known.thisGroup],
+  [{ of: 'groups' }, say.known.suggestedGroups],
 ] as const;
 
 /** The pages of what they know. */
 function Ways({ current }: { readonly current: KnownView['of'] }) {
   return (
-    <nav class="known-ways" aria-label="What they know">
+    <nav class="known-ways" aria-label={say.known.whatTheyKnow}>
       {ways.map(([view, name]) => (
         <a
           key={view.of}

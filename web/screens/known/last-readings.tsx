@@ -8,6 +8,7 @@ import { LastThree } from '../../controls/last-three.tsx';
 import { ReadWord } from '../../controls/read-word.tsx';
 import { soundStyle } from '../../state/accent.ts';
 import { dayShort } from '../../wording/day-name.ts';
+import { say } from './wording.ts';
 
 /** So many are looked at one by one. */
 const MOST = 8;
@@ -75,12 +76,12 @@ function Lines({ all }: { readonly all: readonly Line[] }) {
             <span>
               {word}
               {said !== '' && <span>, {said}</span>}
-              {inCheck && <span class="quiet"> in a check</span>}
+              {inCheck && <span class="quiet"> {say.lastReadings.inACheck}</span>}
             </span>
           </li>
         ))}
       </ul>
-      {earlier > 0 && <p class="quiet small">and {earlier} before</p>}
+      {earlier > 0 && <p class="quiet small">{say.lastReadings.andBefore(earlier)}</p>}
     </>
   );
 }
@@ -91,6 +92,6 @@ function Mark({ outcome }: { readonly outcome: CardAsRead['outcome'] }) {
 }
 
 function saidOf(outcome: CardAsRead['outcome'], heard: string | null, card: CardId): string {
-  if (outcome === 'unclear') return 'went wrong, not said where';
+  if (outcome === 'unclear') return say.lastReadings.wentWrongNotSaid;
   return outcome === 'right' || heard === null ? '' : heardSaid(heard, card, soundStyle.value);
 }

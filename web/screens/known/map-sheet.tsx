@@ -17,6 +17,7 @@ import { cellsOf, sentenceOn } from '../../state/of-child.ts';
 import { cardName } from '../../wording/card-name.ts';
 import { namesSaid } from '../../wording/said.ts';
 import { LastOfCard, LastOfChild } from './last-readings.tsx';
+import { say } from './wording.ts';
 
 const CLOSED = linkToView({ of: 'map', open: null });
 
@@ -47,17 +48,19 @@ export function MapSheet({ open }: { readonly open: OpenedSheet }) {
             </span>
           )}
         </h3>
-        <a class="map-close not-printed" href={CLOSED} aria-label="Close">
+        <a class="map-close not-printed" href={CLOSED} aria-label={say.mapSheet.close}>
           ×
         </a>
       </header>
       {card !== null ? <OfCell who={who} card={card} /> : <OfRow who={who} />}
       {child && (
         <p>
-          <a href={linkToView({ of: 'child', id: child.id, card })}>All about {child.name}</a>
+          <a href={linkToView({ of: 'child', id: child.id, card })}>
+            {say.mapSheet.allAbout(child.name)}
+          </a>
         </p>
       )}
-      <p class="quiet small">Practice notes, not a diagnosis.</p>
+      <p class="quiet small">{say.mapSheet.practiceNotesNot}</p>
     </aside>
   );
 }
@@ -88,11 +91,18 @@ function Likely({ cell: { word, estimate, seen } }: { readonly cell: MapCell }) 
     <div class="sheet-likely">
       <p>
         <Sign word={word} />{' '}
-        <b>{word === 'not yet seen' ? 'Not yet seen.' : `${capital(word)}.`}</b>{' '}
-        {word === 'not yet seen' ? 'By what the others do, probably' : 'Probably'} {p} of 10;{' '}
-        {low === high
-          ? 'that is quite sure.'
-          : `anything from ${low} to ${high} would fit ${seen.last.length < 3 ? 'so few' : 'these'} readings.`}
+        {say.mapSheet.of10(
+          <b>{word === 'not yet seen' ? say.mapSheet.notYetSeen : `${capital(word)}.`}</b>,
+          word === 'not yet seen' ? say.mapSheet.byWhatTheOthers : say.mapSheet.probably,
+          p,
+          low === high
+            ? say.mapSheet.thatIsQuiteSure
+            : say.mapSheet.anythingFromToWould(
+                low ?? 0,
+                high ?? 10,
+                seen.last.length < 3 ? say.mapSheet.soFew : say.mapSheet.these,
+              ),
+        )}
       </p>
       <Range {...estimate} />
       <p class="sheet-scale quiet small" aria-hidden="true">
@@ -112,12 +122,12 @@ function OfMembers({ card }: { readonly card: CardId }) {
   const namesOf = (isAsked: (cell: MapCell) => boolean) =>
     rows.filter(({ cells }) => cells.every(isAsked)).map(({ who }) => nameOf(who));
   const lines: readonly (readonly [string, readonly string[]])[] = [
-    ['Missed it lately', namesOf(({ seen }) => missedLast(seen) > 0)],
+    [say.mapSheet.missedItLately, namesOf(({ seen }) => missedLast(seen) > 0)],
     [
-      'Right in all their last readings',
+      say.mapSheet.rightInAllTheir,
       namesOf(({ seen }) => seen.last.length > 0 && missedLast(seen) === 0),
     ],
-    ['Have not read it alone', namesOf(({ seen }) => seen.last.length === 0)],
+    [say.mapSheet.haveNotRead, namesOf(({ seen }) => seen.last.length === 0)],
   ];
   return (
     <dl class="sheet-members">
@@ -154,7 +164,12 @@ function OfRow({ who }: { readonly who: Who }): ComponentChildren {
 
 function counts(cells: readonly MapCell[]): string {
   const words = countWords(cells);
-  return `${words.secure} secure, ${words.growing} growing, ${words.shaky} shaky, ${words['not yet seen']} not yet seen.`;
+  return say.mapSheet.secureGrowingShakyNot(
+    words.secure,
+    words.growing,
+    words.shaky,
+    words['not yet seen'],
+  );
 }
 
 function capital(text: string): string {

@@ -2,6 +2,7 @@ import { isSightId } from '../../../core/language/card-id.ts';
 import { taughtCards } from '../../state/class-now.ts';
 import { columns, isFound, only, order, shown, sought } from './map-shown.ts';
 import { Skill } from './skill.tsx';
+import { say } from './wording.ts';
 
 /** What she can choose of the map: whom or what she looks for, the order of the children, the skill, the sounds. */
 export function MapTools() {
@@ -10,39 +11,41 @@ export function MapTools() {
       <input
         type="search"
         class="map-seek"
-        aria-label="Find a child or a sound"
-        placeholder="Find a child or a sound"
+        aria-label={say.mapTools.findAChild}
+        placeholder={say.mapTools.findAChild}
         value={sought.value}
         onInput={(event) => {
           sought.value = event.currentTarget.value;
         }}
       />
       <label>
-        Sort{' '}
+        {say.mapTools.sort}{' '}
         <select
           value={order.value}
           onChange={(event) => {
             order.value = event.currentTarget.value as typeof order.value;
           }}
         >
-          <option value="need">by need</option>
-          <option value="name">by name</option>
-          <option value="list">as in your list</option>
+          <option value="need">{say.mapTools.byNeed}</option>
+          <option value="name">{say.mapTools.byName}</option>
+          <option value="list">{say.mapTools.asInYourList}</option>
         </select>
       </label>
       <Skill />
       <label>
-        Sounds{' '}
+        {say.mapTools.sounds}{' '}
         <select
           value={columns.value}
           onChange={(event) => {
             columns.value = event.currentTarget.value as typeof columns.value;
           }}
         >
-          <option value="read">read so far</option>
-          <option value="shaky">shaky for someone</option>
-          {taughtCards.value.some(isSightId) && <option value="words">words by sight</option>}
-          <option value="all">all {taughtCards.value.length} taught</option>
+          <option value="read">{say.mapTools.readSoFar}</option>
+          <option value="shaky">{say.mapTools.shakyForSomeone}</option>
+          {taughtCards.value.some(isSightId) && (
+            <option value="words">{say.mapTools.wordsBySight}</option>
+          )}
+          <option value="all">{say.mapTools.allTaught(taughtCards.value.length)}</option>
         </select>
       </label>
       {only.value !== null && (
@@ -53,15 +56,15 @@ export function MapTools() {
             only.value = null;
           }}
         >
-          Show everyone again
+          {say.mapTools.showEveryoneAgain}
         </button>
       )}
       <p class="map-found quiet small" role="status">
         {isFound.value
           ? sought.value.trim() === ''
             ? ''
-            : `${shown.value.children.length} of the children, ${shown.value.cards.length} of the sounds`
-          : `No child and no sound here begins with “${sought.value.trim()}”.`}
+            : say.mapTools.ofTheChildren(shown.value.children.length, shown.value.cards.length)
+          : say.mapTools.noChildAndNo(sought.value.trim())}
       </p>
     </div>
   );

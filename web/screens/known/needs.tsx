@@ -2,11 +2,12 @@ import { type GroupNeed, needSaid } from '../../../core/groups/needs.ts';
 import { SoundedCard } from '../../controls/sounded-card.tsx';
 import { nameOf } from '../../state/class-now.ts';
 import { namesSaid } from '../../wording/said.ts';
+import { say } from './wording.ts';
 
 /** What a group needs next, each with what was seen of it and who missed it. */
 export function Needs({ needs }: { readonly needs: readonly GroupNeed[] }) {
   if (needs.length === 0) {
-    return <p class="quiet">Nothing stands out: nothing was missed lately.</p>;
+    return <p class="quiet">{say.needs.nothingStandsOutNothing}</p>;
   }
   return (
     <ul class="needs">

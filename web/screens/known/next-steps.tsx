@@ -13,6 +13,7 @@ import { chooseGroup, classState, nameOfGroup } from '../../state/open-class.ts'
 import { linkTo } from '../../state/route.ts';
 import { isSchool } from '../../state/school-days.ts';
 import { dayName } from '../../wording/day-name.ts';
+import { say } from './wording.ts';
 
 /** What to do next for a child: by the way in which its cards go wrong, and when to ask again. */
 export function NextSteps({
@@ -27,11 +28,11 @@ export function NextSteps({
   const story = storyOf(child);
   const steps = nextSteps(story, notation);
   const group = groupOf(state, child);
-  const name = group ? nameOfGroup(group, state) : 'the whole class';
+  const name = group ? nameOfGroup(group, state) : say.nextSteps.theWholeClass;
   const again = againSaid(child, taught);
   return (
     <section class="part" aria-labelledby="child-next">
-      <h3 id="child-next">Next steps</h3>
+      <h3 id="child-next">{say.nextSteps.nextSteps}</h3>
       {steps.length === 0 && again === null && <p class="quiet">{goOnSaid(story, child.name)}</p>}
       <ol class="child-steps">
         {steps.map((said) => (
@@ -45,13 +46,13 @@ export function NextSteps({
           href={linkTo('today')}
           onClick={() => chooseGroup(group?.id ?? WHOLE_CLASS)}
         >
-          Plan {name}
+          {say.nextSteps.plan(name)}
         </a>
         <a
           class="button"
           href={linkTo('pages', `page=family&child=${encodeURIComponent(child.id)}`)}
         >
-          Print for the family
+          {say.nextSteps.printForTheFamily}
         </a>
       </p>
     </section>
@@ -67,8 +68,11 @@ export function NextSteps({
     if (due.length === 0) return null;
     const first = Math.min(...due.map(({ day }) => day)) as Day;
     const cards = due.filter(({ day }) => day === first).map(({ card }) => card);
-    const when = first === modelDay() ? 'today' : `on ${dayName(makeDay(first), today())}`;
-    return `Hear ${one.name} read ${cardsSaid(cards, notation)} again ${when}.`;
+    const when =
+      first === modelDay()
+        ? say.nextSteps.today
+        : say.nextSteps.on(dayName(makeDay(first), today()));
+    return say.nextSteps.hearReadAgain(one.name, cardsSaid(cards, notation), when);
   }
 }
 

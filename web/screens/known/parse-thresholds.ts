@@ -1,4 +1,5 @@
 import type { Thresholds } from '../../../core/learners/thresholds.ts';
+import { say } from './wording.ts';
 
 /** Reads thresholds as they were typed, in percent; or what to write instead. */
 export function parseThresholds(
@@ -7,11 +8,11 @@ export function parseThresholds(
 ): Thresholds | { readonly problem: string } {
   const [from, below] = [secure, shaky].map(parsePercent);
   if (from == null || below == null) {
-    return { problem: 'Write two whole numbers from 1 to 99, such as 80 and 60.' };
+    return { problem: say.parseThresholds.writeTwoWholeNumbers };
   }
   if (below > from) {
     return {
-      problem: `Shaky ends where secure begins at the latest: write ${from} or less there.`,
+      problem: say.parseThresholds.shakyEndsWhereSecure(from),
     };
   }
   return { secure: from / 100, shaky: below / 100 };

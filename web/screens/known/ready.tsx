@@ -9,6 +9,7 @@ import { remembered } from '../../device/remembered.ts';
 import { mapFor, members, nameOf } from '../../state/class-now.ts';
 import { modelDay } from '../../state/knowledge.ts';
 import { progress } from '../../state/progress.ts';
+import { say } from './wording.ts';
 
 const share = pipe(number(), minValue(0.1), maxValue(1));
 
@@ -33,22 +34,25 @@ export function Ready() {
   const isSeen = rows.some(({ cells }) => cells.some(({ word }) => word !== 'not yet seen'));
   return (
     <section class="part ready" aria-labelledby="group-ready">
-      <h3 id="group-ready">Ready to move on?</h3>
+      <h3 id="group-ready">{say.ready.readyToMoveOn}</h3>
       <p>
-        Today’s cards: {cardsSaid(cards, notation)}. {readinessSaid(found)}{' '}
-        {!isSeen && 'Nobody has read them alone yet: this is what their other cards suggest. '}
-        <b>
-          {found.isReady
-            ? `Ready by your rule: ${found.wanted} of ${found.size}.`
-            : `Not yet by your rule: ${found.wanted} of ${found.size}.`}
-        </b>
+        {say.ready.todaysCards(
+          cardsSaid(cards, notation),
+          readinessSaid(found),
+          !isSeen && say.ready.nobodyHasReadThem,
+          <b>
+            {found.isReady
+              ? say.ready.readyByYourRule(found.wanted, found.size)
+              : say.ready.notYet(found.wanted, found.size)}
+          </b>,
+        )}
       </p>
       {found.notYet.length > 0 && (
         <table class="figures">
           <thead>
             <tr>
-              <th scope="col">Would probably not</th>
-              <th scope="col">Which</th>
+              <th scope="col">{say.ready.wouldProbablyNot}</th>
+              <th scope="col">{say.ready.which}</th>
             </tr>
           </thead>
           <tbody>
@@ -62,11 +66,13 @@ export function Ready() {
         </table>
       )}
       {found.notYet.length > MOST_NAMED && (
-        <p class="quiet">And {found.notYet.length - MOST_NAMED} more.</p>
+        <p class="quiet">{say.ready.andMore(found.notYet.length - MOST_NAMED)}</p>
       )}
       <p class="ready-rule quiet small">
-        Your rule: <Share field="share" says="of the children" /> <Share field="sure" says="sure" />
-        . A forecast from what was marked, not a promise.
+        {say.ready.yourRuleAForecast(
+          <Share field="share" says={say.ready.ofTheChildren} />,
+          <Share field="sure" says={say.ready.sure} />,
+        )}
       </p>
     </section>
   );

@@ -1,14 +1,15 @@
 import { useState } from 'preact/hooks';
 import { MOST_CHILDREN, MOST_GROUPS, setSizes, sizes } from './suggestion.ts';
+import { say } from './wording.ts';
 
 /** How many groups, and how many children each takes at most. */
 export function Sizes() {
   const now = sizes();
   return (
     <fieldset class="sizes">
-      <legend class="for-ears">How many groups and how large</legend>
+      <legend class="for-ears">{say.sizes.howManyGroups}</legend>
       <label>
-        Groups{' '}
+        {say.sizes.groups}{' '}
         <select
           value={now.length}
           onChange={(event) => {
@@ -49,8 +50,8 @@ function Size({
   const isFit = /^\d+$/.test(text) && Number(text) >= 1 && Number(text) <= MOST_CHILDREN;
   return (
     <label>
-      <span class={at === 0 ? undefined : 'for-ears'}>at most</span>{' '}
-      <span class="for-ears">in group {at + 1}</span>
+      <span class={at === 0 ? undefined : 'for-ears'}>{say.sizes.atMost}</span>{' '}
+      <span class="for-ears">{say.sizes.inGroup(at + 1)}</span>
       <input
         type="text"
         inputMode="numeric"

@@ -7,7 +7,7 @@ import { soundStyle } from '../../state/accent.ts';
 import { cellsOf } from '../../state/of-child.ts';
 import { type ChildSpelling, spellingOf } from '../../state/papers.ts';
 import { linkTo } from '../../state/route.ts';
-import { counted } from '../../wording/counted.ts';
+import { say } from './wording.ts';
 
 /** So many cards and words stand in the panel. */
 const MOST_CARDS = 6;
@@ -20,14 +20,14 @@ export function SpellingPanel({ child }: { readonly child: Child }) {
   const asked = [...taught, ...beyond].filter(({ seen }) => seen.right + seen.missed > 0);
   return (
     <section class="part spelling-panel" aria-labelledby="child-spelling">
-      <h3 id="child-spelling">Spelling</h3>
+      <h3 id="child-spelling">{say.spellingPanel.spelling}</h3>
       {onPaper !== null && <OnPaper spelling={onPaper} />}
       {onPaper === null && asked.length > 0 && <Asked cells={asked} />}
       {onPaper === null && asked.length === 0 && (
-        <p class="quiet">Nothing of {child.name}’s spelling was noted yet.</p>
+        <p class="quiet">{say.spellingPanel.nothingOfSSpelling(child.name)}</p>
       )}
       <p class="not-printed">
-        <a href={linkTo('papers')}>Spelling papers</a>
+        <a href={linkTo('papers')}>{say.spellingPanel.spellingPapers}</a>
       </p>
     </section>
   );
@@ -41,16 +41,22 @@ function OnPaper({ spelling }: { readonly spelling: ChildSpelling }) {
   return (
     <>
       <p class="quiet small">
-        {counted(papers, 'paper')}, {counted(words, 'word')}: {hears.times} of {hears.of} sounds
-        heard, {knows.times} of {knows.of} of those spelled as the word has them.
+        {say.spellingPanel.papersWordsOfSounds(
+          papers,
+          words,
+          hears.times,
+          hears.of,
+          knows.times,
+          knows.of,
+        )}
       </p>
       {rows.length > 0 && (
         <table class="figures">
           <thead>
             <tr>
-              <th scope="col">Sound</th>
-              <th scope="col">Hears it</th>
-              <th scope="col">Knows the spelling</th>
+              <th scope="col">{say.spellingPanel.sound}</th>
+              <th scope="col">{say.spellingPanel.hearsIt}</th>
+              <th scope="col">{say.spellingPanel.knowsTheSpelling}</th>
             </tr>
           </thead>
           <tbody>
@@ -59,29 +65,29 @@ function OnPaper({ spelling }: { readonly spelling: ChildSpelling }) {
                 <th scope="row">
                   <SoundedCard id={id} />
                 </th>
-                <td>
-                  {hears.times} of {hears.of}
-                </td>
-                <td>{knows.of === 0 ? '–' : `${knows.times} of ${knows.of} heard`}</td>
+                <td>{say.spellingPanel.of(hears.times, hears.of)}</td>
+                <td>{knows.of === 0 ? '–' : say.spellingPanel.ofHeard(knows.times, knows.of)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       )}
       {rows.length > MOST_CARDS && (
-        <p class="quiet small">And {counted(rows.length - MOST_CARDS, 'sound')} more.</p>
+        <p class="quiet small">{say.spellingPanel.andSoundsMore(rows.length - MOST_CARDS)}</p>
       )}
       {missed.length > 0 && (
         <p>
-          Wrote{' '}
-          {listSaid(
-            missed
-              .slice(0, MOST_WORDS)
-              .map(({ word, wrote }) =>
-                wrote === '' ? `nothing for ${word}` : `${wrote} for ${word}`,
-              ),
+          {say.spellingPanel.wrote(
+            listSaid(
+              missed
+                .slice(0, MOST_WORDS)
+                .map(({ word, wrote }) =>
+                  wrote === ''
+                    ? say.spellingPanel.nothingFor(word)
+                    : say.spellingPanel.for(wrote, word),
+                ),
+            ),
           )}
-          .
         </p>
       )}
     </>
@@ -99,8 +105,11 @@ function Asked({ cells }: { readonly cells: readonly MapCell[] }) {
   );
   return (
     <p>
-      Wrote {right} of {asked} spellings right in the auditory part
-      {missed.length > 0 && `; missed ${cards}`}.
+      {say.spellingPanel.wroteOfSpellingsRight(
+        right,
+        asked,
+        missed.length > 0 && say.spellingPanel.missed(cards),
+      )}
     </p>
   );
 }

@@ -15,6 +15,7 @@ import { cardName } from '../../wording/card-name.ts';
 import { namesSaid } from '../../wording/said.ts';
 import { rowsOf } from './group-rows.ts';
 import { only } from './map-shown.ts';
+import { say } from './wording.ts';
 
 /** So many cards stand before a sentence. */
 const MOST_CARDS = 3;
@@ -79,7 +80,7 @@ function Show({ one }: { readonly one: StandsOut }) {
         only.value = { children, cards };
       }}
     >
-      {one.code === 'new' ? 'Who is left' : 'Show them'}
+      {one.code === 'new' ? say.stands.whoIsLeft : say.stands.showThem}
     </button>
   );
 }
@@ -92,10 +93,10 @@ function Plan({ children }: { readonly children: readonly ChildId[] }) {
     return child === undefined ? null : groupOf(state, child);
   });
   const small = first && others.every((one) => one?.id === first.id) ? first : group.value;
-  const name = small.id === WHOLE_CLASS ? 'the whole class' : nameOfGroup(small, state);
+  const name = small.id === WHOLE_CLASS ? say.stands.theWholeClass : nameOfGroup(small, state);
   return (
     <a class="button next" href={linkTo('today')} onClick={() => chooseGroup(small.id)}>
-      Plan {name}
+      {say.stands.plan(name)}
     </a>
   );
 }

@@ -14,13 +14,13 @@ import { everyone } from '../../state/everyone.ts';
 import { observations } from '../../state/knowledge.ts';
 import { classState, nameOfGroup } from '../../state/open-class.ts';
 import { linkTo } from '../../state/route.ts';
-import { counted } from '../../wording/counted.ts';
 import { namesSaid } from '../../wording/said.ts';
 import { Earlier } from './earlier.tsx';
 import { needsFor, rowsOf } from './group-rows.ts';
 import { Needs } from './needs.tsx';
 import { Sizes } from './sizes.tsx';
 import { makeGroups, moved, moveTo, suggestion } from './suggestion.ts';
+import { say } from './wording.ts';
 
 /** Small groups for what each needs next: of sizes she sets, moved by hand, made with one act. */
 export function Suggested() {
@@ -28,7 +28,7 @@ export function Suggested() {
   return (
     <section class="suggested" aria-labelledby="suggested-title">
       <h2 id="suggested-title" class="for-ears">
-        Suggested groups
+        {say.suggested.suggestedGroups}
       </h2>
       <Sizes />
       {'problem' in found ? (
@@ -62,12 +62,7 @@ function Draft({ groups, kept }: { readonly groups: Ids; readonly kept: KeptGrou
   return (
     <>
       <Changes kept={kept} />
-      {unseen.length > 0 && (
-        <p class="quiet">
-          Nothing was noted of {namesSaid(unseen)} alone yet: placed as the class goes, for you to
-          move.
-        </p>
-      )}
+      {unseen.length > 0 && <p class="quiet">{say.suggested.nothingWasNoted(namesSaid(unseen))}</p>}
       <div ref={root} class="suggested-groups">
         {groups.map((_, at) => (
           <Panel key={at} groups={groups} at={at} home={homes[at] ?? null} />
@@ -80,7 +75,7 @@ function Draft({ groups, kept }: { readonly groups: Ids; readonly kept: KeptGrou
           disabled={specs.length === 0}
           onClick={() => makeGroups(groups)}
         >
-          Make these groups
+          {say.suggested.makeTheseGroups}
         </button>
         {moved.value && (
           <button
@@ -90,17 +85,15 @@ function Draft({ groups, kept }: { readonly groups: Ids; readonly kept: KeptGrou
               moved.value = null;
             }}
           >
-            As suggested again
+            {say.suggested.asSuggestedAgain}
           </button>
         )}
         <span class="quiet small">
-          {specs.length === 0 ? (
-            <>
-              These are your groups now. <a href={linkTo('class')}>See them</a>
-            </>
-          ) : (
-            'One tap makes them, and one tap undoes it. Each child’s marks go along.'
-          )}
+          {specs.length === 0
+            ? say.suggested.theseAreYourGroups(
+                <a href={linkTo('class')}>{say.suggested.seeThem}</a>,
+              )
+            : say.suggested.oneTapMakesThem}
         </span>
       </p>
     </>
@@ -110,28 +103,20 @@ function Draft({ groups, kept }: { readonly groups: Ids; readonly kept: KeptGrou
 /** What changes, and why no more does. */
 function Changes({ kept }: { readonly kept: KeptGroups | null }) {
   if (kept === null) {
-    return <p class="suggested-lead">As you moved them.</p>;
+    return <p class="suggested-lead">{say.suggested.asYouMovedThem}</p>;
   }
   const share = (part: number) => `${Math.round(part * 100)}%`;
   return (
     <>
       <p class="suggested-lead">
-        {kept.from === 'nothing' ? (
-          'New groups: children who need the same next are put together.'
-        ) : kept.changes.length === 0 ? (
-          <>
-            <b>Keep the groups as they are.</b> No change is a clear gain by what was noted.
-          </>
-        ) : (
-          <>
-            <b>{changesSaid(kept.changes)}</b> Everyone else stays: no other change is a clear gain.
-          </>
-        )}
+        {kept.from === 'nothing'
+          ? say.suggested.newGroupsChildrenWho
+          : kept.changes.length === 0
+            ? say.suggested.noChange(<b>{say.suggested.keepTheGroups}</b>)
+            : say.suggested.everyoneElseStaysNo(<b>{changesSaid(kept.changes)}</b>)}
       </p>
       <p class="quiet small">
-        {share(kept.covered)} of the differences between the children lie between these groups; a
-        plain cut by level has {share(kept.coveredByLevel)}. Move anyone; you know more than these
-        notes.
+        {say.suggested.ofTheDifferencesBetween(share(kept.covered), share(kept.coveredByLevel))}
       </p>
     </>
   );
@@ -140,9 +125,10 @@ function Changes({ kept }: { readonly kept: KeptGroups | null }) {
 function changesSaid(changes: KeptGroups['changes']): string {
   return changes
     .map((change) => {
-      if (change.kind === 'place') return `${said(change.child)} joins group ${change.group + 1}.`;
+      if (change.kind === 'place')
+        return say.suggested.joinsGroup(said(change.child), change.group + 1);
       const [one, other] = change.children;
-      return `${said(one)} and ${said(other)} change places.`;
+      return say.suggested.andChangePlaces(said(one), said(other));
     })
     .join(' ');
 }
@@ -158,19 +144,18 @@ function Panel({
 }) {
   const state = classState.value;
   const members = groups[at] ?? [];
-  const name = home ? nameOfGroup(home, state) : 'A new group';
+  const name = home ? nameOfGroup(home, state) : say.suggested.aNewGroup;
   const { needs, why } = useMemo(() => {
     const rows = rowsOf(everyone.value.filter(({ id }) => members.includes(id)));
     return { needs: needsFor(rows), why: whyTogether(rows) };
   }, [members, state]);
   return (
-    <section class="part" aria-label={`Group ${at + 1}: ${name}`} data-drop={at}>
+    <section class="part" aria-label={say.suggested.group(at + 1, name)} data-drop={at}>
       <h3>
-        {at + 1}. {name}{' '}
-        <span class="quiet small">{counted(members.length, 'child', 'children')}</span>
+        {at + 1}. {name} <span class="quiet small">{say.suggested.children(members.length)}</span>
       </h3>
       {members.length > 0 && <p class="suggested-why">{togetherSaid(why, soundStyle.value)}</p>}
-      <ul class="suggested-children" aria-label="Children">
+      <ul class="suggested-children" aria-label={say.suggested.childrenAlone}>
         {members
           .toSorted((one, other) => said(one).localeCompare(said(other)))
           .map((id) => (
@@ -179,8 +164,12 @@ function Panel({
             </li>
           ))}
       </ul>
-      <h4>Needs next</h4>
-      {members.length === 0 ? <p class="quiet">Nobody is in it.</p> : <Needs needs={needs} />}
+      <h4>{say.suggested.needsNext}</h4>
+      {members.length === 0 ? (
+        <p class="quiet">{say.suggested.nobodyIsInIt}</p>
+      ) : (
+        <Needs needs={needs} />
+      )}
     </section>
   );
 }
@@ -210,9 +199,12 @@ function Chip({
         {said(id)}
       </button>
       {anchor && (
-        <Popover anchor={anchor} title={`Move ${said(id)}`} onClose={close}>
+        <Popover anchor={anchor} title={say.suggested.move(said(id))} onClose={close}>
           <p class="popover-head">
-            {said(id)} is in {now ? nameOfGroup(now, classState.value) : 'no group'} now. Move to
+            {say.suggested.isInNowMove(
+              said(id),
+              now ? nameOfGroup(now, classState.value) : say.suggested.noGroup,
+            )}
           </p>
           <p class="choices">
             {groups.map((_, to) =>
@@ -226,7 +218,7 @@ function Chip({
                     moveTo(id, to, groups);
                   }}
                 >
-                  group {to + 1}
+                  {say.suggested.groupNumber(to + 1)}
                 </button>
               ),
             )}

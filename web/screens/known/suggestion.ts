@@ -13,6 +13,7 @@ import { everyone } from '../../state/everyone.ts';
 import { modelDay } from '../../state/knowledge.ts';
 import { classState, recordUndoable } from '../../state/open-class.ts';
 import { beliefsOf } from './group-rows.ts';
+import { say } from './wording.ts';
 
 /** The most children of a group and the most groups. */
 export const MOST_CHILDREN = 40;
@@ -76,6 +77,6 @@ export function moveTo(child: ChildId, to: number, groups: readonly (readonly Ch
 /** Makes the groups: one act, which can be undone. They stay on the screen as they were made. */
 export function makeGroups(groups: readonly (readonly ChildId[])[]): void {
   const { specs } = regroup(classState.peek(), groups, () => groupId(newId()));
-  if (specs.length > 0) recordUndoable('Made the groups.', ...specs);
+  if (specs.length > 0) recordUndoable(say.suggestion.madeTheGroups, ...specs);
   moved.value = groups;
 }

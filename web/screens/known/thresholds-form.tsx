@@ -3,6 +3,7 @@ import { PUBLISHED_THRESHOLDS } from '../../../core/learners/thresholds.ts';
 import { thresholds } from '../../state/thresholds.ts';
 import { change } from '../../state/undo.ts';
 import { parseThresholds } from './parse-thresholds.ts';
+import { say } from './wording.ts';
 
 /** Where the words begin: the published shares, or hers. */
 export function ThresholdsForm() {
@@ -12,14 +13,14 @@ export function ThresholdsForm() {
   return (
     <details class="thresholds not-printed">
       <summary>
-        Secure from {percent(now.secure)}%, shaky below {percent(now.shaky)}%
-        {isPublished ? '' : ' (yours)'}
+        {say.thresholdsForm.secureFromShakyBelow(
+          percent(now.secure),
+          percent(now.shaky),
+          isPublished ? '' : say.thresholdsForm.yours,
+        )}
       </summary>
       <Fields key={`${now.secure} ${now.shaky}`} />
-      <p class="quiet small">
-        The usual shares are 80% and 60%, which is common practice. Secure means that even the low
-        end of the likely range reaches its share. You may set your own.
-      </p>
+      <p class="quiet small">{say.thresholdsForm.theUsualShares}</p>
     </details>
   );
 }
@@ -52,20 +53,22 @@ function Fields() {
         event.preventDefault();
         const read = parseThresholds(secure, shaky);
         if ('problem' in read) setProblem(read.problem);
-        else change(thresholds, read, 'Changed where the words begin.');
+        else change(thresholds, read, say.thresholdsForm.changedWhereTheWords);
       }}
     >
-      {field('Secure from', secure, setSecure)}
-      {field('Shaky below', shaky, setShaky)}
+      {field(say.thresholdsForm.secureFrom, secure, setSecure)}
+      {field(say.thresholdsForm.shakyBelow, shaky, setShaky)}
       <button type="submit" class="button">
-        Use these
+        {say.thresholdsForm.useThese}
       </button>
       <button
         type="button"
         class="button plain"
-        onClick={() => change(thresholds, { ...PUBLISHED_THRESHOLDS }, 'Back to the usual shares.')}
+        onClick={() =>
+          change(thresholds, { ...PUBLISHED_THRESHOLDS }, say.thresholdsForm.backToTheUsual)
+        }
       >
-        Back to the usual ones
+        {say.thresholdsForm.backToTheUsualOnes}
       </button>
       <p id={`${id}-problem`} class="known-problem" role="alert">
         {problem}

@@ -12,7 +12,7 @@ import { lookAheadTo } from '../../state/look-ahead.ts';
 import { classState, group } from '../../state/open-class.ts';
 import { progress, progressAt } from '../../state/progress.ts';
 import { isSchool, setDaysOff } from '../../state/school-days.ts';
-import { counted } from '../../wording/counted.ts';
+import { say } from './wording.ts';
 
 /** Where the group at work will stand at this pace, with its range, and what of the grade's standards is open then. */
 export function Year() {
@@ -26,11 +26,9 @@ export function Year() {
   const until = Math.max(today + 1, parseDay(lookAheadTo.value.until) ?? nextJune(today));
   return (
     <section class="part year" aria-labelledby="group-year">
-      <h3 id="group-year">The year</h3>
+      <h3 id="group-year">{say.year.theYear}</h3>
       {pace === null ? (
-        <p class="quiet">
-          The pace shows after a week of school days in which this group moved on.
-        </p>
+        <p class="quiet">{say.year.thePaceShowsAfter}</p>
       ) : (
         <Ahead
           all={standAhead(
@@ -41,7 +39,7 @@ export function Year() {
             isSchool.value,
           )}
           from={upTo}
-          said={`${counted(pace.steps, 'step')} in ${counted(pace.days, 'school day')}`}
+          said={say.year.stepsInSchoolDays(pace.steps, pace.days)}
         />
       )}
       <Calendar until={until} />
@@ -66,16 +64,21 @@ function Ahead({
   return (
     <>
       <p>
-        At this pace, {said}, the group stands at <b>step {end.step}</b> ({end.low}–{end.high}) by{' '}
-        {daySaid(end.day)}. A forecast, not a promise.
+        {say.year.atThisPace(
+          said,
+          <b>{say.year.step(end.step)}</b>,
+          end.low,
+          end.high,
+          daySaid(end.day),
+        )}
       </p>
       <Picture all={all} from={from} />
       <table class="figures">
         <thead>
           <tr>
-            <th scope="col">By</th>
-            <th scope="col">Step</th>
-            <th scope="col">Likely range</th>
+            <th scope="col">{say.year.by}</th>
+            <th scope="col">{say.year.stepAlone}</th>
+            <th scope="col">{say.year.likelyRange}</th>
           </tr>
         </thead>
         <tbody>
@@ -92,8 +95,13 @@ function Ahead({
       </table>
       <p>
         {open.length === 0
-          ? `At step ${end.step} nothing is left to teach for the standards of grade ${grade}.`
-          : `At step ${end.step}, ${counted(open.length, 'standard')} of grade ${grade} would still have steps to come: ${open.map(({ code, steps }) => `${code} (${counted(steps.length, 'step')})`).join(', ')}.`}
+          ? say.year.atStepNothing(end.step, grade)
+          : say.year.atStepStandards(
+              end.step,
+              open.length,
+              grade,
+              open.map(({ code, steps }) => `${code} (${say.year.steps(steps.length)})`).join(', '),
+            )}
       </p>
     </>
   );
@@ -128,13 +136,11 @@ function Calendar({ until }: { readonly until: Day }) {
   const last = parseDay(to === '' ? from : to);
   return (
     <details>
-      <summary>
-        School days: no weekends, and {counted(off.length, 'break')} that you entered
-      </summary>
-      <p class="quiet small">When a card is due, tomorrow’s plan and the year keep to them.</p>
+      <summary>{say.year.schoolDaysNoWeekends(off.length)}</summary>
+      <p class="quiet small">{say.year.whenACard}</p>
       <p class="year-fields">
         <label>
-          Look ahead to{' '}
+          {say.year.lookAheadTo}{' '}
           <input
             type="date"
             value={makeDay(until)}
@@ -149,18 +155,19 @@ function Calendar({ until }: { readonly until: Day }) {
           <li key={`${days.first} ${days.last}`}>
             {offSaid(days)}{' '}
             <button type="button" class="button plain" onClick={() => setDaysOff(days, false)}>
-              Take out
+              {say.year.takeOut}
             </button>
           </li>
         ))}
       </ul>
       <p class="year-fields">
         <label>
-          No school from{' '}
+          {say.year.noSchoolFrom}{' '}
           <input type="date" value={from} onInput={(event) => setFrom(event.currentTarget.value)} />
         </label>
         <label>
-          to <input type="date" value={to} onInput={(event) => setTo(event.currentTarget.value)} />
+          {say.year.to}{' '}
+          <input type="date" value={to} onInput={(event) => setTo(event.currentTarget.value)} />
         </label>
         <button
           type="button"
@@ -173,7 +180,7 @@ function Calendar({ until }: { readonly until: Day }) {
             setTo('');
           }}
         >
-          Add
+          {say.year.add}
         </button>
       </p>
     </details>
@@ -183,7 +190,7 @@ function Calendar({ until }: { readonly until: Day }) {
 /** `December 21 to January 1`; a single day alone. */
 function offSaid({ first, last }: DaysOff): string {
   const said = [first, ...(last > first ? [last] : [])].map((day) => daySaid(parseDay(day) ?? 0));
-  return said.join(' to ');
+  return said.join(say.year.until);
 }
 
 /** Up to six days at even distances, the last one the day itself. */
