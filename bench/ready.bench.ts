@@ -16,7 +16,7 @@ const WAYS: readonly (readonly [screen: string, shows: (page: Page) => Locator])
 
 /**
  * From the address to the words of today's warm-up, and to the first card on the stage, in a browser that has
- * never seen the app, on a processor slowed four times: with a class taught up to step 60, the word list
+ * never seen the app and has no plan for today yet, on a processor slowed four times: with a class taught up to step 60, the word list
  * fetched, read, and the warm-up made. Beside each stands how long the page itself was at work, in processor
  * time, which what else the machine does counts little for.
  */

@@ -14,13 +14,10 @@ describe('words in markup', () => {
   });
 });
 
-/** Screens whose sentences still stand in their markup. */
-const STILL = new Set(['order', 'print']);
-
 it('nothing is said in the markup: the sentences stand together in wording.ts', () => {
   const web = fromRoot('web');
   const faults = readdirSync(web, { recursive: true, encoding: 'utf8' })
-    .filter((file) => file.endsWith('.tsx') && !STILL.has(file.split('/')[1] ?? ''))
+    .filter((file) => file.endsWith('.tsx'))
     .flatMap((file) => wordsInMarkup(file, readFileSync(`${web}/${file}`, 'utf8')));
   expect(faults).toEqual([]);
 });

@@ -13,8 +13,9 @@ import { remembered } from '../../device/remembered.ts';
 import { engine, readyEngine } from '../../state/engine-ready.ts';
 import { ReadBack } from './read-back.tsx';
 import { replaceOrder } from './replace.ts';
+import { say } from './wording.ts';
 
-const OWN = 'Our own order';
+const OWN = say.bring.ourOwnOrder;
 
 /** Far longer than any order, in signs; a longer text is kept as it is and not read. */
 const LONGEST = 200_000;
@@ -66,21 +67,16 @@ export function Bring() {
       };
       setUnreadable(undefined);
     } catch {
-      setUnreadable(
-        `“${chosen.name}” could not be read. Open it, copy its lines and paste them here.`,
-      );
+      setUnreadable(say.bring.couldNotBeRead(chosen.name));
     }
   };
 
   return (
     <details class="bring" open={isBegun}>
-      <summary>Bring your own order</summary>
-      <p class="quiet">
-        One step a line, in your own words: m a s, or sh, or soft c, or t – the. Every line is read
-        back to you below; nothing changes until you use it.
-      </p>
+      <summary>{say.bring.bringYourOwnOrder}</summary>
+      <p class="quiet">{say.bring.oneStepALine}</p>
       <label>
-        <span class="for-ears">Your order, one step a line</span>
+        <span class="for-ears">{say.bring.yourOrderOneStep}</span>
         <textarea
           rows={7}
           spellcheck={false}
@@ -93,7 +89,7 @@ export function Bring() {
       </label>
       <p class="bring-tools">
         <label class="button">
-          Choose a file
+          {say.bring.chooseAFile}
           <input
             ref={file}
             class="for-ears"
@@ -107,38 +103,31 @@ export function Bring() {
           class="button next"
           disabled={count === 0 || count > MOST_STEPS}
           onClick={() => {
-            if (draft) replaceOrder(draft.sequence, `Now in the order of ${name}.`);
+            if (draft) replaceOrder(draft.sequence, say.bring.nowInTheOrder(name));
           }}
         >
-          {count > 0 && count <= MOST_STEPS ? `Use these ${count} steps` : 'Use this order'}
+          {count > 0 && count <= MOST_STEPS
+            ? say.bring.useTheseSteps(count)
+            : say.bring.useThisOrder}
         </button>
       </p>
       <div role="status">
         {unreadable && <p class="problem">{unreadable}</p>}
-        {isLong && (
-          <p class="problem">
-            This is far longer than an order, so it was not read. Take out what is no part of it.
-          </p>
-        )}
+        {isLong && <p class="problem">{say.bring.thisIsFarLonger}</p>}
         {!isEmpty && !isLong && !lexicon && (
           <p class="quiet">
-            {engine.value === 'failed'
-              ? 'The word list did not arrive, so your lines cannot be read yet. They are kept here.'
-              : 'Reading your lines …'}
+            {engine.value === 'failed' ? say.bring.theWordListDid : say.bring.readingYourLines}
           </p>
         )}
         {count > MOST_STEPS && (
-          <p class="problem">
-            These are {count.toLocaleString('en-US')} steps, more than an order has. Take out what
-            is no part of it.
-          </p>
+          <p class="problem">{say.bring.theseAreStepsMore(count.toLocaleString('en-US'))}</p>
         )}
         {draft && <Counted draft={draft} />}
       </div>
       <PacedProgress
         of={reading}
-        says="Reading your lines …"
-        stopped="Stopped. Your lines are here, and not read."
+        says={say.bring.readingYourLines}
+        stopped={say.bring.stoppedYourLines}
       />
       <Problems problems={problems} />
       {draft && (
@@ -166,11 +155,19 @@ function Counted({ draft }: { readonly draft: OrderDraft }) {
   return (
     <p class={waiting.length > 0 ? 'order-asks' : ''}>
       <b>
-        {lines.length - waiting.length} of {lines.length} {lines.length === 1 ? 'line' : 'lines'}{' '}
-        clear; {count === 1 ? '1 step' : `${count} steps`} understood.
+        {say.bring.ofClearUnderstood(
+          lines.length - waiting.length,
+          lines.length,
+          lines.length === 1 ? say.bring.line : say.bring.lines,
+          count === 1 ? say.bring.n1Step : say.bring.steps(count),
+        )}
       </b>{' '}
       {waiting.length > 0 &&
-        `${waiting.length === 1 ? `Line ${waiting[0]?.line} waits` : `${waiting.length} lines wait`} for you; until then what is unclear stays out of every warm-up.`}
+        say.bring.forYouUntilThen(
+          waiting.length === 1
+            ? say.bring.lineWaits(waiting[0]?.line ?? 0)
+            : say.bring.linesWait(waiting.length),
+        )}
     </p>
   );
 }
@@ -185,10 +182,10 @@ function structureProblems(text: string): readonly CsvProblem[] {
 function Problems({ problems }: { readonly problems: readonly CsvProblem[] }) {
   if (problems.length === 0) return null;
   return (
-    <ol class="problems" aria-label="To look at">
+    <ol class="problems" aria-label={say.bring.toLookAt}>
       {problems.slice(0, MOST_SHOWN).map(({ line, code, message, mend }) => (
         <li key={`${line} ${code}`}>
-          <b>Line {line}</b>
+          <b>{say.bring.lineNumber(line)}</b>
           <p>{message}</p>
           <p class="quiet">{mend}</p>
         </li>

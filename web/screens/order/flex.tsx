@@ -1,6 +1,7 @@
 import { addItem, dropItem } from '../../../core/sequence/progress.ts';
 import type { Item } from '../../../core/sequence/sequence.ts';
 import { progress, setProgress } from '../../state/progress.ts';
+import { say } from './wording.ts';
 
 const FLEX: Item = { kind: 'habit', habit: 'flex' };
 
@@ -16,19 +17,12 @@ export function Flex() {
         onChange={() =>
           setProgress(
             isOn ? dropItem(now, FLEX) : { ...addItem(now, FLEX), added: now.added },
-            isOn
-              ? 'Words such as basket wait for the vowel that fades.'
-              : 'Words such as basket come with words of two beats.',
+            isOn ? say.flex.wordsSuchAsBasket : say.flex.wordsSuchAsBasketCome,
           )
         }
       />
       <span>
-        <b>We flex the vowel.</b>{' '}
-        <span class="quiet">
-          In basket, problem or seven the last vowel fades. Children who flex try its short sound,
-          then let it fade until they hear the word. On: such words come with words of two beats.
-          Off: they wait for the step of the vowel that fades.
-        </span>
+        <b>{say.flex.weFlexTheVowel}</b> <span class="quiet">{say.flex.inBasketProblem}</span>
       </span>
     </label>
   );

@@ -6,6 +6,7 @@ import {
 import type { Sequence } from '../../../core/sequence/sequence.ts';
 import { hasOwnOrder, progress } from '../../state/progress.ts';
 import { rearrange } from './rearrange.ts';
+import { say } from './wording.ts';
 
 /** What her order never names and a class cannot do without: when it reads clusters and longer words. */
 export function MissingHabits() {
@@ -15,16 +16,13 @@ export function MissingHabits() {
   if (missing.length + endings.length === 0) return null;
   return (
     <section class="missing-habits">
-      <p>
-        <b>Your order never says when your class begins to read</b> such words. Until it does, they
-        stay out of every warm-up.
-      </p>
+      <p>{say.missingHabits.suchWordsUntil(<b>{say.missingHabits.yourOrderNeverSays}</b>)}</p>
       <ul>
         {missing.map((each) => {
           const step = now.sequence.steps[each.step - 1];
           return (
             <li key={each.habit}>
-              <i>{each.example}</i>, from step {each.step} on ({step?.title})?{' '}
+              {say.missingHabits.fromStepOn(<i>{each.example}</i>, each.step, step?.title)}{' '}
               <button
                 type="button"
                 class="button"
@@ -34,30 +32,35 @@ export function MissingHabits() {
                       ...now,
                       sequence: { ...now.sequence, steps: withHabits(now.sequence.steps, [each]) },
                     },
-                    `Words such as ${each.example} come with step ${each.step}.`,
+                    say.missingHabits.wordsSuchAsCome(each.example, each.step),
                   )
                 }
               >
-                Yes, words such as {each.example}
+                {say.missingHabits.yesWordsSuchAs(each.example)}
               </button>
             </li>
           );
         })}
         {endings.map((each) => (
           <li key={each.rule}>
-            <b>{each.rule}</b>: <i>{each.example}</i>, from step {each.step} on (
-            {now.sequence.steps[each.step - 1]?.title})? Words such as {each.besides} open too.{' '}
+            {say.missingHabits.fromStepOnWords(
+              <b>{each.rule}</b>,
+              <i>{each.example}</i>,
+              each.step,
+              now.sequence.steps[each.step - 1]?.title,
+              each.besides,
+            )}{' '}
             <button
               type="button"
               class="button"
               onClick={() =>
                 rearrange(
                   { ...now, sequence: withEnding(now.sequence, each) },
-                  `Words such as ${each.example} come with step ${each.step}.`,
+                  say.missingHabits.wordsSuchAsCome(each.example, each.step),
                 )
               }
             >
-              Yes, {each.rule}
+              {say.missingHabits.yes(each.rule)}
             </button>
           </li>
         ))}

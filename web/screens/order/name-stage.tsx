@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { say } from './wording.ts';
 
 interface NameStageProps {
   /** What the button says, such as *Rename*. */
@@ -52,13 +53,13 @@ export function NameStage({ opens, about, begins, onName }: NameStageProps) {
     >
       <input
         ref={field}
-        aria-label="Name of the stage"
+        aria-label={say.nameStage.nameOfTheStage}
         maxLength={60}
         defaultValue={begins}
         autocomplete="off"
       />
       <button type="submit" class="button">
-        Keep
+        {say.nameStage.keep}
       </button>
     </form>
   );

@@ -12,6 +12,7 @@ import { MissingHabits } from './missing-habits.tsx';
 import { replaceOrder } from './replace.ts';
 import { StageRail } from './stage-rail.tsx';
 import { StepList } from './step-list.tsx';
+import { say } from './wording.ts';
 
 /** The order of teaching: hers to rearrange, to bring along, to save, and to set back. */
 export function Order() {
@@ -20,11 +21,8 @@ export function Order() {
     <>
       <div class="order-head">
         <div>
-          <h1>The order</h1>
-          <p class="quiet">
-            {sequence.name}, {sequence.steps.length} steps. Drag a stage or a step to where it
-            belongs; everything after it follows.
-          </p>
+          <h1>{say.order.theOrder}</h1>
+          <p class="quiet">{say.order.stepsDragAStage(sequence.name, sequence.steps.length)}</p>
         </div>
         <p class="order-tools">
           <button
@@ -32,21 +30,19 @@ export function Order() {
             class="button"
             onClick={() => saveText('sweepline-order.csv', makeSequenceCsv(sequence), 'text/csv')}
           >
-            Save as a file
+            {say.order.saveAsAFile}
           </button>
           {hasOwnOrder.value && (
             <button
               type="button"
               class="button"
-              onClick={() =>
-                replaceOrder(builtInHere(accent.peek()), 'Back to the built-in order.')
-              }
+              onClick={() => replaceOrder(builtInHere(accent.peek()), say.order.backToTheBuilt)}
             >
-              Back to the built-in order
+              {say.order.backToTheBuiltInOrder}
             </button>
           )}
           <a class="button next" href={linkTo('learned')}>
-            Done
+            {say.order.done}
           </a>
         </p>
       </div>
@@ -71,19 +67,17 @@ function Earlier() {
   if (earlier.length === 0) return null;
   return (
     <details class="earlier-orders">
-      <summary>Orders you had before ({earlier.length})</summary>
+      <summary>{say.order.ordersYouHadBefore(earlier.length)}</summary>
       <ul>
         {earlier.map(({ kept, sequence }) => (
           <li key={`${kept} ${sequence.steps.length} ${sequence.name}`}>
-            <span>
-              {sequence.name}, {sequence.steps.length} steps, until {kept}
-            </span>
+            <span>{say.order.stepsUntil(sequence.name, sequence.steps.length, kept)}</span>
             <button
               type="button"
               class="button"
-              onClick={() => replaceOrder(sequence, `Back to ${sequence.name}.`)}
+              onClick={() => replaceOrder(sequence, say.order.backTo(sequence.name))}
             >
-              Take it up again
+              {say.order.takeItUpAgain}
             </button>
           </li>
         ))}

@@ -3,6 +3,7 @@ import type { AssumedHabit } from '../../../core/sequence/plain/assumed-habits.t
 import type { LinePiece } from '../../../core/sequence/plain/read-line.ts';
 import type { OrderDraft, OrderLine } from '../../../core/sequence/plain/read-order.ts';
 import { ItemsShown } from './item-shown.tsx';
+import { say } from './wording.ts';
 
 interface ReadBackProps {
   readonly draft: OrderDraft;
@@ -17,7 +18,7 @@ export function ReadBack({ draft, onAnswer, onNotYet }: ReadBackProps) {
   const { lines } = draft;
   return (
     <>
-      <ol class="order-read" aria-label="Your lines, read back">
+      <ol class="order-read" aria-label={say.readBack.yourLinesReadBack}>
         {lines.slice(0, count).map((line) => (
           <Line
             key={line.line}
@@ -31,11 +32,13 @@ export function ReadBack({ draft, onAnswer, onNotYet }: ReadBackProps) {
       {lines.length > count && (
         <p>
           <button type="button" class="button" onClick={() => setCount(count + MORE)}>
-            Show more lines
+            {say.readBack.showMoreLines}
           </button>{' '}
           <span class="quiet">
-            the first {count.toLocaleString('en-US')} of {lines.length.toLocaleString('en-US')} are
-            here; all are read
+            {say.readBack.theFirst(
+              count.toLocaleString('en-US'),
+              lines.length.toLocaleString('en-US'),
+            )}
           </span>
         </p>
       )}
@@ -77,12 +80,12 @@ function Line({
             onAnswer={(instead) => onAnswer(line.line, piece.written, instead)}
           />
         ))}
-        {isEmpty && <p>This line teaches nothing. Write a card, such as m, or a word.</p>}
+        {isEmpty && <p>{say.readBack.thisLineTeachesNothing}</p>}
         {assumed.map(({ habit, example }) => (
           <p key={habit} class="quiet">
-            Your class reads <i>{example}</i> from here on.{' '}
+            {say.readBack.yourClassReads(<i>{example}</i>)}{' '}
             <button type="button" class="link" onClick={() => onNotYet(habit)}>
-              Not yet
+              {say.readBack.notYet}
             </button>
           </p>
         ))}
@@ -121,10 +124,10 @@ function Read({
   return (
     <fieldset class="asks">
       <legend>
-        We know no card or word “{shortened(piece.written)}”.{' '}
-        {piece.nearMisses.length > 0
-          ? 'Did you mean'
-          : 'Write a card (sh), a sound (ea as in bread) or a word.'}
+        {say.readBack.weKnowNoCard(
+          shortened(piece.written),
+          piece.nearMisses.length > 0 ? say.readBack.didYouMean : say.readBack.writeACardSh,
+        )}
       </legend>
       {piece.nearMisses.map((near) => (
         <button key={near} type="button" class="button" onClick={() => onAnswer(near)}>

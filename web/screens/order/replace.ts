@@ -4,6 +4,7 @@ import type { Sequence } from '../../../core/sequence/sequence.ts';
 import { keepOrder } from '../../state/orders.ts';
 import { progress, setProgress } from '../../state/progress.ts';
 import { carryOver } from './carry-over.ts';
+import { say } from './wording.ts';
 
 /**
  * Puts another order in the place of the present one. What was taught stays
@@ -22,8 +23,14 @@ function whereItStands({ upTo, added }: Progress): string {
   const beyond =
     added.length === 0
       ? ''
-      : `; it knows ${added.length} ${added.length === 1 ? 'thing' : 'things'} more`;
-  return `Your class knows what it knew: ${upTo === 0 ? 'no step is whole yet' : `steps 1 to ${upTo}`}${beyond}.`;
+      : say.replace.itKnowsMore(
+          added.length,
+          added.length === 1 ? say.replace.thing : say.replace.things,
+        );
+  return say.replace.yourClassKnowsWhat(
+    upTo === 0 ? say.replace.noStepIsWhole : say.replace.steps1To(upTo),
+    beyond,
+  );
 }
 
 function today(): string {

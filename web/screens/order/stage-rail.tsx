@@ -7,6 +7,7 @@ import { dragged, useDrag } from '../../controls/drag.ts';
 import { progress } from '../../state/progress.ts';
 import { NameStage } from './name-stage.tsx';
 import { rearrange } from './rearrange.ts';
+import { say } from './wording.ts';
 
 /** The stages in their order, to be dragged or moved with Alt and an arrow; a press shows a stage's steps. */
 export function StageRail({ onShow }: { readonly onShow: (firstStep: number) => void }) {
@@ -17,7 +18,7 @@ export function StageRail({ onShow }: { readonly onShow: (firstStep: number) => 
     const next = moveStageOf(now, from, to);
     if (next === now) return;
     moved.current = to;
-    rearrange(next, `Moved ${runs[from]?.stage || 'a stage'}; what your class knows stays known.`);
+    rearrange(next, say.stageRail.movedWhatYourClass(runs[from]?.stage || say.stageRail.aStage));
   };
   const root = useDrag<HTMLOListElement>((what, at) => move(Number(what), Number(at)));
   useLayoutEffect(() => {
@@ -27,7 +28,7 @@ export function StageRail({ onShow }: { readonly onShow: (firstStep: number) => 
   }, [now.sequence, root]);
   if (runs.length < 2) return null;
   return (
-    <ol class="stage-rail" ref={root} aria-label="Stages">
+    <ol class="stage-rail" ref={root} aria-label={say.stageRail.stages}>
       {runs.map(({ stage, steps }, place) => (
         <li
           key={steps[0]?.items.map(itemKey).join(' ')}
@@ -37,7 +38,7 @@ export function StageRail({ onShow }: { readonly onShow: (firstStep: number) => 
         >
           <button
             type="button"
-            title="Drag, or Alt and an arrow, to move it"
+            title={say.stageRail.dragOrAlt}
             onClick={() => onShow(steps[0]?.number ?? 1)}
             onKeyDown={(event) => {
               if (!event.altKey || !/^Arrow(Up|Down)$/.test(event.key)) return;
@@ -47,19 +48,19 @@ export function StageRail({ onShow }: { readonly onShow: (firstStep: number) => 
           >
             <span class="grip" aria-hidden="true" />
             <span class="rail-name">
-              <b>{stage || 'No stage'}</b>
+              <b>{stage || say.stageRail.noStage}</b>
               <span class="quiet small">{lettersOf(steps)}</span>
             </span>
             <span class="quiet small">
-              {steps.length} {steps.length === 1 ? 'step' : 'steps'}
+              {steps.length} {steps.length === 1 ? say.stageRail.step : say.stageRail.steps}
             </span>
           </button>
           <NameStage
-            opens="Rename"
-            about={stage || 'No stage'}
+            opens={say.stageRail.rename}
+            about={stage || say.stageRail.noStage}
             begins={stage}
             onName={(name) =>
-              rearrange(renameStageOf(now, place, name), `The stage is now called ${name}.`)
+              rearrange(renameStageOf(now, place, name), say.stageRail.theStageIsNow(name))
             }
           />
         </li>

@@ -7,6 +7,7 @@ import { progress } from '../../state/progress.ts';
 import { ItemsShown } from './item-shown.tsx';
 import { NameStage } from './name-stage.tsx';
 import { rearrange } from './rearrange.ts';
+import { say } from './wording.ts';
 
 /** Every step on a line of its own, to be dragged or moved with its two buttons; a stage can begin with any. */
 export function StepList() {
@@ -32,11 +33,11 @@ export function StepList() {
   const move = (step: Step, to: number) => {
     moved.current = { number: to, way: to < step.number ? 'up' : 'down' };
     const next = moveStepOf(now, step.number, to);
-    rearrange(next, `Moved step ${step.number} to ${to}.${stays(step.number, to, upTo)}`);
+    rearrange(next, say.stepList.movedStepTo(step.number, to, stays(step.number, to, upTo)));
   };
 
   return (
-    <ol class="step-list" aria-label="Steps" ref={list}>
+    <ol class="step-list" aria-label={say.stepList.steps} ref={list}>
       {sequence.steps.map((step) => (
         <li
           key={keyOf(step)}
@@ -55,13 +56,13 @@ export function StepList() {
             <span class="quiet small"> {step.stage}</span>
             {step.number > 1 && sequence.steps[step.number - 2]?.stage === step.stage && (
               <NameStage
-                opens="New stage here"
-                about={`step ${step.number}, ${step.title}`}
+                opens={say.stepList.newStageHere}
+                about={say.stepList.step(step.number, step.title)}
                 begins=""
                 onName={(name) =>
                   rearrange(
                     beginStageAt(now, step.number, name),
-                    `The stage ${name} begins with step ${step.number}.`,
+                    say.stepList.theStageBegins(name, step.number),
                   )
                 }
               />
@@ -72,7 +73,7 @@ export function StepList() {
               type="button"
               data-way="up"
               disabled={step.number === 1}
-              aria-label={`Move step ${step.number}, ${step.title}, up`}
+              aria-label={say.stepList.moveStepUp(step.number, step.title)}
               onClick={() => move(step, step.number - 1)}
             >
               ↑
@@ -81,7 +82,7 @@ export function StepList() {
               type="button"
               data-way="down"
               disabled={step.number === sequence.steps.length}
-              aria-label={`Move step ${step.number}, ${step.title}, down`}
+              aria-label={say.stepList.moveStepDown(step.number, step.title)}
               onClick={() => move(step, step.number + 1)}
             >
               ↓
@@ -102,8 +103,8 @@ function landsAt(number: number): string {
 
 /** What becomes of a step that was moved across the line; nothing of one that was not. */
 function stays(from: number, to: number, upTo: number): string {
-  if (from > upTo && to <= upTo) return ' Your class has not had it yet, and it stays so.';
-  return from <= upTo && to > upTo ? ' Your class knows it, and it stays known.' : '';
+  if (from > upTo && to <= upTo) return say.stepList.yourClassHasNot;
+  return from <= upTo && to > upTo ? say.stepList.yourClassKnows : '';
 }
 
 /** A step keeps its element when it moves, so that nothing flickers and the focus stays. */

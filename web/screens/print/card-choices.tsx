@@ -2,15 +2,16 @@ import { RING_COUNTS } from '../../../print/binder.ts';
 import { TURNS } from '../../../print/duplex.ts';
 import { type Choices, choices, choose, SOURCES } from '../../state/paper/print-choices.ts';
 import { Check, Paper, Radios, Select, Whole } from './fields.tsx';
+import { say } from './wording.ts';
 
 const sourceNames: Readonly<Record<Choices['source'], string>> = {
-  taught: 'All cards taught',
-  sight: 'Words known by sight',
-  newest: 'New this week',
-  steps: 'Some steps',
-  today: 'Today’s board',
-  table: 'The board on the table',
-  own: 'Only my own',
+  taught: say.cardChoices.allCardsTaught,
+  sight: say.cardChoices.wordsKnownBySight,
+  newest: say.cardChoices.newThisWeek,
+  steps: say.cardChoices.someSteps,
+  today: say.cardChoices.todaysBoard,
+  table: say.cardChoices.theBoard,
+  own: say.cardChoices.onlyMyOwn,
 };
 
 interface StepsProps {
@@ -24,7 +25,7 @@ export function CardChoices({ steps }: StepsProps) {
   return (
     <>
       <Select
-        title="Which cards"
+        title={say.cardChoices.whichCards}
         options={SOURCES.map((each) => [each, sourceNames[each]])}
         now={source}
         set={(next) => choose({ source: next })}
@@ -33,10 +34,10 @@ export function CardChoices({ steps }: StepsProps) {
       </Select>
       <fieldset>
         <legend>
-          <h2>My own</h2>
+          <h2>{say.cardChoices.myOwn}</h2>
         </legend>
         <label class="own-text">
-          <span>Words or letters, one to a line</span>
+          <span>{say.cardChoices.wordsOrLettersOne}</span>
           <textarea
             rows={3}
             value={own}
@@ -44,7 +45,7 @@ export function CardChoices({ steps }: StepsProps) {
           />
         </label>
         <Whole
-          label="Blank cards to write on"
+          label={say.cardChoices.blankCardsToWrite}
           value={blank}
           least={0}
           most={200}
@@ -64,10 +65,10 @@ export function StripChoices() {
       <WhichBoard />
       <Paper />
       <Radios
-        title="The binder has"
+        title={say.cardChoices.theBinderHas}
         name="rings"
         inRow
-        options={RING_COUNTS.map((count) => [count, `${count} rings`])}
+        options={RING_COUNTS.map((count) => [count, say.cardChoices.rings(count)])}
       />
       <OnCards />
     </>
@@ -78,7 +79,7 @@ export function StripChoices() {
 export function WhichBoard() {
   return (
     <Select
-      title="Which board"
+      title={say.cardChoices.whichBoard}
       options={(['today', 'table'] as const).map((each) => [each, sourceNames[each]])}
       now={choices.value.source === 'table' ? 'table' : 'today'}
       set={(source) => choose({ source })}
@@ -91,14 +92,14 @@ function Steps({ steps }: StepsProps) {
   return (
     <div class="span-of-steps">
       <Whole
-        label="from step"
+        label={say.cardChoices.fromStep}
         value={from}
         least={1}
         most={steps}
         set={(step) => choose({ from: step, to: Math.max(step, to) })}
       />
       <Whole
-        label="to step"
+        label={say.cardChoices.toStep}
         value={to}
         least={1}
         most={steps}
@@ -113,22 +114,20 @@ function OnCards() {
   return (
     <fieldset>
       <legend>
-        <h2>On the cards</h2>
+        <h2>{say.cardChoices.onTheCards}</h2>
       </legend>
-      <Check name="pictures">Keyword with its picture</Check>
-      <Check name="backs">
-        On the back: sound, keyword, place, words, rule and step; of a word, what to learn by heart
-      </Check>
+      <Check name="pictures">{say.cardChoices.keywordWithItsPicture}</Check>
+      <Check name="backs">{say.cardChoices.onTheBackSound}</Check>
       {backs && (
         <label class="turn-of-sheet">
-          <span>My printer turns sheets along</span>
+          <span>{say.cardChoices.myPrinterTurnsSheets}</span>
           <select
             value={turn}
             onChange={(event) => choose({ turn: event.currentTarget.value as Choices['turn'] })}
           >
             {TURNS.map((each) => (
               <option key={each} value={each}>
-                the {each} edge
+                {say.cardChoices.theEdge(each)}
               </option>
             ))}
           </select>

@@ -4,6 +4,7 @@ import { CardChoices, StripChoices } from './card-choices.tsx';
 import { PagePreview } from './page-preview.tsx';
 import { SheetChoices, SlideChoices } from './sheet-choices.tsx';
 import { thingPictures, useThingPictures } from './thing-pictures.ts';
+import { say } from './wording.ts';
 
 /** A sheet before its picture is drawn. */
 const BLANK = { width: 216, height: 279, marks: [] };
@@ -15,7 +16,7 @@ export function WhatToPrint() {
   useThingPictures();
   return (
     <fieldset class="print-things">
-      <legend class="for-ears">What to print</legend>
+      <legend class="for-ears">{say.choose.whatToPrint}</legend>
       {THING_GROUPS.map(({ title, things }) => (
         <section key={title} aria-label={title}>
           <h2>{title}</h2>

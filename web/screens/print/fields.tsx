@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { PAPERS } from '../../../print/paper.ts';
 import { type Choices, choices, choose } from '../../state/paper/print-choices.ts';
+import { say } from './wording.ts';
 
 interface RadiosProps<Option extends string | number | boolean> {
   readonly title: string;
@@ -42,17 +43,17 @@ export function Radios<Option extends string | number | boolean>(props: RadiosPr
 export function Paper() {
   return (
     <Radios
-      title="Paper"
+      title={say.fields.paper}
       name="paper"
       inRow
       options={PAPERS.map((paper) => [paper, paperNames[paper]])}
     >
-      <Check name="grey">For a gray printer</Check>
+      <Check name="grey">{say.fields.forAGrayPrinter}</Check>
     </Radios>
   );
 }
 
-const paperNames = { letter: 'US Letter', a4: 'A4' } as const;
+const paperNames = { letter: say.fields.usLetter, a4: 'A4' } as const;
 
 interface SelectProps<Option extends string> {
   readonly title: string;

@@ -17,6 +17,7 @@ import { PagePreview } from './page-preview.tsx';
 import { Save } from './save.tsx';
 import { Sets } from './sets.tsx';
 import { type PaperView, viewOfPage, viewsOfDeck } from './view.ts';
+import { say } from './wording.ts';
 
 /** Cards, strips, sheets and slides: what, how, and every page before it is printed. */
 export function PrintPage() {
@@ -29,7 +30,7 @@ export function PrintPage() {
     (wantsSentences(choices.value) && sentences.value === 'failed');
   return (
     <div class="print-screen">
-      <h1>Print</h1>
+      <h1>{say.print.print}</h1>
       <Sets />
       <WhatToPrint />
       <div class="print-body">
@@ -68,10 +69,10 @@ function useNeeds(): void {
 function Preview() {
   const laid = laidNow.value;
   const { kind, backs } = choices.value;
-  if (!laid) return <p class="quiet">Laying out the pages …</p>;
+  if (!laid) return <p class="quiet">{say.print.layingOutThePages}</p>;
   const views = [...laid.pages.map(viewOfPage), ...viewsOfDeck(laid.deck)];
   return (
-    <section class="print-preview" aria-label="What will be printed">
+    <section class="print-preview" aria-label={say.print.whatWillBePrinted}>
       <Notes notes={laid.notes} />
       {views.length === 0 ? (
         // Enough was taught where a child's own words are wanting; the note says what to do.
@@ -90,17 +91,9 @@ function Preview() {
 function Nothing({ kind }: { readonly kind: PrintThing }) {
   return (
     <p class="no-cards">
-      {isOfCards(kind) ? (
-        <>
-          No cards are chosen yet. <a href={linkTo('learned')}>Say what was taught</a>, or write
-          your own.
-        </>
-      ) : (
-        <>
-          There is nothing to print here yet. <a href={linkTo('learned')}>Say what was taught</a>,
-          and it is made of that.
-        </>
-      )}
+      {isOfCards(kind)
+        ? say.print.noCardsAreChosen(<a href={linkTo('learned')}>{say.print.sayWhatWasTaught}</a>)
+        : say.print.thereIsNothing(<a href={linkTo('learned')}>{say.print.sayWhatWasTaught}</a>)}
     </p>
   );
 }
@@ -134,7 +127,11 @@ function Pages({ views, kind, isBacked }: PagesProps) {
             <PagePreview view={view} name={pageName(kind, isBacked, at, views.length)} />
             {isBacked && (
               <span class="quiet" aria-hidden="true">
-                {at % 2 === 0 ? 'front' : view.upsideDown ? 'back, turned over the top' : 'back'}
+                {at % 2 === 0
+                  ? say.print.front
+                  : view.upsideDown
+                    ? say.print.backTurnedOver
+                    : say.print.back}
               </span>
             )}
           </li>
@@ -142,7 +139,7 @@ function Pages({ views, kind, isBacked }: PagesProps) {
       </ol>
       {rest > 0 && (
         <button type="button" class="button" onClick={() => (previewed.value += 12)}>
-          Show more {kind === 'slides' ? 'slides' : 'pages'} ({rest})
+          {say.print.showMore(kind === 'slides' ? say.print.slides : say.print.pages, rest)}
         </button>
       )}
     </>
@@ -151,8 +148,13 @@ function Pages({ views, kind, isBacked }: PagesProps) {
 
 /** What a page is called: `at` counts from 0. */
 function pageName(kind: PrintThing, isBacked: boolean, at: number, of: number): string {
-  if (!isBacked) return `${kind === 'slides' ? 'Slide' : 'Page'} ${at + 1} of ${of}`;
-  return `Sheet ${Math.floor(at / 2) + 1} of ${of / 2}, ${at % 2 === 0 ? 'front' : 'back'}`;
+  if (!isBacked)
+    return say.print.of(kind === 'slides' ? say.print.slide : say.print.page, at + 1, of);
+  return say.print.sheetOf(
+    Math.floor(at / 2) + 1,
+    of / 2,
+    at % 2 === 0 ? say.print.front : say.print.back,
+  );
 }
 
 function Failed() {
@@ -164,8 +166,7 @@ function Failed() {
         if (sentences.peek() === 'failed') void fetchSentences();
       }}
     >
-      What is needed for printing did not arrive. Once it has been loaded, it works without a
-      network.
+      {say.print.whatIsNeeded}
     </NotArrived>
   );
 }

@@ -7,6 +7,7 @@ import type { LaidPaper } from '../../state/paper/laid.ts';
 import { type Choices, choices } from '../../state/paper/print-choices.ts';
 import { isOfCards, isSheet, type PrintThing } from '../../state/paper/print-things.ts';
 import { counted } from '../../wording/counted.ts';
+import { say } from './wording.ts';
 
 /** The one next step: the file, and how to print it. */
 export function Save({ laid }: { readonly laid: LaidPaper }) {
@@ -17,7 +18,7 @@ export function Save({ laid }: { readonly laid: LaidPaper }) {
   return (
     <div class="print-save">
       <button type="button" class="button next" aria-disabled={state === 'making'} onClick={save}>
-        {now.kind === 'slides' ? 'Save the slides' : 'Save the PDF'}
+        {now.kind === 'slides' ? say.save.saveTheSlides : say.save.saveThePdf}
       </button>
       <p>
         <b>{amountOf(laid, now)}</b> {laid.readFrom && fromWhere(laid.readFrom)}{' '}
@@ -30,32 +31,32 @@ export function Save({ laid }: { readonly laid: LaidPaper }) {
 }
 
 function amountOf({ pages, deck, count }: LaidPaper, { kind, backs, check }: Choices): string {
-  if (deck !== null) return `${counted(count, 'word')} on ${counted(deck.slides.length, 'slide')}.`;
+  if (deck !== null) return say.save.wordsOnSlides(count, deck.slides.length);
   const sheets = backs && isOfCards(kind) ? pages.length / 2 : pages.length;
-  const thing = kind === 'check' && check === 'letter-sounds' ? 'letter' : things[kind];
-  return `${counted(count, thing ?? 'card')} on ${counted(sheets, 'sheet')}.`;
+  const thing = kind === 'check' && check === 'letter-sounds' ? say.save.letter : things[kind];
+  return say.save.onSheets(counted(count, thing ?? say.save.card), sheets);
 }
 
 /** How far away a child can read cards for a group. */
 function fromWhere({ largest, smallest }: ReadFrom): string {
   const [far, near] = [distance(largest), distance(smallest)];
-  const all = `Children can read them from ${far} away`;
-  return far === near ? `${all}.` : `${all}, the smallest letters from ${near}.`;
+  const all = say.save.childrenCanReadThem(far);
+  return far === near ? `${all}.` : say.save.theSmallestLettersFrom(all, near);
 }
 
 /** A distance in m, in whole feet and tenths of a meter that it surely reaches. */
 function distance(meters: number): string {
-  return `${Math.floor(meters / 0.3048)} feet (${Math.floor(meters * 10) / 10} m)`;
+  return say.save.feetM(Math.floor(meters / 0.3048), Math.floor(meters * 10) / 10);
 }
 
 /** What is counted, where it is not cards. */
 const things: Partial<Record<PrintThing, string>> = {
-  strips: 'strip',
-  plan: 'flip',
-  words: 'word',
-  dictation: 'item',
-  home: 'word',
-  check: 'word',
+  strips: say.save.strip,
+  plan: say.save.flip,
+  words: say.save.word,
+  dictation: say.save.item,
+  home: say.save.word,
+  check: say.save.word,
 };
 
 function saidOf(state: Saving, now: Choices): string {
@@ -66,19 +67,19 @@ function saidOf(state: Saving, now: Choices): string {
 /** How it is printed or shown. */
 function howTo({ kind, backs, turn }: Choices): string {
   if (kind === 'slides') {
-    return 'Open the file in your presentation program: each click moves the line. The notes below are for you.';
+    return say.save.openTheFile;
   }
-  if (isSheet(kind)) return `Print at 100%. ${whose[kind]}`;
-  const how = backs ? `on both sides, turned along the ${turn} edge, at 100%` : 'at 100%';
-  return `Print it ${how}; the ruler on the first page shows whether the size is true.`;
+  if (isSheet(kind)) return say.save.printAt100(whose[kind]);
+  const how = backs ? say.save.onBothSidesTurned(turn) : say.save.at100;
+  return say.save.printItTheRuler(how);
 }
 
 /** Who gets which page. */
 const whose = {
-  board: 'Lay the cards by it.',
-  plan: 'It is all that a substitute needs.',
-  dictation: 'The first page is yours; the last is for each child.',
+  board: say.save.layTheCards,
+  plan: say.save.itIsAll,
+  dictation: say.save.theFirstPage,
   words: '',
-  home: 'One for each child.',
-  check: 'The child reads from the first pages; you score on those after them.',
+  home: say.save.oneForEachChild,
+  check: say.save.theChildReads,
 } as const;

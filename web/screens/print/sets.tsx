@@ -10,6 +10,7 @@ import {
   renameSet,
 } from '../../state/paper/print-sets.ts';
 import { thingNames } from '../../state/paper/print-things.ts';
+import { say } from './wording.ts';
 
 interface Open {
   readonly anchor: HTMLElement;
@@ -23,7 +24,7 @@ export function Sets() {
   const close = () => setOpen(undefined);
   const sets = printSets.value;
   return (
-    <section class="print-sets" aria-label="Your sets">
+    <section class="print-sets" aria-label={say.sets.yourSets}>
       {sets.map((set) => (
         <span key={set.name} class="print-set">
           <button type="button" class="button" onClick={() => applySet(set)}>
@@ -33,10 +34,10 @@ export function Sets() {
             type="button"
             class="button plain"
             aria-haspopup="dialog"
-            aria-label={`Change ${set.name}`}
+            aria-label={say.sets.change(set.name)}
             onClick={(event) => setOpen({ anchor: event.currentTarget, set })}
           >
-            Change
+            {say.sets.changeAlone}
           </button>
         </span>
       ))}
@@ -46,12 +47,12 @@ export function Sets() {
         aria-haspopup="dialog"
         onClick={(event) => setOpen({ anchor: event.currentTarget, set: null })}
       >
-        Keep these choices
+        {say.sets.keepTheseChoices}
       </button>
       {open && (
         <Popover
           anchor={open.anchor}
-          title={open.set ? `Change ${open.set.name}` : 'Keep these choices'}
+          title={open.set ? say.sets.change(open.set.name) : say.sets.keepTheseChoices}
           onClose={close}
         >
           <SetSheet set={open.set} onDone={close} />
@@ -75,7 +76,7 @@ function SetSheet({ set, onDone }: { readonly set: PrintSet | null; readonly onD
       }}
     >
       <label>
-        <span>Name</span>
+        <span>{say.sets.name}</span>
         <input
           type="text"
           value={name}
@@ -86,7 +87,7 @@ function SetSheet({ set, onDone }: { readonly set: PrintSet | null; readonly onD
       </label>
       <p class="popover-buttons">
         <button type="submit" class="button" disabled={name.trim() === ''}>
-          {set ? 'Rename' : 'Keep'}
+          {set ? say.sets.rename : say.sets.keep}
         </button>
         {set && (
           <button
@@ -97,7 +98,7 @@ function SetSheet({ set, onDone }: { readonly set: PrintSet | null; readonly onD
               onDone();
             }}
           >
-            Delete
+            {say.sets.delete}
           </button>
         )}
       </p>

@@ -9,6 +9,7 @@ import { kindNames } from '../../wording/check-names.ts';
 import { WhichBoard } from './card-choices.tsx';
 import { Paper, Radios, Select } from './fields.tsx';
 import { chosenReader } from './laid-now.ts';
+import { say } from './wording.ts';
 
 /** What can be chosen of a sheet. */
 export function SheetChoices({ kind }: { readonly kind: SheetKind }) {
@@ -19,10 +20,10 @@ export function SheetChoices({ kind }: { readonly kind: SheetKind }) {
       {(kind === 'home' || kind === 'check') && <Whose kind={kind} />}
       {kind === 'home' && (
         <Select
-          title="Language"
+          title={say.sheetChoices.language}
           options={[
-            ['english', 'English'],
-            ['spanish', 'Spanish, machine-made'],
+            ['english', say.sheetChoices.english],
+            ['spanish', say.sheetChoices.spanishMachineMade],
           ]}
           now={choices.value.language}
           set={(language) => choose({ language })}
@@ -40,39 +41,39 @@ export function SlideChoices() {
   return (
     <>
       <Radios
-        title="Each word"
+        title={say.sheetChoices.eachWord}
         name="blending"
         options={[
-          ['whole', 'The whole row at once'],
-          ['by-sound', 'One sound at a time'],
+          ['whole', say.sheetChoices.theWholeRow],
+          ['by-sound', say.sheetChoices.oneSound],
         ]}
       />
       <Radios
-        title="Each click"
+        title={say.sheetChoices.eachClick}
         name="clicks"
         options={[
-          ['line', 'Moves the line'],
-          ['slide', 'Goes to the next slide'],
+          ['line', say.sheetChoices.movesTheLine],
+          ['slide', say.sheetChoices.goesToTheNext],
         ]}
       >
-        <p class="quiet small">If nothing moves in your program, take the next slide.</p>
+        <p class="quiet small">{say.sheetChoices.ifNothingMoves}</p>
       </Radios>
       <Radios
-        title="Screen"
+        title={say.sheetChoices.screen}
         name="format"
         inRow
         options={[
-          ['16:9', 'Wide, 16 : 9'],
+          ['16:9', say.sheetChoices.wide169],
           ['4:3', '4 : 3'],
         ]}
       />
       <Radios
-        title="File"
+        title={say.sheetChoices.file}
         name="program"
         inRow
         options={[
           ['pptx', '.pptx'],
-          ['odp', '.odp, OpenDocument'],
+          ['odp', say.sheetChoices.odpOpendocument],
         ]}
       />
       <Elsewhere kind="plan" />
@@ -81,7 +82,7 @@ export function SlideChoices() {
 }
 
 const ANYONE = '';
-const eachOne = [EACH, 'Each child, a page of its own'] as const;
+const eachOne = [EACH, say.sheetChoices.eachChildAPage] as const;
 
 function Whose({ kind }: { readonly kind: 'home' | 'check' }) {
   const reader = chosenReader(choices.value);
@@ -89,9 +90,9 @@ function Whose({ kind }: { readonly kind: 'home' | 'check' }) {
   const children = everyone.value.map(({ id, name }) => [id, name] as const);
   return (
     <Select
-      title="For whom"
+      title={say.sheetChoices.forWhom}
       options={[
-        [ANYONE, kind === 'home' ? groupName.value : 'Anyone'],
+        [ANYONE, kind === 'home' ? groupName.value : say.sheetChoices.anyone],
         ...(kind === 'home' && children.length > 1 ? [eachOne] : []),
         ...children,
       ]}
@@ -100,11 +101,13 @@ function Whose({ kind }: { readonly kind: 'home' | 'check' }) {
     >
       {kind === 'check' && reader ? (
         <p class="quiet small">
-          What {reader.name} reads next; it is the same in <a href={linkTo('check')}>Check</a> until
-          it was read there.
+          {say.sheetChoices.whatReadsNext(
+            reader.name,
+            <a href={linkTo('check')}>{say.sheetChoices.check}</a>,
+          )}
         </p>
       ) : (
-        <Draw>{kind === 'home' ? 'Other words' : 'Another form'}</Draw>
+        <Draw>{kind === 'home' ? say.sheetChoices.otherWords : say.sheetChoices.anotherForm}</Draw>
       )}
     </Select>
   );
@@ -114,23 +117,23 @@ function WordsWish() {
   return (
     <>
       <Radios
-        title="Which words"
+        title={say.sheetChoices.whichWords}
         name="list"
         options={[
-          ['new', 'With what is new'],
-          ['found', 'As I looked for them in Words'],
+          ['new', say.sheetChoices.withWhatIsNew],
+          ['found', say.sheetChoices.asILooked],
         ]}
       >
         {choices.value.list === 'new' ? (
-          <Draw>Other words</Draw>
+          <Draw>{say.sheetChoices.otherWords}</Draw>
         ) : (
           <p>
-            <a href={linkTo('words')}>Look for others</a>
+            <a href={linkTo('words')}>{say.sheetChoices.lookForOthers}</a>
           </p>
         )}
       </Radios>
       <Radios
-        title="How many, at most"
+        title={say.sheetChoices.howManyAtMost}
         name="length"
         inRow
         options={LENGTHS.map((length) => [length, `${length}`])}
@@ -158,18 +161,18 @@ function CheckWish() {
   return (
     <>
       <Radios
-        title="What"
+        title={say.sheetChoices.what}
         name="check"
         inRow
         options={CHECK_KINDS.map((kind) => [kind, kindNames[kind]])}
       />
       <Radios
-        title="How long"
+        title={say.sheetChoices.howLong}
         name="timed"
         inRow
         options={[
-          [true, 'One minute'],
-          [false, 'No clock'],
+          [true, say.sheetChoices.oneMinute],
+          [false, say.sheetChoices.noClock],
         ]}
       />
     </>
@@ -178,9 +181,9 @@ function CheckWish() {
 
 /** Where what is on the sheet is chosen. */
 const places: Partial<Record<SheetKind, readonly [Screen, string]>> = {
-  plan: ['today', 'Change the plan'],
-  board: ['board', 'Change the board'],
-  dictation: ['dictation', 'Change the dictation'],
+  plan: ['today', say.sheetChoices.changeThePlan],
+  board: ['board', say.sheetChoices.changeTheBoard],
+  dictation: ['dictation', say.sheetChoices.changeTheDictation],
 };
 
 function Elsewhere({ kind }: { readonly kind: SheetKind }) {
