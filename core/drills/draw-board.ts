@@ -21,7 +21,6 @@ import {
   type DrillSpec,
   dayCards,
   runWishesOf,
-  runWishesOn,
   taughtPairs,
   wantedCards,
 } from './drill-spec.ts';
@@ -155,8 +154,7 @@ function withRun(
   { random }: DrawChance,
 ): DrawnBoard {
   const { board, table } = withoutIdleCards(found);
-  const wishes = { ...runWishesOn(board.shape, runWishesOf(spec, 0)), seed: random.bits() };
-  const run = runOnBoard(table, wishes, engine.lexicon);
+  const run = runOnBoard(table, { ...spec, seed: random.bits() }, engine.lexicon);
   const about = spec.focusShare === undefined ? dayCards(spec) : [];
   const shown = new Set(
     run.flips.flatMap((flip) => cardsInPiles(flip).map((id, pile) => `${pile} ${id}`)),

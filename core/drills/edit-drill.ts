@@ -9,7 +9,7 @@ import { cardsInPiles, type Flip } from '../boards/shapes/board.ts';
 import { shapeById } from '../boards/shapes/shape-list.ts';
 import type { Taught } from '../language/taught.ts';
 import type { Drill } from './drill.ts';
-import { type DrillEngine, type RunSpec, runWishesOf, runWishesOn } from './drill-spec.ts';
+import type { DrillEngine, RunSpec } from './drill-spec.ts';
 import { runOnBoard } from './run-on-board.ts';
 
 /** A changed drill, or why it could not be changed, in a teacher's words. */
@@ -69,11 +69,7 @@ export function reshuffleRun(
 ): Edited {
   const table = tableOf(drill, taught, engine);
   if (!table) return refuse('There is no board to shuffle yet.');
-  const { flips, score } = runOnBoard(
-    table,
-    runWishesOn(drill.board.shape, runWishesOf(wishes, wishes.seed)),
-    engine.lexicon,
-  );
+  const { flips, score } = runOnBoard(table, wishes, engine.lexicon);
   return changed(drill, { run: flips, score });
 }
 

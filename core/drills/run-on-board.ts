@@ -1,7 +1,7 @@
 import type { WordTable } from '../boards/judge/word-table.ts';
 import { type BuiltRun, makeRun } from '../boards/runs/run.ts';
-import type { RunWishes } from '../boards/runs/wishes.ts';
 import type { Lexicon } from '../words/lexicon.ts';
+import { type RunSpec, runWishesOf, runWishesOn } from './drill-spec.ts';
 
 /** So many of the flips over syllables are real words at least; ours. */
 const LEAST_REAL = 0.6;
@@ -9,10 +9,16 @@ const LEAST_REAL = 0.6;
 const TRIES = 3;
 
 /**
- * A run over a board. One of syllables with too few real words for the length that was asked is shorter
- * rather than filled up with nonsense: at least three in five of its flips are real, where any are.
+ * The run that a drill has over a board; whoever tells of that run asks here. One of syllables with too few
+ * real words for the length that was asked is shorter rather than filled up with nonsense: at least three in
+ * five of its flips are real, where any are. `seed` is the run's own.
  */
-export function runOnBoard(table: WordTable, wishes: RunWishes, lexicon: Lexicon): BuiltRun {
+export function runOnBoard(
+  table: WordTable,
+  spec: RunSpec & { readonly seed: number },
+  lexicon: Lexicon,
+): BuiltRun {
+  const wishes = runWishesOn(table.shape.id, runWishesOf(spec, spec.seed));
   let run = makeRun(table, wishes, lexicon);
   if (table.shape.form !== 'beats') return run;
   for (let turn = 0; turn < TRIES; turn++) {

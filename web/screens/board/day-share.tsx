@@ -1,18 +1,17 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { type BuiltRun, makeRun } from '../../../core/boards/runs/run.ts';
-import { runWishesOf, runWishesOn } from '../../../core/drills/drill-spec.ts';
+import type { BuiltRun } from '../../../core/boards/runs/run.ts';
+import { runOnBoard } from '../../../core/drills/run-on-board.ts';
 import type { CardId } from '../../../core/language/card-id.ts';
 import { cardsOnCard } from '../../../core/language/syllable-card.ts';
 import { Card } from '../../controls/card.tsx';
 import { boardAim, boardContrast } from '../../state/boards.ts';
 import { dayCards } from '../../state/day-cards.ts';
-import { runOf, wishes } from '../../state/plan.ts';
 import { reasonToRead } from '../../state/review.ts';
 import { cardShort } from '../../wording/card-short.ts';
 import { contrastName } from '../../wording/contrast-name.ts';
 import type { BoardDesk } from './desk.ts';
-import { withContrast } from './for-today.ts';
+import { runAskedOn } from './for-today.ts';
 import { say } from './wording.ts';
 
 /** So many cards are told of: the new ones, then those that need it most. */
@@ -40,12 +39,8 @@ export function DayShare({ desk }: { readonly desk: BoardDesk }) {
     setShown(undefined);
     if (!table || isEmpty) return;
     const resting = setTimeout(() => {
-      const asked = withContrast(wishes.peek(), { shape: desk.shape.id, piles: desk.piles });
-      const { flips, turned } = makeRun(
-        table,
-        runWishesOn(desk.shape.id, runWishesOf({ ...runOf(asked), aim }, 1)),
-        desk.ready.lexicon,
-      );
+      const board = { shape: desk.shape.id, piles: desk.piles };
+      const { flips, turned } = runOnBoard(table, runAskedOn(board), desk.ready.lexicon);
       setShown({ flips: flips.map(({ cards }) => cards), turned });
     }, REST);
     return () => clearTimeout(resting);
