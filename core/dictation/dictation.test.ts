@@ -167,17 +167,17 @@ test('what spelling papers showed is practiced, and says so; half is still the n
     practice: ['sh=SH', 'i_e=AY'] satisfies readonly CardId[],
   };
   const { words, sentences } = dictationFor(spec, sources);
-  const practiced = words.filter(({ practises }) => practises !== undefined);
+  const practiced = words.filter(({ practices }) => practices !== undefined);
   expect(words.filter(({ isNew }) => isNew).length).toBeGreaterThanOrEqual(3);
-  expect(new Set(practiced.map(({ practises }) => practises))).toEqual(new Set(spec.practice));
-  for (const { text, practises } of practiced) {
-    expect(builtLexicon.cardIds(builtLexicon.indexOf(text))).toContain(practises);
+  expect(new Set(practiced.map(({ practices }) => practices))).toEqual(new Set(spec.practice));
+  for (const { text, practices } of practiced) {
+    expect(builtLexicon.cardIds(builtLexicon.indexOf(text))).toContain(practices);
   }
   expect(sentences[0]).toMatchObject({ isNew: true });
-  const practicing = sentences.find(({ practises }) => practises !== undefined);
-  expect(spec.practice).toContain(practicing?.practises);
+  const practicing = sentences.find(({ practices }) => practices !== undefined);
+  expect(spec.practice).toContain(practicing?.practices);
   const cards = sentenceWords(practicing!.text, builtLexicon).map(({ cardIds }) => cardIds);
-  expect(cards.some((ids) => holdsCard(ids, practicing!.practises!))).toBe(true);
+  expect(cards.some((ids) => holdsCard(ids, practicing!.practices!))).toBe(true);
   expect(dictationFor({ ...spec, practice: [] satisfies readonly CardId[] }, sources)).toEqual(
     dictationFor(specAtStep(SEQUENCE, 60, 3), sources),
   );

@@ -122,7 +122,7 @@ function chooseSentences(
       text,
       words,
       share: shareOf(words, newest),
-      practises: practice.find((card) => words.some(({ cardIds }) => holdsCard(cardIds, card))),
+      practices: practice.find((card) => words.some(({ cardIds }) => holdsCard(cardIds, card))),
     }));
   const isFit = ({ words }: { readonly words: readonly SentenceWord[] }) =>
     words.every(({ word }) => isFitForClass(word, lexicon, screen));
@@ -130,7 +130,7 @@ function chooseSentences(
     .filter(({ share }) => share > 0)
     .sort((left, right) => right.share - left.share);
   const best = firstOf(withNew, count * CHOICE, isFit);
-  const practicing = usable.filter(({ practises }) => practises !== undefined).reverse();
+  const practicing = usable.filter(({ practices }) => practices !== undefined).reverse();
   const forNewest = practicing.length > 0 ? Math.ceil(count / 2) : count;
   const chosen = shuffled(best, random).slice(0, forNewest);
   const toPractice = new Set(practicing.filter((sentence) => !chosen.includes(sentence)));
@@ -149,8 +149,8 @@ function chooseSentences(
   return chosen.map((sentence) => ({
     text: sentence.text,
     isNew: sentence.share > 0,
-    ...(sentence.practises !== undefined && toPractice.has(sentence)
-      ? { practises: sentence.practises }
+    ...(sentence.practices !== undefined && toPractice.has(sentence)
+      ? { practices: sentence.practices }
       : {}),
   }));
 }

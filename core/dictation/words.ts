@@ -24,7 +24,7 @@ export interface Dictated {
   readonly text: string;
   readonly isNew: boolean;
   /** The card that it is there to practice, because of what spelling showed; absent for none. */
-  readonly practises?: CardId;
+  readonly practices?: CardId;
 }
 
 /** How many words are wanted of what was taught, and what is newest. */
@@ -89,11 +89,11 @@ export function dictationWords(
   takeTurns(byItem, chosen, count, lexicon);
   return chosen
     .map((index): Dictated => {
-      const practises = fresh.has(index)
+      const practices = fresh.has(index)
         ? undefined
         : practice.find((card) => lexicon.cardIds(index).includes(card));
       const word = { text: lexicon.word(index), isNew: fresh.has(index) };
-      return practises === undefined ? word : { ...word, practises };
+      return practices === undefined ? word : { ...word, practices };
     })
     .sort(
       (left, right) => left.text.length - right.text.length || (left.text < right.text ? -1 : 1),

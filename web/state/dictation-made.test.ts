@@ -1,6 +1,25 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
-import { newestTaught } from './dictation-made.ts';
+import { shelf } from '../device/shelf.ts';
+import { classWordsKey } from './class-words.ts';
+import { taughtKey } from './plan.ts';
+import { taught } from './progress.ts';
+
+const words = [{ text: 'ship', isNew: false, practises: 'sh=SH' }];
+const made = {
+  taught: taughtKey(taught.value),
+  classWords: classWordsKey.value,
+  dictation: { words, sentences: [], shortfall: null },
+};
+// Read once, when it is imported.
+vi.spyOn(shelf, 'read').mockImplementation((name) =>
+  name === 'dictation' ? JSON.stringify({ counts: { words: 6, sentences: 2 }, made }) : null,
+);
+const { dictation, newestTaught } = await import('./dictation-made.ts');
+
+it('a dictation that was remembered when the card had its earlier name keeps it', () => {
+  expect(dictation.value?.words).toEqual([{ text: 'ship', isNew: false, practices: 'sh=SH' }]);
+});
 
 const at = (upTo: number) => ({ sequence: SEQUENCE, upTo, added: [], dropped: [] });
 

@@ -13,6 +13,7 @@ import {
   optional,
   pipe,
   string,
+  transform,
 } from 'valibot';
 import {
   type Dictation,
@@ -34,8 +35,18 @@ import { freshSeed, taughtKey } from './plan.ts';
 import { progress, taught } from './progress.ts';
 import { change } from './undo.ts';
 
+const card = optional(custom<CardId>(isCard));
+
+/** The card was remembered as `practises` before. */
 const dictated = array(
-  object({ text: string(), isNew: boolean(), practises: optional(custom<CardId>(isCard)) }),
+  pipe(
+    object({ text: string(), isNew: boolean(), practices: card, practises: card }),
+    transform(({ text, isNew, practises, practices = practises }) => ({
+      text,
+      isNew,
+      ...(practices !== undefined && { practices }),
+    })),
+  ),
 );
 
 const countsSchema = object({

@@ -18,7 +18,7 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
   return (
     <>
       <ol class={`dictated of-${kind}`}>
-        {now[kind].map(({ text, isNew, practises }, place) => (
+        {now[kind].map(({ text, isNew, practices }, place) => (
           <li key={text} class="line">
             <button
               type="button"
@@ -31,8 +31,8 @@ export function Dictated({ now, sources, kind }: DictatedProps) {
             </button>
             {kind === 'words' && <HeardAlso word={text} sources={sources} />}
             {isNew && <span class="why-dictated">{say.dictated.new}</span>}
-            {practises && (
-              <span class="why-dictated">{say.dictated.wasMissed(lettersShown(practises))}</span>
+            {practices && (
+              <span class="why-dictated">{say.dictated.wasMissed(lettersShown(practices))}</span>
             )}
           </li>
         ))}
