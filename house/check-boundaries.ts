@@ -20,6 +20,7 @@ const folders = [
   'print',
   'ordering',
   'server',
+  'school',
   'bench',
   'house',
   'test',

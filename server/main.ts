@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Kysely } from 'kysely';
 import { renderUnicodeCompact } from 'uqr';
+import { parseSchoolKey, type SchoolKey } from '../core/sharing/school-key.ts';
 import { backUp } from './backup.ts';
 import { keepInTouch, openPostgres } from './database/open-postgres.ts';
 import { openSqlite } from './database/open-sqlite.ts';
@@ -32,6 +33,7 @@ async function run(options: Options): Promise<void> {
     host,
     port: options.port,
     tls: cert && key ? { cert: readFileSync(cert), key: readFileSync(key) } : null,
+    ...(options.schoolKey === null ? {} : { schoolKey: readSchoolKey(options.schoolKey) }),
     now: Date.now,
     appendsPerSecond: 50,
     arrivalsPerSecond: 200,
@@ -49,6 +51,14 @@ async function run(options: Options): Promise<void> {
       void served.stop().then(() => process.exit(0));
     });
   }
+}
+
+function readSchoolKey(file: string): SchoolKey {
+  const key = existsSync(file) ? parseSchoolKey(readFileSync(file, 'utf8')) : null;
+  if (key !== null) return key;
+  throw new Error(
+    `“${file}” is not the public half of a school's key. “npm run school-key -- make FILE” makes one, FILE.pub.`,
+  );
 }
 
 /** A new database gets a pass; it is shown this once, since only its hash is kept. */

@@ -11,6 +11,7 @@ describe('how a server is asked to run', () => {
       cert: null,
       key: null,
       backup: null,
+      schoolKey: null,
       newPass: null,
     });
   });
@@ -18,6 +19,7 @@ describe('how a server is asked to run', () => {
   it.each([
     [['--port', '0', '--host', '0.0.0.0'], { port: 0, host: '0.0.0.0' }],
     [['--cert', 'c.pem', '--key', 'k.pem'], { cert: 'c.pem', key: 'k.pem' }],
+    [['--school-key', 'school.pub'], { schoolKey: 'school.pub' }],
     [['--new-pass', '30', '--backup', 'copies'], { newPass: 30, backup: 'copies' }],
   ])('takes %j', (args, expected) => {
     expect(readOptions(args, {})).toMatchObject(expected);
@@ -32,6 +34,10 @@ describe('how a server is asked to run', () => {
     [['here'], /The server knows/],
   ])('says what is wrong with %j', (args, message) => {
     expect(() => readOptions(args, {})).toThrow(message);
+  });
+
+  it('takes the school’s key from outside as well', () => {
+    expect(readOptions([], { SCHOOL_KEY: 'school.pub' }).schoolKey).toBe('school.pub');
   });
 
   it('leaves the copies of PostgreSQL to PostgreSQL', () => {

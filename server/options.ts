@@ -12,14 +12,19 @@ export interface Options {
   readonly key: string | null;
   /** The folder of nightly copies; null for none. */
   readonly backup: string | null;
+  /** The file with the public half of the school's key; null when the school asks for none. */
+  readonly schoolKey: string | null;
   /** To make a pass with which so many classes can be begun; null to make one only with a new database. */
   readonly newPass: number | null;
 }
 
 /** What is known, for who has mistyped. */
-const KNOWN = '--port, --host, --data, --cert, --key, --backup, --new-pass';
+const KNOWN = '--port, --host, --data, --cert, --key, --backup, --school-key, --new-pass';
 
-/** Reads what was typed; throws a sentence that says what is wrong. `DATABASE_URL` comes from outside. */
+/**
+ * Reads what was typed; throws a sentence that says what is wrong. `DATABASE_URL` and `SCHOOL_KEY` come from
+ * outside.
+ */
 export function readOptions(
   args: readonly string[],
   environment: Readonly<Record<string, string | undefined>>,
@@ -36,6 +41,7 @@ export function readOptions(
         cert: text,
         key: text,
         backup: text,
+        'school-key': text,
         'new-pass': text,
       },
     }));
@@ -62,6 +68,7 @@ export function readOptions(
     cert,
     key,
     backup,
+    schoolKey: values['school-key'] ?? (environment.SCHOOL_KEY || null),
     newPass: values['new-pass'] ? whole('new-pass', values['new-pass'], 0, 1, 100_000) : null,
   };
 }

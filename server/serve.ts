@@ -2,6 +2,7 @@ import { createServer as createPlain, type IncomingMessage } from 'node:http';
 import { createServer as createSecure } from 'node:https';
 import type { AddressInfo, Server } from 'node:net';
 import { type Kysely, sql } from 'kysely';
+import type { SchoolKey } from '../core/sharing/school-key.ts';
 import { headers as sent } from '../house/headers.ts';
 import { answerWithFile } from '../house/serve.ts';
 import { createAppendQueue } from './append-queue.ts';
@@ -29,6 +30,8 @@ export interface ServeSpec {
   readonly port: number;
   /** A certificate and its key, as PEM; null for plain HTTP, as behind a proxy. */
   readonly tls: { readonly cert: Buffer; readonly key: Buffer } | null;
+  /** The public half of the school's key, which owners are asked about; left out for none. */
+  readonly schoolKey?: SchoolKey;
   readonly now: () => number;
   /** A device may append so many records a second, and ten times as many at once. */
   readonly appendsPerSecond: number;
@@ -54,7 +57,7 @@ const SWEEP_EVERY = 25_000;
 
 /** Serves the app and what is shared at one address. Rejects when the port is taken. */
 export async function serveClasses(spec: ServeSpec): Promise<Served> {
-  const { db, word, folder, host, port, tls, now } = spec;
+  const { db, word, folder, host, port, tls, schoolKey, now } = spec;
   await migrate(db);
   const identity = await readIdentity(db);
   const locksRows = word !== null;
@@ -94,6 +97,10 @@ export async function serveClasses(spec: ServeSpec): Promise<Served> {
     try {
       if (path === '/v1/challenge' && arrivals.take(addressOf(request)) > 0) {
         response.writeHead(429, { 'Retry-After': '30' }).end();
+      } else if (path === '/v1/school-key') {
+        const type = { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' };
+        response.writeHead(schoolKey ? 200 : 204, type);
+        response.end(schoolKey && JSON.stringify(schoolKey));
       } else if (path === '/healthz') {
         await withinTwoSeconds(sql`select 1`.execute(db));
         response.writeHead(200, { 'Content-Type': 'text/plain', 'Cache-Control': 'no-store' });

@@ -1,4 +1,7 @@
+import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
+import { makeSchoolKey } from '../../school/key-file.ts';
+import { fingerprintOf } from '../../web/device/far/school-key.ts';
 import { comeIn, makeCode, share, typedCode, whereabouts } from './share-page.ts';
 import { type SharedSite, serveShared } from './shared-site.ts';
 import { visit } from './visit.ts';
@@ -89,6 +92,25 @@ describe('a class on several devices', () => {
     await tablet.page.goto(`${site.url}#/class`);
     expect(await tablet.page.getByRole('button', { name: child }).count()).toBe(0);
     expect(await laptop.page.getByRole('button', { name: /^Remove / }).count()).toBe(0);
+  });
+
+  it('asks its owner whether the school may open it, and shows all that it can', async () => {
+    const { key } = await makeSchoolKey();
+    site = await serveShared(key);
+    const laptop = await site.device({ upTo: 12 });
+    await share(site, laptop, child);
+    await laptop.page.getByText(await fingerprintOf(key)).waitFor();
+    await laptop.page.getByRole('button', { name: 'Let my school open it' }).click();
+    const canOpen = (page: Page) => page.getByRole('heading', { name: 'Your school can open' });
+    await canOpen(laptop.page).waitFor();
+    const phone = await site.device();
+    await comeIn(phone, await makeCode(laptop, 'Desk, without notes'));
+    await phone.page.goto(`${site.url}#/share`);
+    await canOpen(phone.page).waitFor();
+    await phone.page.getByText(await fingerprintOf(key)).waitFor();
+    await laptop.page.getByRole('button', { name: 'Take the school’s key back' }).click();
+    await canOpen(phone.page).waitFor({ state: 'detached' });
+    expect([...laptop.errors, ...phone.errors]).toEqual([]);
   });
 
   it('does all of it where no WebSocket gets through', async () => {

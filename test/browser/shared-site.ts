@@ -2,6 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
+import type { SchoolKey } from '../../core/sharing/school-key.ts';
 import { fromRoot } from '../../house/root.mjs';
 import { openSqlite } from '../../server/database/open-sqlite.ts';
 import { makePass } from '../../server/identity.ts';
@@ -30,8 +31,8 @@ export interface Device {
   readonly errors: readonly string[];
 }
 
-/** Serves the built app and what is shared on a free port of this computer. */
-export async function serveShared(): Promise<SharedSite> {
+/** Serves the built app and what is shared on a free port of this computer; perhaps with a school's key. */
+export async function serveShared(schoolKey?: SchoolKey): Promise<SharedSite> {
   const folder = mkdtempSync(join(tmpdir(), 'sweepline-shared-'));
   const contexts: BrowserContext[] = [];
   let served: Served;
@@ -46,6 +47,7 @@ export async function serveShared(): Promise<SharedSite> {
       host: '127.0.0.1',
       port,
       tls: null,
+      ...(schoolKey && { schoolKey }),
       now: Date.now,
       appendsPerSecond: 50,
       arrivalsPerSecond: 100,

@@ -42,11 +42,11 @@ export function SharingNews() {
 function Came() {
   const fresh = newcomers.value;
   if (fresh.length === 0) return null;
-  const names = fresh.map(({ by, role }) =>
-    role === 'wall'
-      ? say.sharingNews.aWall
-      : (classState.value.devices.get(by) ?? say.sharingNews.aNewDevice),
-  );
+  const names = fresh.map(({ by, role }) => {
+    if (role === 'wall') return say.sharingNews.aWall;
+    if (role === 'school') return say.sharingNews.theSchoolsKey;
+    return classState.value.devices.get(by) ?? say.sharingNews.aNewDevice;
+  });
   return (
     <div class="banner" role="status">
       <p>{say.sharingNews.cameIntoThisClass(names.join(', '))}</p>

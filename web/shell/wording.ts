@@ -71,6 +71,7 @@ export const say = {
       `“${name}” has left this device: ${what} Nothing of it is kept here.`,
     close: 'Close',
     aWall: 'A wall',
+    theSchoolsKey: 'Your school’s key',
     aNewDevice: 'A new device',
     cameIntoThisClass: (names: string) => `${names} came into this class.`,
     seeWho: 'See who is in it',

@@ -4,6 +4,7 @@ import { NOTHING } from '../../core/sharing/follower.ts';
 import type { ClassRecord } from '../../core/sharing/record.ts';
 import { rightsAfter } from '../../core/sharing/rights.ts';
 import type { Role } from '../../core/sharing/role.ts';
+import type { SchoolKey } from '../../core/sharing/school-key.ts';
 import { makeShortCode, parseShortCode, parseTyped, SHORT } from '../../core/sharing/typed-code.ts';
 import { makeKeys, makeSecret } from '../device/far/cipher.ts';
 import { type FarLine, openLine } from '../device/far/far-line.ts';
@@ -128,6 +129,15 @@ async function inviteFor(
   const c = classState.peek().id;
   const answer = await far.ask((k) => ({ t: 'deposit', k, c, invite: id, box }));
   return answer?.t === 'deposited' ? { id, code: '', secret, until } : { why: 'lost' };
+}
+
+/** Lets the school's key in, by which the school can open the class; `id` is that of its signing key. */
+export async function letSchoolIn(key: SchoolKey, id: string): Promise<Done> {
+  const far = await farClass();
+  if (far === null) return { why: 'lost' };
+  const { sign, box } = key;
+  const school = { id, sign, box, by: id };
+  return doneOf(await sayAtLast(far, async () => [await far.shared().letIn(school, 'school')]));
 }
 
 /** What this device shows to be let in by one that is in a class: a short code, and its secret. */

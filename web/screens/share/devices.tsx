@@ -17,7 +17,8 @@ interface DevicesProps {
 /** Every device that is in the class, what it may do, when it was heard of last; and a way to remove it. */
 export function Devices({ name, isOwner }: DevicesProps) {
   const now = sharing.value;
-  const there = [...(now?.rights?.members.values() ?? [])].filter((one) => isIn(one, Date.now()));
+  const members = [...(now?.rights?.members.values() ?? [])];
+  const there = members.filter((one) => one.role !== 'school' && isIn(one, Date.now()));
   return (
     <section class="share-devices not-printed" aria-labelledby="devices-title">
       <h2 id="devices-title">{say.devices.inNow(name === '' ? say.devices.thisClass : name)}</h2>

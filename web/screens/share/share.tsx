@@ -6,6 +6,7 @@ import { AddDevice } from './add-device.tsx';
 import { Begin } from './begin.tsx';
 import { Devices } from './devices.tsx';
 import { Recovery } from './recovery.tsx';
+import { School } from './school.tsx';
 import { Stop } from './stop.tsx';
 import { Whereabouts } from './whereabouts.tsx';
 import { say } from './wording.ts';
@@ -33,6 +34,7 @@ export function SharePage() {
       </header>
       {now?.rights && isOwner && <AddDevice />}
       {now?.rights && <Devices name={classState.value.name} isOwner={isOwner} />}
+      {now?.rights && <School isOwner={isOwner} />}
       {now?.rights && isOwner && <Recovery name={name} />}
       {now && <Stop isOwner={isOwner} name={name} />}
       {!now && <p class="quiet">{say.share.oneMoment}</p>}

@@ -73,7 +73,7 @@ export const say = {
   recovery: {
     ifEveryDevice: 'If every device is lost',
     noOneCanReset:
-      'No one can reset anything here, not even the school. Print this sheet once and lock it away: whoever has it can open the class.',
+      'No one can reset anything here; your school neither. Print this sheet once and lock it away: whoever has it can open the class.',
     makeARecoverySheet: 'Make a recovery sheet',
     toOpenAgain: (name: string) => `To open “${name}” again`,
     madeGoodOncePoint: (date: string, here: string) =>
@@ -88,6 +88,20 @@ export const say = {
     whatWasPrintedBefore: 'What was printed before opens nothing any more.',
     takeItBack: 'Take it back',
     takeThemBack: 'Take them back',
+  },
+  school: {
+    yourSchoolCanOpen: 'Your school can open this class',
+    withTheKey:
+      'With the key that it keeps locked away, your school can read everything here, notes included. It changes nothing. Everyone in the class sees this.',
+    fingerprint: 'Fingerprint of the key:',
+    takeItBack: 'Take the school’s key back',
+    whatIsNoted: 'What is noted from then on stays closed to it.',
+    mayYourSchool: 'May your school open this class?',
+    yourSchoolAsks:
+      'Your school asks to be able to open classes, in case a teacher leaves. It could then read everything here, notes included, and change nothing. Everyone in the class would see it, and you can take it back. If you do nothing, your school cannot.',
+    askForTheFingerprint:
+      'Ask your school for the fingerprint of its key, and agree only if it is the same:',
+    letItOpen: 'Let my school open it',
   },
   share: {
     devicesAndPeople: 'Devices and people',
