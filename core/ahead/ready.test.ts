@@ -4,7 +4,7 @@ import type { ChildBeliefs } from '../groups/gap-draws.ts';
 import { type ChildId, childId } from '../ids.ts';
 import type { CardId } from '../language/card-id.ts';
 import { makeRandom } from '../random.ts';
-import { readiness, readinessSaid, USUAL_RULE } from './ready.ts';
+import { type Readiness, readiness, readinessSaid, ruleSaid, USUAL_RULE } from './ready.ts';
 
 const CARDS: readonly CardId[] = ['sh=SH', 'ch=CH'];
 
@@ -69,6 +69,33 @@ describe('whether a group is ready to move on', () => {
       ready([...all.slice(1), child(childId('z'), [LOST, SURE])], { share: 0.6, sure: 0.8 })
         .isReady,
     ).toBe(true);
+  });
+
+  it.each<[sure: number, isReady: boolean, said: string]>([
+    [0.6225, false, 'At least 5 of 6 is 62% likely, and your rule asks for 80%: not yet.'],
+    [0.7975, false, 'At least 5 of 6 is 79% likely, and your rule asks for 80%: not yet.'],
+    [0.8, true, 'At least 5 of 6 is 80% likely, and your rule asks for 80%: ready.'],
+    [0, false, 'At least 5 of 6 is less than 1% likely, and your rule asks for 80%: not yet.'],
+    [1, true, 'At least 5 of 6 is more than 99% likely, and your rule asks for 80%: ready.'],
+  ])('says how far her rule is met, where it is met with %d', (sure, isReady, said) => {
+    const found: Readiness = {
+      size: 6,
+      expected: 5,
+      low: 4,
+      high: 6,
+      wanted: 5,
+      sure,
+      isReady,
+      notYet: [],
+    };
+    expect(ruleSaid(found, USUAL_RULE)).toBe(said);
+  });
+
+  it('names no card where each alone would be read, but not all of them', () => {
+    const many: readonly CardId[] = ['sh=SH', 'ch=CH', 'th=TH', 'ck=K', 'm=M', 's=S', 't=T', 'p=P'];
+    const cards = new Map(many.map((card) => [card, { p: 0.85, low: 0.75, high: 0.92 }] as const));
+    const found = readiness([{ id: childId('a'), cards }], many, USUAL_RULE, makeRandom(3));
+    expect(found?.notYet).toEqual([{ child: 'a', cards: [] }]);
   });
 
   it('has a wider range where less is known', () => {

@@ -15,7 +15,7 @@ export const USUAL_RULE: ReadyRule = { share: 0.8, sure: 0.8 };
 /** A child that would probably not read all of the cards, and those that it is least likely to read. */
 export interface NotYet {
   readonly child: ChildId;
-  /** By how likely it is that they are missed. */
+  /** By how likely it is that they are missed; none where no card alone would be, but one of many. */
   readonly cards: readonly CardId[];
 }
 
@@ -92,4 +92,16 @@ export function readiness(
 export function readinessSaid({ size, expected, low, high }: Readiness): string {
   const range = low === high ? `${low}` : `${low}–${high}`;
   return `If you teach the next step tomorrow, about ${expected} of ${size} (${range}) would read today’s cards.`;
+}
+
+/** Her rule beside the forecast, on one measure: ‘At least 5 of 6 is 62% likely, and your rule asks for 80%: not yet.’ */
+export function ruleSaid({ wanted, size, sure, isReady }: Readiness, rule: ReadyRule): string {
+  const asked = `your rule asks for ${Math.round(rule.sure * 100)}%`;
+  return `At least ${wanted} of ${size} is ${likely(sure)} likely, and ${asked}: ${isReady ? 'ready' : 'not yet'}.`;
+}
+
+/** A share that is counted from drawings, which never makes a thing certain; rounded down, so as not to reach what it falls short of. */
+function likely(sure: number): string {
+  if (sure < 0.01) return 'less than 1%';
+  return sure > 0.99 ? 'more than 99%' : `${Math.floor(sure * 100 + 1e-9)}%`;
 }

@@ -2,7 +2,7 @@ import type { CardId } from '../../../core/language/card-id.ts';
 import { soundStyle } from '../../state/accent.ts';
 import './ready.css';
 import { maxValue, minValue, number, object, pipe } from 'valibot';
-import { readiness, readinessSaid, USUAL_RULE } from '../../../core/ahead/ready.ts';
+import { readiness, readinessSaid, ruleSaid, USUAL_RULE } from '../../../core/ahead/ready.ts';
 import { makeRandom } from '../../../core/random.ts';
 import { cardsSaid } from '../../../core/story/card-said.ts';
 import { remembered } from '../../device/remembered.ts';
@@ -40,11 +40,7 @@ export function Ready() {
           cardsSaid(cards, notation),
           readinessSaid(found),
           !isSeen && say.ready.nobodyHasReadThem,
-          <b>
-            {found.isReady
-              ? say.ready.readyByYourRule(found.wanted, found.size)
-              : say.ready.notYet(found.wanted, found.size)}
-          </b>,
+          <b>{ruleSaid(found, rule.value)}</b>,
         )}
       </p>
       {found.notYet.length > 0 && (
@@ -59,7 +55,9 @@ export function Ready() {
             {found.notYet.slice(0, MOST_NAMED).map(({ child, cards: missed }) => (
               <tr key={child}>
                 <th scope="row">{nameOf({ of: 'child', id: child })}</th>
-                <td>{cardsSaid(missed, notation)}</td>
+                <td>
+                  {missed.length > 0 ? cardsSaid(missed, notation) : say.ready.eachAloneProbably}
+                </td>
               </tr>
             ))}
           </tbody>

@@ -175,13 +175,11 @@ export const say = {
   ready: {
     readyToMoveOn: 'Ready to move on?',
     nobodyHasReadThem: 'Nobody has read them alone yet: this is what their other cards suggest. ',
-    readyByYourRule: (wanted: number, count: number) =>
-      `Ready by your rule: ${wanted} of ${count}.`,
-    notYet: (wanted: number, count: number) => `Not yet by your rule: ${wanted} of ${count}.`,
     todaysCards: (cards: string, readiness: string, text: ComponentChild, strong: ComponentChild) =>
       sentence`Today’s cards: ${cards}. ${readiness} ${text}${strong}`,
     wouldProbablyNot: 'Would probably not',
     which: 'Which',
+    eachAloneProbably: 'each alone probably, all of them probably not',
     andMore: (count: number) => `And ${count} more.`,
     ofTheChildren: 'of the children',
     sure: 'sure',
@@ -295,7 +293,9 @@ export const say = {
     atStepStandards: (step: number, count: number, grade: string, open: string) =>
       `At step ${step}, ${counted(count, 'standard')} of grade ${grade} would still have steps to come: ${open}.`,
     schoolDaysNoWeekends: (count: number) =>
-      `School days: no weekends, and ${counted(count, 'break')} that you entered`,
+      count === 0
+        ? 'School days: no weekends, and no breaks entered yet'
+        : `School days: no weekends, without ${counted(count, 'break')} that you entered`,
     whenACard: 'When a card is due, tomorrow’s plan and the year keep to them.',
     lookAheadTo: 'Look ahead to',
     takeOut: 'Take out',
