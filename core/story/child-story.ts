@@ -1,4 +1,4 @@
-import { missedLast } from '../facts/card-facts.ts';
+import { LAST_READINGS, missedLast } from '../facts/card-facts.ts';
 import type { MapCell } from '../facts/class-map.ts';
 import { type CardId, isSightId } from '../language/card-id.ts';
 import { type Family, familyOf } from './families.ts';
@@ -35,7 +35,7 @@ export interface ChildStory {
   readonly words: number;
   /** Whether it stood in words that went wrong, not said at which card. */
   readonly stumbled: boolean;
-  /** Families that are surely read, else the one that is read well; two at most. */
+  /** Families that are surely read, those that are wholly so first, else the one that is read well; two at most. */
   readonly strengths: readonly Strength[];
   /** Two at most, the most pressing first. */
   readonly troubles: readonly Trouble[];
@@ -49,7 +49,7 @@ export interface ChildStory {
  * The story of a child, by rules from its cells: those taught, and those it was
  * asked beyond them. A trouble is told only while it lasts, which is while one
  * of the last three readings of the card was missed; a way of going wrong is
- * told when it was noted twice. The same cells give the same story.
+ * told when it was noted twice, a sound in place of another when it was so on one card. The same cells give the same story.
  */
 export function childStory(
   taught: readonly MapCell[],
@@ -118,6 +118,7 @@ function strengthsOf(taught: readonly MapCell[]): readonly Strength[] {
     return sure
       .sort((one, other) => other.secure - one.secure || other.asked - one.asked)
       .slice(0, MOST_CLAUSES)
+      .sort((one, other) => Number(isWhole(other)) - Number(isWhole(one)))
       .map((strength) => ({ ...strength, sure: true }));
   }
   return all
@@ -125,6 +126,10 @@ function strengthsOf(taught: readonly MapCell[]): readonly Strength[] {
     .map(({ strength }) => strength)
     .sort((one, other) => other.asked - one.asked)
     .slice(0, 1);
+}
+
+function isWhole({ secure, taught }: Strength): boolean {
+  return secure === taught;
 }
 
 function isReadWell(cells: readonly MapCell[], { right, asked, read, taught }: Strength): boolean {
@@ -143,22 +148,24 @@ export function troublesOf(cells: readonly MapCell[]): readonly Trouble[] {
   mergeDrops(byPattern);
   const patterns = [...byPattern.values()]
     .filter(({ way, times }) => way !== 'misses' && times >= PATTERN_TIMES)
-    .map(({ way, sound, cells, times }) => troubleOf({ way, sound }, cells, times));
-  const told = new Set(patterns.flatMap(({ cards }) => cards));
+    .map(({ way, sound, cells, times, lately }) => ({
+      trouble: troubleOf({ way, sound }, cells, times),
+      lately,
+    }));
+  const told = new Set(patterns.flatMap(({ trouble }) => trouble.cards));
   const rest = open
     .filter(({ card }) => !told.has(card))
     .sort((one, other) => missedLast(other.seen) - missedLast(one.seen))
     .slice(0, MOST_MISSED);
   const misses = { way: 'misses', sound: null } as const;
-  const plain = rest.length === 0 ? [] : [troubleOf(misses, rest, sumOf(rest, missedOf))];
-  const pressing = ({ cards }: Trouble): number =>
-    sumOf(
-      open.filter(({ card }) => cards.includes(card)),
-      ({ seen }) => missedLast(seen),
-    );
-  return [...patterns, ...plain].sort(
-    (one, other) => pressing(other) - pressing(one) || other.times - one.times,
-  );
+  const plain = {
+    trouble: troubleOf(misses, rest, sumOf(rest, missedOf)),
+    // These are told of together, but each is a trouble of its own: they press as much as the worst of them.
+    lately: Math.max(0, ...rest.map(({ seen }) => missedLast(seen))),
+  };
+  return [...patterns, ...(rest.length === 0 ? [] : [plain])]
+    .sort((one, other) => other.lately - one.lately || other.trouble.times - one.trouble.times)
+    .map(({ trouble }) => trouble);
 }
 
 /** What was missed in one of its last three readings. */
@@ -172,22 +179,34 @@ const MOST_MISSED = 3;
 interface Gathered extends SlipPattern {
   readonly cells: MapCell[];
   times: number;
+  /** How many of these times are among the last three readings of their cards: what presses. */
+  lately: number;
 }
 
 function gatherPatterns(open: readonly MapCell[]): Map<string, Gathered> {
   const byPattern = new Map<string, Gathered>();
   for (const cell of open) {
+    const last = cell.seen.readings
+      .filter(({ outcome }) => outcome !== 'unclear')
+      .slice(-LAST_READINGS);
     for (const reading of cell.seen.readings) {
       if (reading.outcome !== 'missed') continue;
       const pattern = slipPattern(reading);
+      if (pattern.way === 'says' && saidOnce(cell, pattern.sound)) continue;
       const key = `${pattern.way} ${pattern.sound}`;
-      const gathered = byPattern.get(key) ?? { ...pattern, cells: [], times: 0 };
+      const gathered = byPattern.get(key) ?? { ...pattern, cells: [], times: 0, lately: 0 };
       byPattern.set(key, gathered);
       if (!gathered.cells.includes(cell)) gathered.cells.push(cell);
       gathered.times += 1;
+      if (last.includes(reading)) gathered.lately += 1;
     }
   }
   return byPattern;
+}
+
+/** One slip is no habit, though another card was once read with the same sound. */
+function saidOnce({ seen }: MapCell, sound: string | null): boolean {
+  return !seen.heard.some(({ heard, count }) => heard === sound && count >= PATTERN_TIMES);
 }
 
 /** Where it was not always said which consonant was dropped, it is told of all that one was. */
@@ -199,6 +218,7 @@ function mergeDrops(byPattern: Map<string, Gathered>): void {
     if (one === undefined) continue;
     some.cells.push(...one.cells.filter((cell) => !some.cells.includes(cell)));
     some.times += one.times;
+    some.lately += one.lately;
     byPattern.delete(key);
   }
 }

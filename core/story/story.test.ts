@@ -104,6 +104,26 @@ describe('the sentence on a child', () => {
       'Says /d/ for b: 3 of 4; says /b/ for d: 2 of 4.',
     ],
     [
+      'with the same slip on two cards, once each, and a habit on a third',
+      ['b!1:D b!1:D b!1:D', 'b!1:D o!1:AH e!1:AH', 'o o e e'],
+      'Says /d/ for b: 4 of 4; misses short e and short o: 2 of 6.',
+    ],
+    [
+      'with a habit on one card, missed three times of three, beside single misses of several',
+      ['i!1:EH i!1:EH i!1:EH i', 'i!1:EH i!1:EH i!1:EH', 'sh!1 sh!1 sh ch!1 ch th!1 th'],
+      'Says /ĕ/ for short i: 6 of 7; misses sh, ch and th: 4 of 7.',
+    ],
+    [
+      'whose habit is on its way out, beside one that is not',
+      ['b!1:D b!1:D b!1:D b!1:D b!1:D', 'b!1:D b b d!1:T d!1:T'],
+      'Says /t/ for d: 2 of 2; says /d/ for b: 6 of 8.',
+    ],
+    [
+      'that is sure of all of one family and some of a larger one',
+      four('was=sight said=sight m s t p n'),
+      'Reads words by sight and 5 of 9 single consonants surely; missed nothing lately.',
+    ],
+    [
       'that says names for sounds',
       ['a!1:letter-name e!1:letter-name', 'a!1:letter-name e'],
       'Says the letter’s name for short a and short e: 3 of 4.',
