@@ -5,11 +5,13 @@ import configuration from '../.dependency-cruiser.mjs';
 import { folderCircles } from './folder-circles.ts';
 import { fromRoot } from './root.mjs';
 import { stylesheetFaults } from './stylesheets.ts';
+import { wordsInMarkup } from './wording-apart.ts';
 
 /**
  * Checks the import graph against the rules in .dependency-cruiser.mjs, and that every source file was
  * seen: with a compiler it cannot use, dependency-cruiser finds no modules and so no faults. Circles are
- * looked for between folders too, tests left aside; and the web's stylesheets have floors as its modules do.
+ * looked for between folders too, tests left aside; the web's stylesheets have floors as its modules do; and
+ * what a screen says stands in no markup.
  */
 process.chdir(fromRoot());
 const folders = [
@@ -48,7 +50,8 @@ const circles = folderCircles(imports).map(
     `no-circles-of-folders: ${folders.join(', ')}\n    Folders that need each other are one folder, or hide another.`,
 );
 const sheets = stylesheetFaults(textsIn('web', '.css'), textsIn('web', '.tsx'));
-const faults = [...broken, ...circles, ...sheets, ...unseen];
+const said = [...textsIn('web', '.tsx')].flatMap(([file, text]) => wordsInMarkup(file, text));
+const faults = [...broken, ...circles, ...sheets, ...said, ...unseen];
 process.stdout.write(
   [...faults, `${seen.size} modules seen, ${faults.length} faults.\n`].join('\n'),
 );

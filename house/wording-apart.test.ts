@@ -1,6 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { fromRoot } from './root.mjs';
 import { wordsInMarkup } from './wording-apart.ts';
 
 describe('words in markup', () => {
@@ -12,12 +10,4 @@ describe('words in markup', () => {
   ])('%s: %i', (markup, count) => {
     expect(wordsInMarkup('a.tsx', `const a = ${markup};`)).toHaveLength(count);
   });
-});
-
-it('nothing is said in the markup: the sentences stand together in wording.ts', () => {
-  const web = fromRoot('web');
-  const faults = readdirSync(web, { recursive: true, encoding: 'utf8' })
-    .filter((file) => file.endsWith('.tsx'))
-    .flatMap((file) => wordsInMarkup(file, readFileSync(`${web}/${file}`, 'utf8')));
-  expect(faults).toEqual([]);
 });
