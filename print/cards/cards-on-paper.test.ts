@@ -11,7 +11,7 @@ import { CORRESPONDENCES } from '../../core/language/correspondences.ts';
 import { type Area, crossings, inkBox, marginsAreWhite, renderPdf } from '../../test/pdf-pixels.ts';
 import { RING_COUNTS, type RingCount } from '../binder.ts';
 import { makePdf } from '../document.ts';
-import type { SheetTurn } from '../duplex.ts';
+import { type SheetTurn, TURNS } from '../duplex.ts';
 import { inks } from '../ink.ts';
 import type { Page, ShapeMark } from '../page.ts';
 import { PAPERS, type Paper } from '../paper.ts';
@@ -339,13 +339,52 @@ describe('a loose card', () => {
     },
   );
 
-  it('says so on its back', () => {
-    const front = cards(['b=B'], 'index', 'letter', 'long');
-    for (const page of front) {
-      const lines = page.marks.filter(
-        ({ kind, ...mark }) => kind === 'shape' && (mark as ShapeMark).fill === look.inks.sweep,
+  it.each(CARD_KINDS.flatMap((kind) => TURNS.map((turn) => [kind, turn] as const)))(
+    'says so on its back, of kind %s turned along the %s edge: at the foot, never at the head',
+    async (kind, turn) => {
+      const grid = gridOf(kind, 'letter');
+      const set = (['b=B', 'd=D', 'p=P', 'qu=K+W', 'n=N', 'u=AH', 'w=W', 'm=M'] as const).map(
+        paperCard,
       );
-      expect(lines).toHaveLength(1);
+      const pages = cardPages(set, { kind, paper: 'letter', backs: turn }, look);
+      const rasters = (await pixels(pages, 60)).filter((_, at) => at % 2 === 1);
+      const per = grid.columns * grid.rows;
+      set.forEach(({ parts }, at) => {
+        const raster = rasters[Math.floor(at / per)]!;
+        const front = frameAt(grid, at % per);
+        // Over an upright axis left and right change; over a level one the page lies upside down.
+        const isOverTop = (turn === 'short') === raster.height > raster.width;
+        const x = isOverTop ? front.x : raster.width - front.x - front.width;
+        const y = isOverTop ? raster.height - front.y - front.height : front.y;
+        const dark = (from: number) =>
+          crossings(raster, { x: x + front.width / 2 }, [from, from + 4.6], 0.4).length;
+        const [top, bottom] = [dark(y + 0.6), dark(y + front.height - 5.2)];
+        const [head, foot] = isOverTop ? [bottom, top] : [top, bottom];
+        expect(foot, parts.join('')).toBe(1);
+        expect(head, parts.join('')).toBe(0);
+      });
+    },
+  );
+
+  it.each(CARD_KINDS)('that is turned is never another letter, of kind %s', (kind) => {
+    const box = { ...frameAt(gridOf(kind, 'letter'), 0), x: 0, y: 0 };
+    const set = turned.map(ownCard);
+    const sizes = letterSizes(set, letterRoom(box, false), typeface);
+    for (const card of set) {
+      const marks = frontMarks(card, box, { sizes, loose: true }, look);
+      const lines = marks.filter(
+        (mark): mark is ShapeMark => mark.kind === 'shape' && mark.fill === look.inks.sweep,
+      );
+      expect(lines, card.parts.join('')).toHaveLength(1);
+      // Turned, the line would lie as far from the foot as it now lies from the head: beyond the letter.
+      const heights = [...lines[0]!.path.matchAll(/-?[\d.]+[ ,](-?[\d.]+)/g)].map(([, y]) =>
+        Number(y),
+      );
+      expect(heights.length).toBeGreaterThan(4);
+      const letter = marks.find((mark) => mark.kind === 'text')!;
+      if (letter.kind !== 'text') throw new Error('a card without its letter');
+      const bottom = letter.y - typeface.ink(letter.text, letter.size).bottom;
+      expect(Math.min(...heights), card.parts.join('')).toBeGreaterThan(bottom);
     }
   });
 });
