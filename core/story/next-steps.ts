@@ -35,6 +35,8 @@ function stepFor({ way, sound, cards }: Trouble, style: SoundStyle): string {
     case 'drops-second':
     case 'drops-first':
     case 'drops-one':
+    case 'misses-second':
+    case 'misses-first':
       return `Read ${named} one sound at a time: ${inParts(cards)}.`;
     case 'says':
       return `Say ${soundsSaid(sound, style)} and ${ownSounds(cards, style)} side by side, then turn ${named} among words with both.`;

@@ -9,6 +9,8 @@ export const SLIP_WAYS = [
   'drops-second',
   'drops-first',
   'drops-one',
+  'misses-second',
+  'misses-first',
   'leaves-out-after',
   'leaves-out',
   'letter-name',
@@ -34,6 +36,8 @@ export function slipPattern({ heard, word, at }: CardAsRead): SlipPattern {
   const card = correspondenceById.get(word[at] as CardId);
   const sounds = card?.phonemes ?? [];
   const isCluster = card?.kind === 'cluster';
+  const brokeAt = isCluster && card.parts.length === 2 ? card.parts.indexOf(partIn(heard)) : -1;
+  if (brokeAt >= 0) return named(brokeAt === 0 ? 'misses-first' : 'misses-second');
   if (heard === 'left-out') {
     if (isCluster) return named('drops-one');
     return named(
@@ -49,6 +53,11 @@ export function slipPattern({ heard, word, at }: CardAsRead): SlipPattern {
     if (heard === sounds[1]) return named('drops-first');
   }
   return { way: 'says', sound: heard };
+}
+
+/** The card of `letter l=L`, which says at which of its letters a cluster broke; else an id of none. */
+function partIn(heard: string | null): CardId {
+  return (heard?.startsWith('letter ') ? heard.slice('letter '.length) : '') as CardId;
 }
 
 function named(way: Exclude<SlipWay, 'says'>): SlipPattern {

@@ -223,6 +223,24 @@ describe('the sentence on a child', () => {
   });
 });
 
+describe('the sentence on a child whose blends were marked at a letter', () => {
+  it.each<[line: string, letters: Readonly<Record<string, string>>, said: string]>([
+    [
+      'st!1:T bl!1:L fl!1:L st',
+      { T: 'letter t=T', L: 'letter l=L' },
+      'Misses the second consonant in st, bl and fl: 3 of 4.',
+    ],
+    ['st!1:S st!1:S st', { S: 'letter s=S' }, 'Misses the first consonant in st: 2 of 3.'],
+  ])('%s', (line, letters, said) => {
+    const all = scriptedReadings(childId('Mina'), DAY - 1, line).map((reading) => ({
+      ...reading,
+      heard: letters[reading.heard ?? ''] ?? null,
+    }));
+    const { taught, beyond } = cellsOf(all, TAUGHT);
+    expect(storySaid(childStory(taught, beyond), 'classroom')).toBe(said);
+  });
+});
+
 describe('the sentence on any child', () => {
   const heard = fc.constantFrom(null, 'EH', 'D', 'S', 'left-out', 'letter-name', 'nothing', 'mm');
   const reading = fc
