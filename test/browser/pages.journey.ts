@@ -156,6 +156,9 @@ it('notes for the families of the whole class are one file, a page for each chil
   await bringCopy(page).setInputFiles(file);
   await children(page).first().waitFor();
   await openScreen(page, 'pages', page.getByRole('article'));
+  // Of a child who was never heard no page says that nothing is shaky.
+  await page.getByText('Nothing taught so far was read alone yet.').first().waitFor();
+  expect(await page.getByText('is shaky').count()).toBe(0);
   await page.getByRole('button', { name: 'For the family' }).click();
   await page.getByLabel('About').selectOption({ label: 'Each child, a page of its own' });
   await expect

@@ -34,6 +34,9 @@ export function MeetingPage({ child }: { readonly child: Child }) {
   }, [child, known, classState.value, settings.value]);
   const of = (word: MapCell['word']) => cells.filter((cell) => cell.word === word);
   const counts = countWords(cells);
+  const isHeard = counts['not yet seen'] < cells.length;
+  const { nothingIsShaky, nothingInBetweenJust, nothingIsSureEnough, nothingRead } =
+    say.meetingPage;
   const { name: group, progress } = placeOfChild(child);
   const checks = checksOf(classState.value, child.id).filter(({ ended }) => ended !== null);
   return (
@@ -66,18 +69,21 @@ export function MeetingPage({ child }: { readonly child: Child }) {
         <h3>
           <Sign word="shaky" /> {say.meetingPage.shaky}
         </h3>
-        <Shaky cells={neediestFirst(of('shaky'))} />
+        <Shaky cells={neediestFirst(of('shaky'))} none={isHeard ? nothingIsShaky : nothingRead} />
       </section>
       <section>
         <h3>
           <Sign word="growing" /> {say.meetingPage.growing}
         </h3>
-        <Growing cells={neediestFirst(of('growing'))} />
+        <Growing
+          cells={neediestFirst(of('growing'))}
+          none={isHeard ? nothingInBetweenJust : nothingRead}
+        />
       </section>
       {beyond.length > 0 && (
         <section>
           <h3>{say.meetingPage.beyondTheGroupsStep}</h3>
-          <Growing cells={beyond} />
+          <Growing cells={beyond} none="" />
         </section>
       )}
       <div class="page-columns">
@@ -85,7 +91,7 @@ export function MeetingPage({ child }: { readonly child: Child }) {
           <h3>
             <Sign word="secure" /> {say.meetingPage.secure}
           </h3>
-          <Cards cells={of('secure')} none={say.meetingPage.nothingIsSureEnough} />
+          <Cards cells={of('secure')} none={isHeard ? nothingIsSureEnough : nothingRead} />
         </section>
         <section>
           <h3>
@@ -158,9 +164,15 @@ function checkSaid(check: CheckRecord): string {
   );
 }
 
+/** Cards of one word, and what is said where there are none. */
+interface Listed {
+  readonly cells: readonly MapCell[];
+  readonly none: string;
+}
+
 /** What was seen of each shaky card, and how sure that is. */
-function Shaky({ cells }: { readonly cells: readonly MapCell[] }) {
-  if (cells.length === 0) return <p class="quiet">{say.meetingPage.nothingIsShaky}</p>;
+function Shaky({ cells, none }: Listed) {
+  if (cells.length === 0) return <p class="quiet">{none}</p>;
   const more = cells.slice(MOST_SHAKY);
   return (
     <>
@@ -170,7 +182,7 @@ function Shaky({ cells }: { readonly cells: readonly MapCell[] }) {
       {more.length > 0 && (
         <>
           <p class="small">{say.meetingPage.shakyAsWell}</p>
-          <Growing cells={more} />
+          <Growing cells={more} none="" />
         </>
       )}
     </>
@@ -178,8 +190,8 @@ function Shaky({ cells }: { readonly cells: readonly MapCell[] }) {
 }
 
 /** Cards on their way, each with what was seen of it. */
-function Growing({ cells }: { readonly cells: readonly MapCell[] }) {
-  if (cells.length === 0) return <p class="quiet">{say.meetingPage.nothingInBetweenJust}</p>;
+function Growing({ cells, none }: Listed) {
+  if (cells.length === 0) return <p class="quiet">{none}</p>;
   return (
     <ul class="growing-cards">
       {cells.map(({ card, seen }) => (
@@ -198,7 +210,7 @@ function Growing({ cells }: { readonly cells: readonly MapCell[] }) {
 }
 
 /** Cards alone, in a row; words known by sight, of which there are soon many, in one line. */
-function Cards({ cells, none }: { readonly cells: readonly MapCell[]; readonly none: string }) {
+function Cards({ cells, none }: Listed) {
   if (cells.length === 0) return <p class="quiet">{none}</p>;
   const words = cells.filter(({ card }) => isSightId(card));
   return (
