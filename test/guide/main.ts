@@ -53,7 +53,7 @@ async function small(png: Buffer): Promise<Buffer> {
       canvas.width = 683;
       canvas.height = 384;
       canvas.getContext('2d')?.drawImage(bitmap, 0, 0);
-      return canvas.toDataURL('image/webp', 0.72);
+      return canvas.toDataURL('image/webp', 0.7);
     },
     `data:image/png;base64,${png.toString('base64')}`,
   );
