@@ -18,7 +18,7 @@ export const say = {
     nothingWasNoted: (name: string) =>
       `Nothing was noted of ${name} alone yet. Call on ${name} in a warm-up, or take a short check, and it shows here.`,
     whatWasRead:
-      'What was read in the last four weeks, the last three readings in any case. In about nine of ten cases the true share lies in the range; right after a leap, in eight.',
+      'What was read in the last four weeks, and always the last three readings. In about nine of ten cases the true share lies in the range; when a child has just made a leap, in about eight.',
     soundsAsATable: 'Sounds, as a table',
     beyondTheGroupsStep: 'Beyond the group’s step',
     soundsBeyondTheGroups: 'Sounds beyond the group’s step, as a table',
@@ -78,9 +78,9 @@ export const say = {
     allSounds: 'all sounds',
     nothingWasReadAlone: 'Nothing was read alone here yet. Call on this child in a warm-up.',
     theLineHowMany:
-      'The line: how many of the sounds read so far the child is likely to read correctly today; the band: how sure that is, where the true number should lie in about nine of ten cases, right after a leap in eight. Dotted: how many the child has read at all.',
+      'The line: how many of the sounds read so far the child is likely to read correctly today; the band: how sure that is. In about nine of ten cases the true number lies in it; when a child has just made a leap, in about eight. Dotted: how many the child has read at all.',
     theLineHowLikely:
-      'The line: how likely it is read correctly; the band: how sure that is, where about nine of ten should lie, right after a leap eight. Dashed: where the words shaky and secure begin.',
+      'The line: how likely the child is to read it correctly; the band: how sure that is. In about nine of ten cases the truth lies in it; when a child has just made a leap, in about eight. Dashed: where the words shaky and secure begin.',
     theNumbers: 'The numbers',
     growthAsNumbers: 'Growth, as numbers',
     day: 'Day',

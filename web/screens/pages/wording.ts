@@ -61,7 +61,7 @@ export const say = {
     noneYet: 'None yet.',
     whatYouWant: 'What you want to say or ask at the meeting',
     countsAre: (share: string) =>
-      `Counts are of the last four weeks, the last three readings in any case. Shaky: missed in two of the last three, or not yet read right, or missed in one of them and likely below ${share} right. Secure: none of the last three missed, and sure by all that was noted. Likely: an estimate; in about nine of ten cases the true share lies in the range, right after a leap in eight, and few readings make a wide one.`,
+      `Counts are of the last four weeks, and always of the last three readings. Shaky: missed in two of the last three, or not yet read right, or missed in one of them and likely below ${share} right. Secure: none of the last three missed, and sure by all that was noted. Likely: an estimate. In about nine of ten cases the true share lies in the range, and in about eight when a child has just made a leap; few readings make a wide range.`,
     spellings: (count: number) => counted(count, 'spelling'),
     andWordsBySight: (spellings: string, words: number) =>
       `${spellings} and ${counted(words, 'word')} by sight`,
