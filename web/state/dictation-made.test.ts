@@ -1,24 +1,11 @@
-import { describe, expect, it, vi } from 'vitest';
+import { parse } from 'valibot';
+import { describe, expect, it } from 'vitest';
 import { SEQUENCE } from '../../core/sequence/built-in.ts';
-import { shelf } from '../device/shelf.ts';
-import { classWordsKey } from './class-words.ts';
-import { taughtKey } from './plan.ts';
-import { taught } from './progress.ts';
+import { dictated, newestTaught } from './dictation-made.ts';
 
-const words = [{ text: 'ship', isNew: false, practises: 'sh=SH' }];
-const made = {
-  taught: taughtKey(taught.value),
-  classWords: classWordsKey.value,
-  dictation: { words, sentences: [], shortfall: null },
-};
-// Read once, when it is imported.
-vi.spyOn(shelf, 'read').mockImplementation((name) =>
-  name === 'dictation' ? JSON.stringify({ counts: { words: 6, sentences: 2 }, made }) : null,
-);
-const { dictation, newestTaught } = await import('./dictation-made.ts');
-
-it('a dictation that was remembered when the card had its earlier name keeps it', () => {
-  expect(dictation.value?.words).toEqual([{ text: 'ship', isNew: false, practices: 'sh=SH' }]);
+it('a word that was remembered when its card had its earlier name keeps it', () => {
+  const before = [{ text: 'ship', isNew: false, practises: 'sh=SH' }];
+  expect(parse(dictated, before)).toEqual([{ text: 'ship', isNew: false, practices: 'sh=SH' }]);
 });
 
 const at = (upTo: number) => ({ sequence: SEQUENCE, upTo, added: [], dropped: [] });

@@ -37,8 +37,8 @@ import { change } from './undo.ts';
 
 const card = optional(custom<CardId>(isCard));
 
-/** The card was remembered as `practises` before. */
-const dictated = array(
+/** Words or sentences as they are remembered; the card was remembered as `practises` before. */
+export const dictated = array(
   pipe(
     object({ text: string(), isNew: boolean(), practices: card, practises: card }),
     transform(({ text, isNew, practises, practices = practises }) => ({
