@@ -67,11 +67,12 @@ export function Ready() {
         <p class="quiet">{say.ready.andMore(found.notYet.length - MOST_NAMED)}</p>
       )}
       <p class="ready-rule quiet small">
-        {say.ready.yourRuleAForecast(
+        {say.ready.yourRule(
           <Share field="share" says={say.ready.ofTheChildren} />,
           <Share field="sure" says={say.ready.sure} />,
         )}
       </p>
+      <p class="quiet small">{say.ready.aForecast}</p>
     </section>
   );
 }

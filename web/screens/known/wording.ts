@@ -183,8 +183,9 @@ export const say = {
     andMore: (count: number) => `And ${count} more.`,
     ofTheChildren: 'of the children',
     sure: 'sure',
-    yourRuleAForecast: (share: ComponentChild, share2: ComponentChild) =>
-      sentence`Your rule: ${share} ${share2}. A forecast from what was marked, not a promise.`,
+    yourRule: (share: ComponentChild, sure: ComponentChild) =>
+      sentence`Your rule: ${share} ${sure}`,
+    aForecast: 'A forecast from what was marked, not a promise.',
   },
   sizes: {
     howManyGroups: 'How many groups and how large',

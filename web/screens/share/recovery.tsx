@@ -20,7 +20,7 @@ export function Recovery({ name }: { readonly name: string }) {
       <h2 id="sheet-title" class="not-printed">
         {say.recovery.ifEveryDevice}
       </h2>
-      <p class="not-printed">{say.recovery.noOneCanReset}</p>
+      <p class="not-printed">{say.recovery.whenEveryDeviceIsGone}</p>
       {secret === null && <SheetsOut onSaid={setSaid} />}
       {secret === null ? (
         <p class="buttons not-printed">

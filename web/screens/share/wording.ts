@@ -72,8 +72,8 @@ export const say = {
   },
   recovery: {
     ifEveryDevice: 'If every device is lost',
-    noOneCanReset:
-      'No one can reset anything here; your school neither. Print this sheet once and lock it away: whoever has it can open the class.',
+    whenEveryDeviceIsGone:
+      'When every device is gone, this sheet opens the class again. Nobody can reset it for you. Print it once and lock it away: whoever has it can open the class.',
     makeARecoverySheet: 'Make a recovery sheet',
     toOpenAgain: (name: string) => `To open “${name}” again`,
     madeGoodOncePoint: (date: string, here: string) =>
