@@ -29,8 +29,6 @@ describe.each(VERSIONS)('a browser in which version %s was at work', (version) =
     current = await visit({ path: 'icon.svg' });
     const { page, url, errors } = current;
     await layIn(exhibitsOf(version), 'both');
-    // The picture on which all was laid has no icon of its own, which the browser asks for.
-    const before = errors.length;
     await page.goto(new URL('#/text', url).href, { waitUntil: 'load' });
     await expectText('The small ship sat in the mud. A cat did nap.');
     for (const link of exhibitsOf(version).links) {
@@ -41,7 +39,10 @@ describe.each(VERSIONS)('a browser in which version %s was at work', (version) =
     await page.getByRole('button', { name: /Your boards/ }).click();
     await page.getByRole('button', { name: 'Open Short vowels' }).waitFor();
     expect(await page.getByText('could not be read').count()).toBe(0);
-    expect(errors.slice(before)).toEqual([]);
+    // The picture on which all was laid has no icon of its own; the browser asks for it once, sooner or later.
+    const missing = errors.filter((error) => error.includes('404 (Not Found)'));
+    expect(missing.length).toBeLessThanOrEqual(1);
+    expect(errors.filter((error) => !missing.includes(error))).toEqual([]);
   });
 });
 
